@@ -1,0 +1,4 @@
+// Command abut checks building-material schedules.
+package main
+
+func main() {}
