@@ -1,0 +1,36 @@
+package engine
+
+// Finding is one judged mistake or caution, at the line where the reader would
+// fix it. It follows schema/findings.schema.json.
+type Finding struct {
+	Rule     string    `json:"rule"`
+	Topic    string    `json:"topic"`
+	Severity string    `json:"severity"` // error, warning, note
+	File     string    `json:"file"`
+	Sheet    string    `json:"sheet"`
+	Row      int       `json:"row"`
+	Cells    []string  `json:"cells"`
+	Mark     string    `json:"mark"`
+	Message  string    `json:"message"`
+	Reason   string    `json:"reason"`
+	Remedy   string    `json:"remedy"`
+	Source   string    `json:"source"`
+	Related  []Related `json:"related,omitempty"`
+	Waived   *Waived   `json:"waived,omitempty"`
+}
+
+// Related is another row that takes part in a finding.
+type Related struct {
+	Sheet string   `json:"sheet"`
+	Row   int      `json:"row"`
+	Cells []string `json:"cells,omitempty"`
+	What  string   `json:"what"`
+}
+
+// Waived says that a finding was accepted, and until when.
+type Waived struct {
+	Reason    string `json:"reason"`
+	Reference string `json:"reference,omitempty"`
+	By        string `json:"by"`
+	Until     string `json:"until,omitempty"`
+}
