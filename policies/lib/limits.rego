@@ -1,0 +1,84 @@
+# METADATA
+# title: Project limits
+# description: |
+#   Which limits stated in the project's notes hold for a material of a line. A limit holds if its kind, roles, keys,
+#   place and conditions all fit; an empty one fits everything.
+package lib.limits
+
+import data.lib.facts
+
+# limits_for lists the limits of a kind that hold for a material with these keys and this role in the line.
+limits_for(kind, line, keys, role) := [limit |
+	some limit in by_kind[kind]
+	_fits(limit.roles, [role])
+	_fits(limit.keys, keys)
+	in_scope(limit.scope, line)
+	_holds(limit.when, line)
+]
+
+# by_kind groups the limits of the project.
+by_kind := {kind: limits |
+	some one in input.project.limits
+	kind := one.kind
+	limits := [limit | some limit in input.project.limits; limit.kind == kind]
+}
+
+# lowest_max and highest_min pick the strictest of several limits; undefined where none has the bound.
+lowest_max(limits) := limit if {
+	bound := min([l.max | some l in limits; l.max != null])
+	limit := [l | some l in limits; l.max == bound][0]
+}
+
+highest_min(limits) := limit if {
+	bound := max([l.min | some l in limits; l.min != null])
+	limit := [l | some l in limits; l.min == bound][0]
+}
+
+# in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
+# place, section, role or signals.
+in_scope(scope, _) if scope in {"", null}
+
+in_scope(scope, line) if {
+	words := _line_words(line)
+	some part in regex.split(`[,;/&]|\band\b|\bor\b`, lower(scope))
+	wanted := _words(part)
+	count(wanted) > 0
+	count(wanted - words) == 0
+}
+
+_line_words(line) := union({words |
+	texts := array.concat(
+		[object.get(line, key, "") | some key in ["mark", "group", "place", "role"]],
+		[object.get(object.get(line, "texts", {}), "section", "")],
+	)
+	said := [replace(s.id, "_", " ") | some s in line.signals; not s.no]
+	some text in array.concat(texts, said)
+	words := _words(text)
+})
+
+# _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.
+_words(text) := {word |
+	spaced := regex.replace(lower(text), `([a-z])-([a-z])`, `$1 $2`)
+	some part in regex.split(`[^\p{L}\p{N}-]+`, spaced)
+	word := _singular(part)
+	not word in data.lib.scope.skip
+}
+
+_singular(word) := trim_suffix(word, "s") if count(word) > 3
+
+_singular(word) := word if count(word) <= 3
+
+_fits(wanted, _) if count(wanted) == 0
+
+_fits(wanted, _) if wanted == null
+
+_fits(wanted, keys) if {
+	some key in keys
+	key in wanted
+}
+
+_holds(when, _) if when == null
+
+_holds(when, line) if {
+	every signal in when { facts.said_here(line, signal) }
+}
