@@ -78,7 +78,7 @@ _day_month(day) := sprintf("%d %s", [to_number(trim_left(substring(day, 8, 2), "
 
 _months := ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 
-_decimals(x, _) := sprintf("%d", [x]) if x == floor(x)
+_decimals(x, _) := sprintf("%d", [round(x)]) if x == floor(x)
 
 _decimals(x, places) := trim_right(trim_right(written, "0"), ".") if {
 	x != floor(x)

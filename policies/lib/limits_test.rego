@@ -1,0 +1,62 @@
+package lib.limits_test
+
+import data.lib.limits
+
+_line := {
+	"mark": "W-1", "group": "", "place": "Foundation walls below-grade", "role": "membrane", "texts": {},
+	"signals": [{"id": "dark_color", "no": false}],
+}
+
+_limit := {"kind": "voc_gl", "max": 250, "min": null, "roles": [], "keys": [], "scope": "", "when": []}
+
+_holds(change, keys, role) if {
+	limit := object.union(_limit, change)
+	found := limits.limits_for("voc_gl", _line, keys, role) with input.project as {"limits": [limit], "signals": []}
+	count(found) == 1
+}
+
+test_open_limit_holds if _holds({}, ["sbs"], "membrane")
+
+test_null_lists_are_open if _holds({"roles": null, "keys": null, "when": null}, ["sbs"], "membrane")
+
+test_other_kind if not _holds({"kind": "air_lsm2"}, ["sbs"], "membrane")
+
+test_role if {
+	_holds({"roles": ["primer", "sealant"]}, [], "primer")
+	not _holds({"roles": ["primer"]}, [], "membrane")
+}
+
+test_keys if {
+	_holds({"keys": ["asphaltic"]}, ["sbs", "asphaltic"], "membrane")
+	not _holds({"keys": ["asphaltic"]}, ["butyl"], "membrane")
+}
+
+test_condition if {
+	_holds({"when": ["dark_color"]}, [], "")
+	not _holds({"when": ["laid_direct"]}, [], "")
+}
+
+test_scope[note] if {
+	some note, tc in {
+		"mark": {"scope": "W-1", "want": true},
+		"longer mark": {"scope": "W-10", "want": false},
+		"place": {"scope": "below grade", "want": true},
+		"number of the word": {"scope": "foundation wall", "want": true},
+		"another place": {"scope": "roof", "want": false},
+		"one of a list": {"scope": "roofs and walls", "want": true},
+		"list of marks": {"scope": "W-2, W-1 & W-3", "want": true},
+		"filler words": {"scope": "all the walls", "want": true},
+		"nothing but filler": {"scope": "all", "want": false},
+		"told by a signal": {"scope": "dark color", "want": true},
+	}
+	count([s | some s in [tc.scope]; limits.in_scope(s, _line)]) > 0 == tc.want
+}
+
+test_strictest if {
+	a := object.union(_limit, {"max": 100, "text": "a"})
+	b := object.union(_limit, {"max": 50, "min": 10, "text": "b"})
+	limits.lowest_max([a, b, _limit]) == b
+	limits.highest_min([a, b]) == b
+	not limits.highest_min([a])
+	not limits.lowest_max([])
+}
