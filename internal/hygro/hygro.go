@@ -62,6 +62,7 @@ func (t *Table) Profile(layers []Layer, c Conditions) (Result, error) {
 		t.year(&res, c)
 	}
 	t.note(&res)
+	res.round()
 	return res, nil
 }
 

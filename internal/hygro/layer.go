@@ -92,7 +92,7 @@ func (t *Table) layer(i int, l Layer) (LayerResult, []Missing) {
 	if l.ThicknessMM != nil {
 		r.ThicknessBy = byStated
 	} else if m.UsualMM != nil {
-		r.ThicknessMM, r.ThicknessBy = &m.UsualMM.Value, byUsual
+		r.ThicknessMM, r.ThicknessBy = ptr(m.UsualMM.Value), byUsual
 	}
 	t.thermal(&r, l, m)
 	t.vapor(&r, l, m)
@@ -108,7 +108,7 @@ func (t *Table) thermal(r *LayerResult, l Layer, m Material) {
 	case l.Lambda != nil && r.ThicknessMM != nil:
 		r.R, r.RBy = ptr(*r.ThicknessMM/1000 / *l.Lambda), byStated
 	case m.R != nil:
-		r.R, r.RBy, r.RSource = &m.R.Value, byTable, t.Source(m.R.Source)
+		r.R, r.RBy, r.RSource = ptr(m.R.Value), byTable, t.Source(m.R.Source)
 	case m.Lambda != nil && r.ThicknessMM != nil:
 		r.R, r.RBy, r.RSource = ptr(*r.ThicknessMM/1000/m.Lambda.Value), byTable, t.Source(m.Lambda.Source)
 	case m.Lambda == nil && r.ThicknessBy == byStated && *r.ThicknessMM <= t.file.Method.FilmMM.Value:
@@ -124,7 +124,7 @@ func (t *Table) vapor(r *LayerResult, l Layer, m Material) {
 	}
 	switch {
 	case l.PermeanceNG != nil && *l.PermeanceNG == 0:
-		r.SdM, r.VaporBy, r.Procedure = &t.file.Method.TightSdM.Value, byStated, l.Procedure
+		r.SdM, r.VaporBy, r.Procedure = ptr(t.file.Method.TightSdM.Value), byStated, l.Procedure
 	case l.PermeanceNG != nil:
 		r.SdM, r.VaporBy, r.Procedure = ptr(delta0 / *l.PermeanceNG), byStated, l.Procedure
 	case l.SdM != nil:

@@ -1,7 +1,5 @@
 package hygro
 
-import "math"
-
 // traceG is an amount in g/m² below which nothing gathered: it lies far under
 // what the method means and far over what rounding leaves.
 const traceG = 1e-6
@@ -128,7 +126,7 @@ func (t *Table) year(res *Result, c Conditions) {
 		res.surfaceWet = res.surfaceWet || runs[m].surfaceWet
 	}
 	res.Planes = s.planes(res.Layers, runs, held)
-	res.PeakGM2, res.LeftGM2 = ptr(0.0), ptr(round(sum(water), 3))
+	res.PeakGM2, res.LeftGM2 = ptr(0.0), ptr(sum(water))
 	res.DriesOut = ptr(sum(water) < traceG)
 	for m, month := range res.Months {
 		if month.Accumulated > *res.PeakGM2 {
@@ -160,10 +158,4 @@ func sum(vs []float64) float64 {
 		s += v
 	}
 	return s
-}
-
-// round keeps what the reader can use, and avoids a negative zero.
-func round(v float64, digits int) float64 {
-	p := math.Pow10(digits)
-	return math.Round(v*p)/p + 0
 }
