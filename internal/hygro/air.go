@@ -26,7 +26,8 @@ func SaturationC(pressurePa float64) float64 {
 
 // DewPoint gives the dew point over water in °C of air at a temperature in °C
 // and a relative humidity in percent over water, as weather services state
-// both (WMO guide No. 8 annex 4.B: 6.112 hPa, 17.62, 243.12 °C).
+// both (WMO guide No. 8 annex 4.B: 6.112 hPa, 17.62, 243.12 °C). The humidity
+// must be above 0; the result is not a number otherwise.
 func DewPoint(tempC, rh float64) float64 {
 	g := magnusWater(tempC) + math.Log(rh/100)
 	return 243.12 * g / (17.62 - g)

@@ -55,10 +55,10 @@ func (s section) month(m int, c Echo, water []float64) monthRun {
 // spend moves the water on until the month ends or the first plane is dry, and
 // tells the seconds used.
 func spend(held, stays []float64, left float64) float64 {
-	dry, step := -1, left
+	step := left
 	for i, g := range stays {
-		if g < 0 && held[i] > 0 && held[i]/-g < step {
-			dry, step = i, held[i]/-g
+		if g < 0 && held[i] > 0 {
+			step = min(step, held[i]/-g)
 		}
 	}
 	for i, g := range stays {
@@ -66,9 +66,6 @@ func spend(held, stays []float64, left float64) float64 {
 		if held[i] < traceG && g < 0 {
 			held[i] = 0
 		}
-	}
-	if dry >= 0 {
-		held[dry] = 0
 	}
 	return step
 }
