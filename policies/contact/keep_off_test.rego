@@ -1,0 +1,62 @@
+package contact.keep_off_test
+
+import data.contact.keep_off
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([
+	bench.row("copper", "aluminum", "incompatible", "galvanic", "error"),
+	bench.row("asphaltic", "acrylic", "compatible", "none", "note"),
+])
+
+_bead := bench.end("sealant", "S-5", "acrylic-latex-sealant", "sealant", ["acrylic", "water-borne"])
+
+_sheet := object.union(bench.sheet, {"product": "FM-1"})
+
+_barring := bench.product("FM-1", {"keep_off": [bench.target("latex caulk", ["acrylic-latex-sealant"], [])]})
+
+_found(contacts, products) := found if {
+	found := keep_off.findings with input as bench.document(contacts, products)
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(_sheet, _bead, {})], [_barring]) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12", "H12"],
+		"severity": "error",
+		"message": concat("", [
+			"FM-1 (rubberized-asphalt-membrane) is in contact with S-5 (acrylic-latex-sealant), ",
+			`with no separator shown; the data of FM-1 says to keep off "latex caulk"`,
+		]),
+		"related": [{"product": "FM-1", "cells": ["J4"], "what": "its data: keep off latex caulk"}],
+	}}
+}
+
+test_named_product_beats_kind if {
+	sealant := object.union(_bead, {"product": "S-5"})
+	listed := bench.product("S-5", {"suits": [bench.target("all FM sheets", [], ["FM-1"])]})
+	count(_found([bench.contact(_sheet, sealant, {})], [_barring, listed])) == 0
+}
+
+test_mechanism_tells_it_instead if {
+	copper := object.union(bench.copper, {"product": "C-1"})
+	product := bench.product("C-1", {"keep_off": [bench.target("aluminum", ["aluminum"], [])]})
+	count(_found([bench.contact(copper, bench.aluminum, {})], [product])) == 0
+}
+
+test_solvent_sealants_are_not_primers if {
+	primer := bench.end("touches", "P-1", "solvent-primer", "primer", ["solvent-borne"])
+	product := bench.product("FM-1", {"keep_off": [bench.target("solvent-borne sealants", ["solvent-borne"], [])]})
+	count(_found([bench.contact(_sheet, primer, {})], [product])) == 0
+}
+
+test_silent[name] if {
+	some name, contact in {
+		"said apart": bench.contact(_sheet, _bead, {"kind": "apart"}),
+		"separated": bench.contact(_sheet, _bead, {"kind": "separated"}),
+		"near": bench.contact(_sheet, _bead, {"kind": "near"}),
+		"other material": bench.contact(_sheet, bench.xps, {}),
+	}
+	count(_found([contact], [_barring])) == 0
+}

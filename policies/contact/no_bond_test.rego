@@ -1,0 +1,58 @@
+package contact.no_bond_test
+
+import data.contact.no_bond
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([
+	bench.row("polyurethane", "fluid-applied-silicone-air-barrier", "incompatible", "adhesion-failure", "error"),
+	bench.row("acrylic-adhesive", "silicone", "incompatible", "adhesion-failure", "error"),
+	bench.row("silicone", "closed-cell-backer", "compatible", "none", "note"),
+])
+
+_coating := bench.end("material", "AB-2", "fluid-applied-silicone-air-barrier", "membrane", ["silicone"])
+
+_urethane := bench.end("sealant", "S-4", "polyurethane-sealant", "sealant", ["polyurethane"])
+
+_bead := bench.end("sealant", "S-1", "neutral-silicone-sealant", "sealant", ["silicone"])
+
+_acrylic := bench.end("material", "AB-1", "vapor-permeable-self-adhered-membrane", "membrane", ["acrylic-adhesive"])
+
+_rod := bench.end("touches", "backer rod", "closed-cell-backer-rod", "separator", ["closed-cell-backer"])
+
+_found(contacts) := found if {
+	found := no_bond.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(_coating, _urethane, {})]) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12", "H12"],
+		"severity": "error",
+		"message": concat("", [
+			"S-4 (polyurethane-sealant) does not hold on AB-2 (fluid-applied-silicone-air-barrier), ",
+			"which it is to be sealed to",
+		]),
+		"related": [],
+		"remedy": "Some remedy.",
+		"source": "Some handbook (source-read)",
+	}}
+}
+
+test_tape_on_silicone_coating if {
+	tape := bench.end("touches", "T-1", "acrylic-flashing-tape", "tape", ["acrylic-adhesive"])
+	{f.severity | some f in _found([bench.contact(_coating, tape, {})])} == {"error"}
+}
+
+test_bead_on_the_face_of_an_acrylic_sheet_is_a_question if {
+	{f.severity | some f in _found([bench.contact(_acrylic, _bead, {})])} == {"note"}
+}
+
+test_silent[name] if {
+	some name, contact in {
+		"backer rod": bench.contact(_bead, _rod, {}),
+		"no row": bench.contact(bench.sheet, _rod, {}),
+	}
+	count(_found([contact])) == 0
+}

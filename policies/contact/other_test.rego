@@ -1,0 +1,43 @@
+package contact.other_test
+
+import data.contact.other
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([
+	bench.row("zinc-coated", "chloride-bearing", "incompatible", "chloride-attack", "warning"),
+	object.union(
+		bench.row("zinc-coated", "gypsum", "incompatible", "corrosion", "error"),
+		{"confidence": 0.62},
+	),
+])
+
+_track := bench.end("material", "track", "steel-stud-framing", "substrate", ["zinc-coated", "metal"])
+
+_board := bench.end("touches", "MgO board", "magnesium-oxide-board", "substrate", ["chloride-bearing"])
+
+_gypsum := bench.end("touches", "gypsum", "glass-mat-gypsum-sheathing", "substrate", ["gypsum"])
+
+_found(contacts) := found if {
+	found := other.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(_track, _board, {})]) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12"],
+		"severity": "warning",
+		"message": "Track is in contact with MgO board, with no separator shown: some condition",
+		"reason": "Some condition.",
+		"related": [],
+		"remedy": "Some remedy.",
+		"source": "Some handbook (source-read)",
+	}}
+}
+
+test_low_confidence_is_a_note if {
+	{f.severity | some f in _found([bench.contact(_track, _gypsum, {})])} == {"note"}
+}
+
+test_no_row_says_nothing if count(_found([bench.contact(_board, _gypsum, {})])) == 0

@@ -1,0 +1,26 @@
+# METADATA
+# title: Solvent or heat on polystyrene foam
+# description: |
+#   Any hydrocarbon, ketone or ester eats XPS and EPS on contact, and its vapor does so in a closed joint: the board
+#   behind a bead of the wrong adhesive is a hollow. Hot asphalt melts it. Solvent-free asphalt laid cold is harmless,
+#   and so are water-borne products; a primer on foam is judged with its sheet.
+# custom:
+#   id: contact-foam-dissolved
+#   topic: contact
+#   severity: error
+#   reason: Solvent dissolves polystyrene, and hot-applied material melts it.
+#   remedy: Use an adhesive, sealant or mastic that is free of solvent and says it suits polystyrene.
+#   source: foam associations' chemical resistance lists
+#   basis: source-read
+#   example: "material: XPS board; touches: cutback mastic dabs"
+package contact.polystyrene
+
+import data.lib.hit
+import data.lib.naming
+import data.lib.told
+
+findings contains hit.tell(v, _message(v.contact)) if some v in told.under("polystyrene")
+
+_message(contact) := hit.touch(contact, naming.plain(ends.other), naming.noun(ends.one, "polystyrene")) if {
+	ends := hit.ends(contact, ["polystyrene"])
+}

@@ -1,0 +1,51 @@
+package contact.polystyrene_test
+
+import data.contact.polystyrene
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([
+	object.union(
+		bench.row("solvent-borne", "polystyrene", "incompatible", "solvent-attack", "error"),
+		{"state": "uncured"},
+	),
+	object.union(
+		bench.row("water-borne", "polystyrene", "compatible", "none", "note"),
+		{"state": "any"},
+	),
+])
+
+_adhesive := bench.end("touches", "panel adhesive", "construction-adhesive-solvent", "mastic", ["solvent-borne"])
+
+_foam_safe := bench.end("touches", "foam-safe adhesive", "foam-compatible-adhesive", "mastic", ["water-borne"])
+
+_found(contacts) := found if {
+	found := polystyrene.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(bench.xps, _adhesive, {})]) == {{
+		"line": "W!12",
+		"cells": ["E12", "G12"],
+		"severity": "error",
+		"message": "Panel adhesive is in contact with polystyrene foam I-1, with no separator shown",
+		"related": [],
+		"remedy": "Some remedy.",
+		"source": "Some handbook (source-read)",
+	}}
+}
+
+test_silent[name] if {
+	primer := bench.end("primer", "P-1", "solvent-primer", "primer", ["solvent-borne"])
+	some name, contact in {
+		"water-borne": bench.contact(bench.xps, _foam_safe, {}),
+		"primer is judged with its substrate": bench.contact(bench.xps, primer, {"from": "primer"}),
+		"dry goods with solvent once": bench.contact(
+			bench.xps,
+			bench.end("touches", "board", "", "other", ["solvent-borne"]),
+			{},
+		),
+	}
+	count(_found([contact])) == 0
+}

@@ -1,0 +1,27 @@
+# METADATA
+# title: Run-off that harms what lies below
+# description: |
+#   No contact is needed. Rain takes copper off a coping and plates it out on the aluminum or zinc below, which then pits
+#   along the drip line. Cedar wash thins copper, lime wash marks glass and metal. The order matters: aluminum above
+#   copper is fine. A tape between the two does nothing; a gutter, a drip or a diverter does.
+# custom:
+#   id: contact-run-off
+#   topic: contact
+#   severity: error
+#   reason: Water carries ions, acid or lime from the upper material onto the lower one and attacks it.
+#   remedy: Catch or throw the water clear with a gutter, drip or diverter, or make both of one material.
+#   source: federal guide specification on drainage from copper; copper association
+#   basis: source-read
+#   example: "material: copper coping; touches: drains onto aluminum panels below"
+package contact.runoff
+
+import data.lib.hit
+import data.lib.naming
+import data.lib.told
+
+findings contains hit.tell(v, _message(v.contact)) if some v in told.under("runoff")
+
+_message(contact) := sprintf("water off %s runs onto %s, and nothing shown catches it", [
+	naming.plain(contact.a),
+	naming.plain(contact.b),
+])

@@ -1,0 +1,40 @@
+package contact.runoff_test
+
+import data.contact.runoff
+import data.lib.bench_test as bench
+
+_row := object.union(
+	bench.row("copper-runoff-source", "aluminum", "incompatible", "metal-ion-runoff", "error"),
+	{"exposure": "runoff", "order": "a-onto-b"},
+)
+
+_rows := bench.pairs([_row])
+
+_tape := bench.end("touches", "tape", "isolation-tape", "separator", ["separator"])
+
+_found(contacts) := found if {
+	found := runoff.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(bench.copper, bench.aluminum, {"kind": "runoff"})]) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12"],
+		"severity": "error",
+		"message": "Water off C-1 (copper-sheet) runs onto A-2 (aluminum-sheet), and nothing shown catches it",
+		"related": [],
+		"remedy": "Some remedy.",
+		"source": "Some handbook (source-read)",
+	}}
+}
+
+test_silent[name] if {
+	some name, contact in {
+		"other way round": bench.contact(bench.aluminum, bench.copper, {"kind": "runoff"}),
+		"touch is another question": bench.contact(bench.copper, bench.aluminum, {}),
+		"said apart": bench.contact(bench.copper, bench.aluminum, {"kind": "apart"}),
+	}
+	count(_found([contact])) == 0
+}

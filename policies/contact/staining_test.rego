@@ -1,0 +1,35 @@
+package contact.staining_test
+
+import data.contact.staining
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([
+	bench.row("oil-exuding", "porous-masonry", "incompatible", "staining", "warning"),
+	object.union(bench.row("silicone", "porous-masonry", "needs-confirmation", "staining", "warning"), {"confidence": 0.5}),
+])
+
+_caulk := bench.end("sealant", "S-7", "oleoresinous-caulk", "sealant", ["oil-exuding"])
+
+_silicone := bench.end("sealant", "S-1", "neutral-silicone-sealant", "sealant", ["silicone"])
+
+_stone := bench.end("touches", "limestone", "limestone-marble", "masonry", ["porous-masonry"])
+
+_found(contacts) := found if {
+	found := staining.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	_found([bench.contact(_caulk, _stone, {})]) == {{
+		"line": "W!12",
+		"cells": ["G12", "H12"],
+		"severity": "warning",
+		"message": "S-7 (oleoresinous-caulk) is in contact with limestone, with no separator shown",
+		"related": [],
+		"remedy": "Some remedy.",
+		"source": "Some handbook (source-read)",
+	}}
+}
+
+test_weak_row_asks_nothing if count(_found([bench.contact(_silicone, _stone, {})])) == 0

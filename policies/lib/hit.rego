@@ -1,0 +1,106 @@
+# METADATA
+# title: A told contact as a finding
+# description: |
+#   Turns a judgement into a finding at the row that says it, with both cells, the other rows beside it, the remedy and
+#   source of the judgement, and the product data that says the same.
+package lib.hit
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.hush
+import data.lib.naming
+import data.lib.product_says
+import data.lib.words
+
+# tell makes the finding from the words for a harm; a question to the makers has words of its own.
+tell(v, message) := _finding(v, naming.sentence(message)) if v.outcome == "harm"
+
+tell(v, _) := _finding(v, naming.sentence(_question(v))) if v.outcome == "ask"
+
+# touch words the contact of two named sides: "A is in contact with B, with no separator shown".
+touch(contact, one, other) := sprintf("%s is in contact with %s%s", [one, other, _between(contact)])
+
+_question(v) := sprintf("%s on %s: see that the letter or report the row tells of names both products", _names(v)) if {
+	hush.has_proof(v.contact)
+} else := sprintf("%s near %s: %s between them stops this only in part, ask both makers", array.concat(
+	_names(v),
+	[v.contact.separator.text],
+)) if {
+	v.contact.kind == "separated"
+} else := sprintf("%s meets %s: ask both makers in writing (%s)", array.concat(_names(v), [_condition(v.row)]))
+
+_condition(row) := naming.uncapped(trim_suffix(row.condition, "."))
+
+_names(v) := [naming.plain(v.contact.a), naming.plain(v.contact.b)]
+
+_finding(v, message) := finding.at_with(
+	facts.lines_by_id[v.contact.line],
+	_cells(v.contact),
+	concat("", [message, _barred(v.contact), _again(v.also)]),
+	object.union(
+		{"severity": v.severity, "related": array.concat(_others(v.contact), array.concat(_data(v.contact), _also(v)))},
+		_of_row(v.row),
+	),
+)
+
+# ends gives the side that has one of the keys first: ends(contact, ["epdm"]) is {"one": the EPDM, "other": the rest}.
+ends(contact, keys) := {"one": contact.a, "other": contact.b} if {
+	facts.has_key(contact.a, keys)
+	not facts.has_key(contact.b, keys)
+} else := {"one": contact.b, "other": contact.a} if {
+	facts.has_key(contact.b, keys)
+} else := {"one": contact.a, "other": contact.b}
+
+_between(contact) := sprintf("; %s between them does not stop that", [contact.separator.text]) if {
+	contact.kind == "separated"
+	contact.separator.text != ""
+} else := ", with no separator shown"
+
+_cells(contact) := {at.cell |
+	some at in [contact.a.at, contact.b.at, contact.at]
+	_same_row(at, facts.lines_by_id[contact.line])
+	at.cell != ""
+}
+
+_same_row(at, line) if {
+	at.sheet == line.sheet
+	at.row == line.row
+}
+
+# A material that stands in another row is named beside the finding.
+_others(contact) := [finding.related(line, {end.at.cell}, sprintf("%s stands here", [end.text])) |
+	some end in [contact.a, contact.b]
+	end.line != contact.line
+	line := facts.lines_by_id[end.line]
+]
+
+_data(contact) := [finding.related_product(s.by, ["keep_off"], sprintf("its data: keep off %s", [s.target.text])) |
+	some s in product_says.bars(contact)
+]
+
+# At most five of the other rows; the message says how many there are.
+_also(v) := array.slice(
+	[finding.related(line, _cells(w.contact), "the same pair") |
+		some w in v.also
+		line := facts.lines_by_id[w.contact.line]
+	],
+	0, 5,
+)
+
+_barred(contact) := sprintf("; the data of %s says to keep off %s", [bars[0].by.id, words.quoted(bars[0].target.text)]) if {
+	bars := product_says.bars(contact)
+	count(bars) > 0
+} else := ""
+
+_again(also) := sprintf(" (and in %s)", [words.counted(count(also), "more row", "more rows")]) if {
+	count(also) > 0
+} else := ""
+
+_of_row(row) := {} if {
+	row == {}
+} else := {"remedy": row.remedy, "source": source(row)}
+
+# source writes where a row of the table comes from, with its mark.
+source(row) := sprintf("%s (%s)", [row.source.ref, row.basis]) if {
+	not row.basis in {"from-memory", "common-practice"}
+} else := replace(row.basis, "-", " ")

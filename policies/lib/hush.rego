@@ -1,0 +1,73 @@
+# METADATA
+# title: When a contact is no contact
+# description: |
+#   Words and places that end the question before chemistry is asked: said to be apart, a gap, a metal joint away from
+#   the sheet, a part inside a pocket; and couples that the pairing topic judges.
+package lib.hush
+
+import data.lib.facts
+import data.lib.rows
+
+# why is the reason for which nothing is asked of a contact; undefined where the question stands.
+why(contact) := "they are said not to touch" if {
+	contact.kind == "apart"
+} else := "there is a gap between them" if {
+	contact.kind == "near"
+	contact.clear_mm > 0
+} else := word.why if {
+	some word in data.contact.judging.hush
+	word.signal in contact.signals
+	not _spared(contact, word)
+} else := "the sealant joins metal to metal, away from the sheet" if {
+	"metal_to_metal" in contact.signals
+	_bead_off_metal(contact)
+} else := "the primer is judged with its sheet and its substrate" if {
+	_primes(contact)
+} else := "the residue is judged with its substrate" if {
+	_residue_below(contact)
+}
+
+# has_proof: the words name a letter or a test report for the pair, and do not say that it is still to come.
+has_proof(contact) if {
+	some signal in data.contact.judging.evidence.signals
+	signal in contact.signals
+}
+
+has_proof(contact) if {
+	text := lower(contact.clause)
+	regex.match(data.contact.judging.evidence.words, text)
+	not regex.match(data.contact.judging.evidence.denied, text)
+}
+
+# Aluminum in wet mortar is embedded, and that is the harm.
+_spared(contact, word) if {
+	facts.has_key(contact.a, word.unless_keys)
+} else if {
+	facts.has_key(contact.b, word.unless_keys)
+} else if {
+	some x in contact.a.keys
+	some y in contact.b.keys
+	some row in rows.between(x, y, "contact")
+	row.mechanism in word.unless_mechanisms
+}
+
+_bead_off_metal(contact) if {
+	some bead, other in {contact.a: contact.b, contact.b: contact.a}
+	bead.class in {"sealant", "mastic"}
+	not facts.has_key(other, ["metal"])
+}
+
+_primes(contact) if contact.from == "primer"
+
+_primes(contact) if {
+	some primer, other in {contact.a: contact.b, contact.b: contact.a}
+	primer.class == "primer"
+	other.slot in {"material", "substrate"}
+}
+
+_residue_below(contact) if {
+	some below, above in {contact.a: contact.b, contact.b: contact.a}
+	below.slot == "substrate"
+	above.slot == "material"
+	facts.has_key(below, ["oil-or-wax-residue"])
+}

@@ -1,0 +1,47 @@
+# METADATA
+# title: How loud a judgement is
+# description: |
+#   The severity that a row of the table earns. An incompatible pair has the row's own severity; a pair that the makers
+#   must confirm is a note, since a question is no defect; a weak row says nothing.
+package lib.level
+
+import data.lib.parting
+
+# of is error, warning, note or none.
+of(contact, found) := "none" if {
+	data.contact.judging.badness[found.row.verdict] < 2
+} else := "none" if {
+	_is_quiet(found.row)
+} else := "none" if {
+	found.row.confidence < data.contact.judging.ask
+} else := "note" if {
+	_is_doubtful(contact, found)
+} else := found.row.severity if {
+	found.row.verdict == "incompatible"
+} else := "warning" if {
+	found.row.severity == "error"
+} else := "note"
+
+# Which of two beads went on first is seldom told, so a row that turns on it is a question.
+_is_doubtful(_, found) if found.ordered
+
+_is_doubtful(_, found) if found.row.confidence < data.contact.judging.sure
+
+_is_doubtful(contact, found) if parting.extent(contact, found.row) == "partly"
+
+_is_doubtful(contact, found) if {
+	found.row.mechanism == "adhesion-failure"
+	{found.row.a, found.row.b} & {k | some k in data.contact.judging.adhesive_keys} != set()
+	some end in [contact.a, contact.b]
+	end.class in data.contact.judging.bead_classes
+}
+
+_is_quiet(row) if {
+	row.verdict != "incompatible"
+	row.mechanism in data.contact.judging.quiet_mechanisms
+}
+
+_is_quiet(row) if {
+	some pair in data.contact.judging.quiet_pairs
+	{row.a, row.b} == {pair[0], pair[1]}
+}

@@ -1,0 +1,38 @@
+# METADATA
+# title: Separators
+# description: |
+#   What a stated separator stops. A film stops plasticizer and lets solvent through; fleece stops sticking and nothing
+#   else. One whose kind is not known is believed, except that nothing laid between two metals stops what rain carries.
+package lib.parting
+
+# stops says how far the separator of a contact stops a mechanism: whole, partly or none.
+stops(contact, mechanism) := extent(contact, {"mechanism": mechanism})
+
+# extent is the same for a row of the table, which may name separators of its own.
+extent(contact, row) := "none" if {
+	contact.kind != "separated"
+} else := "whole" if {
+	not kind(contact.separator)
+} else := "whole" if {
+	kind(contact.separator) in row.separators_that_work
+} else := "none" if {
+	kind(contact.separator) in row.separators_that_do_not
+} else := "none" if {
+	_acts(row.mechanism) in known[kind(contact.separator)].does_not_stop
+} else := "partly" if {
+	_acts(row.mechanism) in known[kind(contact.separator)].partly
+} else := "whole"
+
+# kind is the separator it is taken for: by its family, else by what it is made of.
+kind(separator) := separator.family if {
+	known[separator.family]
+} else := stand.separator if {
+	some stand in data.contact.stand_ins
+	some key in stand.keys
+	key in separator.keys
+}
+
+known := {separator.id: separator | some separator in data.knowledge.separators}
+
+# Swelling is oil or solvent on its way, cracking is solvent or plasticizer.
+_acts(mechanism) := object.get(data.contact.acts_as, mechanism, mechanism)

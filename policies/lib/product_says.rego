@@ -1,0 +1,60 @@
+# METADATA
+# title: What product data says of a contact
+# description: |
+#   The workbook's own data beats the usual judgement. Data that names the other product is heard before data that
+#   names its kind; an exception ("EPDM OK") before the list that it stands in; at the same rank a "keep off" is heard.
+package lib.product_says
+
+import data.lib.facts
+import data.lib.target
+
+# heard is what counts: {"word": "bars" or "allows", "rank", "by": product, "target", "self", "other"}.
+heard(contact) := said if {
+	all := statements(contact)
+	key := max([_weight(s) | some s in all])
+	said := [s | some s in all; _weight(s) == key][0]
+}
+
+# statements lists all that the data of either side says of the other.
+statements(contact) := array.concat(_of(contact.a, contact.b), _of(contact.b, contact.a))
+
+# bars lists the statements by which either side's data keeps the other off.
+bars(contact) := [s | some s in statements(contact); s.word == "bars"]
+
+_of(self, other) := [s |
+	product := facts.product_of(self)
+	some list in [
+		{"targets": product.keep_off, "word": "bars", "against": "allows"},
+		{"targets": product.suits, "word": "allows", "against": "bars"},
+		{"targets": product.accepts, "word": "allows", "against": "bars"},
+		{"targets": _primers(product), "word": "allows", "against": "bars"},
+	]
+	some found in list.targets
+	s := {
+		"word": _word(list, found),
+		"rank": _rank(found, other),
+		"by": product,
+		"target": found,
+		"self": self,
+		"other": other,
+	}
+]
+
+_primers(product) := [{"text": a.text, "keys": [], "products": a.primers, "except": false} | some a in product.accepts]
+
+_word(list, found) := list.word if not found.except
+
+_word(list, found) := list.against if found.except
+
+_rank(found, other) := 3 if {
+	target.names(found, other)
+} else := 2 if {
+	found.except
+	target.covers(found, other)
+} else := 1 if {
+	target.covers(found, other)
+}
+
+_weight(s) := [s.rank, _loud[s.word], s.by.id, s.target.text]
+
+_loud := {"bars": 1, "allows": 0}

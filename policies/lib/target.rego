@@ -1,0 +1,54 @@
+# METADATA
+# title: Targets
+# description: |
+#   Whether a target of product data ("EPDM", "asphaltic sheets", "FM-1 and FM-2") means a material of a row. A product
+#   named by its tag is the surest, then the family, then a telling trait. A vague trait (wood, metal) tells only where
+#   the target has nothing else.
+package lib.target
+
+# means: the target means the item or contact end, in one way or another.
+means(target, thing) if names(target, thing)
+
+means(target, thing) if covers(target, thing)
+
+# names: the target names the very product.
+names(target, thing) if {
+	thing.product != ""
+	thing.product in target.products
+}
+
+names(target, thing) if {
+	thing.tag != ""
+	thing.tag in target.products
+}
+
+# covers: the target names its family or a telling trait, and the sort of material that the target's words ask for.
+covers(target, thing) if {
+	_shares(target, thing)
+	not _other_sort(target, thing)
+}
+
+_shares(target, thing) if {
+	thing.family != ""
+	thing.family in target.keys
+}
+
+_shares(target, thing) if {
+	some key in target.keys
+	not key in data.lib.vague.keys
+	key in thing.keys
+}
+
+_shares(target, thing) if {
+	every key in target.keys { key in data.lib.vague.keys }
+	some key in target.keys
+	key in thing.keys
+}
+
+_other_sort(target, thing) if {
+	text := lower(target.text)
+	some role in data.lib.vague.roles
+	regex.match(role.words, text)
+	not regex.match(role.unless, text)
+	not thing.class in role.classes
+}

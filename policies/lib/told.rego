@@ -1,0 +1,49 @@
+# METADATA
+# title: Which contacts are told
+# description: |
+#   One touch gives one finding: where a row says the same pair twice, the loudest is told. A question to the makers is
+#   one question for the whole schedule: it is told once, at its first row, with the other rows beside it.
+package lib.told
+
+import data.lib.verdict
+
+# under lists the judgements that a rule tells.
+under(rule) := object.get(_by_rule, rule, [])
+
+_by_rule := {rule: told |
+	some v in _told
+	rule := v.rule
+	told := [w | some w in _told; w.rule == rule]
+}
+
+_told := [object.union(group[0], {"also": array.slice(group, 1, count(group))}) | some group in _groups]
+
+_groups := [_loudest_first(group) | some group in object.union(_groups_of(_harms), _groups_of(_asks))]
+
+_groups_of(keyed) := {key: group |
+	some one in keyed
+	key := one.key
+	group := [v | some other in keyed; other.key == key; v := other.verdict]
+}
+
+_harms := [{"key": [v.contact.line, _pair(v.contact)], "verdict": v} | some v in verdict.judged; v.outcome == "harm"]
+
+# A pair that is a harm somewhere in the same row needs no question there.
+_asks := [{"key": ["", v.rule, _pair(v.contact)], "verdict": v} |
+	some v in verdict.judged
+	v.outcome == "ask"
+	not [v.contact.line, _pair(v.contact)] in _harm_keys
+]
+
+_harm_keys := {one.key | some one in _harms}
+
+_pair(contact) := sort([_who(contact.a), _who(contact.b)])
+
+_who(end) := end.family if end.family != ""
+
+_who(end) := end.text if end.family == ""
+
+_loudest_first(group) := array.concat(
+	[v | some v in group; v.severity == "error"],
+	array.concat([v | some v in group; v.severity == "warning"], [v | some v in group; v.severity == "note"]),
+)

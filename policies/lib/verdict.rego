@@ -1,0 +1,114 @@
+# METADATA
+# title: Judgement of a contact
+# description: |
+#   Resolves every contact to one judgement: fine, ask (a question to the makers) or harm. Heard in this order: words
+#   that part the two, product data that allows it, the five settled pairs, a harm in the table of pairs, product data
+#   that bars it, the rest of the table. What has no row is unknown, and nothing is said of it.
+package lib.verdict
+
+import data.lib.facts
+import data.lib.hush
+import data.lib.level
+import data.lib.parting
+import data.lib.product_says
+import data.lib.rows
+import data.lib.settled
+
+# judged holds one judgement for every live contact of a known pair: {"contact", "outcome", "rule", "severity",
+# "mechanism", "row", "why"}; row is {} where product data or a settled pair decides.
+judged := [v | some contact in facts.live_contacts; v := judge(contact)]
+
+# fine holds the contacts that were judged and found good, with the reason.
+fine := [{"contact": v.contact, "why": v.why} | some v in judged; v.outcome == "fine"]
+
+# unknown holds the contacts that nothing is known of.
+unknown := [contact | some contact in facts.live_contacts; not judge(contact)]
+
+judge(contact) := _fine(contact, hush.why(contact)) if {
+	hush.why(contact)
+} else := _fine(contact, sprintf("the data of %s allows it", [said.by.id])) if {
+	said := product_says.heard(contact)
+	said.word == "allows"
+} else := _settled(contact) if {
+	settled.pair(contact)
+} else := v if {
+	v := _by_rows(contact)
+	v.outcome == "harm"
+} else := v if {
+	contact.kind in {"direct", "runoff"}
+	product_says.heard(contact).word == "bars"
+	v := _verdict(contact, "keep_off", _eased(contact, "error"), {"row": {}, "mechanism": "", "why": ""})
+} else := _by_rows(contact)
+
+_settled(contact) := _fine(contact, _kept_apart(contact)) if settled.extent(contact) == "whole"
+
+_settled(contact) := _verdict(contact, pair.rule, severity, {"row": {}, "mechanism": pair.mechanism, "why": ""}) if {
+	extent := settled.extent(contact)
+	extent != "whole"
+	pair := settled.pair(contact)
+	severity := _eased(contact, {"none": "error", "partly": "note"}[extent])
+}
+
+_by_rows(contact) := v if {
+	best := rows.best(contact)
+	count(best) > 0
+	v := _of_best(contact, [c | some c in best; parting.extent(contact, c.row) != "whole"])
+}
+
+_of_best(contact, open) := _fine(contact, _kept_apart(contact)) if count(open) == 0
+
+_of_best(contact, open) := v if {
+	worst := rows.worst(open)
+	v := _of_row(contact, worst.row, level.of(contact, worst))
+}
+
+_of_row(contact, row, "none") := object.union(_fine(contact, row.condition), {"row": row})
+
+_of_row(contact, row, level) := _verdict(contact, _route(contact, row), _eased(contact, level), {
+	"row": row,
+	"mechanism": row.mechanism,
+	"why": row.condition,
+}) if {
+	level != "none"
+}
+
+# _route is the rule that tells a harm or a question: the first whose keys and mechanisms fit.
+_route(contact, row) := [r.rule |
+	some r in data.contact.routes
+	_fits(r.kinds, {contact.kind})
+	_fits(r.mechanisms, {row.mechanism})
+	_fits(r.keys, {k | some k in array.concat(contact.a.keys, contact.b.keys)})
+][0]
+
+_fits(wanted, _) if count(wanted) == 0
+
+_fits(wanted, got) if {
+	some one in wanted
+	one in got
+}
+
+# A written proof for the pair turns a harm into a note.
+_eased(contact, severity) := "note" if {
+	hush.has_proof(contact)
+} else := severity
+
+_fine(contact, why) := {
+	"contact": contact,
+	"outcome": "fine",
+	"rule": "",
+	"severity": "",
+	"mechanism": "",
+	"row": {},
+	"why": why,
+}
+
+_verdict(contact, rule, severity, more) := object.union(
+	{"contact": contact, "outcome": _outcome[severity], "rule": rule, "severity": severity},
+	more,
+)
+
+_outcome := {"error": "harm", "warning": "harm", "note": "ask"}
+
+_kept_apart(contact) := sprintf("%s keeps them apart", [contact.separator.text]) if {
+	contact.separator.text != ""
+} else := "they are kept apart"
