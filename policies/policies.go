@@ -1,0 +1,11 @@
+// Package policies embeds the rules, their data and the knowledge that several
+// topics share. It holds no code: Go computes, Rego judges, data decides.
+package policies
+
+import "embed"
+
+// FS is the policy tree: one folder a topic with its rules (.rego) and data
+// (.json), helpers under lib/, and the shared knowledge under knowledge/.
+//
+//go:embed */*.json */*.rego
+var FS embed.FS
