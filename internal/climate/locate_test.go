@@ -1,0 +1,133 @@
+package climate
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+)
+
+func TestLocate(t *testing.T) {
+	tests := []struct {
+		text, station, region string
+		km                    float64 // 0: not checked
+	}{
+		{"Denver", "Denver", "CO", 0},
+		{"Buffalo, NY", "Buffalo airport", "NY", 0},
+		{"BUFFALO NY", "Buffalo airport", "NY", 0},
+		{"Buffalo, New York", "Buffalo airport", "NY", 0},
+		{"New York", "New York central park", "NY", 0},
+		{"Waukesha, 18 mi west of Milwaukee", "Milwaukee airport", "WI", 29},
+		{"Site: cold climate, Waukesha is 18 mi. west of Milwaukee. Rooms 70 F, 35% RH in winter", "Milwaukee airport", "WI", 29},
+		{"Framingham, Massachusetts, 20 miles west of Boston. Work is outdoors and unheated.", "Boston airport", "MA", 32.2},
+		{"Site 12 mi. west of Denver, 5,700 ft. Work is in the open", "Denver", "CO", 19.3},
+		{"Jefferson County, Colorado, site 12 mi. west of Denver, 5,700 ft", "Denver", "CO", 19.3},
+		{"Outpatient clinic, Framingham MA", "", "MA", 0},
+		{"Contractor's submittal 07 27 13-01, air barrier, clinic, Framingham MA (near Boston)", "", "MA", 0},
+		{"Drovers Yard Offices, Calgary AB", "Calgary airport", "AB", 0},
+		{"TABBY ROW HOTEL, Charleston SC", "Charleston airport", "SC", 0},
+		{"Winnipeg MB, pump-house", "Winnipeg airport", "MB", 0},
+		{"Portland, Oregon", "Portland airport", "OR", 0},
+		{"Portland ME", "Portland airport", "ME", 0},
+		{"London, Ont.", "London airport", "ON", 0},
+		{"Springfield, Missouri", "Springfield airport", "MO", 0},
+		{"St. John's, NL", "St. John's airport", "NL", 0},
+		{"Saint Paul, Minnesota", "Minneapolis/St. Paul airport", "MN", 0},
+		{"Cincinnati, OH", "Cincinnati", "", 0},
+		{"Montréal, QC", "Montreal", "QC", 0},
+		{"Washington, DC", "Washington DC airport", "", 0},
+		{"Minneapolis", "Minneapolis/St. Paul airport", "MN", 0},
+		{"school about 35 km NW of Ottawa", "Ottawa", "ON", 35},
+		{"20 miles north of Mobile", "Mobile airport", "AL", 32.2},
+		{"Reading, PA", "", "PA", 0},
+		{"Project: library, Omaha, Nebraska. Architect: Smith, Chicago, IL", "Omaha airport", "NE", 0},
+		{"somewhere in Wisconsin", "Milwaukee airport", "WI", 0},
+		{"lat 43.05, long -88.20", "", "WI", 0},
+		{"43.05° N, 88.20° W", "", "WI", 0},
+		{"51.05, -114.07", "Calgary airport", "AB", 0},
+		{"just outside Toronto, Ontario", "Toronto", "ON", 0},
+		{"Kansas City, Missouri", "Kansas City airport", "MO", 0},
+		{"Anchorage, Alaska", "Anchorage airport", "AK", 0},
+		{"1200 Main Street, Duluth, MN 55802", "Duluth airport", "MN", 0},
+		{"Iqaluit, Nunavut", "Iqaluit", "NU", 0},
+	}
+	for _, tc := range tests {
+		p, err := Locate(tc.text)
+		if err != nil {
+			t.Errorf("%q: %v", tc.text, err)
+			continue
+		}
+		if !strings.HasPrefix(p.Station, tc.station) || tc.region != "" && p.Region != tc.region {
+			t.Errorf("%q: station %q in %q, want %q in %q", tc.text, p.Station, p.Region, tc.station, tc.region)
+		}
+		if tc.km > 0 && (p.DistanceKM == nil || math.Abs(*p.DistanceKM-tc.km) > 0.5) {
+			t.Errorf("%q: distance %v, want %g km", tc.text, p.DistanceKM, tc.km)
+		}
+		t.Logf("%-50.50s %q: %s", tc.text, p.Text, p.Where())
+	}
+}
+
+func TestLocateRefuses(t *testing.T) {
+	tests := []struct{ text, says string }{
+		{"", "no place"},
+		{"Buffalo grass sod over soil", ""},
+		{"Reading", "needs its state"},
+		{"Mobile crane on the north side", ""},
+		{"Orange", ""},
+		{"Portland", "Portland, OR"},
+		{"Springfield", "Springfield, IL"},
+		{"London", "London, ON"},
+		{"London, England", ""},
+		{"portland cement plaster", "no place"},
+		{"Portland cement plaster", ""},
+		{"1400 Denver Street", ""},
+		{"Checked by Austin", ""},
+		{"PRIMER OR MEMBRANE", "no place"},
+		{"white PE film, 6 mil", "no place"},
+		{"alum coping, OK in place", "no place"},
+		{"Membrane made in Toledo, Ohio", "address"},
+		{"Architect: Foo Partners, Chicago, IL", "address"},
+		{"PR-1 on CMU, SC-2 over", "no place"},
+		{"Concrete 28 d, AL flashing, CO2 cure", "no place"},
+		{"Quandlewick N at screws", "no place"},
+		{"lat 95, long -88", "not a position"},
+		{"48.85, -2.35", "US and Canada"},
+	}
+	for _, tc := range tests {
+		p, err := Locate(tc.text)
+		var nf *NotFound
+		if !errors.As(err, &nf) {
+			t.Errorf("%q: found %q at %s, error %v", tc.text, p.Text, p.Station, err)
+			continue
+		}
+		if !strings.Contains(err.Error(), tc.says) || !strings.Contains(err.Error(), "latitude") {
+			t.Errorf("%q: %v; want %q in it", tc.text, err, tc.says)
+		}
+	}
+}
+
+func TestNearHeight(t *testing.T) {
+	p, err := Locate("Site 12 mi. west of Denver, 5,700 ft. Work is in the open")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.HeightDiffM == nil || math.Abs(p.ElevM-1737.4) > 1 {
+		t.Fatalf("height %v of %+v", p.HeightDiffM, p)
+	}
+	high := 3000.0
+	top, err := Near(39.75, -105.2, &high)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := top.Site()
+	if err != nil {
+		t.Fatal(err)
+	}
+	q, _ := Near(39.75, -105.2, nil)
+	low, _ := q.Site()
+	a, _, _, _ := s.Month(7)
+	b, _, _, _ := low.Month(7)
+	if a > b-4 {
+		t.Errorf("July maximum at 3000 m is %.1f, at the foot %.1f", a, b)
+	}
+}

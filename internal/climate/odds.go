@@ -1,0 +1,106 @@
+package climate
+
+import "math"
+
+// usableHours is the length of a usable spell (common practice: a crew, a
+// primer's flash-off and a run of sheet need half a day).
+const usableHours = 4
+
+// Thermometers that record the highest and lowest moment of the day pass a
+// little beyond the readings on the hour: mean differences of normals and of
+// the hourly files' own extremes, °C.
+const beyondMax, beyondMin = 0.3, 0.2
+
+// Odds gives the shares of a span against one limit in °C.
+//
+// From normals: the temperature at an hour is taken as normally distributed
+// around the mean course of the day, with the deviation of the daily minimum
+// at the one end of the course and that of the maximum at the other, so the
+// share below a limit L is the mean of Φ((L - T(h)) / s(h)) over working hours
+// and days. A day is usable where its level lifts four hours running to the
+// limit: the best such run of (T - L)/s, least hour within, through Φ. A night
+// freezes by Φ((0 - minimum)/s). From a weather file everything is counted.
+// A span that ends before it begins has no days and zero shares.
+func (s *Site) Odds(span Span, hours Hours, limitC float64) Odds {
+	o := Odds{LimitC: limitC, Days: span.days()}
+	if o.Days == 0 {
+		return o
+	}
+	ts := hours.times()
+	below, usable, frost, total := 0.0, 0.0, 0.0, 0.0
+	zs := make([]float64, len(ts))
+	for day, weight := range span.sample() {
+		i := dayIndex(day)
+		var b, u, f float64
+		if s.hourly != nil {
+			b, u, f = s.count(i, ts, limitC)
+		} else {
+			b, u, f = s.day(i, ts, zs, limitC)
+		}
+		below, usable, frost = below+b*weight, usable+u*weight, frost+f*weight
+		total += weight
+	}
+	o.ShareBelow = below / total
+	o.ShareAbove = 1 - o.ShareBelow
+	o.DaysUsable = usable / total
+	o.NightFrost = frost / total
+	return o
+}
+
+// day gives the shares of one day of the normal year; zs is room for one
+// figure an hour.
+func (s *Site) day(i int, ts, zs []float64, limit float64) (below, usable, frost float64) {
+	n := float64(i + 1)
+	length, noon := dayLength(s.Place.Lat, n), solarNoon(s.Place.Lon, s.zone, n)
+	tmax, tmin := s.dayMax[i], s.dayMin[i]
+	sdMax, sdMin := s.sdMax[i], s.sdMin[i]
+	low, high := turns(tmax-beyondMax, tmin+beyondMin, (sdMax+sdMin)/2, length)
+	for j, t := range ts {
+		f := dayShape(t, length, noon)
+		zs[j] = (limit - (low + f*(high-low))) / (sdMin + f*(sdMax-sdMin))
+		below += normal(zs[j])
+	}
+	best := math.Inf(1)
+	k := min(usableHours, len(zs))
+	for j := 0; j+k <= len(zs); j++ {
+		worst := math.Inf(-1)
+		for _, z := range zs[j : j+k] {
+			worst = max(worst, z)
+		}
+		best = min(best, worst)
+	}
+	return below / float64(len(ts)), 1 - normal(best), normal(-tmin / sdMin)
+}
+
+// normal is the distribution function of the standard normal distribution.
+func normal(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
+
+// count gives the shares of one day of a weather file. Hours without a figure
+// do not count.
+func (s *Site) count(i int, ts []float64, limit float64) (below, usable, frost float64) {
+	run, n := 0, 0
+	for _, t := range ts {
+		d, h := (i+int(math.Floor(t/24))+yearDays)%yearDays, int(math.Floor(math.Mod(t+24, 24)))
+		v := s.hourly[d][h]
+		switch {
+		case math.IsNaN(v):
+			run = 0
+			continue
+		case v < limit:
+			below++
+			run = 0
+		default:
+			run++
+		}
+		n++
+		if run >= min(usableHours, len(ts)) {
+			usable = 1
+		}
+	}
+	for _, v := range s.hourly[i] {
+		if v < 0 {
+			frost = 1
+		}
+	}
+	return below / float64(max(1, n)), usable, frost
+}
