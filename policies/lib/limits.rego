@@ -68,9 +68,7 @@ _singular(word) := trim_suffix(word, "s") if count(word) > 3
 
 _singular(word) := word if count(word) <= 3
 
-_fits(wanted, _) if count(wanted) == 0
-
-_fits(wanted, _) if wanted == null
+_fits(wanted, _) if wanted in [null, []]
 
 _fits(wanted, keys) if {
 	some key in keys

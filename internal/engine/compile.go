@@ -1,0 +1,47 @@
+package engine
+
+import (
+	"maps"
+	"slices"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// capabilities leaves out network, environment, clock and chance: a policy
+// from a stranger sees the document and nothing else, and the same document
+// always gives the same findings.
+func capabilities() *ast.Capabilities {
+	c := ast.CapabilitiesForThisVersion()
+	c.Builtins = slices.DeleteFunc(slices.Clone(c.Builtins), (*ast.Builtin).IsNondeterministic)
+	c.AllowNet = []string{} // nil would allow every host
+	return c
+}
+
+func compile(t *tree) (*ast.Compiler, error) {
+	compiler := ast.NewCompiler().
+		WithStrict(true).
+		WithCapabilities(capabilities()).
+		WithDefaultRegoVersion(ast.RegoV1).
+		WithPathConflictsCheck(t.holds)
+	compiler.Compile(maps.Clone(t.modules))
+	if compiler.Failed() {
+		return nil, problemsOf("", compiler.Errors).asError()
+	}
+	return compiler, nil
+}
+
+// holds says whether the data has something at a path: data would hide a rule
+// of the same name.
+func (t *tree) holds(path []string) (bool, error) {
+	var here any = t.data
+	for _, key := range path {
+		object, ok := here.(map[string]any)
+		if !ok {
+			return false, nil
+		}
+		if here, ok = object[key]; !ok {
+			return false, nil
+		}
+	}
+	return true, nil
+}

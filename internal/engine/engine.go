@@ -1,0 +1,115 @@
+// Package engine judges a document with the policies: it loads the policy tree
+// once, keeps the catalogue of rules, and turns what the rules say into
+// findings.
+package engine
+
+import (
+	"io/fs"
+	"slices"
+	"time"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/storage"
+	"github.com/open-policy-agent/opa/v1/storage/inmem"
+
+	"abut/policies"
+)
+
+const defaultTimeout = 60 * time.Second
+
+// Options say what is loaded and how findings are graded.
+type Options struct {
+	// Tree is the policy tree; nil is the one built in.
+	Tree fs.FS
+	// Folders hold an office's own rules and data, later ones over earlier ones.
+	Folders []string
+	// Replace names packages ("contact.plasticizer") that Folders may define
+	// anew; without it a folder can add rules and change data, not rules.
+	Replace []string
+	// Off lists ids of rules that are not run.
+	Off []string
+	// Severity grades a rule's findings by the rule's id: error, warning, note.
+	// Findings that carry a milder severity of their own keep it.
+	Severity map[string]string
+	// Timeout stops judging of one document; 0 is a minute.
+	Timeout time.Duration
+}
+
+// Engine is the compiled policy tree; it may be used by several goroutines.
+type Engine struct {
+	rules    []Rule
+	options  Options
+	compiler *ast.Compiler
+	store    storage.Store
+	queries  []query
+}
+
+// Load reads and compiles the policies. A mistake in a rule, its metadata or
+// its data gives Problems, each with file and line.
+func Load(opts Options) (*Engine, error) {
+	if opts.Tree == nil {
+		opts.Tree = policies.FS
+	}
+	if opts.Timeout == 0 {
+		opts.Timeout = defaultTimeout
+	}
+	tree, err := readTree(opts)
+	if err != nil {
+		return nil, err
+	}
+	rules, err := catalogue(tree.modules)
+	if err != nil {
+		return nil, err
+	}
+	if err := checkSettings(opts, rules); err != nil {
+		return nil, err
+	}
+	compiler, err := compile(tree)
+	if err != nil {
+		return nil, err
+	}
+	e := &Engine{
+		rules: rules, options: opts, compiler: compiler,
+		store: inmem.NewFromObjectWithOpts(tree.data, inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true)),
+	}
+	return e, e.prepare()
+}
+
+// Rules lists the rules by topic and id.
+func (e *Engine) Rules() []Rule {
+	return slices.Clone(e.rules)
+}
+
+func checkSettings(opts Options, rules []Rule) error {
+	var problems Problems
+	known := func(id string) bool {
+		return slices.ContainsFunc(rules, func(r Rule) bool { return r.ID == id })
+	}
+	for _, id := range opts.Off {
+		if !known(id) {
+			problems = append(problems, Problem{Rule: id, Message: "settings switch off a rule that does not exist"})
+		}
+	}
+	for id, severity := range opts.Severity {
+		if !known(id) {
+			problems = append(problems, Problem{Rule: id, Message: "settings grade a rule that does not exist"})
+		}
+		if !slices.Contains(severities(), severity) {
+			problems = append(problems, Problem{Rule: id, Message: "settings grade it " + severity + "; use error, warning or note"})
+		}
+	}
+	return problems.asError()
+}
+
+// severities are listed worst first.
+func severities() []string {
+	return []string{"error", "warning", "note"}
+}
+
+// topics are the first part of a rule's package; other packages hold no rules.
+func topics() []string {
+	return []string{
+		"contact", "pairing", "temperature", "exposure", "sequence",
+		"performance", "vapor", "data", "substitution", "safety",
+	}
+}

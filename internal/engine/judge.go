@@ -1,0 +1,161 @@
+package engine
+
+import (
+	"context"
+	"fmt"
+	"runtime"
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/topdown"
+	"golang.org/x/sync/errgroup"
+
+	"abut/internal/document"
+)
+
+// query asks for the findings of the rules of one topic at once, so that they
+// share what the look-ups have found.
+type query struct {
+	rules    []Rule
+	prepared rego.PreparedEvalQuery
+}
+
+// answer is what one query gave: the raw findings of each rule, in the order
+// of the query's rules.
+type answer struct {
+	raw      [][]any
+	problems Problems
+}
+
+// prepare makes one query a topic. It is not worth the time to do it later:
+// all of them share the compiler and take a few milliseconds.
+func (e *Engine) prepare() error {
+	for _, topic := range topics() {
+		rules := slices.DeleteFunc(slices.Clone(e.rules), func(r Rule) bool {
+			return r.Topic != topic || slices.Contains(e.options.Off, r.ID)
+		})
+		if len(rules) == 0 {
+			continue
+		}
+		q, err := e.query(rules)
+		if err != nil {
+			return err
+		}
+		e.queries = append(e.queries, q)
+	}
+	return nil
+}
+
+func (e *Engine) query(rules []Rule) (query, error) {
+	refs := make([]string, len(rules))
+	for i, r := range rules {
+		topic, name, _ := strings.Cut(r.Package, ".")
+		refs[i] = fmt.Sprintf("data[%q][%q].findings", topic, name)
+	}
+	prepared, err := rego.New(
+		rego.Query("["+strings.Join(refs, ", ")+"]"),
+		rego.Compiler(e.compiler),
+		rego.Store(e.store),
+	).PrepareForEval(context.Background())
+	if err != nil {
+		return query{}, fmt.Errorf("prepare the rules of %s: %w", rules[0].Topic, err)
+	}
+	return query{rules: rules, prepared: prepared}, nil
+}
+
+// Judge gives the findings of all rules on a document, by sheet in the order
+// of the workbook, row, severity and rule. A rule that cannot be run, or makes
+// something that is not a finding, is told in Problems beside the findings of
+// the others; any other error means that nothing was judged.
+func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
+	input, err := ast.InterfaceToValue(doc)
+	if err != nil {
+		return nil, fmt.Errorf("judge %s: %w", doc.File, err)
+	}
+	ctx, cancel := context.WithTimeout(ctx, e.options.Timeout)
+	defer cancel()
+	answers := make([]answer, len(e.queries))
+	group, ctx := errgroup.WithContext(ctx)
+	group.SetLimit(runtime.GOMAXPROCS(0))
+	for i, q := range e.queries {
+		group.Go(func() (err error) {
+			answers[i], err = e.ask(ctx, q, input)
+			return err
+		})
+	}
+	if err := group.Wait(); err != nil {
+		return nil, fmt.Errorf("judge %s: stopped before the end, nothing is judged (limit %s): %w", doc.File, e.options.Timeout, err)
+	}
+	c := newCollector(doc, e.options.Severity)
+	for i, q := range e.queries {
+		c.problems = append(c.problems, answers[i].problems...)
+		for j, raw := range answers[i].raw {
+			c.add(q.rules[j], raw)
+		}
+	}
+	return c.findings(), c.problems.asError()
+}
+
+// ask runs a query. If it fails, its rules are asked one by one, so that one
+// broken rule does not silence its topic. The error is the end of the context.
+func (e *Engine) ask(ctx context.Context, q query, input ast.Value) (answer, error) {
+	var failed []topdown.Error
+	result, err := q.prepared.Eval(ctx, rego.EvalParsedInput(input), rego.EvalBuiltinErrorList(&failed))
+	if ctx.Err() != nil {
+		return answer{}, context.Cause(ctx)
+	}
+	a := answer{raw: make([][]any, len(q.rules))}
+	// A failing built-in is undefined to OPA; a rule would miss in silence.
+	for _, f := range failed {
+		a.problems = append(a.problems, located(f.Location, f.Message))
+	}
+	if err == nil {
+		err = a.read(result)
+	}
+	switch {
+	case err == nil:
+		return a, nil
+	case len(q.rules) == 1:
+		r := q.rules[0]
+		a.problems = append(a.problems, Problem{Rule: r.ID, File: r.File, Line: r.Line, Message: err.Error()})
+		return a, nil
+	}
+	return e.askEach(ctx, q.rules, input)
+}
+
+func (e *Engine) askEach(ctx context.Context, rules []Rule, input ast.Value) (answer, error) {
+	var all answer
+	for _, r := range rules {
+		one, err := e.query([]Rule{r})
+		if err != nil {
+			return answer{}, err
+		}
+		a, err := e.ask(ctx, one, input)
+		if err != nil {
+			return answer{}, err
+		}
+		all.raw = append(all.raw, a.raw[0])
+		all.problems = append(all.problems, a.problems...)
+	}
+	return all, nil
+}
+
+func (a *answer) read(result rego.ResultSet) error {
+	if len(result) != 1 || len(result[0].Expressions) != 1 {
+		return fmt.Errorf("the findings are undefined")
+	}
+	sets, ok := result[0].Expressions[0].Value.([]any)
+	if !ok || len(sets) != len(a.raw) {
+		return fmt.Errorf("the findings are not sets")
+	}
+	for i, set := range sets {
+		list, ok := set.([]any)
+		if !ok {
+			return fmt.Errorf("the findings are not a set")
+		}
+		a.raw[i] = list
+	}
+	return nil
+}
