@@ -1,0 +1,84 @@
+package workbook
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"unicode"
+)
+
+// FileError says in one line which file, sheet and cell cannot be read, why,
+// and what to do about it.
+type FileError struct {
+	Path    string
+	Sheet   string // "" where the whole file is meant
+	Cell    string // "" where no cell is meant
+	Problem string
+	Do      string
+	cause   error
+}
+
+// Error is "file: sheet!cell: problem; do", in one line whatever the names
+// hold: a sheet's name is a stranger's text and may hold control characters.
+func (e *FileError) Error() string {
+	var b strings.Builder
+	if e.Path != "" {
+		b.WriteString(e.Path + ": ")
+	}
+	switch {
+	case e.Sheet != "" && e.Cell != "":
+		b.WriteString(e.Sheet + "!" + e.Cell + ": ")
+	case e.Sheet != "" || e.Cell != "":
+		b.WriteString(e.Sheet + e.Cell + ": ")
+	}
+	b.WriteString(e.Problem)
+	if e.Do != "" {
+		b.WriteString("; " + e.Do)
+	}
+	return strings.Map(printable, b.String())
+}
+
+// Unwrap gives the cause, if the system or a library reported one.
+func (e *FileError) Unwrap() error { return e.cause }
+
+func printable(r rune) rune {
+	if unicode.IsControl(r) || unicode.Is(unicode.Cf, r) || r == '\u2028' || r == '\u2029' {
+		return ' '
+	}
+	return r
+}
+
+const (
+	saveAgain  = "open it in a spreadsheet program and save it again as .xlsx"
+	saveAsXLSX = "save it as .xlsx or .csv"
+	splitFile  = "delete what is not part of the schedule or split the file"
+)
+
+func refuse(problem, do string) *FileError { return &FileError{Problem: problem, Do: do} }
+
+func damaged(part string, err error) *FileError {
+	return &FileError{Problem: fmt.Sprintf("its part %s is damaged (%v)", part, err), Do: saveAgain, cause: err}
+}
+
+func tooMuch(what string, limit any) *FileError {
+	return refuse(fmt.Sprintf("it has more than %v %s", limit, what), splitFile)
+}
+
+// locate fills in what the place of the failure did not know, and makes any
+// other error a FileError.
+func locate(err error, path, sheet string) error {
+	if err == nil {
+		return nil
+	}
+	var fe *FileError
+	if !errors.As(err, &fe) {
+		fe = &FileError{Problem: err.Error(), Do: saveAgain, cause: err}
+	}
+	if fe.Path == "" {
+		fe.Path = path
+	}
+	if fe.Sheet == "" {
+		fe.Sheet = sheet
+	}
+	return fe
+}

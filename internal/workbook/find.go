@@ -1,0 +1,88 @@
+package workbook
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+)
+
+// extensions are the endings of files that a folder is searched for.
+func extensions() []string { return []string{".xlsx", ".xlsm", ".xltx", ".csv"} }
+
+// Find gives the workbooks that paths stand for, sorted and each once: a file
+// is taken as it is named, a folder is searched with all folders in it for
+// .xlsx, .xlsm, .xltx and .csv. Lock files (~$...) and whatever begins with a
+// dot are passed over. A workbook in a folder that is a link or a device is an
+// error, since it could lead anywhere. Every error is a *FileError.
+func Find(paths []string) ([]string, error) {
+	var files []string
+	for _, p := range paths {
+		info, err := os.Stat(p)
+		if err != nil {
+			return nil, locate(unreadable(err), p, "")
+		}
+		if !info.IsDir() {
+			if err := regular(info); err != nil {
+				return nil, locate(err, p, "")
+			}
+			files = append(files, filepath.Clean(p))
+			continue
+		}
+		found, err := walk(p)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, found...)
+	}
+	return distinct(files), nil
+}
+
+// distinct sorts files and drops those that another way of writing names too.
+func distinct(files []string) []string {
+	slices.Sort(files)
+	seen := map[string]bool{}
+	return slices.DeleteFunc(files, func(f string) bool {
+		key, err := filepath.Abs(f)
+		if err != nil {
+			key = f
+		}
+		again := seen[key]
+		seen[key] = true
+		return again
+	})
+}
+
+// walk searches one folder. The folder itself may be named by a link or begin
+// with a dot: who names it means it.
+func walk(root string) ([]string, error) {
+	var files []string
+	// A trailing dot makes the walk enter a root that is a link.
+	err := filepath.WalkDir(filepath.Clean(root)+string(filepath.Separator)+".", func(p string, d fs.DirEntry, err error) error {
+		clean := filepath.Clean(p)
+		if err != nil {
+			return locate(unreadable(err), clean, "")
+		}
+		name := d.Name()
+		if hidden := strings.HasPrefix(name, ".") && clean != filepath.Clean(root); hidden && d.IsDir() {
+			return fs.SkipDir
+		} else if hidden || d.IsDir() || strings.HasPrefix(name, "~$") {
+			return nil
+		}
+		if !slices.Contains(extensions(), strings.ToLower(filepath.Ext(name))) {
+			return nil
+		}
+		if !d.Type().IsRegular() {
+			what := "a device or pipe"
+			if d.Type()&fs.ModeSymlink != 0 {
+				what = "a link"
+			}
+			return locate(refuse(fmt.Sprintf("it is %s in a folder that is searched", what), "name the file itself"), clean, "")
+		}
+		files = append(files, clean)
+		return nil
+	})
+	return files, err
+}

@@ -1,0 +1,88 @@
+package workbook
+
+import (
+	"bytes"
+	"cmp"
+	"fmt"
+	"slices"
+)
+
+func (r *sheetReader) merges() error {
+	depth := r.s.depth
+	for r.s.child(depth) {
+		ref := r.s.attr("ref")
+		first, last, pair := bytes.Cut(ref, []byte(":"))
+		if !pair {
+			last = first
+		}
+		top, left, ok1 := parseRef(first)
+		bottom, right, ok2 := parseRef(last)
+		if !ok1 || !ok2 || bottom < top || right < left {
+			return refuse(fmt.Sprintf("it merges %q, which is no range", ref), saveAgain)
+		}
+		if len(r.sheet.Merges) == r.lim.Merges {
+			return tooMuch("merged ranges", r.lim.Merges)
+		}
+		r.sheet.Merges = append(r.sheet.Merges, Range{top, left, bottom, right})
+	}
+	return nil
+}
+
+// fillMerged copies what stands at the top left of each merged range to the
+// cells it covers, within the rows and columns that hold something: a reader
+// sees it as standing in all of them, and nothing else there.
+func (r *sheetReader) fillMerged() error {
+	sheet := r.sheet
+	copies := map[int][]Cell{} // by row
+	for _, m := range sheet.Merges {
+		top, ok := sheet.At(m.Top, m.Left)
+		if !ok {
+			continue
+		}
+		top.Merged, top.Comment = true, ""
+		for row := m.Top; row <= min(m.Bottom, sheet.MaxRow); row++ {
+			hidden := sheet.RowHidden(row)
+			for col := m.Left; col <= min(m.Right, sheet.MaxCol); col++ {
+				if row == m.Top && col == m.Left {
+					continue
+				}
+				if err := r.admit(row, col); err != nil {
+					return err
+				}
+				top.Row, top.Col, top.Hidden = row, col, hidden || sheet.ColHidden(col)
+				copies[row] = append(copies[row], top)
+			}
+		}
+	}
+	if len(copies) == 0 {
+		return nil
+	}
+	for i := range sheet.Rows {
+		row := &sheet.Rows[i]
+		if added := copies[row.Number]; added != nil {
+			row.Cells = overlay(row.Cells, added)
+			delete(copies, row.Number)
+		}
+	}
+	for n, added := range copies {
+		sheet.Rows = append(sheet.Rows, Row{Number: n, Hidden: sheet.RowHidden(n), Cells: overlay(nil, added)})
+	}
+	slices.SortFunc(sheet.Rows, func(a, b Row) int { return cmp.Compare(a.Number, b.Number) })
+	return nil
+}
+
+// overlay puts copies over the cells of a row. The first copy wins where
+// merged ranges overlap, which a sound file has not; a comment stays.
+func overlay(cells, added []Cell) []Cell {
+	all := slices.Concat(added, cells)
+	slices.SortStableFunc(all, func(a, b Cell) int { return cmp.Compare(a.Col, b.Col) })
+	out := all[:0]
+	for _, c := range all {
+		if n := len(out); n > 0 && out[n-1].Col == c.Col {
+			out[n-1].Comment = cmp.Or(out[n-1].Comment, c.Comment)
+			continue
+		}
+		out = append(out, c)
+	}
+	return out
+}

@@ -1,0 +1,156 @@
+package workbook
+
+import "strings"
+
+// strike says whether a run of text is struck out.
+type strike int
+
+const (
+	inherited strike = iota // as the cell's style says
+	current
+	struck
+)
+
+type run struct {
+	text   string
+	strike strike
+}
+
+// richText is a text as one string or, if its runs differ in what matters, as
+// runs.
+type richText struct {
+	text string
+	runs []run
+}
+
+// split parts what is current from what is struck out. cellStruck is what the
+// cell's style says for the runs that say nothing themselves.
+func (t richText) split(cellStruck bool) (now, old string) {
+	if t.runs == nil {
+		if cellStruck {
+			return "", t.text
+		}
+		return t.text, ""
+	}
+	var kept, gone strings.Builder
+	cut := false // something was taken out just here
+	for _, r := range t.runs {
+		if r.strike == struck || r.strike == inherited && cellStruck {
+			if !cut && gone.Len() > 0 {
+				gone.WriteByte(' ')
+			}
+			gone.WriteString(r.text)
+			cut = true
+			continue
+		}
+		text := r.text
+		if cut && (kept.Len() == 0 || strings.HasSuffix(kept.String(), " ")) {
+			text = strings.TrimLeft(text, " ") // no gap where the old text was
+		}
+		kept.WriteString(text)
+		cut = false
+	}
+	if gone.Len() == 0 {
+		return kept.String(), ""
+	}
+	return strings.TrimSpace(kept.String()), strings.TrimSpace(gone.String())
+}
+
+// readRich reads the text of the element just started, a shared or an inline
+// string. Phonetic readings beside the text are no part of it.
+func readRich(s *scanner) richText {
+	var runs []run
+	depth := s.depth
+	for s.child(depth) {
+		switch string(s.name) {
+		case "t":
+			runs = append(runs, run{text: cellText(s.content())})
+		case "r":
+			runs = append(runs, readRun(s))
+		}
+	}
+	return joined(runs)
+}
+
+func readRun(s *scanner) run {
+	var r run
+	depth := s.depth
+	for s.child(depth) {
+		switch string(s.name) {
+		case "t":
+			r.text += cellText(s.content())
+		case "rPr": // a run with properties has its own, all of them
+			r.strike = current
+			props := s.depth
+			for s.child(props) {
+				if name := string(s.name); name == "strike" || name == "dstrike" {
+					if s.attr("val") == nil || s.attrTrue("val") {
+						r.strike = struck
+					}
+				}
+			}
+		}
+	}
+	return r
+}
+
+// joined makes runs that are struck alike one.
+func joined(runs []run) richText {
+	var out []run
+	for _, r := range runs {
+		if n := len(out); n > 0 && out[n-1].strike == r.strike {
+			out[n-1].text += r.text
+		} else if r.text != "" {
+			out = append(out, r)
+		}
+	}
+	switch {
+	case len(out) == 0:
+		return richText{}
+	case len(out) == 1 && out[0].strike == inherited:
+		return richText{text: out[0].text}
+	}
+	return richText{runs: out}
+}
+
+func (t richText) size() int {
+	n := len(t.text)
+	for _, r := range t.runs {
+		n += len(r.text)
+	}
+	return n
+}
+
+// readTexts reads the workbook's shared texts.
+func (b *book) readTexts(part string) error {
+	if f := b.parts[partKey(part)]; f != nil && f.UncompressedSize64 > uint64(b.lim.PartBytes) {
+		return tooMuch("bytes in its part "+part, b.lim.PartBytes)
+	}
+	return b.scan(part, func(s *scanner) error {
+		if !s.child(0) {
+			return nil
+		}
+		for s.child(1) {
+			if string(s.name) != "si" {
+				continue
+			}
+			if len(b.texts) == b.lim.Strings {
+				return tooMuch("shared texts", b.lim.Strings)
+			}
+			t := readRich(s)
+			if err := b.count(t.size()); err != nil {
+				return err
+			}
+			b.texts = append(b.texts, t)
+		}
+		return nil
+	})
+}
+
+// count adds a text to what the book holds so far.
+func (b *book) count(bytes int) *FileError {
+	if b.text += bytes; b.text > b.lim.TextBytes {
+		return tooMuch("bytes of text", b.lim.TextBytes)
+	}
+	return nil
+}
