@@ -3,6 +3,7 @@ package engine
 import (
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path"
 	"path/filepath"
@@ -69,13 +70,13 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 		return err
 	}
 	var problems Problems
-	for file, module := range modules {
-		if g != nil {
+	if g != nil {
+		for _, module := range modules {
 			problems = append(problems, g.check(module)...)
 			t.drop(g.replaced(module))
 		}
-		t.modules[file] = module
 	}
+	maps.Copy(t.modules, modules)
 	own := map[string]any{}
 	for _, s := range sources {
 		if isData(s.path) {
