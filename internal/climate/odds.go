@@ -6,11 +6,6 @@ import "math"
 // primer's flash-off and a run of sheet need half a day).
 const usableHours = 4
 
-// Thermometers that record the highest and lowest moment of the day pass a
-// little beyond the readings on the hour: mean differences of normals and of
-// the hourly files' own extremes, °C.
-const beyondMax, beyondMin = 0.3, 0.2
-
 // Odds gives the shares of a span against one limit in °C.
 //
 // From normals: the temperature at an hour is taken as normally distributed
@@ -54,11 +49,12 @@ func (s *Site) day(i int, ts, zs []float64, limit float64) (below, usable, frost
 	length, noon := dayLength(s.Place.Lat, n), solarNoon(s.Place.Lon, s.zone, n)
 	tmax, tmin := s.dayMax[i], s.dayMin[i]
 	sdMax, sdMin := s.sdMax[i], s.sdMin[i]
-	low, high := turns(tmax-beyondMax, tmin+beyondMin, (sdMax+sdMin)/2, length)
+	low, high := turns(tmax, tmin, (sdMax+sdMin)/2, length)
 	for j, t := range ts {
 		f := dayShape(t, length, noon)
-		zs[j] = (limit - (low + f*(high-low))) / (sdMin + f*(sdMax-sdMin))
-		below += normal(zs[j])
+		mean := low + f*(high-low)
+		zs[j] = (limit - mean) / (sdMin + f*(sdMax-sdMin))
+		below += skewed(zs[j], mean)
 	}
 	best := math.Inf(1)
 	k := min(usableHours, len(zs))
@@ -74,6 +70,21 @@ func (s *Site) day(i int, ts, zs []float64, limit float64) (below, usable, frost
 
 // normal is the distribution function of the standard normal distribution.
 func normal(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
+
+// Warm air is capped: clouds, storms and the sea hold hot days back, so the
+// departures of warm hours lean to the cold side. The skewness grows from none
+// at skewFrom to skewMost at skewTo (°C, mean of the hour); fitted to the
+// shares of the fitted places.
+const skewFrom, skewTo, skewMost = 12.0, 24.0, -0.5
+
+// skewed is the distribution function of a hour's departure with the skewness
+// g of its mean temperature, the first term of the Edgeworth series:
+// Φ(z) - φ(z) · g/6 · (z² - 1).
+func skewed(z, mean float64) float64 {
+	g := skewMost * max(0, min(1, (mean-skewFrom)/(skewTo-skewFrom)))
+	p := normal(z) - math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)*g/6*(z*z-1)
+	return max(0, min(1, p))
+}
 
 // count gives the shares of one day of a weather file. Hours without a figure
 // do not count.

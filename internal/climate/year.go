@@ -16,8 +16,8 @@ var monthDays = [12]int{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
 // The curve is the periodic Fourier series through the months, with harmonic k
 // divided by sin(πk/12)/(πk/12), the factor by which a monthly mean flattens
 // it. Months differ in length, so the small error that is left is put through
-// the same step again until it is gone. The sixth harmonic, which twelve means
-// cannot fix, is left out of the series and the repetition takes up its share.
+// the same step again until it is gone. Of the sixth harmonic twelve means fix
+// the sine at half weight.
 func smoothYear(means [12]float64) [yearDays]float64 {
 	var year [yearDays]float64
 	left := means
@@ -31,7 +31,7 @@ func smoothYear(means [12]float64) [yearDays]float64 {
 			left[m] = means[m] - got[m]
 		}
 	}
-	// what is left (a saw-tooth of a few hundredths) is shifted by month
+	// what is left, thousandths, is shifted by month
 	d := 0
 	for m, n := range monthDays {
 		for range n {
@@ -42,10 +42,10 @@ func smoothYear(means [12]float64) [yearDays]float64 {
 	return year
 }
 
-// harmonics is one pass of the series: means to days, five harmonics.
+// harmonics is one pass of the series: means to days, six harmonics.
 func harmonics(means [12]float64) [yearDays]float64 {
 	var year [yearDays]float64
-	for k := 0; k <= 5; k++ {
+	for k := 0; k <= 6; k++ {
 		var a, b float64
 		for m, v := range means {
 			w := 2 * math.Pi * float64(k) * (float64(m) + 0.5) / 12
@@ -54,6 +54,9 @@ func harmonics(means [12]float64) [yearDays]float64 {
 			b += v * sin / 6
 		}
 		gain := 0.5
+		if k == 6 {
+			b /= 2
+		}
 		if k > 0 {
 			x := math.Pi * float64(k) / 12
 			gain = x / math.Sin(x)
