@@ -115,18 +115,17 @@ func (s *Site) dewFromMinimum() {
 }
 
 func nearestWithDew(lat, lon float64) (*record, float64, error) {
-	l, err := places()
+	a, err := theAtlas()
 	if err != nil {
 		return nil, 0, err
 	}
 	var best *record
 	least := math.Inf(1)
-	for _, line := range l {
-		r, err := parseRecord(line)
-		if err != nil {
-			return nil, 0, err
+	for _, r := range a.stations {
+		if r.dew == nil {
+			continue
 		}
-		if d := distance(lat, lon, r.lat, r.lon); r.dew != nil && d < least {
+		if d := distance(lat, lon, r.lat, r.lon); d < least {
 			best, least = r, d
 		}
 	}

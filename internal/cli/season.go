@@ -1,0 +1,239 @@
+package cli
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"time"
+
+	"abut/internal/climate"
+	"abut/policies"
+
+	"github.com/spf13/cobra"
+)
+
+// seasonOptions are the flags of the season command.
+type seasonOptions struct {
+	Place, Climate     string
+	Lat, Lon           float64
+	position, daylight bool
+	From, To           string
+	Limits             []string
+	Hours, Format      string
+}
+
+func newSeason(s Streams) *cobra.Command {
+	var o seasonOptions
+	cmd := &cobra.Command{
+		Use:   "season",
+		Short: "Odds of working weather for a place and dates, and the mildest grade that suits",
+		Long: `Season gives the share of working hours below each limit, the share of days
+with four usable hours running, and the share of frost nights, for a place and
+a span of days, and names the mildest membrane grade that suits. It is an
+estimate from monthly normals, or a count where an hourly weather file is given.`,
+		Example: `  abut season --place "Buffalo, NY" --from 2026-11-02 --to 2026-12-18
+  abut season --lat 43.05 --lon -88.2 --from 2026-12-01 --to 2026-12-20 --limit 25F
+  abut season --climate site.epw --from 2026-11-02 --to 2026-12-18 --format json`,
+		Args: cobra.NoArgs,
+		RunE: func(c *cobra.Command, _ []string) error {
+			o.position = c.Flags().Changed("lat") || c.Flags().Changed("lon")
+			if c.Flags().Changed("lat") != c.Flags().Changed("lon") {
+				return errors.New("give --lat and --lon together")
+			}
+			return runSeason(o, s)
+		},
+	}
+	f := cmd.Flags()
+	f.StringVar(&o.Place, "place", "", `city and state, or "18 mi west of Milwaukee, WI"`)
+	f.Float64Var(&o.Lat, "lat", 0, "latitude in degrees, north positive")
+	f.Float64Var(&o.Lon, "lon", 0, "longitude in degrees, east positive")
+	f.StringVar(&o.Climate, "climate", "", "monthly figures (.csv: month,tmax,tmin[,sd]) or hourly weather file (.epw) in place of a station")
+	f.StringVar(&o.From, "from", "", "first day, as 2026-11-02")
+	f.StringVar(&o.To, "to", "", "last day, as 2026-12-18")
+	f.StringArrayVar(&o.Limits, "limit", nil, "lowest temperature, as 40F or 4.4C; may be repeated (default: the membrane grades)")
+	f.StringVar(&o.Hours, "hours", "07:00-17:00", "working hours, local standard time")
+	f.BoolVar(&o.daylight, "daylight-saving", false, "read the hours as daylight-saving time")
+	f.StringVar(&o.Format, "format", "text", "text or json")
+	return cmd
+}
+
+// grade is a limit with the name of the membrane grade that works down to it.
+type grade struct {
+	ID     string  `json:"id"`
+	Name   string  `json:"name"`
+	MinC   float64 `json:"min_c"`
+	Text   string  `json:"text"`
+	Source string  `json:"source"`
+}
+
+// grades are the membrane grades, mildest first, and what makes one suit.
+type grades struct {
+	Grades []grade `json:"grades"`
+	Suits  struct {
+		ShareBelow float64 `json:"share_below"`
+		Source     string  `json:"source"`
+	} `json:"suits"`
+}
+
+func readGrades() (grades, error) {
+	var g grades
+	b, err := policies.FS.ReadFile("temperature/grades.json")
+	if err != nil {
+		return g, fmt.Errorf("grades: %w", err)
+	}
+	if err := json.Unmarshal(b, &g); err != nil {
+		return g, fmt.Errorf("grades: %w", err)
+	}
+	return g, nil
+}
+
+func runSeason(o seasonOptions, s Streams) error {
+	if o.Format != "text" && o.Format != "json" {
+		return fmt.Errorf("--format %q: write text or json", o.Format)
+	}
+	span, err := seasonSpan(o.From, o.To)
+	if err != nil {
+		return err
+	}
+	hours, err := seasonHours(o.Hours)
+	if err != nil {
+		return err
+	}
+	hours.Daylight = o.daylight
+	g, err := readGrades()
+	if err != nil {
+		return err
+	}
+	limits, err := seasonLimits(o.Limits, g)
+	if err != nil {
+		return err
+	}
+	site, err := seasonSite(o)
+	if err != nil {
+		return err
+	}
+	r := newSeasonReport(site, span, hours, limits, g)
+	r.Hours = o.Hours
+	if o.Format == "json" {
+		e := json.NewEncoder(s.Out)
+		e.SetIndent("", "  ")
+		return e.Encode(r)
+	}
+	_, err = fmt.Fprint(s.Out, r.text())
+	return err
+}
+
+func seasonSpan(from, to string) (climate.Span, error) {
+	var span climate.Span
+	for _, d := range []struct {
+		flag, text string
+		at         *time.Time
+	}{{"--from", from, &span.From}, {"--to", to, &span.To}} {
+		t, err := time.Parse(time.DateOnly, d.text)
+		if err != nil {
+			return span, fmt.Errorf("%s %q: write a day as 2026-11-02", d.flag, d.text)
+		}
+		*d.at = t
+	}
+	if span.To.Before(span.From) {
+		return span, fmt.Errorf("--to %s lies before --from %s", to, from)
+	}
+	if span.To.Sub(span.From) > 5*366*24*time.Hour {
+		return span, fmt.Errorf("--from %s --to %s is more than five years", from, to)
+	}
+	return span, nil
+}
+
+var hoursForm = regexp.MustCompile(`^(\d{1,2})(?::([0-5]\d))?\s*(?:-|to)\s*(\d{1,2})(?::([0-5]\d))?$`)
+
+func seasonHours(text string) (climate.Hours, error) {
+	f := hoursForm.FindStringSubmatch(strings.TrimSpace(text))
+	bad := fmt.Errorf("--hours %q: write working hours as 07:00-17:00", text)
+	if f == nil {
+		return climate.Hours{}, bad
+	}
+	clock := func(h, m string) float64 {
+		hh, _ := strconv.Atoi(h) // the form lets only digits through
+		mm, _ := strconv.Atoi("0" + m)
+		return float64(hh) + float64(mm)/60
+	}
+	h := climate.Hours{Start: clock(f[1], f[2]), End: clock(f[3], f[4])}
+	if h.Start >= 24 || h.End > 24 || h.Start == h.End {
+		return climate.Hours{}, bad
+	}
+	return h, nil
+}
+
+var limitForm = regexp.MustCompile(`^([-+−]?\d+(?:\.\d+)?)\s*(?:°|deg\.?)?\s*([FCKfck])$`)
+
+func seasonLimits(texts []string, g grades) ([]grade, error) {
+	if len(texts) == 0 {
+		return g.Grades, nil
+	}
+	var limits []grade
+	for _, text := range texts {
+		f := limitForm.FindStringSubmatch(strings.TrimSpace(text))
+		if f == nil {
+			return nil, fmt.Errorf("--limit %q: write a temperature as 40F or 4.4C", text)
+		}
+		x, err := strconv.ParseFloat(strings.Replace(f[1], "−", "-", 1), 64)
+		if err != nil {
+			return nil, fmt.Errorf("--limit %q: %w", text, err)
+		}
+		switch strings.ToUpper(f[2]) {
+		case "F":
+			x = (x - 32) / 1.8
+		case "K":
+			x -= 273.15
+		}
+		limits = append(limits, grade{MinC: x, Text: f[1] + " " + strings.ToUpper(f[2])})
+	}
+	return limits, nil
+}
+
+// seasonSite resolves the flags to a site: a file, a position or a place.
+func seasonSite(o seasonOptions) (*climate.Site, error) {
+	var p climate.Place
+	var err error
+	switch {
+	case o.position:
+		p, err = climate.Near(o.Lat, o.Lon, nil)
+		if err != nil && o.Climate != "" { // own figures need no station
+			p, err = climate.Place{Lat: o.Lat, Lon: o.Lon}, nil
+		}
+	case o.Place != "":
+		p, err = climate.Locate(o.Place)
+	case o.Climate == "":
+		return nil, errors.New(`say where: --place "Buffalo, NY", --lat and --lon, or --climate FILE`)
+	}
+	if err != nil {
+		return nil, err
+	}
+	if o.Climate == "" {
+		return p.Site()
+	}
+	f, err := os.Open(o.Climate)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	own := climate.Place{Lat: p.Lat, Lon: p.Lon, Text: p.Text}
+	if strings.EqualFold(filepath.Ext(o.Climate), ".epw") {
+		s, err := climate.FromEPW(f)
+		return s, inFile(o.Climate, err)
+	}
+	s, err := climate.FromCSV(f, own)
+	return s, inFile(o.Climate, err)
+}
+
+func inFile(name string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return fmt.Errorf("%s: %w", name, err)
+}

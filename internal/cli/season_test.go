@@ -1,0 +1,129 @@
+package cli
+
+import (
+	"bytes"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+func season(args ...string) (string, error) {
+	var out, errs bytes.Buffer
+	c := newSeason(Streams{In: strings.NewReader(""), Out: &out, Err: &errs})
+	c.SetArgs(args)
+	c.SetOut(&errs)
+	c.SetErr(&errs)
+	c.SilenceErrors, c.SilenceUsage = true, true
+	err := c.Execute()
+	return out.String(), err
+}
+
+func TestSeasonText(t *testing.T) {
+	out, err := season("--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{
+		"Buffalo airport, NY", "1981-2010", "estimate", "47 days",
+		"standard grade, 40 F", "mildest grade that suits: low-temperature grade", "2026-11-30", "% of working hours below 40 F",
+	} {
+		if !strings.Contains(out, want) {
+			t.Errorf("no %q in\n%s", want, out)
+		}
+	}
+	t.Log("\n" + out)
+}
+
+func TestSeasonVerdicts(t *testing.T) {
+	for name, tc := range map[string]struct{ place, from, to, want string }{
+		"summer":     {"Buffalo, NY", "2026-07-01", "2026-07-31", "standard"},
+		"fall":       {"Buffalo, NY", "2026-12-01", "2026-12-20", "low-temperature"},
+		"hard frost": {"Winnipeg, MB", "2026-11-12", "2026-11-26", "extra-low"},
+		"none suits": {"Winnipeg, MB", "2027-01-05", "2027-01-25", ""},
+	} {
+		out, err := season("--place", tc.place, "--from", tc.from, "--to", tc.to, "--format", "json")
+		if err != nil {
+			t.Fatal(err)
+		}
+		var r struct {
+			Mildest string `json:"mildest_grade"`
+		}
+		if err := json.Unmarshal([]byte(out), &r); err != nil {
+			t.Fatal(err)
+		}
+		if r.Mildest != tc.want {
+			t.Errorf("%s: mildest grade %q, want %q", name, r.Mildest, tc.want)
+		}
+	}
+}
+
+func TestSeasonJSON(t *testing.T) {
+	out, err := season("--lat", "43.05", "--lon", "-88.2", "--from", "2026-12-01", "--to", "2026-12-20", "--limit", "40F", "--limit", "-5 °C", "--format", "json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var r struct {
+		Station string
+		Odds    []struct {
+			LimitC     float64 `json:"limit_c"`
+			ShareBelow float64 `json:"share_below"`
+			DaysUsable float64 `json:"days_usable"`
+		}
+		Weeks []struct {
+			From string
+			Odds []struct {
+				ShareBelow float64 `json:"share_below"`
+			}
+		}
+	}
+	if err := json.Unmarshal([]byte(out), &r); err != nil {
+		t.Fatal(err)
+	}
+	if r.Station == "" || len(r.Odds) != 2 || len(r.Weeks) != 3 || len(r.Weeks[0].Odds) != 2 {
+		t.Fatalf("%+v", r)
+	}
+	if a, b := r.Odds[0], r.Odds[1]; a.LimitC < 4.4 || a.LimitC > 4.5 || b.LimitC != -5 || a.ShareBelow < 0.8 || b.ShareBelow >= a.ShareBelow || b.DaysUsable <= a.DaysUsable {
+		t.Errorf("odds %+v", r.Odds)
+	}
+}
+
+func TestSeasonOwnFigures(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "site.csv")
+	lines := "month,tmax,tmin\n"
+	for _, m := range strings.Fields("1 2 3 4 5 6 7 8 9 10 11 12") {
+		lines += m + ",12,2\n"
+	}
+	if err := os.WriteFile(file, []byte(lines), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	out, err := season("--climate", file, "--from", "2026-11-02", "--to", "2026-11-20")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(out, "own monthly figures") || !strings.Contains(out, "43° north") {
+		t.Error(out)
+	}
+}
+
+func TestSeasonRefuses(t *testing.T) {
+	for name, tc := range map[string]struct {
+		args []string
+		says string
+	}{
+		"no place":   {[]string{"--from", "2026-11-02", "--to", "2026-12-18"}, "--place"},
+		"ambiguous":  {[]string{"--place", "Portland", "--from", "2026-11-02", "--to", "2026-12-18"}, "Portland, OR"},
+		"bad date":   {[]string{"--place", "Buffalo, NY", "--from", "Nov 2", "--to", "2026-12-18"}, "--from"},
+		"reversed":   {[]string{"--place", "Buffalo, NY", "--from", "2026-12-02", "--to", "2026-11-18"}, "before"},
+		"bad limit":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--limit", "40"}, "40F"},
+		"bad hours":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "morning"}, "--hours"},
+		"bad format": {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--format", "xml"}, "text or json"},
+		"half":       {[]string{"--lat", "43", "--from", "2026-11-02", "--to", "2026-12-18"}, "together"},
+		"no file":    {[]string{"--climate", "no-such.csv", "--from", "2026-11-02", "--to", "2026-12-18"}, "no-such.csv"},
+	} {
+		if _, err := season(tc.args...); err == nil || !strings.Contains(err.Error(), tc.says) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
