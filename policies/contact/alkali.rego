@@ -1,9 +1,9 @@
 # METADATA
 # title: Wet cement against aluminum, lead or coated steel
 # description: |
-#   Fresh mortar is as alkaline as lye. It etches bare aluminum within hours, eats lead until it has cured and dried, and
-#   dissolves aluminum-zinc coating. Copper and stainless do not mind, plain galvanizing is only marked. Coat the metal,
-#   or keep it out of the mortar until the mortar is dry.
+#   Fresh mortar is as alkaline as lye. It etches bare aluminum within hours, eats lead until it has cured and
+#   dried, and dissolves aluminum-zinc coating. Copper and stainless do not mind, plain galvanizing is only marked.
+#   Coat the metal, or keep it out of the mortar until the mortar is dry.
 # custom:
 #   id: contact-wet-cement-on-metal
 #   topic: contact

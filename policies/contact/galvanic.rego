@@ -1,10 +1,10 @@
 # METADATA
 # title: Unlike metals in contact
 # description: |
-#   Two metals, wet, touching: the less noble one is eaten. Copper on aluminum or on zinc is the classic of the wall;
-#   the galvanized angle under a copper flashing shows white rust in a season and red rust in a few years. Stainless
-#   screws in aluminum sheet are accepted, an aluminum rivet in stainless is not: the small part must be the nobler one.
-#   A tape parts two metals; it does not stop rain from carrying copper onto aluminum below.
+#   Two metals, wet, touching: the less noble one is eaten. Copper on aluminum or on zinc is the classic of the
+#   wall; the galvanized angle under a copper flashing shows white rust in a season and red rust in a few years.
+#   Stainless screws in aluminum sheet are accepted, an aluminum rivet in stainless is not: the small part must be
+#   the nobler one. A tape parts two metals; it does not stop rain from carrying copper onto aluminum below.
 # custom:
 #   id: contact-unlike-metals
 #   topic: contact

@@ -58,7 +58,8 @@ test_part_stop_is_a_question if {
 
 test_other_row_is_named if {
 	below := object.union(bench.aluminum, {"line": "W!13", "at": {"sheet": "W", "row": 13, "cell": "C13"}})
-	some f in _found([bench.contact(bench.copper, below, {"from": "layer-order", "at": {"sheet": "W", "row": 12, "cell": ""}})])
+	no_cell := {"sheet": "W", "row": 12, "cell": ""}
+	some f in _found([bench.contact(bench.copper, below, {"from": "layer-order", "at": no_cell})])
 	f.cells == ["C12"]
 	f.related == [{"line": "W!13", "cells": ["C13"], "what": "A-2 stands here"}]
 }

@@ -1,8 +1,9 @@
 # METADATA
 # title: The product's own data says to keep off
 # description: |
-#   The data sheet names the neighbor among what it must not touch, and the row lets them touch. No chemistry is needed:
-#   the warranty ends there. Where the chemistry is known as well, the rule of that mechanism tells it instead.
+#   The data sheet names the neighbor among what it must not touch, and the row lets them touch. No chemistry is
+#   needed: the warranty ends there. Where the chemistry is known as well, the rule of that mechanism tells it
+#   instead.
 # custom:
 #   id: contact-own-data-bars
 #   topic: contact

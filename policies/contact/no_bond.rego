@@ -1,8 +1,8 @@
 # METADATA
 # title: A bond that will not last
 # description: |
-#   Little holds on silicone but silicone, little on polyethylene film but its own tape, and nothing on tarry dust. The
-#   lap looks sealed until the first wind-driven rain. A backer rod is meant not to bond and is left alone.
+#   Little holds on silicone but silicone, little on polyethylene film but its own tape, and nothing on tarry dust.
+#   The lap looks sealed until the first wind-driven rain. A backer rod is meant not to bond and is left alone.
 # custom:
 #   id: contact-no-bond
 #   topic: contact

@@ -1,8 +1,8 @@
 # METADATA
 # title: Other neighbors that do not get along
 # description: |
-#   What the table of pairs knows and no rule of its own tells: salt on metal, cleaners, boards with chloride, felt as a
-#   flashing. The reason in the finding is that of the pair.
+#   What the table of pairs knows and no rule of its own tells: salt on metal, cleaners, boards with chloride, felt
+#   as a flashing. The reason in the finding is that of the pair.
 # custom:
 #   id: contact-other
 #   topic: contact

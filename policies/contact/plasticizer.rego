@@ -1,10 +1,10 @@
 # METADATA
 # title: Soft vinyl against asphalt or polystyrene
 # description: |
-#   Soft PVC is a third oil. Where it lies on asphalt the oil moves over: the vinyl shrinks and goes brittle, the asphalt
-#   turns to syrup and runs. After two summers a parapet lap is a black stain under a cracked roof sheet. Polystyrene
-#   drinks the same oil and pits. Rigid PVC (conduit, window flanges) has no such oil and is left alone; a film, a metal
-#   strip or a butyl strip over the whole contact is the cure, felt or rosin paper is none.
+#   Soft PVC is a third oil. Where it lies on asphalt the oil moves over: the vinyl shrinks and goes brittle, the
+#   asphalt turns to syrup and runs. After two summers a parapet lap is a black stain under a cracked roof sheet.
+#   Polystyrene drinks the same oil and pits. Rigid PVC (conduit, window flanges) has no such oil and is left alone;
+#   a film, a metal strip or a butyl strip over the whole contact is the cure, felt or rosin paper is none.
 # custom:
 #   id: contact-soft-vinyl
 #   topic: contact

@@ -9,6 +9,8 @@ _film := bench.end("touches", "SP-1", "polyethylene-sheet", "separator", ["polye
 
 _paper := bench.end("touches", "rosin paper", "rosin-paper", "separator", ["separator", "moisture-holding"])
 
+_conduit := bench.end("touches", "conduit", "rigid-vinyl-window", "other", ["pvc-rigid"])
+
 _separators := [
 	{"id": "polyethylene-sheet", "stops": ["plasticizer-migration"], "partly": [], "does_not_stop": ["solvent-attack"]},
 	{"id": "rosin-paper", "stops": ["adhesion-failure"], "partly": [], "does_not_stop": ["plasticizer-migration"]},
@@ -44,7 +46,7 @@ test_silent[name] if {
 		"film between": bench.contact(bench.sheet, bench.vinyl, {"kind": "separated", "separator": _film}),
 		"unknown separator": bench.contact(bench.sheet, bench.vinyl, {"kind": "separated"}),
 		"embedded": bench.contact(bench.sheet, bench.vinyl, {"signals": ["embedded"]}),
-		"rigid": bench.contact(bench.sheet, bench.end("touches", "conduit", "rigid-vinyl-window", "other", ["pvc-rigid"]), {}),
+		"rigid": bench.contact(bench.sheet, _conduit, {}),
 		"on butyl": bench.contact(bench.butyl, bench.vinyl, {}),
 		"struck row": bench.contact(bench.sheet, bench.vinyl, {"line": "W!14"}),
 		"family not known": bench.contact(bench.sheet, bench.end("touches", "X-9", "", "", []), {}),
@@ -73,11 +75,12 @@ test_own_data_allows if {
 }
 
 test_letter_makes_a_note if {
-	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"clause": "R-1 on FM-1, compatibility letter attached"})], [])
+	clause := "R-1 on FM-1, compatibility letter attached"
+	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"clause": clause})], [])
 	f.severity == "note"
 	f.message == concat("", [
 		"FM-1 (rubberized-asphalt-membrane) on R-1 (pvc-roof-membrane): ",
-		"see that the letter or report the row tells of names both products",
+		"see that the letter or report the row tells of names both",
 	])
 }
 

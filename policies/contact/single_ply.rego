@@ -1,9 +1,9 @@
 # METADATA
 # title: Asphalt or tar on a single-ply roof sheet
 # description: |
-#   At a parapet the wall sheet meets the roof sheet. TPO and vinyl alloys bear aged asphalt unevenly, and fresh cutback
-#   cement not at all: the roof sheet stains, swells and will not weld again. Makers ask for a listed transition strip
-#   or a metal edge. Soft PVC has a rule of its own.
+#   At a parapet the wall sheet meets the roof sheet. TPO and vinyl alloys bear aged asphalt unevenly, and fresh
+#   cutback cement not at all: the roof sheet stains, swells and will not weld again. Makers ask for a listed
+#   transition strip or a metal edge. Soft PVC has a rule of its own.
 # custom:
 #   id: contact-asphalt-on-single-ply
 #   topic: contact

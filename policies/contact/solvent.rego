@@ -1,10 +1,10 @@
 # METADATA
 # title: Solvent against asphalt, butyl, rubber or clear plastic
 # description: |
-#   The solvent of a gun-grade butyl, an acoustical caulk or a cutback mastic is just what dissolves rubberized asphalt.
-#   A bead along the sheet's edge eats it back to the film; the edge opens while the bead still looks sound. Solvent also
-#   swells EPDM and crazes polycarbonate. It passes through a film. A solvent-borne primer is made for the sheet and
-#   dries before the sheet goes on; a bead between two metals away from the sheet is fine.
+#   The solvent of a gun-grade butyl, an acoustical caulk or a cutback mastic is just what dissolves rubberized
+#   asphalt. A bead along the sheet's edge eats it back to the film; the edge opens while the bead still looks
+#   sound. Solvent also swells EPDM and crazes polycarbonate. It passes through a film. A solvent-borne primer is
+#   made for the sheet and dries before the sheet goes on; a bead between two metals away from the sheet is fine.
 # custom:
 #   id: contact-solvent
 #   topic: contact

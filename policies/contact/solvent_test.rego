@@ -33,7 +33,8 @@ test_fires if {
 
 test_cutback_mastic if {
 	words := "cut-back mastic, mineral spirits"
-	mastic := bench.end("sealant", words, "asphalt-cutback-mastic", "mastic", ["asphaltic", "asphalt-cutback", "solvent-borne"])
+	traits := ["asphaltic", "asphalt-cutback", "solvent-borne"]
+	mastic := bench.end("sealant", words, "asphalt-cutback-mastic", "mastic", traits)
 	some f in _found([bench.contact(bench.sheet, mastic, {})], [])
 	f.message == concat("", [
 		"Cut-back mastic, mineral spirits is in contact with asphaltic sheet FM-1, ",

@@ -1,8 +1,8 @@
 # METADATA
 # title: A neighbor that stains
 # description: |
-#   Oil of a caulk, a filler strip or a bitumen edge wanders into stone, brick, paint or a light bead and shows as a dark
-#   halo that no cleaning takes out. The wall still works; the owner will not accept it.
+#   Oil of a caulk, a filler strip or a bitumen edge wanders into stone, brick, paint or a light bead and shows as a
+#   dark halo that no cleaning takes out. The wall still works; the owner will not accept it.
 # custom:
 #   id: contact-stain
 #   topic: contact

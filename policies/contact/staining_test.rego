@@ -5,7 +5,10 @@ import data.lib.bench_test as bench
 
 _rows := bench.pairs([
 	bench.row("oil-exuding", "porous-masonry", "incompatible", "staining", "warning"),
-	object.union(bench.row("silicone", "porous-masonry", "needs-confirmation", "staining", "warning"), {"confidence": 0.5}),
+	object.union(
+		bench.row("silicone", "porous-masonry", "needs-confirmation", "staining", "warning"),
+		{"confidence": 0.5},
+	),
 ])
 
 _caulk := bench.end("sealant", "S-7", "oleoresinous-caulk", "sealant", ["oil-exuding"])

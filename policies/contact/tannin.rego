@@ -1,8 +1,8 @@
 # METADATA
 # title: Cedar, oak or redwood against metal
 # description: |
-#   These woods are acid. Plain and plated steel in them bleeds blue-black within weeks, zinc wastes away. Stainless and
-#   aluminum stand it. Keep zinc panels off cedar, and fix cedar with stainless.
+#   These woods are acid. Plain and plated steel in them bleeds blue-black within weeks, zinc wastes away. Stainless
+#   and aluminum stand it. Keep zinc panels off cedar, and fix cedar with stainless.
 # custom:
 #   id: contact-acid-wood
 #   topic: contact

@@ -1,8 +1,8 @@
 # METADATA
 # title: Two fresh chemistries side by side
 # description: |
-#   A fresh neutral silicone gives off alcohol that stops a fresh urethane from curing; green concrete makes a urethane
-#   foam. The bead stays gum, or lifts. Let the first cure before the second goes on.
+#   A fresh neutral silicone gives off alcohol that stops a fresh urethane from curing; green concrete makes a
+#   urethane foam. The bead stays gum, or lifts. Let the first cure before the second goes on.
 # custom:
 #   id: contact-fresh-beside-fresh
 #   topic: contact

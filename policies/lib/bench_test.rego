@@ -148,3 +148,64 @@ _cells := {
 	"remark": "M12",
 	"behind": "K12",
 }
+
+# item is a material named in a row.
+item(slot, text, family, class, traits) := object.union(end(slot, text, family, class, traits), {
+	"polarity": "yes",
+	"relation": "",
+	"clause": "",
+	"signals": [],
+	"traits": traits,
+	"unknown": false,
+})
+
+# schedule holds one row 12 with these items, in a table that has a primer column.
+schedule(items, more, products) := object.union(document([], products), {
+	"lines": [line("W!12", 12, object.union({"items": items}, more))],
+	"reading": {"tables": [{"id": "t1", "columns": [{"slot": "material"}, {"slot": "primer"}]}]},
+})
+
+# own gives an item the product data of its tag.
+own(one) := object.union(one, {"product": one.text})
+
+# said is one signal in row 12.
+said(id, text) := {
+	"id": id,
+	"no": false,
+	"text": text,
+	"slot": "remark",
+	"at": {"sheet": "W", "row": 12, "cell": "M12"},
+}
+
+accepts(text, keys, how, primers) := object.union(target(text, keys, []), {
+	"primer": how,
+	"primers": primers,
+	"only": false,
+	"at": {"sheet": "P", "row": 4, "cell": "I4"},
+})
+
+sbs := item("material", "FM-1", "rubberized-asphalt-membrane", "membrane", ["asphaltic", "polyethylene-film"])
+
+butyl_tape := item("material", "FM-3", "butyl-flashing-tape", "tape", ["butyl"])
+
+permeable := item("material", "FM-4", "vapor-permeable-self-adhered-membrane", "membrane", ["acrylic-adhesive"])
+
+fluid := item("material", "FA-1", "fluid-applied-acrylic-air-barrier", "membrane", ["acrylic", "water-borne"])
+
+block := item("substrate", "CMU", "concrete-masonry", "masonry", ["cement-based", "porous-masonry"])
+
+concrete := item("substrate", "CIP curb", "cast-concrete", "substrate", ["cement-based", "porous-masonry"])
+
+glass_mat := item("substrate", "GMGS", "glass-mat-gypsum-sheathing", "substrate", ["gypsum", "glass-fiber"])
+
+plywood := item("substrate", "plywood", "osb-plywood-sheathing", "substrate", ["wood"])
+
+angle := item("substrate", "Z-1", "galvanized-sheet", "flashing-metal", ["zinc-coated", "metal"])
+
+foam := item("substrate", "I-1 edge", "xps", "insulation", ["polystyrene"])
+
+solvent_primer := item("primer", "P-1", "solvent-primer", "primer", ["solvent-borne", "asphalt-cutback"])
+
+water_primer := item("primer", "P-2", "water-primer", "primer", ["water-borne", "acrylic"])
+
+butyl_primer := item("primer", "P-4", "", "primer", ["solvent-borne"])

@@ -1,8 +1,8 @@
 # METADATA
 # title: A told contact as a finding
 # description: |
-#   Turns a judgement into a finding at the row that says it, with both cells, the other rows beside it, the remedy and
-#   source of the judgement, and the product data that says the same.
+#   Turns a judgement into a finding at the row that says it, with both cells, the other rows beside it, the remedy
+#   and source of the judgement, and the product data that says the same.
 package lib.hit
 
 import data.lib.facts
@@ -20,7 +20,7 @@ tell(v, _) := _finding(v, naming.sentence(_question(v))) if v.outcome == "ask"
 # touch words the contact of two named sides: "A is in contact with B, with no separator shown".
 touch(contact, one, other) := sprintf("%s is in contact with %s%s", [one, other, _between(contact)])
 
-_question(v) := sprintf("%s on %s: see that the letter or report the row tells of names both products", _names(v)) if {
+_question(v) := sprintf("%s on %s: see that the letter or report the row tells of names both", _names(v)) if {
 	hush.has_proof(v.contact)
 } else := sprintf("%s near %s: %s between them stops this only in part, ask both makers", array.concat(
 	_names(v),
@@ -87,9 +87,8 @@ _also(v) := array.slice(
 	0, 5,
 )
 
-_barred(contact) := sprintf("; the data of %s says to keep off %s", [bars[0].by.id, words.quoted(bars[0].target.text)]) if {
-	bars := product_says.bars(contact)
-	count(bars) > 0
+_barred(contact) := sprintf("; the data of %s says to keep off %s", [bar.by.id, words.quoted(bar.target.text)]) if {
+	bar := product_says.bars(contact)[0]
 } else := ""
 
 _again(also) := sprintf(" (and in %s)", [words.counted(count(also), "more row", "more rows")]) if {

@@ -1,8 +1,8 @@
 # METADATA
 # title: How loud a judgement is
 # description: |
-#   The severity that a row of the table earns. An incompatible pair has the row's own severity; a pair that the makers
-#   must confirm is a note, since a question is no defect; a weak row says nothing.
+#   The severity that a row of the table earns. An incompatible pair has the row's own severity; a pair that the
+#   makers must confirm is a note, since a question is no defect; a weak row says nothing.
 package lib.level
 
 import data.lib.parting

@@ -42,3 +42,6 @@ uncapped(name) := name if {
 
 # sentence begins with a capital.
 sentence(text) := concat("", [upper(substring(text, 0, 1)), substring(text, 1, -1)])
+
+# say fills a format and begins with a capital.
+say(format, values) := sentence(sprintf(format, values))

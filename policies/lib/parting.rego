@@ -1,8 +1,9 @@
 # METADATA
 # title: Separators
 # description: |
-#   What a stated separator stops. A film stops plasticizer and lets solvent through; fleece stops sticking and nothing
-#   else. One whose kind is not known is believed, except that nothing laid between two metals stops what rain carries.
+#   What a stated separator stops. A film stops plasticizer and lets solvent through; fleece stops sticking and
+#   nothing else. One whose kind is not known is believed, except that nothing laid between two metals stops what
+#   rain carries.
 package lib.parting
 
 # stops says how far the separator of a contact stops a mechanism: whole, partly or none.

@@ -2,7 +2,8 @@
 # title: What product data says of a contact
 # description: |
 #   The workbook's own data beats the usual judgement. Data that names the other product is heard before data that
-#   names its kind; an exception ("EPDM OK") before the list that it stands in; at the same rank a "keep off" is heard.
+#   names its kind; an exception ("EPDM OK") before the list that it stands in; at the same rank a "keep off" is
+#   heard.
 package lib.product_says
 
 import data.lib.facts

@@ -1,7 +1,8 @@
 # METADATA
 # title: Settled pairs
 # description: |
-#   The five neighbors that no asphaltic sheet bears: plasticized PVC, EPDM, coal tar, creosote, solvent-borne sealant.
+#   The five neighbors that no asphaltic sheet bears: plasticized PVC, EPDM, coal tar, creosote, solvent-borne
+#   sealant.
 package lib.settled
 
 import data.lib.facts

@@ -1,9 +1,9 @@
 # METADATA
 # title: Targets
 # description: |
-#   Whether a target of product data ("EPDM", "asphaltic sheets", "FM-1 and FM-2") means a material of a row. A product
-#   named by its tag is the surest, then the family, then a telling trait. A vague trait (wood, metal) tells only where
-#   the target has nothing else.
+#   Whether a target of product data ("EPDM", "asphaltic sheets", "FM-1 and FM-2") means a material of a row. A
+#   product named by its tag is the surest, then the family, then a telling trait. A vague trait (wood, metal) tells
+#   only where the target has nothing else.
 package lib.target
 
 # means: the target means the item or contact end, in one way or another.

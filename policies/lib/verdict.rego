@@ -77,7 +77,7 @@ _route(contact, row) := [r.rule |
 	some r in data.contact.routes
 	_fits(r.kinds, {contact.kind})
 	_fits(r.mechanisms, {row.mechanism})
-	_fits(r.keys, {k | some k in array.concat(contact.a.keys, contact.b.keys)})
+	_fits(r.keys, {k | some end in [contact.a, contact.b]; some k in end.keys})
 ][0]
 
 _fits(wanted, _) if count(wanted) == 0

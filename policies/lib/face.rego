@@ -1,0 +1,59 @@
+# METADATA
+# title: What is said of the face under a sheet
+# description: |
+#   Residues and states of a substrate, told in the row, or on the sheet of the concrete pours for the pour that the
+#   row's date was taken from. What is said to come off first is not there any more.
+package lib.face
+
+import data.lib.facts
+
+# told lists what a row or its pour says by one of the signals, and does not take back: {"text", "at", "here", "stays"}.
+told(line, id) := array.concat(_in_row(line, id), _in_pour(line, id))
+
+_in_row(line, id) := [t |
+	facts.said(line, id)
+	not _is_cleared(line.signals)
+	some s in line.signals
+	s.id == id
+	t := {"text": s.text, "at": s.at, "here": true, "stays": _says(line.signals, "left_on")}
+]
+
+_in_pour(line, id) := [t |
+	some pour in pours_of(line)
+	not _is_cleared(pour.signals)
+	not _is_cleared(line.signals)
+	some s in pour.signals
+	s.id == id
+	not s.no
+	t := {"text": s.text, "at": s.at, "here": false, "stays": _says(pour.signals, "left_on")}
+]
+
+# pours_of lists the pours that the row's concrete date stands in, or that its substrate names.
+pours_of(line) := [pour | some pour in input.pours; _is_of(line, pour)]
+
+_is_of(line, pour) if {
+	pour.at.sheet == line.dates.placed.at.sheet
+	pour.at.row == line.dates.placed.at.row
+}
+
+_is_of(line, pour) if {
+	pour.name != ""
+	padded := sprintf(" %s ", [_plain(pour.name)])
+	contains(sprintf(" %s ", [_plain(line.texts.substrate)]), padded)
+}
+
+_plain(text) := regex.replace(lower(text), `[^\p{L}\d]+`, " ")
+
+# Left on beats taken off: "released, oil left on".
+_is_cleared(signals) if {
+	_says(signals, "removed")
+	not _says(signals, "left_on")
+}
+
+_says(signals, id) if {
+	some s in signals
+	s.id == id
+	not s.no
+}
+
+default _says(_, _) := false

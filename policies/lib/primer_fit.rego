@@ -1,0 +1,106 @@
+# METADATA
+# title: Whether a primer fits its sheet
+# description: |
+#   Holds the primers that a row names against the data of the sheet and of the primers. One that fits is enough,
+#   since a row may name others for other faces. A primer without data is not judged.
+package lib.primer_fit
+
+import data.lib.facts
+import data.lib.primer
+import data.lib.sheet
+import data.lib.target
+
+# problem says why none of the primers fits the bed: {"bed", "why", "by", "slots"}; undefined where one does, or where
+# it cannot be told.
+problem(bed, primers) := {"bed": bed, "why": _listed(want), "by": facts.product_of(bed.item), "slots": ["accepts"]} if {
+	want := primer.asked(bed)
+	want.primer == "listed"
+	_all_known(primers)
+	_none_of(want, primers)
+} else := {"bed": bed, "why": _barred(bad), "by": facts.product_of(bad.primer), "slots": ["keep_off"]} if {
+	_all_known(primers)
+	count([p | some p in primers; not _bars(p, bed)]) == 0
+	bad := _bars(primers[0], bed)
+} else := {"bed": bed, "why": _other(primers[0]), "by": facts.product_of(primers[0]), "slots": ["suits"]} if {
+	_all_known(primers)
+	count([p | some p in primers; not _is_for_others(p, bed)]) == 0
+	not _takes_one(bed, primers)
+}
+
+# own_rule: another rule tells this bed.
+own_rule(bed, primers) if eats_foam(bed, primers)
+
+own_rule(bed, primers) if swells_acrylic(bed, primers)
+
+# eats_foam: polystyrene under nothing but solvent-borne primer, and the sheet's data does not list it there.
+eats_foam(bed, primers) if {
+	facts.has_key(bed.under, ["polystyrene"])
+	all_solvent(primers)
+	not _takes_one(bed, primers)
+}
+
+# swells_acrylic: an acrylic sheet over nothing but solvent-borne primer that its data does not list there.
+swells_acrylic(bed, primers) if {
+	bed.chemistry == "acrylic"
+	all_solvent(primers)
+	not _takes_one(bed, primers)
+}
+
+# all_solvent: at least one primer, and all of them solvent-borne.
+all_solvent(primers) if {
+	count(primers) > 0
+	every p in primers { primer.carrier(p) == "solvent" }
+}
+
+# bars: the data of the primer or of the sheet keeps the two apart.
+bars(bed, primers) if {
+	some p in primers
+	_bars(p, bed)
+}
+
+bars(bed, primers) if {
+	some t in facts.product_of(bed.item).keep_off
+	not t.except
+	some p in primers
+	target.means(t, p)
+}
+
+_takes_one(bed, primers) if {
+	want := primer.asked(bed)
+	some p in primers
+	primer.takes_it(want, p)
+}
+
+_none_of(want, primers) if {
+	not _takes_any(want, primers)
+	count(want.primers) > 0
+}
+
+_takes_any(want, primers) if {
+	some p in primers
+	primer.takes_it(want, p)
+}
+
+# A tag that is not on the data sheets is asked for elsewhere.
+_all_known(primers) if {
+	count(primers) > 0
+	every p in primers { facts.product_of(p) }
+}
+
+_bars(p, bed) := {"primer": p, "target": t} if {
+	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.item)][0]
+}
+
+_is_for_others(p, bed) if {
+	suits := [t | some t in facts.product_of(p).suits; not t.except]
+	count(suits) > 0
+	every t in suits { sheet.is_read(t) }
+	every t in suits { not target.means(t, bed.item) }
+	every t in suits { not sheet.takes(t, bed.under) }
+}
+
+_listed(want) := sprintf("its data takes %s there", [primer.choice(want)])
+
+_barred(bad) := sprintf("the data of %s says to keep it off \"%s\"", [bad.primer.tag, bad.target.text])
+
+_other(p) := sprintf("the data of %s is for \"%s\"", [p.tag, facts.product_of(p).suits[0].text])

@@ -1,0 +1,50 @@
+# METADATA
+# title: Unprimed by the usual matrix
+# description: |
+#   Rows without primer, judged by the usual matrix of adhesive and face because the workbook has no data of the
+#   sheet. An asphaltic sheet that is said to go on bare is an error, an empty cell a warning, a maker's word a
+#   note.
+package lib.unprimed
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.sheet
+import data.lib.words
+
+# findings lists the findings for one chemistry.
+findings(chemistry) := [finding.at_with(line, ["material", "substrate", "primer"], message, {"severity": severity}) |
+	some line in sheet.lines
+	primer.state(line) in {"none", "blank"}
+	beds := [bed |
+		some bed in sheet.beds_of(line)
+		bed.chemistry == chemistry
+		primer.usual(bed) in data.pairing.primer.needs
+	]
+	count(beds) > 0
+	message := _message(line, beds)
+	severity := _severity(line, chemistry)
+]
+
+_severity(line, chemistry) := "note" if {
+	facts.said(line, "primer_ok_without")
+} else := "error" if {
+	chemistry == "asphaltic"
+	primer.state(line) == "none"
+} else := "error" if {
+	chemistry == "asphaltic"
+	facts.said(line, "dusty")
+} else := "warning"
+
+_message(line, beds) := naming.say("%s goes on %s%s without primer (%s); such a sheet usually needs one there", [
+	naming.noun(beds[0].item, beds[0].chemistry),
+	_dusty(line),
+	words.list([bed.under.text | some bed in beds]),
+	primer.cell(line),
+])
+
+_dusty(line) := "dusty " if {
+	facts.said(line, "dusty")
+	not contains(lower(object.get(line.texts, "substrate", "")), "dust")
+} else := ""

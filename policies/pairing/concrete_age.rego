@@ -1,0 +1,47 @@
+# METADATA
+# title: Concrete too young for the sheet
+# description: |
+#   Young concrete sheds water for weeks. Under a tight sheet it collects at the adhesive, which turns milky and
+#   lets go, or blisters in the sun. The age asked for stands in the notes or the product's data; without either, 7
+#   days is the least that the federal guide gives. On the day itself is old enough. Age is a stand-in for moisture:
+#   a test may prove younger concrete dry, and cold concrete older than its days.
+# custom:
+#   id: pairing-concrete-age
+#   topic: pairing
+#   severity: error
+#   reason: Water from young concrete collects under the sheet and breaks the bond.
+#   remedy: Move the sheet to the day the concrete is old enough, or show a moisture test that the maker accepts.
+#   source: the project's notes or the product's data; else the federal guide specification for sheet waterproofing
+#   basis: source-read
+#   example: "R-01 set on 13 Jul on concrete cast 6 Jul; the notes ask for 14 days"
+package pairing.concrete_age
+
+import data.lib.age
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	span := line.spans.concrete_age_days
+	span.min >= 0
+	item := facts.main_items(line)[0]
+	limit := age.limit(line, item)
+	span.min < limit.days
+	extra := object.union({"severity": age.severity(line, span, limit), "related": age.related(limit)}, age.source(limit))
+	found := finding.at_with(line, ["material", "substrate", "install", "placed"], _message(item, span, limit), extra)
+}
+
+_message(item, span, limit) := naming.say("%s goes on concrete that is %s old (placed %s, sheet %s); %s", [
+	naming.plain(item),
+	_age(span),
+	words.date(span.from),
+	words.date(span.to),
+	limit.says,
+])
+
+_age(span) := words.days(span.min) if {
+	span.min == span.max
+} else := sprintf("%d to %d days", [span.min, span.max])

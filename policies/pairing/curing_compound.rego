@@ -1,0 +1,58 @@
+# METADATA
+# title: Curing compound under a sheet
+# description: |
+#   Wax, oil and pigmented compounds are there to keep water in, and keep adhesive out as well. Nothing holds on
+#   them. Dissipating resin wears off with sun and weeks, less so in winter and in shade; ground or washed off is
+#   fine, and so is water curing. The compound often stands on another sheet than the membrane: in the pour log.
+# custom:
+#   id: pairing-curing-compound
+#   topic: pairing
+#   severity: error
+#   reason: Wax or resin left by the curing compound keeps primer and adhesive from the concrete.
+#   remedy: Grind or wash it off before priming, or cure with water or sheet; show it in the row.
+#   source: federal guide specification for sheet waterproofing on curing agents
+#   basis: source-read
+#   example: "substrate: concrete curb, wax-base cure left on; material: FM-1"
+package pairing.curing_compound
+
+import data.lib.face
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	item := facts.main_items(line)[0]
+	told := face.told(line, "curing_compound")[0]
+	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
+		"severity": _severity(told),
+		"related": [finding.related_address(told.at, told.text) | not told.here],
+	})
+}
+
+_severity(told) := "error" if {
+	told.stays
+} else := "note" if {
+	regex.match(data.pairing.curing.goes, lower(told.text))
+} else := "error" if {
+	regex.match(data.pairing.curing.stays, lower(told.text))
+} else := "error" if {
+	some limit in input.project.limits
+	limit.kind == "no_curing_compound"
+} else := "warning"
+
+_message(item, told) := naming.say("%s goes on concrete with a curing compound (%s), and nothing says it comes off", [
+	naming.plain(item),
+	words.quoted(told.text),
+]) if {
+	not told.stays
+}
+
+_message(item, told) := naming.say("%s goes on concrete whose curing compound stays on (%s)", [
+	naming.plain(item),
+	words.quoted(told.text),
+]) if {
+	told.stays
+}

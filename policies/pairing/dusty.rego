@@ -1,0 +1,36 @@
+# METADATA
+# title: Dusty face, and no primer
+# description: |
+#   Dust is the usual failure plane on block and sawn concrete: the sheet comes off with a gray back. A primer binds
+#   it, a brush takes it off. Where a primer is missing anyway that finding tells it; this one is for sheets that
+#   else need none.
+# custom:
+#   id: pairing-dusty-face
+#   topic: pairing
+#   severity: warning
+#   reason: The adhesive holds the dust and not the wall.
+#   remedy: Brush and blow the face clean, and prime it if the maker lists a primer.
+#   source: common practice
+#   basis: common-practice
+#   example: "acrylic sheet on concrete, dusty; primer: none"
+package pairing.dusty
+
+import data.lib.face
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.sheet
+import data.lib.words
+
+findings contains finding.at(line, ["material", "substrate", "primer"], _message(stuck.item, told)) if {
+	some stuck in sheet.stuck
+	line := stuck.line
+	primer.state(line) in {"none", "blank"}
+	not primer.lacks(line)
+	told := face.told(line, "dusty")[0]
+}
+
+_message(item, told) := naming.say("%s goes on a dusty face (%s) and no primer, and nothing says it is cleaned", [
+	naming.plain(item),
+	words.quoted(told.text),
+])

@@ -1,0 +1,39 @@
+# METADATA
+# title: Primer cell empty where the product needs one
+# description: |
+#   The data sheet asks for a primer on that substrate and the row leaves the cell empty. The crew reads an empty
+#   cell as none. A row that is said to be primed earlier, or that has a priming date, is not empty.
+# custom:
+#   id: pairing-primer-blank
+#   topic: pairing
+#   severity: error
+#   reason: The product needs a primer on that substrate, and the crew reads an empty cell as none.
+#   remedy: Fill in one of the primers that the product's data lists for that substrate.
+#   source: the product's data in this workbook
+#   basis: source-read
+#   example: "SAF-4 on CMU, primer cell empty; its data: always with PR-1 or PR-2"
+package pairing.primer_blank
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	primer.state(line) == "blank"
+	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
+	count(beds) > 0
+	product := facts.product_of(beds[0].item)
+	found := finding.at_with(line, ["material", "substrate", "primer"], _message(beds), {"related": [
+		finding.related_product(product, ["accepts"], "its data on substrates and primers"),
+	]})
+}
+
+_message(beds) := naming.say("no primer is given for %s on %s, where its data asks for %s", [
+	naming.plain(beds[0].item),
+	words.list([bed.under.text | some bed in beds]),
+	primer.choice(primer.asked(beds[0])),
+])

@@ -1,0 +1,20 @@
+# METADATA
+# title: Butyl sheet on a porous face without primer
+# description: |
+#   Butyl holds bare metal, glass and many plastics unaided. On concrete, block and glass-mat gypsum it builds its
+#   bond slowly and mostly wants a primer. Clean metal needs none. Judged here only where the workbook has no data
+#   of the sheet.
+# custom:
+#   id: pairing-butyl-unprimed
+#   topic: pairing
+#   severity: warning
+#   reason: Butyl does not bind the dust of porous faces.
+#   remedy: Name the primer that the sheet's maker lists for that face, or show that the data asks for none.
+#   source: flashing trade articles; from memory
+#   basis: common-practice
+#   example: "butyl flashing on concrete, primer: none"
+package pairing.primer_butyl
+
+import data.lib.unprimed
+
+findings contains found if some found in unprimed.findings("butyl")

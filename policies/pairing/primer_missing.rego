@@ -1,0 +1,42 @@
+# METADATA
+# title: Said to go on without the primer that its data asks for
+# description: |
+#   The data sheet of the sheet lists a primer for that substrate, and the row says none. Dust and glass fibers hold
+#   the adhesive instead of the wall; it rolls down nicely and falls off behind the insulation in its first winter.
+#   Where the data says that the face needs none (butyl on clean metal, an acrylic sheet on plywood), nothing is
+#   missing.
+# custom:
+#   id: pairing-primer-none
+#   topic: pairing
+#   severity: error
+#   reason: Without its primer the adhesive holds dust or loose fibers and not the wall.
+#   remedy: Name one of the primers that the product's data lists for that substrate.
+#   source: the product's data in this workbook
+#   basis: source-read
+#   example: "AB-1 on glass-mat gypsum, primer: -; its data lists PR-1 or PR-2 there"
+package pairing.primer_missing
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	primer.state(line) == "none"
+	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
+	count(beds) > 0
+	product := facts.product_of(beds[0].item)
+	found := finding.at_with(line, ["material", "substrate", "primer"], _message(line, beds), {"related": [
+		finding.related_product(product, ["accepts"], "its data on substrates and primers"),
+	]})
+}
+
+_message(line, beds) := naming.say("%s goes on %s without primer (%s), but its data asks for %s there", [
+	naming.plain(beds[0].item),
+	words.list([bed.under.text | some bed in beds]),
+	primer.cell(line),
+	primer.choice(primer.asked(beds[0])),
+])

@@ -1,0 +1,79 @@
+package pairing.primer_missing_test
+
+import data.lib.bench_test as bench
+import data.pairing.primer_missing
+
+_product := bench.product("FM-1", {"accepts": [
+	bench.accepts("CMU, GMGS", ["concrete-masonry", "gypsum"], "listed", ["P-1", "P-2"]),
+	bench.accepts("clean metal", ["metal"], "none", []),
+]})
+
+_found(items, more) := found if {
+	found := primer_missing.findings with input as bench.schedule(items, more, [_product])
+}
+
+_dash := {"texts": {"primer": "-"}}
+
+test_fires if {
+	_found([bench.own(bench.sbs), bench.glass_mat], _dash) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12", "F12"],
+		"message": concat("", [
+			`FM-1 (rubberized-asphalt-membrane) goes on GMGS without primer (the primer cell says "-"), `,
+			"but its data asks for P-1 or P-2 there",
+		]),
+		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates and primers"}],
+	}}
+}
+
+test_no_primer_in_the_remark if {
+	found := _found([bench.own(bench.sbs), bench.block], {"signals": [bench.said("primer_none", "no primer here")]})
+	{f.message | some f in found} == {concat("", [
+		"FM-1 (rubberized-asphalt-membrane) goes on CMU without primer (the row says no primer), ",
+		"but its data asks for P-1 or P-2 there",
+	])}
+}
+
+test_one_of_two_substrates if {
+	count(_found([bench.own(bench.sbs), bench.angle, bench.block], _dash)) == 1
+}
+
+test_silent[name] if {
+	some name, case in {
+		"data asks for none there": {"items": [bench.own(bench.sbs), bench.angle], "more": _dash},
+		"primer is named": {"items": [bench.own(bench.sbs), bench.block, bench.solvent_primer], "more": {}},
+		"primer named, remark denies it": {
+			"items": [bench.own(bench.sbs), bench.block, bench.solvent_primer],
+			"more": {"signals": [bench.said("primer_none", "no primer")]},
+		},
+		"primed earlier": {
+			"items": [bench.own(bench.sbs), bench.block],
+			"more": {"signals": [bench.said("primed_earlier", "primed before"), bench.said("primer_none", "none")]},
+		},
+		"words not understood": {
+			"items": [bench.own(bench.sbs), bench.block],
+			"more": {"texts": {"primer": "per maker"}},
+		},
+		"face not on the list": {"items": [bench.own(bench.sbs), bench.plywood], "more": _dash},
+		"no data": {"items": [bench.sbs, bench.block], "more": _dash},
+		"lap onto a sheet": {
+			"items": [bench.own(bench.sbs), object.union(bench.sbs, {"slot": "substrate"})],
+			"more": _dash,
+		},
+		"struck": {
+			"items": [bench.own(bench.sbs), bench.block],
+			"more": object.union(_dash, {"struck": true}),
+		},
+	}
+	count(_found(case.items, case.more)) == 0
+}
+
+test_all_substrates if {
+	product := bench.product("FM-1", {"accepts": [bench.accepts("all substrates", [], "always", [])]})
+	found := primer_missing.findings with input as bench.schedule(
+		[bench.own(bench.sbs), bench.plywood],
+		_dash,
+		[product],
+	)
+	{endswith(f.message, "its data asks for a primer there") | some f in found} == {true}
+}

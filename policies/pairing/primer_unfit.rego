@@ -1,0 +1,42 @@
+# METADATA
+# title: A primer that does not suit the face
+# description: |
+#   Water-borne primer beads on water-repellent block and flash-rusts bare steel; asphalt primer stays soft on rigid
+#   vinyl. A question, since products differ; where the sheet's own data speaks, it is heard instead.
+# custom:
+#   id: pairing-primer-face
+#   topic: pairing
+#   severity: note
+#   reason: The carrier of the primer does not wet that face, or harms it.
+#   remedy: Ask the maker which primer it lists for that face, or test a patch.
+#   source: from memory
+#   basis: from-memory
+#   example: "SBS sheet on block with integral water repellent, primer: water-borne PR-2"
+package pairing.primer_unfit
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.sheet
+import data.lib.words
+
+findings contains finding.at(line, ["primer", "substrate"], _message(beds[0], primers)) if {
+	some line in sheet.lines
+	primers := primer.named(line)
+	count(primers) > 0
+	beds := [bed |
+		some bed in sheet.beds_of(line)
+		not primer.has_data(bed.item)
+		not facts.has_key(bed.under, ["polystyrene"])
+		every p in primers { primer.carrier(p) in data.pairing.matrix[bed.face].unfit }
+	]
+	count(beds) > 0
+}
+
+_message(bed, primers) := naming.say("%s-borne primer %s on %s seldom suits that face: %s", [
+	primer.carrier(primers[0]),
+	words.list([p.text | some p in primers]),
+	bed.under.text,
+	naming.uncapped(trim_suffix(data.pairing.matrix[bed.face].why, ".")),
+])

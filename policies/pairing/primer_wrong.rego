@@ -1,0 +1,45 @@
+# METADATA
+# title: A primer that is not one of the sheet's own
+# description: |
+#   Sheet and primer are a system. A butyl primer under an asphaltic sheet stays slick, an acrylic one under it
+#   dries to a skin that peels. Either the sheet's data lists other primers for that substrate, or the primer's data
+#   is for other sheets. Where a row names several primers, one that fits is enough: the others are for other faces.
+#   Solvent on foam and solvent under an acrylic sheet have rules of their own.
+# custom:
+#   id: pairing-primer-wrong
+#   topic: pairing
+#   severity: error
+#   reason: The sheet's adhesive is not made for that primer, so one of the two bonds fails.
+#   remedy: Use a primer that the sheet's data lists for that substrate, or get both makers' letter.
+#   source: the product's data in this workbook
+#   basis: source-read
+#   example: "FM-1 over P-4 on CMU; the data of P-4 is for FM-3 and FM-5 only"
+package pairing.primer_wrong
+
+import data.lib.finding
+import data.lib.naming
+import data.lib.primer
+import data.lib.primer_fit
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	primers := primer.named(line)
+	problems := [p |
+		some bed in sheet.beds_of(line)
+		not primer_fit.own_rule(bed, primers)
+		p := primer_fit.problem(bed, primers)
+	]
+	count(problems) > 0
+	found := finding.at_with(line, ["material", "primer", "substrate"], _message(primers, problems[0]), {"related": [
+		finding.related_product(problems[0].by, problems[0].slots, "its data"),
+	]})
+}
+
+_message(primers, problem) := naming.say("%s is put under %s on %s, but %s", [
+	words.list([p.text | some p in primers]),
+	naming.plain(problem.bed.item),
+	problem.bed.under.text,
+	problem.why,
+])

@@ -1,0 +1,70 @@
+package pairing.primer_wrong_test
+
+import data.lib.bench_test as bench
+import data.pairing.primer_wrong
+
+_sheet := bench.product("FM-1", {"accepts": [
+	bench.accepts("CMU", ["concrete-masonry"], "listed", ["P-1", "P-2"]),
+	bench.accepts("polystyrene foam", ["polystyrene"], "listed", ["P-2"]),
+]})
+
+_primers := [
+	bench.product("P-1", {"suits": [bench.target("FM-1", [], ["FM-1"])]}),
+	bench.product("P-2", {}),
+	bench.product("P-4", {"suits": [bench.target("FM-3 and FM-5 only", [], ["FM-3", "FM-5"])]}),
+]
+
+_found(items, products) := found if {
+	found := primer_wrong.findings with input as bench.schedule(items, {}, array.concat(products, _primers))
+}
+
+test_fires if {
+	_found([bench.own(bench.sbs), bench.block, bench.own(bench.butyl_primer)], [_sheet]) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12", "F12"],
+		"message": concat("", [
+			"P-4 is put under FM-1 (rubberized-asphalt-membrane) on CMU, ",
+			"but its data takes P-1 or P-2 there",
+		]),
+		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data"}],
+	}}
+}
+
+test_primer_is_for_other_sheets if {
+	found := _found([bench.sbs, bench.block, bench.own(bench.butyl_primer)], [])
+	{f.message | some f in found} == {concat("", [
+		"P-4 is put under FM-1 (rubberized-asphalt-membrane) on CMU, ",
+		`but the data of P-4 is for "FM-3 and FM-5 only"`,
+	])}
+}
+
+test_primer_bars_the_sheet if {
+	acrylic := bench.own(bench.item("primer", "P-3", "", "primer", ["water-borne"]))
+	product := bench.product("P-3", {"keep_off": [bench.target("asphaltic sheets", ["asphaltic"], [])]})
+	found := _found([bench.sbs, bench.block, acrylic], [product])
+	{f.message | some f in found} == {concat("", [
+		"P-3 is put under FM-1 (rubberized-asphalt-membrane) on CMU, ",
+		`but the data of P-3 says to keep it off "asphaltic sheets"`,
+	])}
+}
+
+test_silent[name] if {
+	some name, items in {
+		"listed": [bench.own(bench.sbs), bench.block, bench.own(bench.solvent_primer)],
+		"one of two fits": [
+			bench.own(bench.sbs),
+			bench.block,
+			bench.own(bench.butyl_primer),
+			bench.own(bench.water_primer),
+		],
+		"foam has a rule of its own": [bench.own(bench.sbs), bench.foam, bench.own(bench.solvent_primer)],
+		"tag without data": [bench.own(bench.sbs), bench.block, bench.item("primer", "P-9", "", "primer", [])],
+		"no primer": [bench.own(bench.sbs), bench.block],
+	}
+	count(_found(items, [_sheet])) == 0
+}
+
+test_listed_by_the_sheet_beats_the_primers_list if {
+	product := bench.product("FM-1", {"accepts": [bench.accepts("CMU", ["concrete-masonry"], "listed", ["P-4"])]})
+	count(_found([bench.own(bench.sbs), bench.block, bench.own(bench.butyl_primer)], [product])) == 0
+}

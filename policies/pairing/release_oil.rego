@@ -1,0 +1,37 @@
+# METADATA
+# title: Form-release oil under a sheet
+# description: |
+#   Oil from the forms, or bond breaker on tilt-up panels, is on every cast face unless someone takes it off. Water
+#   beads on it, and so does primer. Fires where the row says oil and does not say that it is cleaned off.
+# custom:
+#   id: pairing-release-oil
+#   topic: pairing
+#   severity: warning
+#   reason: Oil on the face keeps primer and adhesive from the concrete.
+#   remedy: Wash the face with detergent and water, test that water wets it, and show it in the row.
+#   source: federal guide specification for sheet waterproofing on form oil
+#   basis: source-read
+#   example: "substrate: tilt-up panel, bond breaker not cleaned off; material: SBS sheet"
+package pairing.release_oil
+
+import data.lib.face
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	item := facts.main_items(line)[0]
+	told := face.told(line, "release_oil")[0]
+	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
+		"severity": {true: "error", false: "warning"}[told.stays],
+		"related": [finding.related_address(told.at, told.text) | not told.here],
+	})
+}
+
+_message(item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [
+	naming.plain(item),
+	words.quoted(told.text),
+])

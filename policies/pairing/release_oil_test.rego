@@ -1,0 +1,34 @@
+package pairing.release_oil_test
+
+import data.lib.bench_test as bench
+import data.pairing.release_oil
+
+_found(signals) := found if {
+	found := release_oil.findings with input as bench.schedule([bench.sbs, bench.concrete], {"signals": signals}, [])
+}
+
+test_fires if {
+	_found([bench.said("release_oil", "form oil")]) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12"],
+		"severity": "warning",
+		"message": concat("", [
+			`FM-1 (rubberized-asphalt-membrane) goes on an oily face ("form oil"), `,
+			"and nothing says that the oil comes off",
+		]),
+		"related": [],
+	}}
+}
+
+test_left_on_is_an_error if {
+	found := _found([bench.said("release_oil", "bond breaker"), bench.said("left_on", "not cleaned")])
+	{f.severity | some f in found} == {"error"}
+}
+
+test_silent_when_washed if {
+	count(_found([bench.said("release_oil", "form oil"), bench.said("removed", "washed off")])) == 0
+}
+
+test_silent_when_denied if {
+	count(_found([object.union(bench.said("release_oil", "no form oil"), {"no": true})])) == 0
+}

@@ -1,0 +1,49 @@
+# METADATA
+# title: Substrate that the product's data does not list
+# description: |
+#   The data of the sheet lists the faces it was tested on, and this one is not among them. Silence is not
+#   acceptance. A lap onto a sheet or a metal flashing is no substrate; a face whose kind was not understood is not
+#   judged.
+# custom:
+#   id: pairing-substrate-unlisted
+#   topic: pairing
+#   severity: warning
+#   reason: The bond on that face was not tested by the maker.
+#   remedy: Use a sheet whose data lists that face, or get the maker's letter for it.
+#   source: the product's data in this workbook; specifying practice
+#   basis: common-practice
+#   example: "frame sheet on cast concrete; its data: glass-mat gypsum, plywood and steel"
+package pairing.substrate_unlisted
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	beds := [bed | some bed in sheet.beds_of(line); _is_unlisted(bed)]
+	count(beds) > 0
+	product := facts.product_of(beds[0].item)
+	found := finding.at_with(line, ["material", "substrate"], _message(beds, product), {"related": [
+		finding.related_product(product, ["accepts"], "its data on substrates"),
+	]})
+}
+
+_is_unlisted(bed) if {
+	product := facts.product_of(bed.item)
+	accepts := [a | some a in product.accepts]
+	count(accepts) > 0
+	every a in accepts { sheet.is_read(a) }
+	every a in accepts { not sheet.takes(a, bed.under) }
+	every t in [t | some t in product.keep_off] { not sheet.takes(t, bed.under) }
+	bed.under.family != ""
+	count(sheet.kinds(bed.under.keys) & {kind | some kind in data.pairing.kinds.judged}) > 0
+}
+
+_message(beds, product) := naming.say("%s goes on %s, which its data does not list (%s)", [
+	naming.plain(beds[0].item),
+	words.list([bed.under.text | some bed in beds]),
+	words.list([a.text | some a in product.accepts]),
+])

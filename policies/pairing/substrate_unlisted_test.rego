@@ -1,0 +1,56 @@
+package pairing.substrate_unlisted_test
+
+import data.lib.bench_test as bench
+import data.pairing.substrate_unlisted
+
+_listed := [
+	bench.accepts("glass-mat gypsum", ["glass-mat-gypsum-sheathing", "gypsum"], "none", []),
+	bench.accepts("plywood", ["osb-plywood-sheathing", "wood"], "none", []),
+]
+
+_found(items, accepts) := found if {
+	product := bench.product("FM-1", {"accepts": accepts})
+	found := substrate_unlisted.findings with input as bench.schedule(items, {}, [product])
+}
+
+test_fires if {
+	_found([bench.own(bench.sbs), bench.concrete], _listed) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12"],
+		"message": concat("", [
+			"FM-1 (rubberized-asphalt-membrane) goes on CIP curb, ",
+			"which its data does not list (glass-mat gypsum and plywood)",
+		]),
+		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates"}],
+	}}
+}
+
+test_silent[name] if {
+	wood := bench.item("substrate", "nailer", "untreated-softwood", "lumber", ["wood"])
+	lap := object.union(bench.permeable, {"slot": "substrate"})
+	some name, case in {
+		"listed": {"items": [bench.own(bench.sbs), bench.glass_mat], "accepts": _listed},
+		"of the same kind": {"items": [bench.own(bench.sbs), wood], "accepts": _listed},
+		"lap onto a sheet": {"items": [bench.own(bench.sbs), lap], "accepts": _listed},
+		"metal": {"items": [bench.own(bench.sbs), bench.angle], "accepts": _listed},
+		"not known": {
+			"items": [bench.own(bench.sbs), bench.item("substrate", "wall", "", "", [])],
+			"accepts": _listed,
+		},
+		"list not fully read": {
+			"items": [bench.own(bench.sbs), bench.concrete],
+			"accepts": array.concat(_listed, [bench.accepts("see chart", [], "unsaid", [])]),
+		},
+		"no list": {"items": [bench.own(bench.sbs), bench.concrete], "accepts": []},
+		"all": {
+			"items": [bench.own(bench.sbs), bench.concrete],
+			"accepts": [bench.accepts("all substrates", [], "unsaid", [])],
+		},
+	}
+	count(_found(case.items, case.accepts)) == 0
+}
+
+test_masonry_covers_block if {
+	masonry := [bench.accepts("masonry", ["porous-masonry"], "none", [])]
+	count(_found([bench.own(bench.sbs), bench.block], masonry)) == 0
+}

@@ -1,0 +1,32 @@
+# METADATA
+# title: Sheet on a wet face
+# description: |
+#   A self-adhered sheet sticks to water as long as there is water. The row itself says that the face is wet, or
+#   that work goes on in the rain; sheathing closed in wet stays wet for a season. "Dry" in the row, or wet denied,
+#   is silent.
+# custom:
+#   id: pairing-wet-face
+#   topic: pairing
+#   severity: error
+#   reason: Water on the face keeps primer and adhesive from it and is shut in behind the sheet.
+#   remedy: Let the face dry, cover it, and write the moisture reading that the maker accepts into the row.
+#   source: federal guide specification for sheet waterproofing on weather and surface conditions
+#   basis: source-read
+#   example: "SBS sheet on sheathing; remark: boards wet from snow most mornings, work carries on"
+package pairing.wet_surface
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains finding.at(line, ["material", said.slot], _message(stuck.item, said)) if {
+	some stuck in sheet.stuck
+	line := stuck.line
+	facts.said(line, "surface_wet")
+	not facts.said(line, "surface_dry")
+	said := [s | some s in line.signals; s.id == "surface_wet"][0]
+}
+
+_message(item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), words.quoted(said.text)])
