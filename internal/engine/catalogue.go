@@ -35,7 +35,7 @@ func catalogue(modules map[string]*ast.Module) ([]Rule, error) {
 	for _, file := range sortedKeys(modules) {
 		module := modules[file]
 		topic, name, _ := strings.Cut(packageName(module), ".")
-		if !slices.Contains(topics(), topic) {
+		if !slices.Contains(Topics(), topic) {
 			continue
 		}
 		rule, wrong := ruleOf(module, topic, name)
@@ -44,7 +44,7 @@ func catalogue(modules map[string]*ast.Module) ([]Rule, error) {
 	}
 	problems = append(problems, repeated(rules)...)
 	slices.SortFunc(rules, func(a, b Rule) int {
-		order := cmp.Compare(slices.Index(topics(), a.Topic), slices.Index(topics(), b.Topic))
+		order := cmp.Compare(slices.Index(Topics(), a.Topic), slices.Index(Topics(), b.Topic))
 		return cmp.Or(order, cmp.Compare(a.ID, b.ID))
 	})
 	return rules, problems.asError()
@@ -128,7 +128,7 @@ func (r *Rule) check(at *ast.Location) Problems {
 	if !regexp.MustCompile(`^[a-z]+(-[a-z0-9]+)+$`).MatchString(r.ID) {
 		problems = append(problems, located(at, fmt.Sprintf("metadata id %q is not words joined by hyphens", r.ID)))
 	}
-	if !slices.Contains(severities(), r.Severity) {
+	if !slices.Contains(Severities(), r.Severity) {
 		problems = append(problems, located(at, fmt.Sprintf("metadata severity %q is not error, warning or note", r.Severity)))
 	}
 	if r.Basis != "" && !slices.Contains([]string{"source-read", "common-practice", "from-memory"}, r.Basis) {

@@ -103,7 +103,7 @@ func (c *collector) finding(rule Rule, value any) (Finding, error) {
 	if strings.TrimSpace(r.Message) == "" {
 		return Finding{}, fmt.Errorf("a finding has no message")
 	}
-	if r.Severity != "" && !slices.Contains(severities(), r.Severity) {
+	if r.Severity != "" && !slices.Contains(Severities(), r.Severity) {
 		return Finding{}, fmt.Errorf("a finding has severity %q, not error, warning or note", r.Severity)
 	}
 	f := Finding{
@@ -169,7 +169,7 @@ func (c *collector) grade(rule Rule, own string) string {
 
 // weight grows with the severity.
 func weight(severity string) int {
-	return len(severities()) - slices.Index(severities(), severity)
+	return len(Severities()) - slices.Index(Severities(), severity)
 }
 
 func or(text, other string) string {

@@ -94,20 +94,20 @@ func checkSettings(opts Options, rules []Rule) error {
 		if !known(id) {
 			problems = append(problems, Problem{Rule: id, Message: "settings grade a rule that does not exist"})
 		}
-		if !slices.Contains(severities(), severity) {
+		if !slices.Contains(Severities(), severity) {
 			problems = append(problems, Problem{Rule: id, Message: "settings grade it " + severity + "; use error, warning or note"})
 		}
 	}
 	return problems.asError()
 }
 
-// severities are listed worst first.
-func severities() []string {
+// Severities are listed worst first.
+func Severities() []string {
 	return []string{"error", "warning", "note"}
 }
 
-// topics are the first part of a rule's package; other packages hold no rules.
-func topics() []string {
+// Topics are the first part of a rule's package; other packages hold no rules.
+func Topics() []string {
 	return []string{
 		"contact", "pairing", "temperature", "exposure", "sequence",
 		"performance", "vapor", "data", "substitution", "safety",

@@ -18,7 +18,7 @@ type guard struct {
 func (g *guard) check(module *ast.Module) Problems {
 	name := packageName(module)
 	first, rest, _ := strings.Cut(name, ".")
-	if rest == "" || first != "lib" && !slices.Contains(topics(), first) {
+	if rest == "" || first != "lib" && !slices.Contains(Topics(), first) {
 		return Problems{located(module.Package.Location,
 			"package "+name+": begin with a topic and a name of your own (contact.our_rule), or with lib")}
 	}

@@ -124,7 +124,7 @@ func checkPackage(t *testing.T, name string, module *ast.Module) {
 }
 
 func isRule(name string) bool {
-	return slices.Contains(topics(), path.Dir(name)) && !strings.HasSuffix(name, "_test.rego")
+	return slices.Contains(Topics(), path.Dir(name)) && !strings.HasSuffix(name, "_test.rego")
 }
 
 // TestFamiliesOfRules wants the main topics to be covered in earnest.

@@ -32,7 +32,7 @@ type answer struct {
 // prepare makes one query a topic. It is not worth the time to do it later:
 // all of them share the compiler and take a few milliseconds.
 func (e *Engine) prepare() error {
-	for _, topic := range topics() {
+	for _, topic := range Topics() {
 		rules := slices.DeleteFunc(slices.Clone(e.rules), func(r Rule) bool {
 			return r.Topic != topic || slices.Contains(e.options.Off, r.ID)
 		})
@@ -68,8 +68,10 @@ func (e *Engine) query(rules []Rule) (query, error) {
 // Judge gives the findings of all rules on a document, by sheet in the order
 // of the workbook, row, severity and rule. A rule that cannot be run, or makes
 // something that is not a finding, is told in Problems beside the findings of
-// the others; any other error means that nothing was judged.
+// the others; any other error means that nothing was judged. Lists of the
+// document that were never filled are made empty.
 func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
+	document.Complete(doc)
 	input, err := ast.InterfaceToValue(doc)
 	if err != nil {
 		return nil, fmt.Errorf("judge %s: %w", doc.File, err)
