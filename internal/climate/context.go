@@ -26,7 +26,13 @@ func (r *reader) closes(i int) bool {
 }
 
 // opens tells whether a stretch begins at token i.
-func (r *reader) opens(i int) bool { return i == 0 || r.closes(i) && r.toks[i-1].text != "-" }
+func (r *reader) opens(i int) bool {
+	if i == 0 || r.sentenceEnd(i-1) {
+		return true
+	}
+	gap := r.text[r.toks[i-1].to:r.toks[i].from]
+	return !r.toks[i-1].isWord() && r.toks[i-1].text != "-" || strings.Contains(gap, "\n") || strings.Contains(gap, "  ")
+}
 
 func (r *reader) locative(i int) bool { return i > 0 && r.v.is("locative", r.toks[i-1].text) }
 
@@ -45,6 +51,21 @@ func (r *reader) stands(i, n int, name string) bool {
 	left := r.opens(i) || r.locative(i) || r.v.is("site", r.word(i-1))
 	right := r.closes(i+n) || r.v.is("follow", r.word(i+n)) || r.locative(i)
 	return left && right
+}
+
+// regionStands tells whether a state's name reads as the site's: alone between
+// marks, or after "in" or "state of", but not after "from", which tells where a
+// stone or a firm comes from.
+func (r *reader) regionStands(i, n int) bool {
+	placed := r.locative(i) && (!r.v.is("relation", r.word(i-1)) || r.v.is("site", r.word(i-2)))
+	return placed || r.opens(i) && (r.closes(i+n) || r.v.is("follow", r.word(i+n)))
+}
+
+// isRegionName tells whether a name without a state after it is itself a
+// state's: "Wyoming" is not the town in Michigan. New York means the city.
+func (r *reader) isRegionName(name string) bool {
+	reg := r.v.byName[key(name)]
+	return reg != nil && key(reg.City) != key(name)
 }
 
 func wordlike(name string, cs []city) *NotFound {
@@ -84,6 +105,13 @@ func (r *reader) isAbroad(i int) bool {
 // isCodeWord tells whether token i is a postal code that is also a word or a
 // shortening of the trade, so that it needs a place's form around it.
 func (r *reader) isCodeWord(i int) bool { return r.v.is("codes", r.word(i)) && len(r.word(i)) == 2 }
+
+// leadsOn tells whether the word behind a name goes with a place: "area",
+// "elevation", "site".
+func (r *reader) leadsOn(i int) bool {
+	w := r.word(i)
+	return w != "" && (r.v.is("follow", w) || r.v.is("height", w) || r.v.is("site", w))
+}
 
 // regionAfter reads a state or province at token i, a comma or bracket before
 // it allowed, and gives the token after it.
@@ -204,21 +232,22 @@ func statedHeight(text string, v *vocabulary) *float64 {
 }
 
 // positionForm is a latitude and a longitude in decimal degrees, with letters
-// or signs: "43.05 N, 88.2 W", "lat 43.05, long -88.2", "43.05, -88.2".
-var positionForm = regexp.MustCompile(`(?i)(lat(?:itude|\.)?\s*[:=]?\s*)?([-+−]?\d{1,2}(?:\.\d+)?)\s*(?:°|º|deg\.?)?\s*([NS])?\s*[,;/ ]\s*(?:and\s+)?(lon(?:g(?:itude|\.)?|\.)?\s*[:=]?\s*)?([-+−]?\d{1,3}(?:\.\d+)?)\s*(?:°|º|deg\.?)?\s*([EW])?\b`)
+// or signs: "43.05 N, 88.2 W", "N 43.05 W 88.2", "lat 43.05, long -88.2",
+// "43.05, -88.2".
+var positionForm = regexp.MustCompile(`(?i)(\blat(?:itude|\.)?\s*[:=]?\s*)?(?:\b([NS])\s*)?([-+−]?\d{1,2}(?:\.\d+)?)\s*(?:°|º|deg\.?)?\s*([NS]\b)?\s*[,;/ ]\s*(?:and\s+)?(lon(?:g(?:itude|\.)?|\.)?\s*[:=]?\s*)?(?:([EW])\s*)?([-+−]?\d{1,3}(?:\.\d+)?)\s*(?:°|º|deg\.?)?\s*([EW]\b)?`)
 
-// position reads a latitude and longitude; bare numbers count only with two
-// decimals each and a longitude of the western hemisphere's sign.
+// position reads a latitude and longitude. Bare numbers count where they are
+// the whole text, or have two decimals each and lie in or about North America.
 func position(text string) (lat, lon float64, ok bool) {
 	for _, f := range positionForm.FindAllStringSubmatch(text, -1) {
-		named := f[1] != "" && f[4] != ""
-		lettered := f[3] != "" && f[6] != ""
-		bare := decimals(f[2]) >= 2 && decimals(f[5]) >= 2 && strings.ContainsAny(f[5], "-−")
-		if !named && !lettered && !bare {
-			continue
+		lat, lon = signed(f[3], f[2]+f[4], "S"), signed(f[7], f[6]+f[8], "W")
+		named := f[1] != "" && f[5] != ""
+		lettered := f[2]+f[4] != "" && f[6]+f[8] != ""
+		whole := strings.TrimSpace(f[0]) == strings.TrimSpace(text) && decimals(f[3]) > 0 && decimals(f[7]) > 0
+		bare := decimals(f[3]) >= 2 && decimals(f[7]) >= 2 && lat > 15 && lon < -50
+		if named || lettered || whole || bare {
+			return lat, lon, true
 		}
-		lat, lon = signed(f[2], f[3], "S"), signed(f[5], f[6], "W")
-		return lat, lon, true
 	}
 	return 0, 0, false
 }

@@ -129,13 +129,21 @@ func (a *atlas) namesake(c city, lat, lon float64) *record {
 			continue
 		}
 		for _, n := range stationCities(r.name) {
-			if d := distance(r.lat, r.lon, lat, lon); key(n) == k && d < least {
+			d := distance(r.lat, r.lon, lat, lon)
+			if r.region != c.region {
+				d += acrossBorder
+			}
+			if key(n) == k && d < least {
 				best, least = r, d
 			}
 		}
 	}
 	return best
 }
+
+// acrossBorder is what a station in another state counts as further off, km: a
+// twin city of the same name goes second.
+const acrossBorder = 20
 
 // moveTo gives the position at a bearing (degrees from north) and distance on
 // a sphere of 6371 km.

@@ -50,6 +50,15 @@ func TestLocate(t *testing.T) {
 		{"Anchorage, Alaska", "Anchorage airport", "AK", 0},
 		{"1200 Main Street, Duluth, MN 55802", "Duluth airport", "MN", 0},
 		{"Iqaluit, Nunavut", "Iqaluit", "NU", 0},
+		{"Jackson Hole, Wyoming", "Cheyenne airport", "WY", 0},
+		{"Sault Ste. Marie, ON", "Sault Ste. Marie airport", "ON", 0},
+		{"Truckee CA elevation 5817 ft", "", "CA", 0},
+		{"N 43.05 W 88.2", "", "WI", 0},
+		{"Made by a plant in Akron, Ohio. Site: Erie, PA", "Erie airport", "PA", 0},
+		{"Reg. office Toronto; site Sudbury, ON", "Sudbury airport", "ON", 0},
+		{"approx. 25 miles SE of Minneapolis", "Minneapolis/St. Paul airport", "MN", 40.2},
+		{"Building in downtown Pittsburgh; work outdoors", "Pittsburgh airport", "PA", 0},
+		{"State of Washington", "Seattle/Tacoma airport", "WA", 0},
 	}
 	for _, tc := range tests {
 		p, err := Locate(tc.text)
@@ -90,6 +99,13 @@ func TestLocateRefuses(t *testing.T) {
 		{"PR-1 on CMU, SC-2 over", "no place"},
 		{"Concrete 28 d, AL flashing, CO2 cure", "no place"},
 		{"Quandlewick N at screws", "no place"},
+		{"stone from Vermont", "no place"},
+		{"Kentucky bluegrass sod", "no place"},
+		{"Boston ivy on the north wall", "no place"},
+		{"west of Boston St. intersection", "no place"},
+		{"18 mi west of Xyzzy", "not in the table"},
+		{"Sydney, Australia", "no place"},
+		{"Grid 12.25, -3.50 datum", "no place"},
 		{"lat 95, long -88", "not a position"},
 		{"48.85, -2.35", "US and Canada"},
 	}

@@ -3,7 +3,6 @@ package climate
 import (
 	"fmt"
 	"regexp"
-	"strconv"
 	"strings"
 	"unicode"
 )
@@ -42,7 +41,11 @@ type mention struct {
 
 // words is the stretch of text that the mention was read from.
 func (m mention) words(r *reader) string {
-	return strings.TrimRight(r.text[r.toks[m.from].from:r.toks[m.to-1].to], ".,;")
+	s := r.text[r.toks[m.from].from:r.toks[m.to-1].to]
+	if strings.Contains(s, "(") && r.word(m.to) == ")" {
+		return s + ")"
+	}
+	return strings.TrimRight(s, ".,;")
 }
 
 // Weights of the readings: the more specific goes before.
@@ -122,7 +125,17 @@ func (r *reader) at(i int) error {
 			return nil
 		}
 	}
+	r.unknown(i)
 	return nil
+}
+
+// unknown notes a name that stands where a city must, but is in no table.
+func (r *reader) unknown(i int) {
+	m := mention{from: i}
+	r.relation(&m)
+	if m.km > 0 && len(r.a.cities[key(r.toks[i].text)]) == 0 {
+		r.doubts = append(r.doubts, &NotFound{Reason: fmt.Sprintf("%q is not in the table of places", r.toks[i].text)})
+	}
 }
 
 // inName tells whether a token lies inside a name already read.
@@ -151,7 +164,7 @@ func (r *reader) run(i, n int) bool {
 // sentenceEnd tells whether a word closes with a period that is no shortening.
 func (r *reader) sentenceEnd(j int) bool {
 	w := r.toks[j].text
-	return len(w) > 5 && strings.HasSuffix(w, ".")
+	return len(w) > 5 && strings.HasSuffix(w, ".") && !strings.HasSuffix(w, "-St.")
 }
 
 func (r *reader) name(i, n int) string { return r.text[r.toks[i].from:r.toks[i+n-1].to] }
@@ -164,10 +177,10 @@ func (r *reader) city(i, n int) (bool, error) {
 	}
 	reg, end := r.regionAfter(i+n, false)
 	known := r.a.cities[key(name)]
-	if reg == nil && len(known) == 0 {
+	if reg == nil && (len(known) == 0 || r.isRegionName(name)) {
 		return false, nil
 	}
-	if r.isStreet(i, n) || r.isPerson(i) || r.isAbroad(i+n) {
+	if r.isStreet(i, n) || r.isPerson(i) || r.isAbroad(i+n) || r.v.is("county", r.word(i+n)) {
 		return false, nil
 	}
 	if reg == nil {
@@ -177,7 +190,8 @@ func (r *reader) city(i, n int) (bool, error) {
 	if err != nil || !ok {
 		return false, err
 	}
-	if r.isCodeWord(end-1) && !r.closes(end) {
+	large := len(known) > 0 && !r.v.is("names", name)
+	if r.isCodeWord(end-1) && !large && !r.closes(end) && !r.leadsOn(end) {
 		return false, nil
 	}
 	r.add(mention{from: i, to: end, score: byState, city: c})
@@ -268,97 +282,24 @@ func (r *reader) add(m mention) {
 func (r *reader) bareRegion(i, n int) bool {
 	reg := r.v.byName[key(r.name(i, n))]
 	if reg != nil && len(r.name(i, n)) > 4 {
-		if r.isStreet(i, n) || r.isPerson(i) || r.isAbroad(i+n) || !r.stands(i, n, "") && !r.locative(i) {
+		if r.isStreet(i, n) || r.isPerson(i) || r.isAbroad(i+n) || !r.regionStands(i, n) {
 			return false
 		}
 		r.mentions = append(r.mentions, mention{from: i, to: i + n, score: byRegion, region: reg})
 		return true
 	}
-	if n > 1 || r.v.byCode[r.toks[i].text] == nil || r.isCodeWord(i) {
+	code := r.v.byCode[r.toks[i].text]
+	if n > 1 || code == nil || i == 0 || !r.closes(i+1) {
 		return false
 	}
-	if i == 0 || !r.closes(i+1) || !(r.before(i, ",") || r.toks[i-1].isWord() && r.toks[i-1].capital()) {
+	m := mention{from: i, to: i + 1, score: byRegion, region: code}
+	named := i > 1 && r.before(i, ",") && r.toks[i-2].isWord() && r.toks[i-2].capital()
+	if r.isCodeWord(i) && !(named && r.sited(m)) {
 		return false
 	}
-	r.mentions = append(r.mentions, mention{from: i, to: i + 1, score: byRegion, region: r.v.byCode[r.toks[i].text]})
+	if !named && !(r.toks[i-1].isWord() && r.toks[i-1].capital()) {
+		return false
+	}
+	r.mentions = append(r.mentions, m)
 	return true
-}
-
-// relation reads what stands before a city: "18 mi. west of", "near".
-func (r *reader) relation(m *mention) {
-	j := m.from - 1
-	if j < 0 || !r.toks[j].isWord() {
-		return
-	}
-	if r.v.is("near", r.toks[j].text) && r.distanceBefore(m, j) {
-		return
-	}
-	if r.v.is("near", r.toks[j].text) {
-		m.score = max(m.score, byNearness)
-		return
-	}
-	if !r.v.is("relation", r.toks[j].text) {
-		return
-	}
-	j--
-	if j >= 0 && r.v.is("near", r.toks[j].text+" of") {
-		m.score = max(m.score, byNearness)
-		return
-	}
-	var heading *float64
-	for ; j >= 0 && r.toks[j].isWord(); j-- {
-		d, ok := r.v.Directions[strings.TrimRight(strings.ToLower(r.toks[j].text), ".")]
-		if !ok {
-			break
-		}
-		if heading == nil {
-			heading = &d
-		} else {
-			mid := between(*heading, d)
-			heading = &mid
-		}
-	}
-	if heading != nil {
-		m.bearing = heading
-		m.score = max(m.score, byNearness)
-	}
-	r.distanceBefore(m, j+1)
-}
-
-// between gives the middle of two bearings: "north" and "west" of "north west".
-func between(a, b float64) float64 {
-	d := a - b
-	for d > 180 {
-		d -= 360
-	}
-	for d < -180 {
-		d += 360
-	}
-	mid := b + d/2
-	if mid < 0 {
-		mid += 360
-	}
-	return mid
-}
-
-// distanceBefore reads a number and a unit that end before token j, a word
-// such as "due" or "just" between them allowed.
-func (r *reader) distanceBefore(m *mention, j int) bool {
-	for back := 0; back <= 1; back++ {
-		u := j - 1 - back
-		if u < 1 {
-			return false
-		}
-		unit, ok := r.v.DistanceUnits[strings.TrimRight(strings.ToLower(r.toks[u].text), ".")]
-		if !ok {
-			continue
-		}
-		x, err := strconv.ParseFloat(strings.ReplaceAll(r.toks[u-1].text, ",", ""), 64)
-		if err != nil || x <= 0 {
-			return false
-		}
-		m.km, m.from, m.score = x*unit, u-1, byDistance
-		return true
-	}
-	return false
 }

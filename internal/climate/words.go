@@ -38,6 +38,7 @@ type vocabulary struct {
 	StreetWords    []string           `json:"street_words"`
 	HeightWords    []string           `json:"height_words"`
 	HeightUnits    map[string]float64 `json:"height_units"` // m
+	CountyWords    []string           `json:"county_words"`
 	OtherCountries []string           `json:"other_countries"`
 	SameCity       map[string]string  `json:"same_city"`
 
@@ -74,7 +75,7 @@ func (v *vocabulary) index() {
 		"codes": v.CodesWords, "names": v.NamesWords, "relation": v.RelationWords,
 		"near": v.NearWords, "locative": v.LocativeWords, "follow": v.FollowWords,
 		"away": v.AwayWords, "site": v.SiteWords, "person": v.PersonWords,
-		"street": v.StreetWords, "height": v.HeightWords, "abroad": v.OtherCountries,
+		"street": v.StreetWords, "height": v.HeightWords, "abroad": v.OtherCountries, "county": v.CountyWords,
 	} {
 		set := map[string]bool{}
 		for _, w := range list {
