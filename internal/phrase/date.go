@@ -1,0 +1,140 @@
+package phrase
+
+import (
+	"strings"
+	"time"
+)
+
+// DateOrder is the order of day and month in dates such as 3/4/2026.
+type DateOrder int
+
+// The orders. Unknown reads as MonthFirst and marks the date as ambiguous.
+const (
+	Unknown DateOrder = iota
+	MonthFirst
+	DayFirst
+)
+
+// Date is one day or span of days. From and To are midnight UTC, zero if not
+// known. A week is its five working days, Monday to Friday; early, mid and
+// late are the 1st to 10th, 11th to 20th, 21st to the end of a month.
+type Date struct {
+	Span
+	Text  string
+	From  time.Time
+	To    time.Time
+	State string // day, span, impossible, unknown, none, relative, open
+	// Ref is what a relative date hangs on ("layer 5", "W1"), "" where only the
+	// day is told ("same day"). Relation is with, after or before; Offset the
+	// days told ("2 days after", "next day").
+	Ref      string
+	Relation string
+	Offset   int
+	Verb     string // what happens then: prime, sheet, placed, covered, ...
+	Prep     string // on, by, until, since, before, after
+	// Ambiguous: day and month could be read both ways.
+	Ambiguous bool
+	// WeekdayOff: the weekday written does not fall on the date.
+	WeekdayOff bool
+	// NoYear: the text gives no year; From and To are in the context year, or
+	// zero without one.
+	NoYear bool
+	// Serial: the cell held a bare day number of a spreadsheet.
+	Serial bool
+}
+
+// Dates lists the dates of a text in order. year completes dates without one.
+// A text with no date in it may still say that there is none, that it is not
+// known, left open, or tied to other work; it then gives one Date of that state.
+func (r *Reader) Dates(text string, order DateOrder, year int) []Date {
+	toks := scan(text)
+	if d, ok := r.cal.whole(text, toks); ok {
+		return []Date{d}
+	}
+	view := r.view(toks)
+	dates := r.dates(text, toks, order, year)
+	if len(dates) == 0 {
+		if d, ok := r.cal.worded(text, view); ok {
+			return []Date{d}
+		}
+		return nil
+	}
+	r.cal.tellVerbs(view, dates)
+	return dates
+}
+
+// dates finds the calendar dates in tokens.
+func (r *Reader) dates(text string, toks []token, order DateOrder, year int) []Date {
+	if !r.cal.likely(toks) {
+		return nil
+	}
+	p := &dateParser{cal: r.cal, text: text, toks: toks, order: order, year: year}
+	var out []Date
+	for i := 0; i < len(toks); {
+		d, next, ok := p.date(i)
+		if !ok {
+			i++
+			continue
+		}
+		out = append(out, d)
+		p.last, i = toks[next-1].End, next
+	}
+	return out
+}
+
+// dateSpans tells which parts of a text are dates and no quantities.
+func (r *Reader) dateSpans(text string, toks []token) []Span {
+	var out []Span
+	for _, d := range r.dates(text, toks, Unknown, 0) {
+		out = append(out, d.Span)
+	}
+	return out
+}
+
+// likely is a cheap test that most cells fail: no figure and no month, no date.
+func (c *calendar) likely(toks []token) bool {
+	for i := range toks {
+		if toks[i].kind == number || toks[i].kind == word && toks[i].upper && c.Months[toks[i].low] > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// Order decides the order of day and month from a whole column: a first part
+// over 12 can only be a day. Contradicting cells decide nothing.
+func (r *Reader) Order(texts []string) (DateOrder, bool) {
+	var first, second int
+	for _, text := range texts {
+		toks := scan(text)
+		for i := range toks {
+			a, b, _, _, ok := slashDate(toks, i)
+			switch {
+			case !ok:
+			case a > 12 && b <= 12:
+				first++
+			case b > 12 && a <= 12:
+				second++
+			}
+		}
+	}
+	switch {
+	case first > 0 && second == 0:
+		return DayFirst, true
+	case second > 0 && first == 0:
+		return MonthFirst, true
+	}
+	return Unknown, false
+}
+
+// OrderOf is the usual order in a country by its two-letter code, Unknown
+// where both are in use.
+func (r *Reader) OrderOf(country string) DateOrder {
+	switch r.cal.orders[strings.ToUpper(country)] {
+	case "month":
+		return MonthFirst
+	case "day":
+		return DayFirst
+	}
+	return Unknown
+}
