@@ -7,6 +7,8 @@ _rows := bench.pairs([
 	bench.row("polyurethane", "fluid-applied-silicone-air-barrier", "incompatible", "adhesion-failure", "error"),
 	bench.row("acrylic-adhesive", "silicone", "incompatible", "adhesion-failure", "error"),
 	bench.row("silicone", "closed-cell-backer", "compatible", "none", "note"),
+	bench.row("silicone", "silicone", "incompatible", "adhesion-failure", "error"),
+	bench.row("asphaltic", "silicone-rubber", "needs-confirmation", "adhesion-failure", "warning"),
 ])
 
 _coating := bench.end("material", "AB-2", "fluid-applied-silicone-air-barrier", "membrane", ["silicone"])
@@ -49,8 +51,19 @@ test_bead_on_the_face_of_an_acrylic_sheet_is_a_question if {
 	{f.severity | some f in _found([bench.contact(_acrylic, _bead, {})])} == {"note"}
 }
 
+test_silicone_strip_on_the_face_is_a_question if {
+	strip := bench.end("touches", "G-2", "silicone-transition-strip", "membrane", ["silicone"])
+	{f.severity | some f in _found([bench.contact(_acrylic, strip, {})])} == {"note"}
+}
+
 test_silent[name] if {
 	some name, contact in {
+		"gasket need not bond": bench.contact(
+			bench.sheet,
+			bench.end("touches", "G-1", "silicone-gasket", "gasket", ["silicone-rubber"]),
+			{},
+		),
+		"silicone on silicone": bench.contact(_coating, bench.end("touches", "S-8", "", "sealant", ["silicone"]), {}),
 		"backer rod": bench.contact(_bead, _rod, {}),
 		"no row": bench.contact(bench.sheet, _rod, {}),
 	}

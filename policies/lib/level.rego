@@ -13,6 +13,8 @@ of(contact, found) := "none" if {
 } else := "none" if {
 	_is_quiet(found.row)
 } else := "none" if {
+	_needs_no_bond(contact, found.row)
+} else := "none" if {
 	found.row.confidence < data.contact.judging.ask
 } else := "note" if {
 	_is_doubtful(contact, found)
@@ -33,7 +35,27 @@ _is_doubtful(contact, found) if {
 	found.row.mechanism == "adhesion-failure"
 	{found.row.a, found.row.b} & {k | some k in data.contact.judging.adhesive_keys} != set()
 	some end in [contact.a, contact.b]
-	end.class in data.contact.judging.bead_classes
+	_is_bead(end)
+}
+
+_is_doubtful(_, found) if _is_listed(data.contact.judging.disputed_pairs, found.row)
+
+_is_bead(end) if end.class in data.contact.judging.bead_classes
+
+_is_bead(end) if end.family in data.contact.judging.bead_families
+
+_needs_no_bond(contact, row) if {
+	row.verdict != "incompatible"
+	row.mechanism == "adhesion-failure"
+	some end in [contact.a, contact.b]
+	end.class in data.contact.judging.no_bond_classes
+}
+
+_needs_no_bond(contact, row) if {
+	row.mechanism == "adhesion-failure"
+	some key in data.contact.judging.alike_keys
+	key in contact.a.keys
+	key in contact.b.keys
 }
 
 _is_quiet(row) if {
@@ -41,7 +63,9 @@ _is_quiet(row) if {
 	row.mechanism in data.contact.judging.quiet_mechanisms
 }
 
-_is_quiet(row) if {
-	some pair in data.contact.judging.quiet_pairs
+_is_quiet(row) if _is_listed(data.contact.judging.quiet_pairs, row)
+
+_is_listed(pairs, row) if {
+	some pair in pairs
 	{row.a, row.b} == {pair[0], pair[1]}
 }
