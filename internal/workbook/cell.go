@@ -53,12 +53,15 @@ func (r *sheetReader) cell() (Cell, bool, *FileError) {
 		c.Format = f.code
 	}
 	err := r.interpret(&c, raw)
-	if err == nil && utf8.RuneCountInString(c.Value)+utf8.RuneCountInString(c.Struck) > r.lim.CellLength {
+	if err == nil && (longer(c.Value, r.lim.CellLength) || longer(c.Struck, r.lim.CellLength)) {
 		err = refuse(fmt.Sprintf("it holds more than %d characters", r.lim.CellLength), "shorten it")
 	}
 	holds := c.Value != "" || c.Struck != "" || c.Kind == FormulaEmpty || c.Kind == Number
 	return c, holds, err
 }
+
+// longer says whether a text has more characters than n.
+func longer(text string, n int) bool { return len(text) > n && utf8.RuneCountInString(text) > n }
 
 // interpret turns what is stored into what a reader sees.
 func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
@@ -99,27 +102,27 @@ func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 
 // setValue fills a cell that holds no text.
 func (c *Cell) setValue(raw stored, date1904 bool) *FileError {
-	text := strings.TrimSpace(string(raw.value))
+	value := bytes.TrimSpace(raw.value)
 	switch raw.kind {
+	case "", "n", "str":
+		x, err := strconv.ParseFloat(string(value), 64)
+		if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
+			return refuse(fmt.Sprintf("its number %q cannot be read", value), "enter the number again")
+		}
+		c.setNumber(x, raw.style.format, date1904)
 	case "b":
 		c.Kind, c.Value = Bool, "FALSE"
-		if text == "1" || strings.EqualFold(text, "true") {
+		if string(value) == "1" || string(value) == "true" {
 			c.Value = "TRUE"
 		}
 	case "e":
-		c.Kind, c.Value = Error, text
+		c.Kind, c.Value = Error, string(value)
 	case "d":
-		date, err := parseISO(text)
+		date, err := parseISO(string(value))
 		if err != nil {
-			return refuse(fmt.Sprintf("its date %q cannot be read", text), "enter the date again")
+			return refuse(fmt.Sprintf("its date %q cannot be read", value), "enter the date again")
 		}
 		c.setDate(date)
-	case "", "n", "str":
-		x, err := strconv.ParseFloat(text, 64)
-		if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
-			return refuse(fmt.Sprintf("its number %q cannot be read", text), "enter the number again")
-		}
-		c.setNumber(x, raw.style.format, date1904)
 	default:
 		return refuse(fmt.Sprintf("it holds a value of unknown kind %q", raw.kind), saveAgain)
 	}

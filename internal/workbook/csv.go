@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io"
 	"strings"
-	"unicode/utf8"
 )
 
 // readCSV reads a text table: one sheet without a name, every value as the
@@ -49,7 +48,7 @@ func (r *sheetReader) record(rec *records) error {
 			continue
 		}
 		c := Cell{Row: rec.row, Col: i + 1, Value: field}
-		if utf8.RuneCountInString(field) > r.lim.CellLength {
+		if longer(field, r.lim.CellLength) {
 			return &FileError{Cell: c.Ref(), Problem: fmt.Sprintf("it holds more than %d characters", r.lim.CellLength),
 				Do: "shorten it, or look for a quotation mark that does not close"}
 		}

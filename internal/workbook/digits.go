@@ -23,6 +23,9 @@ func scaled(x float64, items []nfp.Token) float64 {
 // such as W-01 are often made.
 func padded(x float64, items []nfp.Token) string {
 	digits := plain(x)
+	if x == 0 && !has(items, nfp.TokenTypeZeroPlaceHolder) && !has(items, nfp.TokenTypeGeneral) {
+		return "" // the other placeholders show no zero, as in "-"??
+	}
 	width := 0
 	for _, it := range items {
 		if it.TType == nfp.TokenTypeDecimalPoint || it.TType == nfp.TokenTypeExponential {

@@ -208,12 +208,13 @@ func plain(x float64) string {
 	if math.IsInf(x, 0) || math.IsNaN(x) {
 		return strconv.FormatFloat(x, 'g', -1, 64)
 	}
-	rounded, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 15, 64), 64)
+	if x == math.Trunc(x) && math.Abs(x) < 1e15 {
+		return strconv.FormatInt(int64(x), 10)
+	}
+	var digits [32]byte
+	rounded, _ := strconv.ParseFloat(string(strconv.AppendFloat(digits[:0], x, 'g', 15, 64)), 64)
 	if size := math.Abs(rounded); size != 0 && (size < 1e-9 || size >= 1e15) {
 		return strconv.FormatFloat(rounded, 'E', -1, 64)
-	}
-	if rounded == 0 {
-		return "0" // never -0
 	}
 	return strconv.FormatFloat(rounded, 'f', -1, 64)
 }

@@ -252,15 +252,15 @@ func (s *scanner) tag() bool {
 	body := s.buf[s.pos+1 : s.pos+n]
 	s.pos += n + 1
 	if len(body) > 0 && body[0] == '/' {
-		return s.pop(bytes.TrimRight(body[1:], " \t\r\n"))
+		return s.pop(trimRight(body[1:]))
 	}
 	if len(body) > 0 && body[len(body)-1] == '/' {
 		s.closing = true
 		body = body[:len(body)-1]
 	}
-	i := bytes.IndexAny(body, " \t\r\n")
-	if i < 0 {
-		i = len(body)
+	i := 0
+	for i < len(body) && !isSpace(body[i]) {
+		i++
 	}
 	return s.push(body[:i], body[i:])
 }
@@ -268,22 +268,22 @@ func (s *scanner) tag() bool {
 // tagEnd finds the end of the tag at pos; a quoted value may hold a ">".
 func (s *scanner) tagEnd() (int, bool) {
 	var quote byte
-	for i := 1; ; i++ {
-		for s.pos+i >= s.end {
-			if !s.fill() {
+	for i := 1; ; {
+		for window := s.buf[s.pos:s.end]; i < len(window); i++ {
+			switch c := window[i]; {
+			case quote != 0:
+				if c == quote {
+					quote = 0
+				}
+			case c == '>':
+				return i, true
+			case c == '"' || c == '\'':
+				quote = c
+			case c == '<':
 				return 0, false
 			}
 		}
-		switch c := s.buf[s.pos+i]; {
-		case quote != 0:
-			if c == quote {
-				quote = 0
-			}
-		case c == '"' || c == '\'':
-			quote = c
-		case c == '>':
-			return i, true
-		case c == '<':
+		if !s.fill() {
 			return 0, false
 		}
 	}
@@ -316,6 +316,25 @@ func (s *scanner) pop(name []byte) bool {
 	s.names, s.marks = s.names[:mark], s.marks[:len(s.marks)-1]
 	s.depth--
 	return true
+}
+
+// The standard functions that trim build a table of the characters at each
+// call, which is much of the time where tags are short.
+
+func isSpace(c byte) bool { return c == ' ' || c == '\t' || c == '\n' || c == '\r' }
+
+func trimLeft(b []byte) []byte {
+	for len(b) > 0 && isSpace(b[0]) {
+		b = b[1:]
+	}
+	return b
+}
+
+func trimRight(b []byte) []byte {
+	for len(b) > 0 && isSpace(b[len(b)-1]) {
+		b = b[:len(b)-1]
+	}
+	return b
 }
 
 // local cuts a prefix off: strict and transitional workbooks, and other

@@ -49,7 +49,7 @@ func (s *scanner) content() []byte {
 func (s *scanner) attr(name string) []byte {
 	rest := s.attrs
 	for {
-		rest = bytes.TrimLeft(rest, " \t\r\n")
+		rest = trimLeft(rest)
 		if len(rest) == 0 {
 			return nil
 		}
@@ -58,8 +58,8 @@ func (s *scanner) attr(name string) []byte {
 			s.fail(errMarkup)
 			return nil
 		}
-		key := bytes.TrimRight(rest[:eq], " \t\r\n")
-		rest = bytes.TrimLeft(rest[eq+1:], " \t\r\n")
+		key := trimRight(rest[:eq])
+		rest = trimLeft(rest[eq+1:])
 		if len(rest) == 0 || rest[0] != '"' && rest[0] != '\'' {
 			s.fail(errMarkup)
 			return nil

@@ -159,12 +159,15 @@ func (r *sheetReader) admit(row, col int) error {
 	if r.cells++; r.cells > r.lim.Cells {
 		return tooMuch("cells", r.lim.Cells)
 	}
-	at := Ref(row, col)
+	beyond := ""
 	switch {
 	case row > r.lim.Rows:
-		return &FileError{Cell: at, Problem: fmt.Sprintf("it lies below row %d", r.lim.Rows), Do: "delete it if it is a stray cell, or split the file"}
+		beyond = fmt.Sprintf("it lies below row %d", r.lim.Rows)
 	case col > r.lim.Columns:
-		return &FileError{Cell: at, Problem: fmt.Sprintf("it lies beyond column %s", ColumnName(r.lim.Columns)), Do: "delete it if it is a stray cell, or split the file"}
+		beyond = "it lies beyond column " + ColumnName(r.lim.Columns)
+	}
+	if beyond != "" {
+		return &FileError{Cell: Ref(row, col), Problem: beyond, Do: "delete it if it is a stray cell, or split the file"}
 	}
 	r.sheet.MaxRow, r.sheet.MaxCol = max(r.sheet.MaxRow, row), max(r.sheet.MaxCol, col)
 	return nil

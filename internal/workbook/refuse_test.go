@@ -1,0 +1,161 @@
+package workbook
+
+import (
+	"encoding/binary"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+)
+
+func ole(stream string) string {
+	var b strings.Builder
+	b.WriteString(oleMagic + strings.Repeat("\x00", 504))
+	for _, c := range stream {
+		b.WriteString(string(c) + "\x00")
+	}
+	return b.String()
+}
+
+func TestNotAWorkbook(t *testing.T) {
+	for name, tt := range map[string]struct{ file, data, want string }{
+		"old workbook": {"a.xls", ole("Workbook"), "a.xls: it is an old workbook (.xls)"},
+		"password":     {"a.xlsx", ole("EncryptedPackage"), "a.xlsx: it is protected by a password"},
+		"old document": {"a.xlsx", ole("WordDocument"), "a.xlsx: it is an old Word document"},
+		"compound":     {"a.xlsx", ole("Other"), "a.xlsx: it is a compound document"},
+		"pdf":          {"a.xlsx", "%PDF-1.7\n...", "a.xlsx: it is a PDF document"},
+		"web page":     {"a.xls", "\n<html><body><table>", "a.xls: it is a web page"},
+		"xml 2003":     {"a.xls", `<?xml version="1.0"?><Workbook xmlns="urn:schemas-microsoft-com:office:spreadsheet">`, "a.xls: it is an XML spreadsheet of 2003"},
+		"other xml":    {"a.csv", `<?xml version="1.0"?><a/>`, "a.csv: it is an XML file"},
+		"gzip":         {"a.xlsx", "\x1f\x8b\x08", "a.xlsx: it is a gzip archive"},
+		"text":         {"a.xlsx", "a,b\n", "a.xlsx: it is not a workbook, whatever its name says"},
+		"other ending": {"a.docm", "a,b\n", "a.docm: it is no kind of file that is read here"},
+		"ods":          {"a.ods", string(parts{"mimetype": "x", "content.xml": "y"}.zip(t)), "a.ods: it is an OpenDocument file"},
+		"numbers":      {"a.numbers", string(parts{"Index/Document.iwa": "x"}.zip(t)), "a.numbers: it is a Numbers document"},
+		"binary":       {"a.xlsb", string(parts{"xl/workbook.bin": "x"}.zip(t)), "a.xlsb: it is a binary workbook"},
+		"document":     {"a.xlsx", string(parts{"word/document.xml": "x"}.zip(t)), "a.xlsx: it is a Word document"},
+		"slides":       {"a.xlsx", string(parts{"ppt/presentation.xml": "x"}.zip(t)), "a.xlsx: it is a presentation"},
+		"archive":      {"a.zip", string(parts{"b.xlsx": "x"}.zip(t)), "a.zip: it is a zip archive"},
+		"no workbook":  {"a.xlsx", string(parts{"[Content_Types].xml": "x"}.zip(t)), "a.xlsx: its workbook part is missing"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			book, err := Read(tt.file, []byte(tt.data), DefaultLimits())
+			refused(t, book, err, tt.want)
+		})
+	}
+}
+
+func TestPasswordByLibrary(t *testing.T) {
+	f := excelize.NewFile()
+	defer f.Close()
+	path := filepath.Join(t.TempDir(), "locked.xlsx")
+	if err := f.SaveAs(path, excelize.Options{Password: "x"}); err != nil {
+		t.Fatal(err)
+	}
+	book, err := Open(path, DefaultLimits())
+	refused(t, book, err, path+": it is protected by a password")
+}
+
+func TestDamaged(t *testing.T) {
+	sheet := rawBook(inRow(`<c r="A1" t="s"><v>0</v></c>`))
+	part := "xl/worksheets/sheet1.xml"
+	rels := sheet["xl/_rels/workbook.xml.rels"]
+	in := func(inside string) parts { return rawBook(inside).with(nil) }
+	for name, tt := range map[string]struct {
+		book parts
+		want string
+	}{
+		"no sheet part":      {sheet.with(parts{part: ""}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is missing"},
+		"no relation":        {sheet.with(parts{"xl/_rels/workbook.xml.rels": strings.Replace(rels, `"rId1"`, `"rId9"`, 1)}), "a.xlsx: S: its part is missing"},
+		"no texts":           {sheet.with(parts{"xl/sharedStrings.xml": ""}), "a.xlsx: its part xl/sharedStrings.xml is missing"},
+		"no sheets":          {sheet.with(parts{"xl/workbook.xml": `<workbook ` + mainNS + `><sheets/></workbook>`}), "a.xlsx: it lists no sheets"},
+		"workbook cut short": {sheet.with(parts{"xl/workbook.xml": `<workbook ` + mainNS + `><sheets>`}), "a.xlsx: its part xl/workbook.xml is damaged"},
+		"styles cut short":   {sheet.with(parts{"xl/styles.xml": `<styleSheet ` + mainNS + `><cellXfs>`}), "a.xlsx: its part xl/workbook.xml is damaged"},
+		"texts cut short":    {sheet.with(parts{"xl/sharedStrings.xml": `<sst><si><t>a</t>`}), "a.xlsx: its part xl/sharedStrings.xml is damaged (it ends too early)"},
+		"sheet cut short":    {sheet.with(parts{part: `<worksheet><sheetData><row r="1"><c r="A1" t="s"><v>0`}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (it ends too early)"},
+		"no text":            {in(inRow(`<c r="B7" t="s"><v>9</v></c>`)), "a.xlsx: S: a cell in row 1 is addressed \"B7\""},
+		"text number":        {in(inRow(`<c r="B1" t="s"><v>9</v></c>`)), "a.xlsx: S!B1: its text number \"9\" is not in the file"},
+		"style number":       {in(inRow(`<c r="B1" s="44"><v>9</v></c>`)), "a.xlsx: S!B1: its style \"44\" is not in the file"},
+		"bad number":         {in(inRow(`<c r="C1"><v>4O</v></c>`)), "a.xlsx: S!C1: its number \"4O\" cannot be read"},
+		"infinite":           {in(inRow(`<c r="C1"><v>Inf</v></c>`)), "a.xlsx: S!C1: its number \"Inf\" cannot be read"},
+		"bad date":           {in(inRow(`<c r="C1" t="d"><v>soon</v></c>`)), "a.xlsx: S!C1: its date \"soon\" cannot be read"},
+		"bad kind":           {in(inRow(`<c r="C1" t="zz"><v>1</v></c>`)), "a.xlsx: S!C1: it holds a value of unknown kind \"zz\""},
+		"bad row":            {in(`<sheetData><row r="0"/></sheetData>`), "a.xlsx: S: it has a row numbered \"0\""},
+		"bad merge":          {in(`<mergeCells><mergeCell ref="B2:A1"/></mergeCells>`), "a.xlsx: S: it merges \"B2:A1\""},
+		"bad columns":        {in(`<cols><col min="3" max="1"/></cols>`), "a.xlsx: S: the width of a column is given for no column"},
+		"twice":              {in(inRow(`<c r="A1"><v>1</v></c><c r="A1"><v>2</v></c>`)), "a.xlsx: S!A1: it stands in the file twice"},
+		"mismatched tags":    {in(`<sheetData></sheetdata>`), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (malformed markup)"},
+		"document type":      {sheet.with(parts{part: `<!DOCTYPE a [<!ENTITY b "c">]><worksheet/>`}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (it declares a document type)"},
+		"unknown entity":     {in(inRow(`<c r="A1" t="inlineStr"><is><t>&b;</t></is></c>`)), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (malformed markup)"},
+		"not UTF-8":          {in(inRow("<c r=\"A1\" t=\"inlineStr\"><is><t>\xff</t></is></c>")), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (its text is not valid UTF-8)"},
+		"text after the end": {sheet.with(parts{part: sheet[part] + "<again/>"}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged"},
+		"other part":         {sheet.with(parts{part: `<chartsheet/>`}), "a.xlsx: S: its part is a chartsheet and no worksheet"},
+		"empty workbook":     {in(`<sheetData/>`), "a.xlsx: no sheet of it holds anything"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			book, err := Read("a.xlsx", tt.book.zip(t), DefaultLimits())
+			refused(t, book, err, tt.want)
+		})
+	}
+}
+
+func TestDamagedArchive(t *testing.T) {
+	whole := rawBook(inRow(`<c r="A1" t="s"><v>0</v></c>`)).zip(t)
+	for _, keep := range []int{4, len(whole) / 2, len(whole) - 1} {
+		book, err := Read("a.xlsx", whole[:keep], DefaultLimits())
+		refused(t, book, err, "a.xlsx: it is cut short or damaged")
+	}
+	// No flip of a byte may crash the reader or, where the data of a part is
+	// hit, pass unnoticed.
+	want := grid(&mustRead(t, whole).Sheets[0])
+	for i := range whole {
+		bad := append([]byte(nil), whole...)
+		bad[i] ^= 0x41
+		if book, err := Read("a.xlsx", bad, DefaultLimits()); err == nil && grid(&book.Sheets[0]) != want {
+			t.Errorf("a flip of byte %d gives %q", i, grid(&book.Sheets[0]))
+		}
+	}
+}
+
+// TestStatedSizeIsKept writes a part that unpacks to more than the archive
+// says: the stream must stop there, whatever the limits made of the statement.
+func TestStatedSizeIsKept(t *testing.T) {
+	data := rawBook(inRow(`<c r="A1" t="inlineStr"><is><t>` + strings.Repeat("x", 9000) + `</t></is></c>`)).zip(t)
+	name := []byte("xl/worksheets/sheet1.xml")
+	i := strings.LastIndex(string(data), string(name)) // in the directory, 46 bytes in
+	binary.LittleEndian.PutUint32(data[i-46+24:], 100)
+	book, err := Read("a.xlsx", data, DefaultLimits())
+	refused(t, book, err, "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged")
+}
+
+func TestOpen(t *testing.T) {
+	dir := t.TempDir()
+	path := filepath.Join(dir, "a.csv")
+	if err := os.WriteFile(path, []byte("a,b\n"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if book, err := Open(path, DefaultLimits()); err != nil || book.Path != path {
+		t.Errorf("%v, %v", book, err)
+	}
+	missing := filepath.Join(dir, "b.xlsx")
+	book, err := Open(missing, DefaultLimits())
+	refused(t, book, err, missing+": there is no such file")
+	if !errors.Is(err, fs.ErrNotExist) {
+		t.Error("the cause is lost")
+	}
+	book, err = Open(dir, DefaultLimits())
+	refused(t, book, err, dir+": it is a folder")
+	book, err = Open(os.DevNull, DefaultLimits())
+	refused(t, book, err, os.DevNull+": it is a device or pipe")
+}
+
+func TestErrorIsOneLine(t *testing.T) {
+	err := &FileError{Path: "a\nb.xlsx", Sheet: "S\x1b[31m\u202e", Cell: "A1", Problem: "p", Do: "d"}
+	if got := err.Error(); got != "a b.xlsx: S [31m !A1: p; d" {
+		t.Errorf("%q", got)
+	}
+}
