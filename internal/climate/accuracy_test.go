@@ -2,6 +2,7 @@ package climate
 
 import (
 	"bufio"
+	"cmp"
 	"compress/gzip"
 	"fmt"
 	"math"
@@ -65,7 +66,9 @@ type cell struct {
 	month        int
 	limit        float64
 	got, want    float64
-	many         bool // want is from many years
+	climate      string
+	anomaly      float64 // how far the series' month lay from the normal, °C
+	shifted      float64 // got, with the normals moved by the anomaly
 }
 
 func (c cell) err() float64 { return c.got - c.want }
@@ -109,6 +112,10 @@ func shareCells(t *testing.T) []cell {
 		}
 		s := siteOf(t, name, f[1])
 		m, _ := strconv.Atoi(f[3])
+		middle, err := strconv.ParseFloat(f[4], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
 		for i, l := range limits {
 			want, err := strconv.ParseFloat(f[5+i], 64)
 			if err != nil {
@@ -119,10 +126,31 @@ func shareCells(t *testing.T) []cell {
 				hours.Daylight = m > 3 && m < 11
 			}
 			got := s.Odds(month(m), hours, l).ShareBelow
-			cells = append(cells, cell{group: f[2], place: f[0], month: m, limit: l, got: got, want: want})
+			_, _, normal, _ := s.Month(m)
+			anomaly := middle - normal
+			cells = append(cells, cell{group: f[2], place: f[0], month: m, limit: l, got: got, want: want,
+				climate: climateOf(s), anomaly: anomaly, shifted: s.Odds(month(m), hours, l-anomaly).ShareBelow})
 		}
 	}
 	return cells
+}
+
+// climateOf sorts a site by the ranges of the year and of the day.
+func climateOf(s *Site) string {
+	cold, warm, daily := math.Inf(1), math.Inf(-1), 0.0
+	for m := range 12 {
+		mean := (s.tmax[m] + s.tmin[m]) / 2
+		cold, warm, daily = min(cold, mean), max(warm, mean), daily+(s.tmax[m]-s.tmin[m])/12
+	}
+	switch {
+	case warm-cold < 16:
+		return "maritime or tropical"
+	case daily > 13:
+		return "dry"
+	case cold < 0:
+		return "continental, cold winter"
+	}
+	return "mild winter, hot summer"
 }
 
 type tally struct {
@@ -188,6 +216,21 @@ func TestShareOfWorkingHours(t *testing.T) {
 		}
 		return "fitted"
 	})
+	for k, v := range table(t, "by climate", cells, func(c cell) string { return c.climate }) {
+		if b := v.sum / float64(v.n); math.Abs(b) > 0.05 {
+			t.Errorf("%s: bias %+.3f", k, b)
+		}
+	}
+	worst(t, cells)
+	moved := slices.Clone(cells)
+	for i := range moved {
+		moved[i].got = moved[i].shifted
+	}
+	shape := table(t, "with the normals moved to each month's own mean: what is left is the model's shape", moved, func(cell) string { return "all" })["all"]
+	table(t, "the same, by climate", moved, func(c cell) string { return c.climate })
+	if e := shape.abs / float64(shape.n); e > 0.05 {
+		t.Errorf("mean error %.3f with the weather of the single year taken out, at most 0.05 wanted", e)
+	}
 	if e := all.abs / float64(all.n); e > 0.10 {
 		t.Errorf("mean error %.3f over single and typical years, at most 0.10 wanted", e)
 	}
@@ -198,6 +241,17 @@ func TestShareOfWorkingHours(t *testing.T) {
 		if e := v.abs / float64(v.n); e > 0.10 {
 			t.Errorf("%s: mean error %.3f", k, e)
 		}
+	}
+}
+
+// worst shows the largest errors and how far off normal their months were.
+func worst(t *testing.T, cells []cell) {
+	sorted := slices.Clone(cells)
+	slices.SortFunc(sorted, func(a, b cell) int { return cmp.Compare(math.Abs(b.err()), math.Abs(a.err())) })
+	t.Log("largest errors")
+	for _, c := range sorted[:12] {
+		t.Logf("  %+.2f %s, %s, %s, below %g °C; that month lay %+.1f °C from the normal; %+.2f is left without that",
+			c.err(), c.place, c.group, time.Month(c.month), c.limit, c.anomaly, c.shifted-c.want)
 	}
 }
 
@@ -379,7 +433,7 @@ func TestAgainstManyYears(t *testing.T) {
 	for k, c := range count {
 		var lo, hi float64
 		n := 0.0
-		for day := range month(k[0]).sample() {
+		for day := range month(k[0]).sample(mostSampled) {
 			i := dayIndex(day)
 			lo += normal((limits[k[1]] - s.dayMin[i]) / s.sdMin[i])
 			hi += skewed((limits[k[1]]-s.dayMax[i])/s.sdMax[i], s.dayMax[i])

@@ -24,7 +24,7 @@ func (s *Site) Odds(span Span, hours Hours, limitC float64) Odds {
 	ts := hours.times()
 	below, usable, frost, total := 0.0, 0.0, 0.0, 0.0
 	zs := make([]float64, len(ts))
-	for day, weight := range span.sample() {
+	for day, weight := range span.sample(s.sampled()) {
 		i := dayIndex(day)
 		var b, u, f float64
 		if s.hourly != nil {

@@ -144,7 +144,7 @@ func (s *Site) Month(m int) (tmax, tmin, tmean float64, dew *float64) {
 // a span, °C.
 func (s *Site) Band(span Span) (meanMinC, meanMaxC, dewC float64) {
 	n := 0.0
-	for day, weight := range span.sample() {
+	for day, weight := range span.sample(s.sampled()) {
 		i := dayIndex(day)
 		meanMinC += s.dayMin[i] * weight
 		meanMaxC += s.dayMax[i] * weight
@@ -181,12 +181,21 @@ func (s *Site) Weeks(span Span, hours Hours, limits []float64) []Week {
 // spans are sampled evenly, since normals change little from day to day.
 const mostSampled = 60
 
-// sample runs over the days of a span, or an even sample of a long one, with
-// the number of days that each stands for.
-func (s Span) sample() func(yield func(time.Time, float64) bool) {
+// sampled is the number of days to compute a span from: all that a weather
+// file has, a sample of the smooth year.
+func (s *Site) sampled() int {
+	if s.Exact() {
+		return math.MaxInt
+	}
+	return mostSampled
+}
+
+// sample runs over the days of a span, or an even sample of at most so many,
+// with the number of days that each stands for.
+func (s Span) sample(most int) func(yield func(time.Time, float64) bool) {
 	return func(yield func(time.Time, float64) bool) {
 		n := s.days()
-		k := min(n, mostSampled)
+		k := min(n, most)
 		from := dayOf(s.From)
 		for i := range k {
 			at := (2*i + 1) * n / (2 * k)

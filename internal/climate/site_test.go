@@ -247,6 +247,18 @@ func TestFromEPW(t *testing.T) {
 	if o := s.Odds(month(5), Hours{}, 14); o.DaysUsable != 0 {
 		t.Errorf("three hours are no usable spell: %+v", o)
 	}
+	warm, err := FromEPW(strings.NewReader(epw(func(m, d, _ int, f []string) {
+		if m == 7 && d == 4 {
+			f[6] = "30"
+		}
+	})))
+	if err != nil {
+		t.Fatal(err)
+	}
+	year := warm.Odds(Span{date(2025, 1, 1), date(2025, 12, 31)}, Hours{}, 25)
+	if math.Abs(year.ShareAbove-1./yearDays) > 1e-9 {
+		t.Errorf("one warm day in a whole year counted: %+v", year)
+	}
 	if tx, tn, _, dew := s.Month(5); tx != 23 || tn != 0 || *dew != -2 {
 		t.Errorf("May: %g %g %g", tx, tn, *dew)
 	}
