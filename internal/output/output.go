@@ -1,0 +1,72 @@
+// Package output writes the report of a run, one file a format.
+package output
+
+import (
+	"fmt"
+	"io"
+	"path"
+	"strings"
+
+	"abut/internal/engine"
+	"abut/internal/schedule"
+)
+
+// Caution ends every report, once.
+const Caution = "This report reads what the schedule says, and nothing else. The makers' written instructions and " +
+	"compatibility letters, the local code and the licensed professional decide. Solvent-borne primers burn: " +
+	"keep them from flame and ventilate."
+
+// Run is all that a report tells of. Findings are in order of file, sheet, row,
+// severity and rule.
+type Run struct {
+	Version  string
+	Files    []string // every file that was asked for, in order
+	Findings []engine.Finding
+	Reading  []Reading
+	Rules    []engine.Rule
+	Problems []Problem
+	FailAt   string // the mildest severity that fails: error, warning; "" is error
+}
+
+// Reading is what was understood of one file.
+type Reading struct {
+	File    string           `json:"file"`
+	Reading schedule.Reading `json:"reading"`
+}
+
+// Problem is what could not be read or run; with one, the run is not a pass.
+type Problem struct {
+	File    string `json:"file"` // "" for the whole run
+	Message string `json:"message"`
+}
+
+// Write writes the run in a format: text, json, sarif, junit or markdown.
+func Write(w io.Writer, format string, run Run) error {
+	writers := map[string]func(io.Writer, Run) error{
+		"text": writeText, "json": writeJSON, "sarif": writeSARIF, "junit": writeJUnit, "markdown": writeMarkdown,
+	}
+	write, ok := writers[format]
+	if !ok {
+		return fmt.Errorf("format %q is not known; use %s", format, strings.Join(Formats(), ", "))
+	}
+	if err := write(w, run); err != nil {
+		return fmt.Errorf("write the report as %s: %w", format, err)
+	}
+	return nil
+}
+
+// Formats lists the names that Write takes.
+func Formats() []string {
+	return []string{"text", "json", "sarif", "junit", "markdown"}
+}
+
+// FormatOf gives the format of a file by its ending; "" if there is none.
+func FormatOf(file string) string {
+	endings := map[string]string{".txt": "text", ".json": "json", ".sarif": "sarif", ".xml": "junit", ".md": "markdown"}
+	return endings[strings.ToLower(path.Ext(file))]
+}
+
+// fails says whether a finding makes the run fail.
+func (r Run) fails(f engine.Finding) bool {
+	return f.Waived == nil && (f.Severity == "error" || f.Severity == "warning" && r.FailAt == "warning")
+}

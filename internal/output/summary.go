@@ -1,0 +1,88 @@
+package output
+
+import (
+	"fmt"
+	"strings"
+
+	"abut/internal/engine"
+)
+
+// Summary counts a run. Waived findings are counted apart.
+type Summary struct {
+	Version    string         `json:"version"`
+	Files      []string       `json:"files"`
+	Findings   int            `json:"findings"`
+	Waived     int            `json:"waived"`
+	BySeverity map[string]int `json:"by_severity"`
+	ByTopic    map[string]int `json:"by_topic"` // topics without a finding are left out
+	Cells      int            `json:"cells"`    // of schedule tables, not empty
+	Understood int            `json:"understood"`
+	Unread     int            `json:"unread"` // cells and rows listed as not understood
+	Problems   []Problem      `json:"problems"`
+	Caution    string         `json:"caution"`
+}
+
+// Summary counts the run.
+func (r Run) Summary() Summary {
+	s := Summary{
+		Version: r.Version, Files: append([]string{}, r.Files...), Problems: append([]Problem{}, r.Problems...),
+		BySeverity: map[string]int{}, ByTopic: map[string]int{}, Caution: Caution,
+	}
+	for _, severity := range engine.Severities() {
+		s.BySeverity[severity] = 0
+	}
+	for _, f := range r.Findings {
+		if f.Waived != nil {
+			s.Waived++
+			continue
+		}
+		s.Findings++
+		s.BySeverity[f.Severity]++
+		s.ByTopic[f.Topic]++
+	}
+	for _, read := range r.Reading {
+		s.Cells += read.Reading.Cells
+		s.Understood += read.Reading.Known
+		s.Unread += len(read.Reading.Unread)
+	}
+	return s
+}
+
+// bySeverity writes "2 errors, 1 warning, no notes".
+func (s Summary) bySeverity() string {
+	var parts []string
+	for _, severity := range engine.Severities() {
+		parts = append(parts, counted(s.BySeverity[severity], severity))
+	}
+	return strings.Join(parts, ", ")
+}
+
+// byTopic writes "contact 2, data 1" in the order of the topics.
+func (s Summary) byTopic() string {
+	var parts []string
+	for _, topic := range engine.Topics() {
+		if n := s.ByTopic[topic]; n > 0 {
+			parts = append(parts, fmt.Sprintf("%s %d", topic, n))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// notUnderstood tells how much was not understood, "" if all was.
+func (s Summary) notUnderstood() string {
+	if s.Unread == 0 && s.Understood >= s.Cells {
+		return ""
+	}
+	return fmt.Sprintf("Not understood: %s listed, %d of %s in schedules; `abut read FILE` shows them.",
+		counted(s.Unread, "text"), s.Cells-s.Understood, counted(s.Cells, "cell"))
+}
+
+func counted(n int, word string) string {
+	switch n {
+	case 0:
+		return "no " + word + "s"
+	case 1:
+		return "1 " + word
+	}
+	return fmt.Sprintf("%d %ss", n, word)
+}

@@ -1,0 +1,173 @@
+package output
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/charmbracelet/lipgloss"
+	"github.com/mattn/go-runewidth"
+
+	"abut/internal/engine"
+)
+
+const columns = 80
+
+// textReport writes for people. Color shows only where the writer is a
+// terminal and NO_COLOR is not set; the renderer knows.
+type textReport struct {
+	b     strings.Builder
+	color *lipgloss.Renderer
+	told  map[string]bool // reasons that were given in full
+}
+
+func writeText(w io.Writer, run Run) error {
+	t := &textReport{color: lipgloss.NewRenderer(w), told: map[string]bool{}}
+	for i, f := range run.Findings {
+		newSheet := i == 0 || f.File != run.Findings[i-1].File || f.Sheet != run.Findings[i-1].Sheet
+		if newSheet && i > 0 {
+			t.line("")
+		}
+		if newSheet {
+			t.line(t.bold(sheetTitle(f)))
+		}
+		if newSheet || f.Row != run.Findings[i-1].Row {
+			t.line("")
+			t.line(t.bold(rowTitle(f)))
+		}
+		t.finding(f)
+	}
+	t.summary(run)
+	_, err := io.WriteString(w, t.b.String())
+	return err
+}
+
+func sheetTitle(f engine.Finding) string {
+	if f.Sheet == "" {
+		return plain(f.File)
+	}
+	return plain(f.File) + ", sheet " + plain(f.Sheet)
+}
+
+func rowTitle(f engine.Finding) string {
+	if f.Row == 0 {
+		return "no row in particular"
+	}
+	return strings.TrimSpace(fmt.Sprintf("row %d  %s", f.Row, plain(f.Mark)))
+}
+
+// finding writes the sentence first, then what to do; the reason and the
+// source only where this report has not given them before.
+func (t *textReport) finding(f engine.Finding) {
+	label := f.Severity
+	if f.Waived != nil {
+		label = "waived"
+	}
+	t.paragraph("  "+t.paint(label, fmt.Sprintf("%-8s", label)), 10, f.Message)
+	if f.Waived != nil {
+		t.paragraph("", 10, waiver(*f.Waived)+" [rule "+f.Rule+"]")
+		return
+	}
+	t.paragraph("", 10, "Do: "+f.Remedy)
+	for _, r := range f.Related {
+		t.paragraph("", 10, "With: "+related(f, r))
+	}
+	key := f.Rule + "\x00" + f.Reason + "\x00" + f.Source
+	if !t.told[key] {
+		t.told[key] = true
+		t.paragraph("", 10, "Why: "+f.Reason)
+		t.paragraph("", 10, "Source: "+f.Source)
+	}
+	t.paragraph("", 10, strings.TrimSpace(where(0, f.Cells)+" [rule "+f.Rule+"]"))
+}
+
+// related names another row, with its sheet where that is another one.
+func related(f engine.Finding, r engine.Related) string {
+	place := where(r.Row, r.Cells)
+	if r.Sheet != f.Sheet {
+		place = strings.Trim("sheet "+r.Sheet+", "+place, ", ")
+	}
+	return place + ": " + r.What
+}
+
+func waiver(w engine.Waived) string {
+	text := "Waived by " + w.By
+	if w.Until != "" {
+		text += " until " + w.Until
+	}
+	if w.Reference != "" {
+		text += " (" + w.Reference + ")"
+	}
+	return text + ": " + w.Reason
+}
+
+func (t *textReport) summary(run Run) {
+	s := run.Summary()
+	if len(run.Findings) > 0 {
+		t.line("")
+	}
+	t.paragraph("", 0, fmt.Sprintf("Checked %s: %s", counted(len(s.Files), "file"), strings.Join(s.Files, ", ")))
+	counts := fmt.Sprintf("Found %s", s.bySeverity())
+	if s.Waived > 0 {
+		counts += fmt.Sprintf("; %d waived", s.Waived)
+	}
+	if topics := s.byTopic(); topics != "" {
+		counts += " (" + topics + ")"
+	}
+	t.paragraph("", 0, counts+".")
+	if text := s.notUnderstood(); text != "" {
+		t.paragraph("", 0, text)
+	}
+	for _, p := range s.Problems {
+		t.paragraph(t.paint("error", "Not done: "), 2, strings.TrimPrefix(p.File+": "+p.Message, ": "))
+	}
+	if s.Findings > 0 {
+		t.paragraph("", 0, "`abut rules ID` tells more of a rule.")
+	}
+	t.line("")
+	t.paragraph("", 0, s.Caution)
+}
+
+// paragraph wraps a text at 80 columns after a first word of its own; indent
+// is the width of that and of the lines that follow.
+func (t *textReport) paragraph(first string, indent int, text string) {
+	lines := wrap(plain(text), columns-max(indent, lipgloss.Width(first)))
+	for i, line := range lines {
+		if i == 0 && first != "" {
+			t.line(first + line)
+			continue
+		}
+		t.line(strings.Repeat(" ", indent) + line)
+	}
+}
+
+func (t *textReport) line(text string) {
+	t.b.WriteString(strings.TrimRight(text, " "))
+	t.b.WriteByte('\n')
+}
+
+func (t *textReport) bold(text string) string {
+	return t.color.NewStyle().Bold(true).Render(text)
+}
+
+func (t *textReport) paint(severity, text string) string {
+	colors := map[string]lipgloss.Color{"error": "1", "warning": "3", "note": "6"}
+	return t.color.NewStyle().Foreground(colors[severity]).Render(text)
+}
+
+// wrap breaks a text between words; a word wider than a line stands alone.
+func wrap(text string, width int) []string {
+	var lines []string
+	line := ""
+	for word := range strings.FieldsSeq(text) {
+		if line != "" && runewidth.StringWidth(line)+1+runewidth.StringWidth(word) > width {
+			lines = append(lines, line)
+			line = ""
+		}
+		if line != "" {
+			line += " "
+		}
+		line += word
+	}
+	return append(lines, line)
+}
