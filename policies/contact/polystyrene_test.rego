@@ -36,6 +36,17 @@ test_fires if {
 	}}
 }
 
+test_primer_in_a_row_of_foam if {
+	primer := bench.end("primer", "P-1", "solvent-primer", "primer", ["solvent-borne"])
+	contact := bench.contact(bench.xps, primer, {"from": "primer"})
+	doc := bench.document([contact], [])
+	foam := object.union(doc, {"lines": [bench.line("W!12", 12, {"role": "insulation"})]})
+	found := polystyrene.findings with input as foam
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+	count(found) == 1
+}
+
 test_silent[name] if {
 	primer := bench.end("primer", "P-1", "solvent-primer", "primer", ["solvent-borne"])
 	some name, contact in {

@@ -52,22 +52,30 @@ _spared(contact, word) if {
 }
 
 _bead_off_metal(contact) if {
-	some bead, other in {contact.a: contact.b, contact.b: contact.a}
+	some [bead, other] in [[contact.a, contact.b], [contact.b, contact.a]]
 	bead.class in {"sealant", "mastic"}
 	not facts.has_key(other, ["metal"])
 }
 
-_primes(contact) if contact.from == "primer"
+_primes(contact) if {
+	contact.from == "primer"
+	_has_sheet(contact)
+}
 
 _primes(contact) if {
-	some primer, other in {contact.a: contact.b, contact.b: contact.a}
+	_has_sheet(contact)
+	some [primer, other] in [[contact.a, contact.b], [contact.b, contact.a]]
 	primer.class == "primer"
 	other.slot in {"material", "substrate"}
 }
 
 _residue_below(contact) if {
-	some below, above in {contact.a: contact.b, contact.b: contact.a}
+	_has_sheet(contact)
+	some [below, above] in [[contact.a, contact.b], [contact.b, contact.a]]
 	below.slot == "substrate"
 	above.slot == "material"
 	facts.has_key(below, ["oil-or-wax-residue"])
 }
+
+# The pairing topic judges the rows of sheets only.
+_has_sheet(contact) if facts.lines_by_id[contact.line].role in data.pairing.chemistry.roles

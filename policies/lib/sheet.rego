@@ -14,7 +14,7 @@ beds := [bed | some line in lines; some bed in beds_of(line)]
 beds_of(line) := [bed |
 	some item in facts.main_items(line)
 	some under in facts.items_in(line, ["substrate"])
-	not under["class"] in data.pairing.kinds.laps
+	not under.class in data.pairing.kinds.laps
 	bed := {
 		"line": line,
 		"item": item,

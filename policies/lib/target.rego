@@ -28,22 +28,22 @@ covers(target, thing) if {
 	not _other_sort(target, thing)
 }
 
-_shares(target, thing) if {
-	thing.family != ""
-	thing.family in target.keys
-}
-
+# Most targets share no key with a thing, so that is asked first.
 _shares(target, thing) if {
 	some key in target.keys
-	not key in data.lib.vague.keys
 	key in thing.keys
+	_tells(target, thing, key)
 }
 
-_shares(target, thing) if {
-	every key in target.keys { key in data.lib.vague.keys }
-	some key in target.keys
-	key in thing.keys
+_tells(_, thing, key) if key == thing.family
+
+_tells(_, _, key) if not key in _vague
+
+_tells(target, _, _) if {
+	every key in target.keys { key in _vague }
 }
+
+_vague := {key | some key in data.lib.vague.keys}
 
 _other_sort(target, thing) if {
 	text := lower(target.text)

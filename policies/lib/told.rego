@@ -18,26 +18,41 @@ _by_rule := {rule: told |
 
 _told := [object.union(group[0], {"also": array.slice(group, 1, count(group))}) | some group in _groups]
 
-_groups := [_loudest_first(group) | some group in object.union(_groups_of(_harms), _groups_of(_asks))]
+_groups := array.concat(
+	[_loudest_first(group) | some group in _harm_groups],
+	[_loudest_first(group) | some group in _ask_groups],
+)
 
-_groups_of(keyed) := {key: group |
-	some one in keyed
+_harm_groups := {key: group |
+	some one in _harms
 	key := one.key
-	group := [v | some other in keyed; other.key == key; v := other.verdict]
+	group := [v | some other in _harms; other.key == key; v := other.verdict]
 }
 
-_harms := [{"key": [v.contact.line, _pair(v.contact)], "verdict": v} | some v in verdict.judged; v.outcome == "harm"]
+_ask_groups := {key: group |
+	some one in _asks
+	key := one.key
+	group := [v | some other in _asks; other.key == key; v := other.verdict]
+}
+
+# A key is a text: it is looked up once for each judgement.
+_harms := [{"key": key, "verdict": v} |
+	some v in verdict.judged
+	v.outcome == "harm"
+	key := concat("|", [v.contact.line, _pair(v.contact)])
+]
 
 # A pair that is a harm somewhere in the same row needs no question there.
-_asks := [{"key": ["", v.rule, _pair(v.contact)], "verdict": v} |
+_asks := [{"key": concat("|", [v.rule, pair]), "verdict": v} |
 	some v in verdict.judged
 	v.outcome == "ask"
-	not [v.contact.line, _pair(v.contact)] in _harm_keys
+	pair := _pair(v.contact)
+	not concat("|", [v.contact.line, pair]) in _harm_keys
 ]
 
 _harm_keys := {one.key | some one in _harms}
 
-_pair(contact) := sort([_who(contact.a), _who(contact.b)])
+_pair(contact) := concat("|", sort([_who(contact.a), _who(contact.b)]))
 
 _who(end) := end.family if end.family != ""
 
