@@ -47,17 +47,8 @@ type Engine struct {
 // Load reads and compiles the policies. A mistake in a rule, its metadata or
 // its data gives Problems, each with file and line.
 func Load(opts Options) (*Engine, error) {
-	if opts.Tree == nil {
-		opts.Tree = policies.FS
-	}
-	if opts.Timeout == 0 {
-		opts.Timeout = defaultTimeout
-	}
-	tree, err := readTree(opts)
-	if err != nil {
-		return nil, err
-	}
-	rules, err := catalogue(tree.modules)
+	opts = opts.withDefaults()
+	tree, rules, err := read(opts)
 	if err != nil {
 		return nil, err
 	}
@@ -73,6 +64,31 @@ func Load(opts Options) (*Engine, error) {
 		store: inmem.NewFromObjectWithOpts(tree.data, inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true)),
 	}
 	return e, e.prepare()
+}
+
+// Catalogue reads the metadata of the rules without compiling them.
+func Catalogue(opts Options) ([]Rule, error) {
+	_, rules, err := read(opts.withDefaults())
+	return rules, err
+}
+
+func read(opts Options) (*tree, []Rule, error) {
+	tree, err := readTree(opts)
+	if err != nil {
+		return nil, nil, err
+	}
+	rules, err := catalogue(tree.modules)
+	return tree, rules, err
+}
+
+func (o Options) withDefaults() Options {
+	if o.Tree == nil {
+		o.Tree = policies.FS
+	}
+	if o.Timeout == 0 {
+		o.Timeout = defaultTimeout
+	}
+	return o
 }
 
 // Rules lists the rules by topic and id.

@@ -21,8 +21,12 @@ type textReport struct {
 	told  map[string]bool // reasons that were given in full
 }
 
+func newText(w io.Writer) *textReport {
+	return &textReport{color: lipgloss.NewRenderer(w), told: map[string]bool{}}
+}
+
 func writeText(w io.Writer, run Run) error {
-	t := &textReport{color: lipgloss.NewRenderer(w), told: map[string]bool{}}
+	t := newText(w)
 	for i, f := range run.Findings {
 		newSheet := i == 0 || f.File != run.Findings[i-1].File || f.Sheet != run.Findings[i-1].Sheet
 		if newSheet && i > 0 {
