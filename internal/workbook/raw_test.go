@@ -104,6 +104,15 @@ func TestWritersDiffer(t *testing.T) {
 	}
 }
 
+func TestEveryEnding(t *testing.T) {
+	data := rawBook(inRow(`<c r="A1" t="s"><v>0</v></c>`)).zip(t)
+	for _, name := range []string{"a.xlsx", "a.XLSM", "a.xltx", "a"} {
+		if book, err := Read(name, data, DefaultLimits()); err != nil || book.Path != name {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
 func TestRowsOutOfOrder(t *testing.T) {
 	book := mustRead(t, rawBook(`<sheetData><row r="5" hidden="1"><c r="B5"><v>52</v></c><c r="A5"><v>51</v></c></row><row r="2"><c r="A2"><v>21</v></c></row><row><c><v>31</v></c></row></sheetData>`).zip(t))
 	s := &book.Sheets[0]

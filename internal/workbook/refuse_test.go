@@ -1,8 +1,10 @@
 package workbook
 
 import (
+	"bytes"
 	"encoding/binary"
 	"errors"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -151,6 +153,37 @@ func TestOpen(t *testing.T) {
 	refused(t, book, err, dir+": it is a folder")
 	book, err = Open(os.DevNull, DefaultLimits())
 	refused(t, book, err, os.DevNull+": it is a device or pipe")
+}
+
+// readerFunc is a file that behaves as a test wants.
+type readerFunc func(p []byte, off int64) (int, error)
+
+func (f readerFunc) ReadAt(p []byte, off int64) (int, error) { return f(p, off) }
+
+func TestFileChangesWhileRead(t *testing.T) {
+	whole := rawBook(inRow(`<c r="A1" t="s"><v>0</v></c>`)).zip(t)
+	gone := errors.New("stale handle")
+	for name, tt := range map[string]struct {
+		file string
+		r    io.ReaderAt
+		want string
+	}{
+		"csv shrinks":  {"a.csv", strings.NewReader("a,b\n"), "it became shorter while it was read"},
+		"xlsx shrinks": {"a.xlsx", bytes.NewReader(whole[:700]), "it is cut short or damaged"},
+		"vanishes":     {"a.csv", readerFunc(func([]byte, int64) (int, error) { return 0, gone }), "it cannot be read"},
+		"vanishes later": {"a.xlsx", readerFunc(func(p []byte, off int64) (int, error) {
+			if off > 0 && off < 200 {
+				return 0, gone
+			}
+			return bytes.NewReader(whole).ReadAt(p, off)
+		}), "its part "},
+		"reader panics": {"a.xlsx", readerFunc(func([]byte, int64) (int, error) { panic("index out of range") }), "it is damaged in a way that stopped the reader"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			book, err := read(tt.file, tt.r, int64(len(whole)), DefaultLimits())
+			refused(t, book, err, tt.want)
+		})
+	}
 }
 
 func TestErrorIsOneLine(t *testing.T) {

@@ -36,7 +36,7 @@ func (t richText) split(cellStruck bool) (now, old string) {
 	cut := false // something was taken out just here
 	for _, r := range t.runs {
 		if r.strike == struck || r.strike == inherited && cellStruck {
-			if !cut && gone.Len() > 0 {
+			if !cut && gone.Len() > 0 && !strings.HasSuffix(gone.String(), " ") {
 				gone.WriteByte(' ')
 			}
 			gone.WriteString(r.text)

@@ -117,6 +117,25 @@ func (s *scanner) decode(dst, raw []byte, literal bool) []byte {
 	return dst
 }
 
+// The standard functions that trim build a table of the characters at each
+// call, which is much of the time where tags are short.
+
+func isSpace(c byte) bool { return c == ' ' || c == '\t' || c == '\n' || c == '\r' }
+
+func trimLeft(b []byte) []byte {
+	for len(b) > 0 && isSpace(b[0]) {
+		b = b[1:]
+	}
+	return b
+}
+
+func trimRight(b []byte) []byte {
+	for len(b) > 0 && isSpace(b[len(b)-1]) {
+		b = b[:len(b)-1]
+	}
+	return b
+}
+
 func entity(name string) (rune, bool) {
 	switch name {
 	case "lt":

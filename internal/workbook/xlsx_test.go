@@ -124,7 +124,7 @@ func TestStruckText(t *testing.T) {
 		{"A1", "SA-2", "SA-1", false},
 		{"A2", "lap 75 mm", "50", false},
 		{"A3", "", "gone", true},
-		{"A4", "kept", "old  older", false},
+		{"A4", "kept", "old older", false},
 		{"A5", "bold only", "", false},
 		{"A6", "", "whole cell", true},
 		{"A7", "", "12.5", true},
