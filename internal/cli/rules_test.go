@@ -40,7 +40,7 @@ func TestRulesCommand(t *testing.T) {
 				t.Fatal(err)
 			}
 			for _, want := range tc.want {
-				if !strings.Contains(got, want) {
+				if !strings.Contains(strings.Join(strings.Fields(got), " "), want) {
 					t.Errorf("%q is not in\n%s", want, got)
 				}
 			}
