@@ -22,5 +22,5 @@ findings contains object.union(hit.tell(v, _message(v)), {"reason": v.row.condit
 
 _message(v) := sprintf("%s: %s", [
 	hit.touch(v.contact, naming.plain(v.contact.a), naming.plain(v.contact.b)),
-	naming.uncapped(trim_suffix(v.row.condition, ".")),
+	hit.why(v.row),
 ])

@@ -36,6 +36,17 @@ test_fires if {
 	}}
 }
 
+test_condition_that_points_elsewhere_gives_the_mechanism if {
+	as_above := bench.pairs([object.union(
+		bench.row("zinc-coated", "chloride-bearing", "incompatible", "chloride-attack", "warning"),
+		{"condition": "As above."},
+	)])
+	found := other.findings with input as bench.document([bench.contact(_track, _board, {})], [])
+		with data.knowledge.pairs as as_above
+		with data.knowledge.separators as []
+	{f.message | some f in found} == {"Track is in contact with MgO board, with no separator shown: chloride attack"}
+}
+
 test_low_confidence_is_a_note if {
 	{f.severity | some f in _found([bench.contact(_track, _gypsum, {})])} == {"note"}
 }

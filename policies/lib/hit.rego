@@ -27,9 +27,12 @@ _question(v) := sprintf("%s on %s: see that the letter or report the row tells o
 	[v.contact.separator.text],
 )) if {
 	v.contact.kind == "separated"
-} else := sprintf("%s meets %s: ask both makers in writing (%s)", array.concat(_names(v), [_condition(v.row)]))
+} else := sprintf("%s meets %s: ask both makers in writing (%s)", array.concat(_names(v), [why(v.row)]))
 
-_condition(row) := naming.uncapped(trim_suffix(row.condition, "."))
+# why words the condition of a row; one that only points at another row gives its mechanism.
+why(row) := replace(row.mechanism, "-", " ") if {
+	regex.match(data.contact.judging.pointing, row.condition)
+} else := naming.uncapped(trim_suffix(row.condition, "."))
 
 _names(v) := [naming.plain(v.contact.a), naming.plain(v.contact.b)]
 

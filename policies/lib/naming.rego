@@ -32,8 +32,8 @@ _short(end) := trim_space(end.text) if {
 # A code says nothing of the stuff: "FM-1", "R 03", "PR-2".
 _is_code(text) if regex.match(`^[\p{L}]{1,5}[ ._-]?\d+\p{L}?$`, text)
 
-# "Self-adhered rubberized asphalt (SBS) sheet" within brackets loses its own.
-_family(name) := uncapped(trim_space(regex.replace(name, `\s*\([^)]*\)`, "")))
+# Within brackets a name loses its own brackets and its second half: "butyl tape or butyl flashing" is "butyl tape".
+_family(name) := uncapped(trim_space(regex.replace(name, `\s*\([^)]*\)|,.*$|\s+or\s.*$`, "")))
 
 # uncapped begins with a small letter, unless a short form begins it ("EPDM gasket").
 uncapped(name) := name if {

@@ -51,11 +51,15 @@ face(under) := narrow if {
 	narrow := [one.to |
 		some one in data.pairing.faces.narrower
 		under.family in one.from
-		regex.match(one.words, lower(under.text))
+		_is_narrower(one, under)
 	][0]
 } else := data.pairing.faces.families[under.family]
 
 default face(_) := ""
+
+_is_narrower(one, under) if one.key in under.keys
+
+_is_narrower(one, under) if regex.match(one.words, lower(under.text))
 
 # takes says how a target of product data covers a substrate: 3 by name, 2 by family or trait, 1 by its kind, 0 as
 # one of all; undefined where it does not.

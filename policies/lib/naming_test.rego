@@ -1,0 +1,36 @@
+package lib.naming_test
+
+import data.lib.naming
+
+_end(text, tag, name) := {"text": text, "tag": tag, "name": name}
+
+test_plain[want] if {
+	some want, end in {
+		"A-2 (aluminum sheet)": _end("A-2", "A-2", "Aluminum sheet (mill finish)"),
+		"X-1 (butyl flashing tape)": _end("X-1", "X-1", "Butyl flashing tape or butyl self-adhered flashing"),
+		"X-1 (EPDM gasket)": _end("X-1", "X-1", "EPDM gasket or setting block"),
+		"EPDM boot GK-1": _end("EPDM boot GK-1", "GK-1", "EPDM gasket"),
+		"R-1": _end("R-1", "R-1", ""),
+		"structural steel": _end("", "", "Structural steel"),
+	}
+	naming.plain(end) == want
+}
+
+test_noun[want] if {
+	some want, end in {
+		"asphaltic sheet FM-1": _end("FM-1", "FM-1", ""),
+		"SBS membrane": _end("SBS membrane", "", ""),
+		"wall flashing (asphaltic sheet)": _end("wall flashing", "", ""),
+	}
+	naming.noun(end, "asphaltic") == want
+}
+
+test_long_words_give_way_to_the_tag if {
+	long := "self-adhered flashing with cross-laminated film, cut to suit the opening on site"
+	naming.plain(_end(long, "FM-1", "")) == "FM-1"
+	naming.plain(_end(long, "", "")) == "self-adhered flashing with cross-laminated film, cut to s …"
+}
+
+test_sentence if naming.sentence("wet face") == "Wet face"
+
+test_say if naming.say("%s on %s", ["bead", "film"]) == "Bead on film"
