@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"maps"
 	"slices"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -17,15 +16,15 @@ func capabilities() *ast.Capabilities {
 	return c
 }
 
-func compile(t *tree) (*ast.Compiler, error) {
+func compile(modules map[string]*ast.Module, holds func([]string) (bool, error)) (*ast.Compiler, Problems) {
 	compiler := ast.NewCompiler().
 		WithStrict(true).
 		WithCapabilities(capabilities()).
 		WithDefaultRegoVersion(ast.RegoV1).
-		WithPathConflictsCheck(t.holds)
-	compiler.Compile(maps.Clone(t.modules))
+		WithPathConflictsCheck(holds)
+	compiler.Compile(modules)
 	if compiler.Failed() {
-		return nil, problemsOf("", compiler.Errors).asError()
+		return nil, problemsOf("", compiler.Errors)
 	}
 	return compiler, nil
 }

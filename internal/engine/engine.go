@@ -8,7 +8,6 @@ import (
 	"slices"
 	"time"
 
-	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
 
@@ -37,11 +36,10 @@ type Options struct {
 
 // Engine is the compiled policy tree; it may be used by several goroutines.
 type Engine struct {
-	rules    []Rule
-	options  Options
-	compiler *ast.Compiler
-	store    storage.Store
-	queries  []query
+	rules   []Rule
+	options Options
+	store   storage.Store
+	queries []query
 }
 
 // Load reads and compiles the policies. A mistake in a rule, its metadata or
@@ -55,15 +53,15 @@ func Load(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
-	compiler, err := compile(tree)
+	groups, err := compileGroups(tree, rules)
 	if err != nil {
 		return nil, err
 	}
 	e := &Engine{
-		rules: rules, options: opts, compiler: compiler,
+		rules: rules, options: opts,
 		store: inmem.NewFromObjectWithOpts(tree.data, inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true)),
 	}
-	return e, e.prepare()
+	return e, e.prepare(groups)
 }
 
 // Catalogue reads the metadata of the rules without compiling them.

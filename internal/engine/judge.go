@@ -19,6 +19,7 @@ import (
 // share what the look-ups have found.
 type query struct {
 	rules    []Rule
+	compiler *ast.Compiler
 	prepared rego.PreparedEvalQuery
 }
 
@@ -29,26 +30,27 @@ type answer struct {
 	problems Problems
 }
 
-// prepare makes one query a topic. It is not worth the time to do it later:
-// all of them share the compiler and take a few milliseconds.
-func (e *Engine) prepare() error {
-	for _, topic := range Topics() {
-		rules := slices.DeleteFunc(slices.Clone(e.rules), func(r Rule) bool {
-			return r.Topic != topic || slices.Contains(e.options.Off, r.ID)
-		})
-		if len(rules) == 0 {
-			continue
+// prepare makes one query a topic: they share a compiler and take no time.
+func (e *Engine) prepare(groups []group) error {
+	for _, g := range groups {
+		for _, topic := range g.topics {
+			rules := slices.DeleteFunc(slices.Clone(e.rules), func(r Rule) bool {
+				return r.Topic != topic || slices.Contains(e.options.Off, r.ID)
+			})
+			if len(rules) == 0 {
+				continue
+			}
+			q, err := e.query(g.compiler, rules)
+			if err != nil {
+				return err
+			}
+			e.queries = append(e.queries, q)
 		}
-		q, err := e.query(rules)
-		if err != nil {
-			return err
-		}
-		e.queries = append(e.queries, q)
 	}
 	return nil
 }
 
-func (e *Engine) query(rules []Rule) (query, error) {
+func (e *Engine) query(compiler *ast.Compiler, rules []Rule) (query, error) {
 	refs := make([]string, len(rules))
 	for i, r := range rules {
 		topic, name, _ := strings.Cut(r.Package, ".")
@@ -56,13 +58,13 @@ func (e *Engine) query(rules []Rule) (query, error) {
 	}
 	prepared, err := rego.New(
 		rego.Query("["+strings.Join(refs, ", ")+"]"),
-		rego.Compiler(e.compiler),
+		rego.Compiler(compiler),
 		rego.Store(e.store),
 	).PrepareForEval(context.Background())
 	if err != nil {
 		return query{}, fmt.Errorf("prepare the rules of %s: %w", rules[0].Topic, err)
 	}
-	return query{rules: rules, prepared: prepared}, nil
+	return query{rules: rules, compiler: compiler, prepared: prepared}, nil
 }
 
 // Judge gives the findings of all rules on a document, by sheet in the order
@@ -124,13 +126,13 @@ func (e *Engine) ask(ctx context.Context, q query, input ast.Value) (answer, err
 		a.problems = append(a.problems, Problem{Rule: r.ID, File: r.File, Line: r.Line, Message: err.Error()})
 		return a, nil
 	}
-	return e.askEach(ctx, q.rules, input)
+	return e.askEach(ctx, q, input)
 }
 
-func (e *Engine) askEach(ctx context.Context, rules []Rule, input ast.Value) (answer, error) {
+func (e *Engine) askEach(ctx context.Context, q query, input ast.Value) (answer, error) {
 	var all answer
-	for _, r := range rules {
-		one, err := e.query([]Rule{r})
+	for _, r := range q.rules {
+		one, err := e.query(q.compiler, []Rule{r})
 		if err != nil {
 			return answer{}, err
 		}
