@@ -74,7 +74,7 @@ func (e *Engine) query(compiler *ast.Compiler, rules []Rule) (query, error) {
 // document that were never filled are made empty.
 func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
 	document.Complete(doc)
-	input, err := ast.InterfaceToValue(doc)
+	value, err := input(doc)
 	if err != nil {
 		return nil, fmt.Errorf("judge %s: %w", doc.File, err)
 	}
@@ -85,7 +85,7 @@ func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, 
 	group.SetLimit(runtime.GOMAXPROCS(0))
 	for i, q := range e.queries {
 		group.Go(func() (err error) {
-			answers[i], err = e.ask(ctx, q, input)
+			answers[i], err = e.ask(ctx, q, value)
 			return err
 		})
 	}
