@@ -1,0 +1,113 @@
+package material
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
+
+// Describe reads one product that several cells tell of: its name, then its
+// chemistry or carrier, then notes. Name and chemistry together give the
+// family; from notes come only grades, never what a thing is made of. What is
+// not understood is given as unknown, with the nearest families.
+func (v *Vocabulary) Describe(parts ...string) Material {
+	whole := strings.TrimSpace(strings.Join(parts, "; "))
+	g := group{has: map[int]bool{}, implied: map[int]bool{}, allWeak: true}
+	for i, part := range parts {
+		if i > 1 {
+			v.takeGrade(&g, part)
+			continue
+		}
+		if one, ok := v.product(part, i == 0); ok {
+			v.merge(&g, &one)
+		}
+	}
+	m, ok := v.material(&g)
+	if !ok {
+		m = unknown(whole)
+		m.Near = v.near(whole)
+	}
+	m.Text = whole
+	return m
+}
+
+// product is what a cell says of its one product: the first thing it names and
+// what follows in the same breath.
+func (v *Vocabulary) product(text string, named bool) (group, bool) {
+	toks := v.scan(text)
+	groups := v.join(v.segments(text, toks, v.within))
+	if len(groups) == 0 {
+		return group{}, false
+	}
+	one := groups[0]
+	for i := 1; i < len(groups); i++ {
+		next := &groups[i]
+		if v.onlyWays(&one) || groups[i-1].commaAfter && (named && v.better(&one, next) || v.onlyWays(next)) {
+			one.take(next)
+		} else if !named && !v.onlyWays(next) {
+			one.take(next)
+		} else {
+			break
+		}
+	}
+	return one, true
+}
+
+// merge adds the chemistry cell to the name. A chemistry that is another
+// material than the name is left to the name.
+func (v *Vocabulary) merge(g, b *group) {
+	if len(g.said) == 0 {
+		*g = b.clone()
+		return
+	}
+	before := v.resolve(g)
+	both := g.clone()
+	both.take(b)
+	after := v.resolve(&both)
+	sameClass := before.family < 0 || after.family >= 0 && v.families[after.family].class == v.families[before.family].class
+	if v.onlyWays(b) || !v.hasStuff(g) || sameClass || v.better(g, b) {
+		*g = both
+	}
+}
+
+// takeGrade takes from a note the words that tell a grade and nothing else.
+func (v *Vocabulary) takeGrade(g *group, note string) {
+	toks := v.scan(note)
+	for _, h := range v.hits(note, toks) {
+		for _, t := range h.sense.terms {
+			if !h.deny && v.terms[t].grade {
+				v.sayTerm(g, t)
+				g.said = append(g.said, said{h.words, t})
+			}
+		}
+	}
+}
+
+// near lists the three families whose words are most like a text.
+func (v *Vocabulary) near(text string) []string {
+	low := strings.ToLower(strings.TrimSpace(text))
+	if low == "" || len(low) > maxNear {
+		return []string{}
+	}
+	type rated struct {
+		id    string
+		alike float64
+	}
+	var all []rated
+	for i := range v.families {
+		f := &v.families[i]
+		best := 0.0
+		for _, w := range f.words {
+			best = max(best, alike(low, strings.ToLower(w)))
+		}
+		if best >= v.nearAt {
+			all = append(all, rated{f.id, best})
+		}
+	}
+	slices.SortFunc(all, func(a, b rated) int { return cmp.Or(cmp.Compare(b.alike, a.alike), cmp.Compare(a.id, b.id)) })
+	out := []string{}
+	for _, r := range all[:min(3, len(all))] {
+		out = append(out, r.id)
+	}
+	return out
+}

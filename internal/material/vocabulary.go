@@ -1,0 +1,270 @@
+package material
+
+import (
+	"cmp"
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+)
+
+// Vocabulary holds the word lists, ready to read with. It is safe for
+// concurrent use.
+type Vocabulary struct {
+	families []family
+	byID     map[string]int
+	terms    []term
+	byTerm   map[string]int
+	entries  map[int][]entry // by the term that all of them need
+	keys     map[string]int32
+	byLength map[bucket][]string
+	trie     trie
+	spelling map[string]string
+	glue     map[string]bool
+	breaks   map[string]bool
+	within   map[string]bool // breaks that part the words of one product too
+
+	fuzzyLength int     // letters that a word must have to be read in spite of a slip
+	nearAt      float64 // how much alike the nearest families must be, 0..1
+}
+
+type bucket struct {
+	first  byte
+	length int
+}
+
+type family struct {
+	id, name, class string
+	traits          []string
+	words           []string
+	generic         bool
+}
+
+type kind byte
+
+const (
+	head  kind = iota // what a thing is: sealant, coping
+	stuff             // what it is made of: butyl, copper
+	way               // how it is made, finished or carried: solvent-borne, anodized
+)
+
+// term is a notion that several words stand for.
+type term struct {
+	name    string
+	kind    kind
+	implies []int
+	classes []string // classes of family that a head takes, none: any
+	add     []string
+	drop    []string
+	on      []string // classes or traits a family must have for add and drop
+	base    bool     // a stuff that a narrower one may follow after a comma
+	alone   bool     // a way that is told of without a thing ("solvents")
+	grade   bool     // a grade, which a note may tell
+}
+
+func (t *term) suits(class string, traits []string) bool {
+	return len(t.on) == 0 || slices.Contains(t.on, class) || slices.ContainsFunc(t.on, func(on string) bool { return slices.Contains(traits, on) })
+}
+
+// entry is a set of terms that together name a family.
+type entry struct {
+	family int
+	need   []int
+	bar    []int
+}
+
+type familyData struct {
+	Name    string   `json:"name"`
+	Class   string   `json:"class"`
+	Traits  []string `json:"traits"`
+	Words   []string `json:"words"`
+	Weak    []string `json:"weak_words"`
+	Not     []string `json:"not_words"`
+	MadeOf  []string `json:"made_of"`
+	Generic bool     `json:"generic"`
+}
+
+type termData struct {
+	Kind    string   `json:"kind"`
+	Implies []string `json:"implies"`
+	Classes []string `json:"classes"`
+	Add     []string `json:"add"`
+	Drop    []string `json:"drop"`
+	On      []string `json:"on"`
+	Words   []string `json:"words"`
+	Weak    []string `json:"weak_words"`
+	Base    bool     `json:"base"`
+	Alone   bool     `json:"alone"`
+	Grade   bool     `json:"grade"`
+}
+
+type wordsData struct {
+	Terms       map[string]termData `json:"terms"`
+	Spelling    map[string]string   `json:"spelling"`
+	Glue        []string            `json:"glue"`
+	Breaks      []string            `json:"breaks"`
+	Loose       []string            `json:"loose_breaks"`
+	LookAlikes  []string            `json:"look_alikes"`
+	FuzzyLength int                 `json:"fuzzy_length"`
+	NearAt      float64             `json:"near_at"`
+}
+
+// Load reads knowledge/families.json and knowledge/vocabulary.json of a policy
+// tree.
+func Load(fsys fs.FS) (*Vocabulary, error) {
+	var f struct {
+		Families map[string]familyData `json:"families"`
+	}
+	var w struct {
+		Vocabulary wordsData `json:"vocabulary"`
+	}
+	if err := read(fsys, "knowledge/families.json", &f); err != nil {
+		return nil, err
+	}
+	if err := read(fsys, "knowledge/vocabulary.json", &w); err != nil {
+		return nil, err
+	}
+	v := &Vocabulary{
+		byID: make(map[string]int, len(f.Families)), byTerm: make(map[string]int, len(w.Vocabulary.Terms)),
+		entries: map[int][]entry{}, keys: make(map[string]int32, 4096), byLength: map[bucket][]string{},
+		spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
+		within: set(w.Vocabulary.Breaks), fuzzyLength: w.Vocabulary.FuzzyLength, nearAt: w.Vocabulary.NearAt,
+	}
+	for _, b := range w.Vocabulary.Loose {
+		delete(v.within, b)
+	}
+	v.trie = newTrie()
+	if err := v.addTerms(w.Vocabulary.Terms); err != nil {
+		return nil, err
+	}
+	if err := v.addFamilies(f.Families); err != nil {
+		return nil, err
+	}
+	for _, p := range w.Vocabulary.LookAlikes {
+		v.phrase(p).null = true
+	}
+	return v, nil
+}
+
+func read(fsys fs.FS, name string, into any) error {
+	raw, err := fs.ReadFile(fsys, name)
+	if err != nil {
+		return fmt.Errorf("read material words: %w", err)
+	}
+	if err := json.Unmarshal(raw, into); err != nil {
+		return fmt.Errorf("read material words %s: %w", name, err)
+	}
+	return nil
+}
+
+func set(words []string) map[string]bool {
+	m := make(map[string]bool, len(words))
+	for _, w := range words {
+		m[w] = true
+	}
+	return m
+}
+
+func (v *Vocabulary) addTerms(data map[string]termData) error {
+	kinds := map[string]kind{"head": head, "stuff": stuff, "way": way}
+	for _, id := range sortedKeys(data) {
+		v.byTerm[id] = len(v.terms)
+		d := data[id]
+		k, ok := kinds[d.Kind]
+		if !ok {
+			return fmt.Errorf("knowledge/vocabulary.json: term %s: kind %q is none of head, stuff, way", id, d.Kind)
+		}
+		name := id
+		if len(d.Words) > 0 {
+			name = d.Words[0]
+		}
+		v.terms = append(v.terms, term{name: name, kind: k, classes: d.Classes, add: d.Add, drop: d.Drop, on: d.On, base: d.Base, alone: d.Alone, grade: d.Grade})
+	}
+	for id, d := range data {
+		i := v.byTerm[id]
+		for _, other := range d.Implies {
+			o, ok := v.byTerm[other]
+			if !ok {
+				return fmt.Errorf("knowledge/vocabulary.json: term %s implies %q, which is no term", id, other)
+			}
+			v.terms[i].implies = append(v.terms[i].implies, o)
+		}
+		for _, w := range d.Words {
+			s := v.phrase(w)
+			s.terms = addOnce(s.terms, i)
+		}
+		for _, w := range d.Weak {
+			s := v.phrase(w)
+			s.addWeak(i)
+		}
+	}
+	return nil
+}
+
+func (v *Vocabulary) addFamilies(data map[string]familyData) error {
+	for _, id := range sortedKeys(data) {
+		d, i := data[id], len(v.families)
+		v.byID[id] = i
+		v.families = append(v.families, family{id: id, name: d.Name, class: d.Class, traits: d.Traits, words: d.Words, generic: d.Generic})
+		for _, w := range d.Words {
+			s := v.phrase(w)
+			s.families = addOnce(s.families, i)
+		}
+		for _, w := range d.Weak {
+			s := v.phrase(w)
+			s.families, s.weak = addOnce(s.families, i), true
+		}
+		for _, w := range d.Not {
+			s := v.phrase(w)
+			s.bars = append(s.bars, i)
+		}
+		for _, made := range d.MadeOf {
+			if err := v.addEntry(id, i, made); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func (v *Vocabulary) addEntry(id string, fam int, made string) error {
+	e := entry{family: fam}
+	for part := range strings.FieldsSeq(made) {
+		name, bar := strings.CutPrefix(part, "!")
+		t, ok := v.byTerm[name]
+		if !ok {
+			return fmt.Errorf("knowledge/families.json: %s is made of %q, which is no term", id, name)
+		}
+		if bar {
+			e.bar = append(e.bar, t)
+		} else {
+			e.need = append(e.need, t)
+		}
+	}
+	v.entries[e.need[0]] = append(v.entries[e.need[0]], e)
+	return nil
+}
+
+// word gives a word its number.
+func (v *Vocabulary) word(w string) int32 {
+	k, ok := v.keys[w]
+	if !ok {
+		k = int32(len(v.keys))
+		v.keys[w] = k
+		if len(w)+1 >= v.fuzzyLength {
+			b := bucket{w[0], len(w)}
+			v.byLength[b] = append(v.byLength[b], w)
+		}
+	}
+	return k
+}
+
+func sortedKeys[V any](m map[string]V) []string {
+	keys := make([]string, 0, len(m))
+	for k := range m {
+		keys = append(keys, k)
+	}
+	slices.SortFunc(keys, cmp.Compare)
+	return keys
+}
