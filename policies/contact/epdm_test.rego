@@ -34,7 +34,7 @@ test_oil_by_the_table if {
 test_silent[name] if {
 	some name, contact in {
 		"on butyl": bench.contact(bench.butyl, bench.epdm, {}),
-		"in the glass pocket": bench.contact(bench.sheet, bench.epdm, {"signals": ["embedded"]}),
+		"in the glass pocket": bench.contact(bench.sheet, bench.epdm, {"signals": ["inside_pocket"]}),
 		"clear of the sheet": bench.contact(bench.sheet, bench.epdm, {"kind": "near", "clear_mm": 22}),
 		"felt is no sheet": bench.contact(
 			bench.end("material", "felt", "asphalt-felt", "membrane", ["asphaltic", "moisture-holding"]),

@@ -45,6 +45,7 @@ test_silent[name] if {
 		"near with a gap": bench.contact(bench.sheet, bench.vinyl, {"kind": "near", "clear_mm": 40}),
 		"film between": bench.contact(bench.sheet, bench.vinyl, {"kind": "separated", "separator": _film}),
 		"unknown separator": bench.contact(bench.sheet, bench.vinyl, {"kind": "separated"}),
+		"in the pocket": bench.contact(bench.sheet, bench.vinyl, {"signals": ["inside_pocket"]}),
 		"embedded": bench.contact(bench.sheet, bench.vinyl, {"signals": ["embedded"]}),
 		"rigid": bench.contact(bench.sheet, _conduit, {}),
 		"on butyl": bench.contact(bench.butyl, bench.vinyl, {}),
@@ -75,8 +76,7 @@ test_own_data_allows if {
 }
 
 test_letter_makes_a_note if {
-	clause := "R-1 on FM-1, compatibility letter attached"
-	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"clause": clause})], [])
+	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"signals": ["letter_on_file"]})], [])
 	f.severity == "note"
 	f.message == concat("", [
 		"FM-1 (rubberized-asphalt-membrane) on R-1 (pvc-roof-membrane): ",
@@ -84,9 +84,13 @@ test_letter_makes_a_note if {
 	])
 }
 
-test_letter_to_follow_is_none if {
-	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"clause": "compatibility letter to follow"})], [])
-	f.severity == "error"
+test_letter_told_elsewhere_in_the_row if {
+	doc := bench.document([bench.contact(bench.sheet, bench.vinyl, {})], [])
+	line := bench.line("W!12", 12, {"signals": [bench.said("letter_on_file", "letter on file")]})
+	found := plasticizer.findings with input as object.union(doc, {"lines": [line]})
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as _separators
+	{f.severity | some f in found} == {"note"}
 }
 
 test_same_pair_twice_is_one if {

@@ -12,20 +12,22 @@ told(line, id) := array.concat(_in_row(line, id), _in_pour(line, id))
 
 _in_row(line, id) := [t |
 	facts.said(line, id)
-	not _is_cleared(line.signals)
 	some s in line.signals
 	s.id == id
-	t := {"text": s.text, "at": s.at, "here": true, "stays": _says(line.signals, "left_on")}
+	s.slot in data.pairing.surface.slots
+	here := [x | some x in line.signals; x.at == s.at]
+	not _is_cleared(line.signals, here)
+	t := {"text": s.text, "at": s.at, "slot": s.slot, "here": true, "stays": _says(here, "left_on")}
 ]
 
 _in_pour(line, id) := [t |
 	some pour in pours_of(line)
-	not _is_cleared(pour.signals)
-	not _is_cleared(line.signals)
+	not _is_cleared(pour.signals, pour.signals)
+	not _is_cleared(line.signals, line.signals)
 	some s in pour.signals
 	s.id == id
 	not s.no
-	t := {"text": s.text, "at": s.at, "here": false, "stays": _says(pour.signals, "left_on")}
+	t := {"text": s.text, "at": s.at, "slot": "", "here": false, "stays": _says(pour.signals, "left_on")}
 ]
 
 # pours_of lists the pours that the row's concrete date stands in, or that its substrate names.
@@ -44,10 +46,10 @@ _is_of(line, pour) if {
 
 _plain(text) := regex.replace(lower(text), `[^\p{L}\d]+`, " ")
 
-# Left on beats taken off: "released, oil left on".
-_is_cleared(signals) if {
+# Left on, in the same cell, beats taken off: "forms stripped, oil left on".
+_is_cleared(signals, here) if {
 	_says(signals, "removed")
-	not _says(signals, "left_on")
+	not _says(here, "left_on")
 }
 
 _says(signals, id) if {

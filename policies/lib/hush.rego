@@ -27,16 +27,15 @@ why(contact) := "they are said not to touch" if {
 	_residue_below(contact)
 }
 
-# has_proof: the words name a letter or a test report for the pair, and do not say that it is still to come.
+# has_proof: the words of the contact or of its row say that a letter for the pair is at hand.
 has_proof(contact) if {
 	some signal in data.contact.judging.evidence.signals
 	signal in contact.signals
 }
 
 has_proof(contact) if {
-	text := lower(contact.clause)
-	regex.match(data.contact.judging.evidence.words, text)
-	not regex.match(data.contact.judging.evidence.denied, text)
+	some signal in data.contact.judging.evidence.signals
+	facts.said(facts.lines_by_id[contact.line], signal)
 }
 
 # Aluminum in wet mortar is embedded, and that is the harm.

@@ -11,9 +11,10 @@ import data.lib.sheet
 state(line) := "named" if {
 	count(named(line)) > 0
 } else := "named" if {
-	facts.said(line, "primed_earlier")
+	some signal in data.pairing.primer.primed_signals
+	facts.said(line, signal)
 } else := "none" if {
-	some signal in ["primer_none", "primer_ok_without"]
+	some signal in data.pairing.primer.none_signals
 	facts.said(line, signal)
 } else := "none" if {
 	_words(line) in data.pairing.primer.none_words

@@ -6,6 +6,7 @@
 #   note.
 package lib.unprimed
 
+import data.lib.face
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
@@ -45,6 +46,7 @@ _message(line, beds) := naming.say("%s goes on %s%s without primer (%s); such a 
 ])
 
 _dusty(line) := "dusty " if {
-	facts.said(line, "dusty")
+	some told in face.told(line, "dusty")
+	contains(lower(told.text), "dust")
 	not contains(lower(object.get(line.texts, "substrate", "")), "dust")
 } else := ""

@@ -75,6 +75,14 @@ test_silent[name] if {
 			"more": {"signals": [_says("dissipating resin"), bench.said("removed", "ground off")]},
 			"extra": {},
 		},
+		"wall stays, cure ground off": {
+			"more": {"signals": [
+				_says("resin cure"),
+				bench.said("removed", "ground off"),
+				object.union(bench.said("left_on", "existing wall to remain"), {"at": {"sheet": "W", "row": 12, "cell": "B12"}}),
+			]},
+			"extra": {},
+		},
 		"denied": {"more": {"signals": [object.union(_says("no curing compound"), {"no": true})]}, "extra": {}},
 		"water cured": {"more": {}, "extra": {}},
 		"another pour": {

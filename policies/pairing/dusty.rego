@@ -30,7 +30,7 @@ findings contains finding.at(line, ["material", "substrate", "primer"], _message
 	told := face.told(line, "dusty")[0]
 }
 
-_message(item, told) := naming.say("%s goes on a dusty face (%s) and no primer, and nothing says it is cleaned", [
+_message(item, told) := naming.say("%s goes on a face that is not clean (%s), without primer", [
 	naming.plain(item),
 	words.quoted(told.text),
 ])

@@ -14,8 +14,8 @@ test_fires if {
 		"line": "W!12",
 		"cells": ["C12", "E12", "F12"],
 		"message": concat("", [
-			"FM-4 (vapor-permeable-self-adhered-membrane) goes on a dusty face ",
-			`("dusty saw cut") and no primer, and nothing says it is cleaned`,
+			"FM-4 (vapor-permeable-self-adhered-membrane) goes on a face that is not clean ",
+			`("dusty saw cut"), without primer`,
 		]),
 	}}
 }

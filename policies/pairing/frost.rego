@@ -25,6 +25,7 @@ findings contains finding.at(line, ["material", "substrate"], _message(stuck.ite
 	line := stuck.line
 	told := face.told(line, "frost")[0]
 	told.here
+	regex.match(data.pairing.surface.ice, lower(told.text))
 }
 
 _message(item, told) := naming.say("%s goes on a face with frost (%s)", [naming.plain(item), words.quoted(told.text)])

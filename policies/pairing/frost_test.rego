@@ -21,6 +21,7 @@ test_silent[name] if {
 	some name, signals in {
 		"frost-free": [object.union(_rime, {"no": true})],
 		"taken off": [_rime, bench.said("removed", "frost removed, board dried")],
+		"frost in the air": [bench.said("frost", "air below freezing")],
 		"nothing said": [],
 	}
 	count(_found(signals)) == 0

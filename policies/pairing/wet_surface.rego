@@ -15,6 +15,7 @@
 #   example: "SBS sheet on sheathing; remark: boards wet from snow most mornings, work carries on"
 package pairing.wet_surface
 
+import data.lib.face
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
@@ -24,9 +25,8 @@ import data.lib.words
 findings contains finding.at(line, ["material", said.slot], _message(stuck.item, said)) if {
 	some stuck in sheet.stuck
 	line := stuck.line
-	facts.said(line, "surface_wet")
 	not facts.said(line, "surface_dry")
-	said := [s | some s in line.signals; s.id == "surface_wet"][0]
+	said := face.told(line, "surface_wet")[0]
 }
 
 _message(item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), words.quoted(said.text)])
