@@ -100,7 +100,7 @@ func junitFinding(run Run, f engine.Finding) junitCase {
 	switch {
 	case f.Waived != nil:
 		c.Skipped = &junitFault{Message: plain(waiver(*f.Waived))}
-	case run.fails(f):
+	case run.failsOn(f):
 		c.Failure = &junitFault{Type: f.Severity, Message: plain(f.Message), Text: text}
 	default:
 		c.Out = f.Severity + ": " + text

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"slices"
 	"strings"
 
 	"abut/internal/engine"
@@ -67,6 +68,11 @@ func FormatOf(file string) string {
 }
 
 // fails says whether a finding makes the run fail.
-func (r Run) fails(f engine.Finding) bool {
+func (r Run) failsOn(f engine.Finding) bool {
 	return f.Waived == nil && (f.Severity == "error" || f.Severity == "warning" && r.FailAt == "warning")
+}
+
+// Fails says whether a finding at or above the chosen severity is not waived.
+func (r Run) Fails() bool {
+	return slices.ContainsFunc(r.Findings, r.failsOn)
 }

@@ -1,0 +1,58 @@
+// Package cli holds the commands, one file each: flags in, a call, output out.
+package cli
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"github.com/spf13/cobra"
+)
+
+// Exit codes: 0 nothing at or above the chosen severity, 1 some findings, 2
+// something could not be read or run.
+const (
+	exitClean    = 0
+	exitFindings = 1
+	exitFailed   = 2
+)
+
+// errFindings ends a run that worked and has findings to fail on.
+var errFindings = errors.New("findings")
+
+// errReported ends a run whose problems were already told.
+var errReported = errors.New("reported")
+
+// Main runs the command line and gives the exit code.
+func Main(ctx context.Context, args []string, s Streams) int {
+	root := newRoot(s)
+	root.SetArgs(args)
+	err := root.ExecuteContext(ctx)
+	switch {
+	case err == nil:
+		return exitClean
+	case errors.Is(err, errFindings):
+		return exitFindings
+	case !errors.Is(err, errReported):
+		fmt.Fprintln(s.Err, "abut:", err)
+	}
+	return exitFailed
+}
+
+func newRoot(s Streams) *cobra.Command {
+	root := &cobra.Command{
+		Use:   "abut",
+		Short: "Checks a building-material schedule: what touches what, over which primer, in which season",
+		Long: `abut reads a schedule of membranes, primers, sealants and flashings (.xlsx or
+.csv) in the office's own layout and lists what a reviewer would stop at: by
+sheet and row, with reason, remedy and source.`,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		Version:       version(),
+	}
+	root.SetIn(s.In)
+	root.SetOut(s.Out)
+	root.SetErr(s.Err)
+	root.AddCommand(newCheck(s), newRead(s), newRules(s), newSeason(s))
+	return root
+}

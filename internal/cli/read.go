@@ -1,0 +1,49 @@
+package cli
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"abut/internal/document"
+	"abut/internal/output"
+	"abut/policies"
+
+	"github.com/spf13/cobra"
+)
+
+func newRead(s Streams) *cobra.Command {
+	var place string
+	var why bool
+	cmd := &cobra.Command{
+		Use:   "read FILE",
+		Short: "Print how a workbook is read: the JSON document, or with --why a page in plain words",
+		Args:  cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			b, err := document.NewBuilder(policies.FS)
+			if err != nil {
+				return err
+			}
+			doc, err := readFile(args[0], place, b)
+			if err != nil {
+				return err
+			}
+			if why {
+				return output.WriteReading(s.Out, doc)
+			}
+			return writeDocument(s, doc)
+		},
+	}
+	cmd.Flags().StringVar(&place, "place", "", "where the project is, if the workbook does not say or says it wrongly")
+	cmd.Flags().BoolVar(&why, "why", false, "a page in plain words: sheets, columns, lines, and every cell not understood")
+	return cmd
+}
+
+func writeDocument(s Streams, doc *document.Document) error {
+	enc := json.NewEncoder(s.Out)
+	enc.SetIndent("", " ")
+	enc.SetEscapeHTML(false)
+	if err := enc.Encode(doc); err != nil {
+		return fmt.Errorf("write the document: %w", err)
+	}
+	return nil
+}

@@ -1,0 +1,211 @@
+package contact
+
+import (
+	"fmt"
+	"slices"
+
+	"abut/internal/schedule"
+)
+
+// Find lists the contacts of every live line of a schedule.
+func Find(s *schedule.Schedule) []Contact {
+	out := []Contact{}
+	for i := range s.Lines {
+		l := &s.Lines[i]
+		if l.Struck {
+			continue
+		}
+		f := finder{line: l, main: l.Main()}
+		f.own()
+		f.between()
+		f.buildUp()
+		if i > 0 {
+			f.layer(&s.Lines[i-1])
+		}
+		for _, c := range f.found {
+			c.ID = fmt.Sprintf("c%d", len(out)+1)
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// finder collects the contacts of one line.
+type finder struct {
+	line  *schedule.Line
+	main  *schedule.Item
+	found []Contact
+}
+
+// touching are the columns whose materials touch the line's own by the
+// column's meaning; those of a remark touch it only where its words say so.
+var touching = map[string]bool{
+	"substrate": true, "primer": true, "sealant": true, "touches": true, "left": true, "right": true,
+	"top": true, "bottom": true, "front": true, "behind": true, "edge": true,
+}
+
+// own finds what touches the line's own material, and the primer on its bed.
+func (f *finder) own() {
+	for i := range f.line.Items {
+		it := &f.line.Items[i]
+		if f.main == nil || it.ID == f.main.ID || f.same(it) {
+			continue
+		}
+		switch {
+		case touching[it.Slot]:
+			f.add(*f.main, *it, it.Slot, kindOf(it, true))
+		case it.Slot == "remark" || it.Slot == "material":
+			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && it.Slot == "remark"))
+		}
+	}
+	f.primerOnBed()
+}
+
+// same holds for the line's own material named again (its own laps).
+func (f *finder) same(it *schedule.Item) bool {
+	return it.Product != "" && it.Product == f.main.Product
+}
+
+func (f *finder) primerOnBed() {
+	for i := range f.line.Items {
+		for j := range f.line.Items {
+			p, bed := &f.line.Items[i], &f.line.Items[j]
+			if p.Slot == "primer" && bed.Slot == "substrate" && p.Polarity != "no" {
+				f.add(*p, *bed, "primer", kindOf(bed, true))
+			}
+		}
+	}
+}
+
+// between finds neighbors that one clause puts together: "G-2 set in S-1".
+func (f *finder) between() {
+	items := f.line.Items
+	for i := 0; i+1 < len(items); i++ {
+		a, b := &items[i], &items[i+1]
+		if a.At != b.At || a.Clause != b.Clause || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
+			continue
+		}
+		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] {
+			continue
+		}
+		f.add(*a, *b, a.Slot, kindOf(b, true))
+	}
+}
+
+// buildUp takes consecutive layers of a section told in one cell.
+func (f *finder) buildUp() {
+	var layers []*schedule.Item
+	for i := range f.line.Items {
+		if f.line.Items[i].Slot == "layers" {
+			layers = append(layers, &f.line.Items[i])
+		}
+	}
+	for i := 0; i+1 < len(layers); i++ {
+		f.add(*layers[i], *layers[i+1], "build-up", "direct")
+	}
+}
+
+// layer takes two rows of one assembly that follow each other in layer order.
+func (f *finder) layer(before *schedule.Line) {
+	l := f.line
+	if l.Order == "" || before.Order == "" || l.Group != before.Group || l.Sheet != before.Sheet || before.Struck {
+		return
+	}
+	a := before.Main()
+	if a == nil || f.main == nil {
+		return
+	}
+	c := contactOf(l, *f.main, *a, "layer-order", "direct")
+	c.B.Line = before.ID
+	f.found = append(f.found, c)
+}
+
+// apartWords are relations that keep two materials apart.
+var apartWords = map[string]bool{"clear_of": true, "separated_by": true, "between": true, "before": true, "after": true}
+
+// kindOf tells how an item meets another: by what its clause says.
+func kindOf(it *schedule.Item, touches bool) string {
+	switch {
+	case it.Polarity == "no" || it.Polarity == "removed":
+		return "apart"
+	case slices.Contains(it.Signals, "embedded") || slices.Contains(it.Signals, "metal_to_metal"):
+		return "apart"
+	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || slices.Contains(it.Signals, "clear"):
+		return "near"
+	case it.Polarity == "conditional" || !touches:
+		return "near"
+	}
+	return "direct"
+}
+
+// add records a contact; a separator named for the pair makes it separated.
+func (f *finder) add(a, b schedule.Item, from, kind string) {
+	c := contactOf(f.line, a, b, from, kind)
+	if kind == "direct" {
+		if s := f.separator(&a, &b); s != nil {
+			end := endOf(f.line, *s)
+			c.Kind, c.Separator = "separated", &end
+		}
+	}
+	f.found = append(f.found, c)
+}
+
+// separator finds a material that the row puts between the two: one of the
+// separator class in a clause that names the second, or that says between.
+func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
+	for i := range f.line.Items {
+		s := &f.line.Items[i]
+		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
+			continue
+		}
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b)) {
+			return s
+		}
+	}
+	return nil
+}
+
+// separates holds for separator classes and for what the words put between.
+func separates(s *schedule.Item) bool {
+	return s.Class == "separator" || slices.Contains(s.Keys, "separator") || s.Relation == "separated_by" || s.Relation == "between"
+}
+
+// namedWith holds where another clause of the cell names the separator
+// together with the same product as b.
+func (f *finder) namedWith(s, b *schedule.Item) bool {
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.Clause == s.Clause && o.At == s.At && o.ID != s.ID && o.Tag != "" && o.Tag == b.Tag {
+			return true
+		}
+	}
+	return false
+}
+
+func contactOf(l *schedule.Line, a, b schedule.Item, from, kind string) Contact {
+	signals := []string{}
+	for _, s := range append(slices.Clone(a.Signals), b.Signals...) {
+		if !slices.Contains(signals, s) {
+			signals = append(signals, s)
+		}
+	}
+	return Contact{
+		Line: l.ID, A: endOf(l, a), B: endOf(l, b), Kind: kind, ClearMM: b.ClearMM, Wet: wet(a) || wet(b),
+		From: from, Signals: signals, Clause: b.Clause, At: b.At,
+	}
+}
+
+func wet(it schedule.Item) bool {
+	switch it.Class {
+	case "primer", "sealant", "mastic":
+		return true
+	}
+	return slices.Contains(it.Keys, "uncured-cement")
+}
+
+func endOf(l *schedule.Line, it schedule.Item) End {
+	return End{
+		Item: it.ID, Line: l.ID, Slot: it.Slot, Text: it.Text, Tag: it.Tag, Product: it.Product, Family: it.Family,
+		Name: it.Name, Class: it.Class, Keys: it.Keys, At: it.At,
+	}
+}

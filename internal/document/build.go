@@ -1,0 +1,127 @@
+package document
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+
+	"abut/internal/climate"
+	"abut/internal/contact"
+	"abut/internal/hygro"
+	"abut/internal/schedule"
+	"abut/internal/workbook"
+)
+
+// Version names the shape of the document.
+const Version = "1"
+
+// Builder turns workbooks into documents. It is safe for concurrent use.
+type Builder struct {
+	reader *schedule.Reader
+	hygro  *hygro.Table
+	grades []usualGrade
+}
+
+// usualGrade is a grade of sheet with the lowest application temperature that
+// the trade means by it.
+type usualGrade struct {
+	ID   string  `json:"id"`
+	Name string  `json:"name"`
+	MinC float64 `json:"min_c"`
+	Text string  `json:"text"`
+}
+
+// Settings are what a settings file or flags say of the project.
+type Settings struct {
+	Schedule schedule.Settings
+	Place    string // beats what the workbook says
+	Hours    climate.Hours
+	Site     *climate.Site // the project's own figures or weather file, nil: a station
+}
+
+// NewBuilder loads the vocabularies and tables of a policy tree.
+func NewBuilder(fsys fs.FS) (*Builder, error) {
+	r, err := schedule.NewReader(fsys)
+	if err != nil {
+		return nil, err
+	}
+	h, err := hygro.Load(fsys)
+	if err != nil {
+		return nil, err
+	}
+	raw, err := fs.ReadFile(fsys, "temperature/grades.json")
+	if err != nil {
+		return nil, fmt.Errorf("usual grades: %w", err)
+	}
+	var file struct {
+		Grades []usualGrade `json:"grades"`
+	}
+	if err := json.Unmarshal(raw, &file); err != nil {
+		return nil, fmt.Errorf("usual grades temperature/grades.json: %w", err)
+	}
+	return &Builder{reader: r, hygro: h, grades: file.Grades}, nil
+}
+
+// Build reads a workbook into a document.
+func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
+	s, err := b.reader.Read(book, set.Schedule)
+	if err != nil {
+		return nil, err
+	}
+	doc := &Document{
+		Version: Version, File: s.File, Project: Project{Project: s.Project}, Lines: s.Lines,
+		Products: s.Products, Pours: s.Pours, Contacts: contact.Find(s), Reading: s.Reading,
+	}
+	site := set.Site
+	if site == nil {
+		doc.Project.Place, site = b.locate(s, set.Place)
+	}
+	if site != nil {
+		doc.Windows = b.windows(doc, site, set.Hours)
+	}
+	doc.Profiles = b.profiles(doc, site)
+	Complete(doc)
+	return doc, nil
+}
+
+// locate finds the station of the project: the place of the settings, else the
+// first text of title block, site column or notes that names one.
+func (b *Builder) locate(s *schedule.Schedule, stated string) (Place, *climate.Site) {
+	texts := s.Project.Places
+	if stated != "" {
+		texts = []schedule.Fact{{Text: stated}}
+	}
+	out := Place{Problem: "no place is stated in the title block, the notes or the settings"}
+	var best climate.Place
+	found := false
+	for _, f := range texts {
+		p, err := climate.Locate(f.Text)
+		if err != nil {
+			if stated != "" {
+				out.Problem = err.Error()
+			}
+			continue
+		}
+		if !found || nearer(p, best) {
+			best, found = p, true
+			out.Text, out.At = p.Text, f.At
+		}
+	}
+	if !found {
+		return out, nil
+	}
+	site, err := best.Site()
+	if err != nil {
+		out.Problem = err.Error()
+		return out, nil
+	}
+	out.Problem, out.Station, out.Region, out.Country = "", best.Station, best.Region, best.Country
+	out.Latitude, out.Longitude, out.ElevationM, out.DistanceKM = &best.Lat, &best.Lon, &best.ElevM, best.DistanceKM
+	out.Period, out.Source = best.Period, best.Source
+	return out, site
+}
+
+// nearer prefers the text that tells the way to a station over a bare name.
+func nearer(a, b climate.Place) bool {
+	return a.DistanceKM != nil && b.DistanceKM == nil
+}

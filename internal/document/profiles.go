@@ -1,0 +1,150 @@
+package document
+
+import (
+	"slices"
+
+	"abut/internal/climate"
+	"abut/internal/hygro"
+	"abut/internal/schedule"
+)
+
+// profiles gathers the sections that the workbook tells: groups of layer rows,
+// and build-ups told in one cell, room side first.
+func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
+	var out []Profile
+	groups := map[string]int{}
+	for i := range doc.Lines {
+		l := &doc.Lines[i]
+		if l.Struck {
+			continue
+		}
+		if p, ok := builtUp(l); ok {
+			out = append(out, p)
+		}
+		if l.Order == "" || l.Main() == nil {
+			continue
+		}
+		key := l.Sheet + "\x00" + l.Group
+		n, ok := groups[key]
+		if !ok {
+			n = len(out)
+			groups[key] = n
+			out = append(out, Profile{ID: l.ID, Mark: l.Mark})
+		}
+		out[n].Lines = append(out[n].Lines, l.ID)
+		out[n].Layers = append(out[n].Layers, layersOf(l, doc)...)
+	}
+	for i := range out {
+		b.compute(&out[i], doc, site)
+	}
+	return slices.DeleteFunc(out, func(p Profile) bool { return len(p.Layers) < 2 })
+}
+
+// builtUp reads a section told in one cell.
+func builtUp(l *schedule.Line) (Profile, bool) {
+	p := Profile{ID: l.ID + "/section", Mark: l.Mark, Lines: []string{l.ID}}
+	for i := range l.Items {
+		if it := &l.Items[i]; it.Slot == "layers" && it.Polarity != "no" {
+			p.Layers = append(p.Layers, layerOf(l, it, nil))
+		}
+	}
+	return p, len(p.Layers) >= 2
+}
+
+// layersOf gives the layers of one row: every material of its material cell.
+func layersOf(l *schedule.Line, doc *Document) []Layer {
+	var out []Layer
+	main := l.Main()
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.ID == main.ID || it.Slot == "material" && it.Polarity == "yes" && main.Tag == "" {
+			out = append(out, layerOf(l, it, productOf(doc, it.Product)))
+		}
+	}
+	return out
+}
+
+func productOf(doc *Document, id string) *schedule.Product {
+	for i := range doc.Products {
+		if id != "" && doc.Products[i].ID == id {
+			return &doc.Products[i]
+		}
+	}
+	return nil
+}
+
+func layerOf(l *schedule.Line, it *schedule.Item, p *schedule.Product) Layer {
+	out := Layer{
+		Line: l.ID, Item: it.ID, Text: it.Text, Product: it.Product, Family: it.Family, Class: it.Class, Keys: it.Keys,
+		At: it.At, Insulates: it.Class == "insulation",
+	}
+	if f, ok := l.Figures["thickness_mm"]; ok && it.Slot != "layers" {
+		out.Thick = f.Min
+	}
+	if p == nil {
+		return out
+	}
+	if f, ok := p.Figures["vapor_ng"]; ok && f.Min != nil {
+		out.VaporNG, out.VaporBy = f.Min, "stated"
+	}
+	if f, ok := p.Figures["thickness_mm"]; ok && out.Thick == nil {
+		out.Thick = f.Min
+	}
+	return out
+}
+
+// usualIndoor is the room where the workbook states none; the dew point of the
+// room is then left to the humidity class of the table.
+const usualIndoorClass = "normal"
+
+// compute runs the monthly moisture balance where the place is known.
+func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
+	if site == nil || len(p.Layers) < 2 {
+		return
+	}
+	var layers []hygro.Layer
+	for i := range p.Layers {
+		in := &p.Layers[i]
+		layers = append(layers, hygro.Layer{
+			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
+			Vented: slices.Contains(in.Keys, "vented"),
+		})
+	}
+	res, err := b.hygro.Profile(layers, b.conditions(doc, site))
+	if err != nil {
+		p.Missing = append(p.Missing, err.Error())
+		return
+	}
+	for _, m := range res.Missing {
+		p.Missing = append(p.Missing, m.Text)
+	}
+	for i := range p.Layers {
+		if i < len(res.Layers) && p.Layers[i].VaporNG == nil && res.Layers[i].PermeanceNG != nil {
+			p.Layers[i].VaporNG, p.Layers[i].VaporBy = res.Layers[i].PermeanceNG, "usual"
+		}
+	}
+	p.Result = res
+}
+
+// conditions takes the station's months and the room that the notes state.
+func (b *Builder) conditions(doc *Document, site *climate.Site) hygro.Conditions {
+	c := hygro.Conditions{Class: usualIndoorClass}
+	for m := range 12 {
+		_, _, mean, dew := site.Month(m + 1)
+		c.OutC[m] = mean
+		if dew != nil {
+			c.OutRH[m] = hygro.FromDewPoint(mean, *dew)
+		}
+	}
+	for _, room := range doc.Project.Indoor {
+		if room.TempC == nil || room.RH == nil {
+			continue
+		}
+		c.Class = ""
+		for m := range 12 {
+			c.InC[m], c.InRH[m] = *room.TempC, 100**room.RH
+		}
+		break
+	}
+	return c
+}

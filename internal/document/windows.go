@@ -1,0 +1,139 @@
+package document
+
+import (
+	"slices"
+	"time"
+
+	"abut/internal/climate"
+	"abut/internal/schedule"
+)
+
+// windows computes the season odds of every live line with a known
+// installation date.
+func (b *Builder) windows(doc *Document, site *climate.Site, hours climate.Hours) []Window {
+	products := map[string]*schedule.Product{}
+	for i := range doc.Products {
+		products[doc.Products[i].ID] = &doc.Products[i]
+	}
+	var out []Window
+	for i := range doc.Lines {
+		l := &doc.Lines[i]
+		span, ok := installSpan(l)
+		if l.Struck || !ok {
+			continue
+		}
+		w := Window{Line: l.ID, From: iso(span.From), To: iso(span.To)}
+		w.MeanMinC, w.MeanMaxC, _ = site.Band(span)
+		for _, g := range b.grades {
+			o := site.Odds(span, hours, g.MinC)
+			w.NightFrost = o.NightFrost
+			w.Grades = append(w.Grades, Grade{ID: g.ID, Name: g.Name, LimitC: g.MinC, LimitText: g.Text, ShareBelow: o.ShareBelow, DaysUsable: o.DaysUsable})
+		}
+		for _, c := range b.limitsOf(l, products) {
+			o := site.Odds(span, hours, c.LimitC)
+			c.ShareBelow, c.ShareAbove, c.DaysUsable = o.ShareBelow, o.ShareAbove, o.DaysUsable
+			w.Checks = append(w.Checks, c)
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func installSpan(l *schedule.Line) (climate.Span, bool) {
+	d := l.Dates["install"]
+	from, err := time.Parse(time.DateOnly, d.From)
+	if err != nil {
+		return climate.Span{}, false
+	}
+	to, err := time.Parse(time.DateOnly, d.To)
+	if err != nil {
+		to = from
+	}
+	return climate.Span{From: from, To: to}, true
+}
+
+func iso(t time.Time) string { return t.Format(time.DateOnly) }
+
+// appliedClasses are the classes that have an application temperature.
+var appliedRoles = map[string]string{"primer": "primer", "sealant": "sealant", "mastic": "adhesive"}
+
+// limitsOf lists the application limits of the line's own material and of what
+// goes on wet beside it.
+func (b *Builder) limitsOf(l *schedule.Line, products map[string]*schedule.Product) []Check {
+	var out []Check
+	main := l.Main()
+	seen := map[string]bool{}
+	for i := range l.Items {
+		it := &l.Items[i]
+		role := appliedRoles[it.Class]
+		if main != nil && it.ID == main.ID && role == "" {
+			role = "membrane"
+		}
+		if role == "" || it.Polarity == "no" || it.Polarity == "removed" || seen[it.Product+"|"+it.Family] {
+			continue
+		}
+		seen[it.Product+"|"+it.Family] = true
+		out = append(out, b.limits(l, it, products[it.Product], role)...)
+	}
+	return out
+}
+
+// limits gives the lower and upper limit of one material: what the row says,
+// else its product data, else the usual figure of its grade.
+func (b *Builder) limits(l *schedule.Line, it *schedule.Item, p *schedule.Product, role string) []Check {
+	var out []Check
+	for _, bound := range []string{"apply_min_c", "apply_max_c"} {
+		f, ok := statedLimit(l, p, role, bound)
+		c := Check{Item: it.ID, Role: role, Text: it.Text, Product: it.Product, Keys: it.Keys, Bound: bound}
+		switch {
+		case ok && f.Min != nil:
+			c.LimitC, c.LimitText, c.Stated, c.At = *f.Min, f.Text, true, f.At
+		case ok && f.Max != nil && bound == "apply_max_c":
+			c.LimitC, c.LimitText, c.Stated, c.At = *f.Max, f.Text, true, f.At
+		case bound == "apply_min_c" && role == "membrane" && b.usual(it) != nil:
+			g := b.usual(it)
+			c.LimitC, c.LimitText = g.MinC, g.Text
+		default:
+			continue
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+func statedLimit(l *schedule.Line, p *schedule.Product, role, bound string) (schedule.Figure, bool) {
+	if role == "membrane" {
+		if f, ok := l.Figures[bound]; ok {
+			return f, true
+		}
+	}
+	if role == "primer" && bound == "apply_min_c" {
+		if f, ok := l.Figures["primer_apply_min_c"]; ok {
+			return f, true
+		}
+	}
+	if p != nil {
+		f, ok := p.Figures[bound]
+		return f, ok
+	}
+	return schedule.Figure{}, false
+}
+
+// usual is the grade that the words of an asphaltic sheet name, standard where
+// they name none; nil for other chemistries, whose usual limits differ widely.
+func (b *Builder) usual(it *schedule.Item) *usualGrade {
+	if !slices.Contains(it.Keys, "asphaltic") || !slices.Contains(it.Keys, "self-adhered") {
+		return nil
+	}
+	var standard *usualGrade
+	for i := range b.grades {
+		g := &b.grades[i]
+		if slices.Contains(it.Keys, "grade-"+g.ID) {
+			return g
+		}
+		if g.ID == "standard" {
+			standard = g
+		}
+	}
+	return standard
+}

@@ -1,0 +1,193 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+)
+
+// part is a piece of a list cell.
+type part struct{ text string }
+
+// splitList parts a cell at semicolons, line breaks and full stops that end a
+// sentence, never inside brackets.
+func splitList(text string) []part {
+	var out []part
+	depth, start := 0, 0
+	cut := func(end int) {
+		if t := strings.TrimSpace(text[start:end]); t != "" {
+			out = append(out, part{t})
+		}
+	}
+	for i, c := range text {
+		switch {
+		case c == '(':
+			depth++
+		case c == ')':
+			depth--
+		case depth > 0:
+		case c == ';' || c == '\n' || c == '.' && endsSentence(text, i):
+			cut(i)
+			start = i + 1
+		}
+	}
+	cut(len(text))
+	return out
+}
+
+// endsSentence tells a full stop from the point of an abbreviation: a capital
+// follows it, and the word before is not short.
+func endsSentence(text string, i int) bool {
+	rest := strings.TrimLeft(text[i+1:], " ")
+	if rest == "" || rest == text[i+1:] {
+		return rest == ""
+	}
+	word := text[strings.LastIndexAny(text[:i], " ,(")+1 : i]
+	return rest[0] >= 'A' && rest[0] <= 'Z' && len(word) > 4 || rest[0] >= 'A' && rest[0] <= 'Z' && strings.ToUpper(word) == word
+}
+
+// accepts reads the substrates that product data accepts, each with its primer.
+func (r *reader) accepts(p *Product, c source) {
+	if p.Role == "primer" || p.Role == "sealant" || p.Role == "adhesive" {
+		p.Suits = append(p.Suits, r.targets(p, c)...)
+		return
+	}
+	for _, piece := range splitList(c.text) {
+		r.acceptPart(p, c, piece.text)
+	}
+}
+
+// acceptPart reads one piece: substrates, then what primer they take.
+func (r *reader) acceptPart(p *Product, c source, text string) {
+	rule, list := r.primerWords(p, text)
+	only := r.words.hasAny(text, r.words.accept.Only)
+	var added []int
+	for _, m := range r.near(p, text) {
+		if r.isPrimer(m) {
+			continue
+		}
+		a := Acceptance{Target: r.target(m, text[m.start:m.end], c.at), Primer: "unsaid"}
+		if inBrackets(text, m.start) && rule != "" {
+			a.Primer, a.Primers, a.Only = rule, list, only
+		}
+		p.Accepts = append(p.Accepts, a)
+		added = append(added, len(p.Accepts)-1)
+	}
+	if rule == "" {
+		return
+	}
+	if len(added) == 0 {
+		r.rest(p, rule, list)
+		return
+	}
+	if bracketOnly(text, r.words) {
+		added = added[len(added)-1:]
+	}
+	for _, i := range added {
+		if p.Accepts[i].Primer == "unsaid" {
+			p.Accepts[i].Primer, p.Accepts[i].Primers, p.Accepts[i].Only = rule, list, only
+		}
+	}
+}
+
+// bracketOnly holds for "CMU, plywood, XPS (with PR-2 only)": the bracket
+// belongs to the last of the list.
+func bracketOnly(text string, w *wordlists) bool {
+	i := strings.LastIndexByte(text, '(')
+	return i >= 0 && w.hasAny(text[i:], w.accept.Only) && !strings.Contains(text[:i], ":")
+}
+
+func inBrackets(text string, at int) bool {
+	return strings.LastIndexByte(text[:at], '(') > strings.LastIndexByte(text[:at], ')')
+}
+
+// primerWords tells what a piece says of the primer: none, listed with the
+// products named, always, or nothing.
+func (r *reader) primerWords(p *Product, text string) (rule string, list []string) {
+	for _, m := range r.near(p, text) {
+		if m.product >= 0 && r.isPrimer(m) {
+			list = append(list, r.sched.Products[m.product].ID)
+		}
+	}
+	switch {
+	case len(list) > 0:
+		slices.Sort(list)
+		return "listed", slices.Compact(list)
+	case r.words.hasAny(text, r.words.accept.None):
+		return "none", nil
+	case r.words.hasAny(text, r.words.accept.Primer):
+		return "always", nil
+	}
+	return "", nil
+}
+
+func (r *reader) isPrimer(m mention) bool {
+	if m.product >= 0 {
+		return r.sched.Products[m.product].Role == "primer"
+	}
+	return m.mat.Class == "primer"
+}
+
+// rest gives a primer rule that names no substrate to all that have none yet.
+func (r *reader) rest(p *Product, rule string, list []string) {
+	for i := range p.Accepts {
+		if p.Accepts[i].Primer == "unsaid" {
+			p.Accepts[i].Primer, p.Accepts[i].Primers = rule, list
+		}
+	}
+	p.Texts["primer_rule"] = rule
+	if len(p.Accepts) == 0 {
+		p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}, Text: ""}, Primer: rule, Primers: list})
+	}
+}
+
+// primerRule reads a primer column of its own: "none on clean metal; T-01 or
+// T-02 elsewhere".
+func (r *reader) primerRule(p *Product, c source) {
+	if p.Role == "primer" {
+		return
+	}
+	for _, piece := range splitList(c.text) {
+		rule, list := r.primerWords(p, piece.text)
+		if r.words.isNone(piece.text) {
+			rule = "none"
+		}
+		if rule == "" {
+			continue
+		}
+		named := false
+		for _, m := range r.near(p, piece.text) {
+			if r.isPrimer(m) {
+				continue
+			}
+			named = true
+			r.applyRule(p, r.target(m, piece.text[m.start:m.end], c.at), rule, list)
+		}
+		if !named {
+			r.rest(p, rule, list)
+		}
+	}
+}
+
+// applyRule sets the primer of the acceptances that a named substrate means,
+// or adds one where the list does not have it.
+func (r *reader) applyRule(p *Product, tg Target, rule string, list []string) {
+	hit := false
+	for i := range p.Accepts {
+		a := &p.Accepts[i]
+		if a.Primer == "unsaid" && shares(a.Keys, tg.Keys) {
+			a.Primer, a.Primers, hit = rule, list, true
+		}
+	}
+	if !hit {
+		p.Accepts = append(p.Accepts, Acceptance{Target: tg, Primer: rule, Primers: list})
+	}
+}
+
+func shares(a, b []string) bool {
+	for _, k := range a {
+		if slices.Contains(b, k) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,121 @@
+package schedule
+
+import (
+	"fmt"
+
+	"abut/internal/workbook"
+)
+
+// account says what each sheet and column was taken for, and lists every cell
+// that was not understood.
+func (r *reader) account(b *workbook.Book, all []*table) {
+	rd := &r.sched.Reading
+	for i := range b.Sheets {
+		rd.Sheets = append(rd.Sheets, sheetRead(&b.Sheets[i], onSheet(all, &b.Sheets[i])))
+	}
+	for _, t := range all {
+		rd.Tables = append(rd.Tables, Table{ID: t.id, Kind: t.kind, Sheet: t.sheet.Name, Head: t.head, First: t.first, Last: t.last, Columns: t.cols})
+		if t.kind == kindSchedule {
+			r.tally(t)
+		}
+	}
+}
+
+func sheetRead(s *workbook.Sheet, tables []*table) SheetRead {
+	out := SheetRead{Name: s.Name, State: s.State, As: "notes", Why: "no table of materials on it; its texts were read as notes"}
+	if s.Kind != workbook.Worksheet {
+		return SheetRead{Name: s.Name, State: s.State, As: string(s.Kind), Why: "holds no cells"}
+	}
+	if len(s.Rows) == 0 {
+		return SheetRead{Name: s.Name, State: s.State, As: "empty", Why: "holds nothing"}
+	}
+	for _, t := range tables {
+		if t.kind != kindOther && (out.As == "notes" || t.kind == kindSchedule) {
+			out.As = t.kind
+			out.Why = fmt.Sprintf("heading in row %d with %d known columns", t.head[0], known(t.cols))
+		}
+	}
+	return out
+}
+
+func known(cols []Column) int {
+	n := 0
+	for _, c := range cols {
+		if c.Slot != "" {
+			n++
+		}
+	}
+	return n
+}
+
+// tally counts the non-empty cells of a schedule and which of them were
+// understood: blanks, known materials, dates and figures, and words in columns
+// of free text.
+func (r *reader) tally(t *table) {
+	byRow := map[int]*Line{}
+	for i := range r.sched.Lines {
+		if l := &r.sched.Lines[i]; l.Table == t.id {
+			byRow[l.Row] = l
+		}
+	}
+	for row := t.first; row <= t.last; row++ {
+		l := byRow[row]
+		if l == nil {
+			if words := r.rowText(t, row); words != "" {
+				r.sched.Reading.Skipped = append(r.sched.Reading.Skipped, Unread{Text: words, Why: "heads the rows below it", At: At{Sheet: t.sheet.Name, Row: row}})
+			}
+			continue
+		}
+		for i, col := range t.nums {
+			c, ok := t.sheet.At(row, col)
+			if !ok || c.Merged || c.Value == "" {
+				continue
+			}
+			r.sched.Reading.Cells++
+			if why := r.notUnderstood(l, t.cols[i], c); why != "" {
+				r.sched.Reading.Unread = append(r.sched.Reading.Unread, Unread{Text: c.Value, Why: why, At: t.at(row, col)})
+				continue
+			}
+			r.sched.Reading.Known++
+		}
+	}
+}
+
+// notUnderstood says why a cell was not understood, "" if it was.
+func (r *reader) notUnderstood(l *Line, col Column, c workbook.Cell) string {
+	fig, isFigure := figureOf[col.Slot]
+	switch {
+	case col.Slot == "":
+		return "the column is not known"
+	case r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.ditto[c.Value]:
+		return ""
+	case isDateSlot(col.Slot):
+		if d := l.Dates[col.Slot]; d.State == "unknown" && d.From == "" {
+			return "not read as a date"
+		}
+	case isFigure:
+		if f := l.Figures[fig.key]; f.Problem != "" {
+			return f.Problem
+		}
+	case col.Slot == "material" || col.Slot == "tag" || col.Slot == "substrate" || col.Slot == "primer" || col.Slot == "sealant":
+		return r.noMaterial(l, col.Slot, c)
+	}
+	return ""
+}
+
+func (r *reader) noMaterial(l *Line, slot string, c workbook.Cell) string {
+	if _, ok := r.refersTo(c.Value); ok {
+		return ""
+	}
+	for _, it := range l.Items {
+		if it.At.Cell == c.Ref() && !it.Unknown {
+			return ""
+		}
+	}
+	for _, s := range l.Signals {
+		if s.At.Cell == c.Ref() {
+			return ""
+		}
+	}
+	return "no known material in it"
+}

@@ -1,0 +1,212 @@
+package schedule
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"abut/internal/phrase"
+	"abut/internal/workbook"
+)
+
+// source is one cell on its way into a line: the slot of its column, its
+// current text and where it stands.
+type source struct {
+	slot string
+	text string
+	unit string // unit that the heading gives to bare figures
+	cell workbook.Cell
+	at   At
+}
+
+func (t *table) at(row, col int) At {
+	return At{Sheet: t.sheet.Name, Row: row, Cell: workbook.ColumnName(col) + strconv.Itoa(row)}
+}
+
+// figureOf maps a slot to the key and kind of its figure.
+var figureOf = map[string]struct{ key, kind string }{
+	"thickness":     {"thickness_mm", "length"},
+	"min_thickness": {"min_thickness_mm", "length"},
+	"lap":           {"lap_mm", "length"},
+	"apply":         {"apply_min_c", "temperature"},
+	"apply_min":     {"apply_min_c", "temperature"},
+	"apply_max":     {"apply_max_c", "temperature"},
+	"service_max":   {"service_max_c", "temperature"},
+	"exposure_days": {"exposure_days", "days"},
+	"air":           {"air_lsm2", "air_permeance"},
+	"vapor":         {"vapor_ng", "vapor_permeance"},
+	"voc":           {"voc_gl", "voc"},
+}
+
+// figure reads the quantity that a cell of a figure column states; ok is false
+// for a cell that says there is none.
+func (r *reader) figure(c source, kind string) (Figure, bool) {
+	if r.words.blank[strings.ToLower(c.text)] {
+		return Figure{}, false
+	}
+	f := Figure{Text: c.text, Unit: c.unit, At: c.at}
+	if r.words.hasAny(c.text, r.words.noLimit) {
+		f.NoLimit = true
+		return f, true
+	}
+	for _, q := range r.phrase.Quantities(c.text, hint(kind, c.unit)) {
+		if q.Kind != kind {
+			continue
+		}
+		f.take(q)
+		f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit)
+		return f, true
+	}
+	f.Problem = "not a figure"
+	if startsWithDigit(c.text) {
+		f.Problem = "no unit"
+	}
+	return f, true
+}
+
+func (f *Figure) take(q phrase.Quantity) {
+	f.Min, f.Max, f.Disagree = q.Min, q.Max, q.Disagree
+	if q.Unit != "" {
+		f.Unit = q.Unit
+	}
+	if q.Other != nil {
+		f.Other = q.Other.Min
+	}
+}
+
+func hint(kind, unit string) string {
+	if unit == "" {
+		return kind
+	}
+	return kind + ":" + unit
+}
+
+// day reads the date of a cell; year is a year known from nearby dates.
+func (r *reader) day(c source, order phrase.DateOrder, year int) Day {
+	d := Day{Text: c.text, At: c.at}
+	if c.cell.Kind == workbook.Date {
+		d.From, d.To, d.State = iso(c.cell.Date), iso(c.cell.Date), "day"
+		d.Text = c.cell.Date.Format("2 Jan 2006")
+		return d
+	}
+	if c.text == "" {
+		d.State = "missing"
+		return d
+	}
+	if r.words.blank[strings.ToLower(c.text)] {
+		d.State = "none"
+		return d
+	}
+	dates := r.phrase.Dates(c.text, order, year)
+	if len(dates) == 0 {
+		d.State = "unknown"
+		return d
+	}
+	return dayOf(dates[0], c)
+}
+
+func dayOf(x phrase.Date, c source) Day {
+	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To)}
+	if x.Ambiguous {
+		d.Note = "day and month could be read both ways"
+	}
+	return d
+}
+
+func iso(t time.Time) string {
+	if t.IsZero() {
+		return ""
+	}
+	return t.Format("2006-01-02")
+}
+
+// items reads the materials of one cell, clause by clause, and the signals in it.
+func (r *reader) items(l *Line, c source) {
+	h := &heard{lex: r.lex}
+	for _, cl := range r.phrase.Read(c.text, h, phrase.Options{}) {
+		var ids []string
+		for _, s := range cl.Signals {
+			l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
+			if !s.No {
+				ids = append(ids, s.ID)
+			}
+		}
+		l.figures(cl, c)
+		for _, n := range cl.Nouns {
+			i, err := strconv.Atoi(n.Key)
+			if err != nil || i >= len(h.list) {
+				continue
+			}
+			it := r.item(h.list[i], c)
+			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
+			it.Text = c.text[n.Start:n.End]
+			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
+			it.Signals = ids
+			if cl.Clearance != nil {
+				it.ClearMM = cl.Clearance.Min
+			}
+			l.Items = append(l.Items, it)
+		}
+	}
+}
+
+// item turns a mention into an item: by the product that its tag stands for,
+// else by the vocabulary.
+func (r *reader) item(m mention, c source) Item {
+	it := Item{Slot: c.slot, Tag: m.tag, At: c.at, Traits: []string{}, Keys: []string{}}
+	switch {
+	case m.product >= 0:
+		p := &r.sched.Products[m.product]
+		it.Product, it.Family, it.Name, it.Class = p.ID, p.Family, p.Name, p.Class
+		it.Traits, it.Keys = p.Traits, p.Keys
+		it.Unknown = p.Family == ""
+	case m.unknownTag:
+		it.Unknown = true
+	default:
+		it.Family, it.Name, it.Class = m.mat.Family, m.mat.Name, m.mat.Class
+		it.Traits, it.Keys, it.Unknown = m.mat.Traits, m.mat.Keys, m.mat.Unknown
+	}
+	return it
+}
+
+// toldFigures maps the role of a quantity told in words to the figure of the
+// line that it stands for.
+var toldFigures = map[string]string{"lap": "lap_mm"}
+
+// figures takes laps, ages and application limits told in words where no
+// column states them.
+func (l *Line) figures(cl phrase.Clause, c source) {
+	for _, q := range cl.Quantities {
+		key := toldFigures[q.Role]
+		if q.Kind == "temperature" && c.slot == "primer" {
+			key = "primer_apply_min_c"
+		}
+		if key != "" && q.Min != nil {
+			if _, stated := l.Figures[key]; !stated {
+				f := Figure{Text: q.Text, At: c.at}
+				f.take(q)
+				l.Figures[key] = f
+			}
+		}
+		if q.Role == "age" || c.slot == "substrate" && (q.Kind == "days" || q.Kind == "months") {
+			l.age(q)
+		}
+	}
+}
+
+// daysInMonth turns an age told in months into days.
+const daysInMonth = 30
+
+func (l *Line) age(q phrase.Quantity) {
+	if q.Min == nil {
+		return
+	}
+	n := int(*q.Min)
+	if q.Kind == "months" {
+		n *= daysInMonth
+	}
+	if _, known := l.Spans["concrete_age_days"]; !known {
+		l.Spans["concrete_age_days"] = Span{Min: n, Max: n, Last: n}
+	}
+}

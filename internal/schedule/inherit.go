@@ -1,0 +1,127 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+)
+
+// reference finds "same as W1", "as N-07", "ditto" in a cell.
+type reference struct {
+	whole bool   // the cell says nothing else
+	mark  string // "" for the row above
+}
+
+// carried are the slots that a ditto or "same as" of the whole line carries;
+// number, place, dates and remarks stay the line's own.
+var carried = []string{"material", "tag", "type", "thickness", "min_thickness", "substrate", "primer", "sealant", "touches",
+	"left", "right", "top", "bottom", "front", "behind", "edge", "lap", "layers", "chemistry", "facer"}
+
+// inherit replaces dittos and "same as" by the words they stand for.
+func (r *reader) inherit(l *Line, sources []source, last *Line) {
+	base := last
+	for _, c := range sources {
+		if c.slot == "material" || c.slot == "tag" {
+			if ref, ok := r.refersTo(c.text); ok && ref.mark != "" {
+				if to := r.lineOf(ref.mark, l.Sheet); to != nil {
+					base = to
+				}
+			}
+		}
+	}
+	for i := range sources {
+		c := &sources[i]
+		ref, ok := r.refersTo(c.text)
+		if !ok {
+			continue
+		}
+		from := base
+		if ref.mark != "" {
+			from = r.lineOf(ref.mark, l.Sheet)
+		}
+		if from == nil || from.ID == l.ID {
+			continue
+		}
+		switch {
+		case ref.whole && (isCarried(c.slot) || c.slot == "shelter" || c.slot == "place"):
+			c.text = from.Texts[c.slot]
+			l.Texts[c.slot] = c.text
+		case c.slot == "remark" && from.Texts["remark"] != "":
+			c.text = strings.TrimSpace(c.text) + "\n" + from.Texts["remark"]
+		}
+	}
+}
+
+func isCarried(slot string) bool {
+	for _, s := range carried {
+		if s == slot {
+			return true
+		}
+	}
+	return false
+}
+
+// refersTo reads a cell that points at another line.
+func (r *reader) refersTo(text string) (reference, bool) {
+	t := strings.TrimSpace(text)
+	if r.words.ditto[strings.ToLower(t)] {
+		return reference{whole: true}, true
+	}
+	for _, p := range r.words.sameAs {
+		m := p.FindStringSubmatch(t)
+		if m == nil {
+			continue
+		}
+		mark := strings.Trim(m[1], " .,;")
+		if !r.marks[fold(mark)] {
+			continue
+		}
+		rest := strings.Trim(t[len(m[0]):], " .,;")
+		return reference{whole: rest == "", mark: mark}, true
+	}
+	return reference{}, false
+}
+
+// lineOf finds the line of a mark, on the same sheet first.
+func (r *reader) lineOf(mark, sheet string) *Line {
+	var other *Line
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		if fold(l.Mark) != fold(mark) {
+			continue
+		}
+		if l.Sheet == sheet {
+			return l
+		}
+		other = l
+	}
+	return other
+}
+
+// collectMarks lists the marks of a table before its rows are read, so that
+// tags and marks are told apart.
+func (r *reader) collectMarks(t *table) {
+	for _, slot := range []string{"mark", "group"} {
+		col := t.column(slot)
+		if col == 0 {
+			continue
+		}
+		for row := t.first; row <= t.last; row++ {
+			if m := firstLine(text(t.sheet, row, col)); m != "" {
+				r.marks[fold(m)] = true
+				r.lex.marks[fold(m)] = true
+			}
+		}
+	}
+}
+
+func compileAll(patterns []string) ([]*regexp.Regexp, error) {
+	var out []*regexp.Regexp
+	for _, p := range patterns {
+		re, err := regexp.Compile("(?i)" + p)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, re)
+	}
+	return out, nil
+}

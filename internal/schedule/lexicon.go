@@ -1,0 +1,202 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"abut/internal/material"
+	"abut/internal/phrase"
+)
+
+// lexicon finds the workbook's own tags and product names in a text, and
+// generic materials in what is left.
+type lexicon struct {
+	vocab *material.Vocabulary
+	tags  map[string]int // folded tag or name -> index of product
+	names []string       // folded, longest first
+	shape map[string]int // tag prefixes in use ("AB-", "R-") and how often
+	marks map[string]bool
+	short map[string][]int // folded last word of a product name -> products
+}
+
+func newLexicon(vocab *material.Vocabulary) *lexicon {
+	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}}
+}
+
+// add makes a product known by its tag or name.
+func (l *lexicon) add(tag string, index int) {
+	key := fold(tag)
+	if key == "" {
+		return
+	}
+	if _, again := l.tags[key]; !again {
+		l.tags[key] = index
+		l.names = append(l.names, key)
+	}
+	if p := tagPrefix(tag); p != "" {
+		l.shape[p]++
+	}
+	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))
+	for i := 1; i < len(words); i++ {
+		short := fold(strings.Join(words[i:], " "))
+		l.short[short] = append(l.short[short], index)
+	}
+}
+
+func (l *lexicon) done() {
+	slices.SortFunc(l.names, func(a, b string) int { return len(b) - len(a) })
+}
+
+// fold makes two spellings of one tag equal: case, dashes and spaces.
+func fold(s string) string {
+	return strings.Join(strings.Fields(strings.Map(func(r rune) rune {
+		switch r {
+		case '‐', '‑', '–', '—':
+			return '-'
+		case '\u00a0':
+			return ' '
+		}
+		return unicode.ToLower(r)
+	}, s)), " ")
+}
+
+var tagShape = regexp.MustCompile(`^[A-Za-z]{1,6}[-./ ]?\d{1,3}[A-Za-z]?$`)
+var tagPrefixShape = regexp.MustCompile(`^([A-Za-z]{1,6}[-./ ]?)\d{1,3}[A-Za-z]?$`)
+var tagInText = regexp.MustCompile(`\b[A-Za-z]{1,6}-?\d{1,3}[A-Za-z]?\b`)
+var tagList = regexp.MustCompile(`^(?:\s*[/,&]\s*\d{1,3}\b)+`)
+
+func tagPrefix(tag string) string {
+	if m := tagPrefixShape.FindStringSubmatch(strings.TrimSpace(tag)); m != nil {
+		return strings.ToUpper(m[1])
+	}
+	return ""
+}
+
+// isTag holds for a text that is a known tag, or has the shape of one in use.
+func (r *reader) isTag(s string) bool {
+	_, known := r.lex.tags[fold(s)]
+	return known || tagShape.MatchString(strings.TrimSpace(s)) && r.lex.shape[tagPrefix(s)] > 0
+}
+
+// mention is one material or tag found in a text.
+type mention struct {
+	start, end int
+	product    int // index of the product, -1 if none
+	tag        string
+	unknownTag bool
+	mat        material.Material
+}
+
+// find lists the mentions of a text in order. tagsOnly leaves the vocabulary out.
+func (l *lexicon) find(text string) []mention {
+	found := l.findTags(text)
+	rest := []byte(text)
+	for _, m := range found {
+		for i := m.start; i < m.end; i++ {
+			rest[i] = '\x01'
+		}
+	}
+	masked := strings.ReplaceAll(string(rest), "\x01", "\x00")
+	for _, m := range l.vocab.Find(strings.ReplaceAll(masked, "\x00", "|")) {
+		found = append(found, mention{start: m.Start, end: m.End, product: -1, mat: m})
+	}
+	slices.SortFunc(found, func(a, b mention) int { return a.start - b.start })
+	return found
+}
+
+// findTags lists known tags and names, and texts of the shape of a tag in use.
+func (l *lexicon) findTags(text string) []mention {
+	var found []mention
+	low, taken := foldKeep(text), make([]bool, len(text)+1)
+	for _, name := range l.names {
+		for from := 0; ; {
+			i := strings.Index(low[from:], name)
+			if i < 0 {
+				break
+			}
+			i += from
+			from = i + len(name)
+			if taken[i] || !wholeWord(low, i, from) {
+				continue
+			}
+			found = append(found, mention{start: i, end: from, product: l.tags[name], tag: text[i:from]})
+			mark(taken, i, from)
+			found = l.listed(text, found, taken, from)
+		}
+	}
+	for _, at := range tagInText.FindAllStringIndex(text, -1) {
+		t := text[at[0]:at[1]]
+		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] {
+			continue
+		}
+		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
+		mark(taken, at[0], at[1])
+	}
+	return found
+}
+
+// listed reads "R-01/02/03": further numbers after a tag share its prefix.
+func (l *lexicon) listed(text string, found []mention, taken []bool, from int) []mention {
+	prefix := tagPrefix(text[found[len(found)-1].start:from])
+	m := tagList.FindStringIndex(text[from:])
+	if prefix == "" || m == nil {
+		return found
+	}
+	for _, n := range regexp.MustCompile(`\d+`).FindAllStringIndex(text[from:from+m[1]], -1) {
+		i, known := l.tags[fold(prefix+text[from+n[0]:from+n[1]])]
+		if known {
+			found = append(found, mention{start: from + n[0], end: from + n[1], product: i, tag: prefix + text[from+n[0]:from+n[1]]})
+			mark(taken, from+n[0], from+n[1])
+		}
+	}
+	return found
+}
+
+// foldKeep lower-cases without changing byte offsets.
+func foldKeep(s string) string {
+	out := []byte(s)
+	for i, r := range s {
+		low := unicode.ToLower(r)
+		if low != r && utf8.RuneLen(low) == utf8.RuneLen(r) {
+			utf8.EncodeRune(out[i:], low)
+		}
+	}
+	return string(out)
+}
+
+func wholeWord(s string, start, end int) bool {
+	before, _ := utf8.DecodeLastRuneInString(s[:start])
+	after, _ := utf8.DecodeRuneInString(s[end:])
+	return !wordRune(before) && !wordRune(after)
+}
+
+func wordRune(r rune) bool {
+	return r != utf8.RuneError && (unicode.IsLetter(r) || unicode.IsDigit(r))
+}
+
+func mark(taken []bool, from, to int) {
+	for i := from; i < to; i++ {
+		taken[i] = true
+	}
+}
+
+// heard hands mentions to the phrase reader as nouns; the key of a noun is the
+// index of its mention.
+type heard struct {
+	lex  *lexicon
+	list []mention
+}
+
+// Nouns implements phrase.Lexicon.
+func (h *heard) Nouns(text string) []phrase.Noun {
+	var out []phrase.Noun
+	for _, m := range h.lex.find(text) {
+		out = append(out, phrase.Noun{Span: phrase.Span{Start: m.start, End: m.end}, Key: strconv.Itoa(len(h.list)), Kind: "material"})
+		h.list = append(h.list, m)
+	}
+	return out
+}

@@ -1,0 +1,187 @@
+package schedule
+
+import (
+	"fmt"
+	"strings"
+
+	"abut/internal/phrase"
+)
+
+// itemSlots are the columns whose cells name materials; the words of the others
+// are read for signals only.
+var itemSlots = map[string]bool{
+	"material": true, "tag": true, "specified": false, "substrate": true, "primer": true, "sealant": true,
+	"touches": true, "left": true, "right": true, "top": true, "bottom": true, "front": true, "behind": true,
+	"edge": true, "remark": true, "layers": true,
+}
+
+// wordSlots are read for signals, not for materials that touch.
+var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true}
+
+// lines reads the data rows of one schedule table.
+func (r *reader) lines(t *table) {
+	orders := r.dateOrders(t)
+	group, divider := "", ""
+	var last *Line
+	for row := t.first; row <= t.last; row++ {
+		switch n := t.ownCells(row); {
+		case n == 0:
+			continue
+		case n == 1 && r.isDivider(t, row):
+			divider = r.rowText(t, row)
+			continue
+		}
+		l := r.line(t, row, last, orders)
+		if g := l.Texts["group"]; g != "" {
+			group = g
+		} else if t.column("group") > 0 {
+			l.Group = group
+		}
+		if l.Group == "" {
+			l.Group = divider
+		}
+		r.sched.Lines = append(r.sched.Lines, l)
+		last = &r.sched.Lines[len(r.sched.Lines)-1]
+	}
+}
+
+// isDivider holds for a row with one cell that heads the rows below it.
+func (r *reader) isDivider(t *table, row int) bool {
+	return len(r.rowText(t, row)) <= 90
+}
+
+func (r *reader) rowText(t *table, row int) string {
+	for _, col := range t.nums {
+		if c, ok := t.sheet.At(row, col); ok && !c.Merged && strings.TrimSpace(c.Value) != "" {
+			return strings.Join(strings.Fields(c.Value), " ")
+		}
+	}
+	return ""
+}
+
+// line reads one data row.
+func (r *reader) line(t *table, row int, last *Line, orders map[string]phrase.DateOrder) Line {
+	l := Line{
+		ID: fmt.Sprintf("%s!%d", t.sheet.Name, row), Sheet: t.sheet.Name, Row: row, Table: t.id,
+		Cells: map[string]string{}, Texts: map[string]string{}, Figures: map[string]Figure{},
+		Dates: map[string]Day{}, Spans: map[string]Span{}, Items: []Item{}, Signals: []Said{}, Layers: []Item{},
+		Hidden: t.sheet.RowHidden(row),
+	}
+	sources := r.sources(t, row, &l)
+	l.Mark, l.Order, l.Place = l.Texts["mark"], l.Texts["order"], l.Texts["place"]
+	r.fillMark(t, &l, last)
+	l.Group = l.Texts["group"]
+	if l.Mark == "" {
+		l.Mark = firstLine(l.Group)
+	}
+	r.inherit(&l, sources, last)
+	for _, c := range sources {
+		r.cell(&l, c, orders)
+	}
+	r.main(&l)
+	return l
+}
+
+// sources collects the cells of a row by slot.
+func (r *reader) sources(t *table, row int, l *Line) []source {
+	var out []source
+	own, struck := 0, 0
+	for i, col := range t.nums {
+		slot := t.cols[i].Slot
+		c, ok := t.sheet.At(row, col)
+		if ok && !c.Merged {
+			own++
+			if c.AllStruck {
+				struck++
+			}
+		}
+		if slot == "" || slot == "reference" {
+			continue
+		}
+		src := source{slot: slot, unit: t.cols[i].Unit, at: t.at(row, col)}
+		if ok {
+			src.text, src.cell = strings.TrimSpace(c.Value), c
+		}
+		if _, again := l.Cells[slot]; !again {
+			l.Cells[slot] = src.at.Cell
+			l.Texts[slot] = src.text
+		} else if src.text != "" {
+			l.Texts[slot] = strings.TrimPrefix(l.Texts[slot]+"; "+src.text, "; ")
+		}
+		out = append(out, src)
+	}
+	l.Struck = own > 0 && struck*2 > own
+	return out
+}
+
+// fillMark carries a mark down that stands once for the rows below it.
+func (r *reader) fillMark(t *table, l *Line, last *Line) {
+	if l.Mark == "" && last != nil && last.Table == t.id && t.column("mark") > 0 {
+		l.Mark = last.Mark
+	}
+}
+
+func firstLine(s string) string {
+	first, _, _ := strings.Cut(s, "\n")
+	return strings.TrimSpace(first)
+}
+
+// cell reads one cell into its line by the slot of its column.
+func (r *reader) cell(l *Line, c source, orders map[string]phrase.DateOrder) {
+	switch fig, isFigure := figureOf[c.slot]; {
+	case isDateSlot(c.slot):
+		l.Dates[c.slot] = r.day(c, orders[c.slot], r.year(l))
+	case isFigure:
+		r.lineFigure(l, c, fig.key, fig.kind)
+	case itemSlots[c.slot]:
+		if !r.words.blank[strings.ToLower(c.text)] {
+			r.items(l, c)
+			r.textDates(l, c, orders)
+		}
+	case wordSlots[c.slot]:
+		r.signals(l, c)
+	}
+}
+
+func isDateSlot(slot string) bool {
+	switch slot {
+	case "install", "cover", "finish", "prime", "placed":
+		return true
+	}
+	return false
+}
+
+func (r *reader) lineFigure(l *Line, c source, key, kind string) {
+	f, ok := r.figure(c, kind)
+	if !ok {
+		return
+	}
+	l.Figures[key] = f
+	if c.slot == "apply" && f.Max != nil {
+		upper := f
+		upper.Min = f.Max
+		l.Figures["apply_max_c"] = upper
+	}
+}
+
+// signals reads a cell for conditions only.
+func (r *reader) signals(l *Line, c source) {
+	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
+		for _, s := range cl.Signals {
+			l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
+		}
+	}
+}
+
+// year is a year that the line's other dates give to dates without one.
+func (r *reader) year(l *Line) int {
+	for _, slot := range []string{"install", "cover", "placed", "prime"} {
+		if d, ok := l.Dates[slot]; ok && len(d.From) >= 4 {
+			var y int
+			if _, err := fmt.Sscanf(d.From, "%4d", &y); err == nil {
+				return y
+			}
+		}
+	}
+	return 0
+}

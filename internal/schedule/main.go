@@ -1,0 +1,57 @@
+package schedule
+
+import "strings"
+
+// main settles what the line itself is: the material named in its material or
+// tag column gives the role; where those say none, the first sealant does.
+func (r *reader) main(l *Line) {
+	it := l.Main()
+	words := strings.Join([]string{l.Texts["material"], l.Texts["type"], l.Place, l.Group}, " ")
+	switch {
+	case it == nil:
+		l.Role = "other"
+	default:
+		role := ""
+		for i := range r.sched.Products {
+			if r.sched.Products[i].ID == it.Product {
+				role = r.sched.Products[i].Role
+			}
+		}
+		if role == "" {
+			role = r.role(it.Family, it.Class, words)
+		}
+		if it.Unknown && role == "other" && r.sheetLike(l) {
+			role = "membrane"
+		}
+		if role == "membrane" && r.words.hasAny(words, []string{"flashing"}) {
+			role = "flashing"
+		}
+		l.Role = role
+	}
+}
+
+// sheetLike holds for a row whose own material is not known but which is filled
+// in as a sheet is: a substrate, and a primer or a lap.
+func (r *reader) sheetLike(l *Line) bool {
+	filled := func(slot string) bool { return !r.words.isBlank(l.Texts[slot]) }
+	return filled("substrate") && (filled("primer") || filled("lap") || filled("cover"))
+}
+
+// Main is the line's own material: a tag of its tag or material column, else
+// the first material named there; nil if none is.
+func (l *Line) Main() *Item {
+	var first *Item
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.Slot != "material" && it.Slot != "tag" || it.Polarity == "no" {
+			continue
+		}
+		if it.Tag != "" {
+			return it
+		}
+		if first == nil || first.Unknown && !it.Unknown {
+			first = it
+		}
+	}
+	return first
+}

@@ -1,0 +1,86 @@
+package schedule
+
+import "strings"
+
+// pours reads a table of concrete placements.
+func (r *reader) pours(t *table) {
+	orders := r.dateOrders(t)
+	for row := t.first; row <= t.last; row++ {
+		name := text(t.sheet, row, t.nums[0])
+		if t.ownCells(row) < 2 || name == "" {
+			continue
+		}
+		p := Pour{Name: name, At: At{Sheet: t.sheet.Name, Row: row}, Signals: []Said{}}
+		probe := Line{Signals: []Said{}}
+		for i, col := range t.nums {
+			c, ok := t.sheet.At(row, col)
+			if !ok {
+				continue
+			}
+			src := source{slot: t.cols[i].Slot, text: strings.TrimSpace(c.Value), cell: c, at: t.at(row, col)}
+			if src.slot == "placed" {
+				p.Placed = r.day(src, orders["placed"], 0)
+				continue
+			}
+			r.signals(&probe, src)
+		}
+		p.Signals = probe.Signals
+		r.sched.Pours = append(r.sched.Pours, p)
+	}
+}
+
+// poured gives lines whose substrate names a placement its date and curing.
+func (r *reader) poured() {
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		for _, p := range r.sched.Pours {
+			if !r.words.hasAny(l.Texts["substrate"], []string{strings.ToLower(p.Name)}) {
+				continue
+			}
+			if d, ok := l.Dates["placed"]; !ok || d.From == "" {
+				l.Dates["placed"] = p.Placed
+			}
+			for _, s := range p.Signals {
+				s.Slot = "substrate"
+				l.Signals = append(l.Signals, s)
+			}
+		}
+	}
+	r.layersPlaced()
+}
+
+// layersPlaced takes the installation date of a concrete layer as the
+// placement of the concrete that a later layer of the same group goes on.
+func (r *reader) layersPlaced() {
+	placed := map[string]Day{}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		if hasKey(l, "material", "cement-based") && l.Order != "" {
+			placed[l.Sheet+"\x00"+l.Group] = l.Dates["install"]
+		}
+	}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		d, ok := placed[l.Sheet+"\x00"+l.Group]
+		if !ok || l.Order == "" || !hasKey(l, "substrate", "cast-concrete") {
+			continue
+		}
+		if _, known := l.Dates["placed"]; !known {
+			l.Dates["placed"] = d
+		}
+	}
+}
+
+func hasKey(l *Line, slot, key string) bool {
+	for _, it := range l.Items {
+		if it.Slot != slot {
+			continue
+		}
+		for _, k := range it.Keys {
+			if k == key {
+				return true
+			}
+		}
+	}
+	return false
+}

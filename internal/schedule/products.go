@@ -1,0 +1,274 @@
+package schedule
+
+import (
+	"fmt"
+	"strings"
+
+	"abut/internal/material"
+	"abut/internal/phrase"
+)
+
+// productNames registers the tags of a product table, so that all other cells
+// can be read with them. It runs over every product table before any is read.
+func (r *reader) productNames(t *table) {
+	col := t.nameColumn()
+	for row := t.first; row <= t.last; row++ {
+		name := strings.TrimSpace(text(t.sheet, row, col))
+		if t.ownCells(row) < 2 || name == "" {
+			continue
+		}
+		p := Product{
+			ID: name, Tag: name, Sheet: t.sheet.Name, Row: row, Cells: map[string]string{}, Texts: map[string]string{},
+			Figures: map[string]Figure{}, Accepts: []Acceptance{}, KeepOff: []Target{}, Suits: []Target{}, Signals: []Said{},
+			Traits: []string{}, Keys: []string{},
+		}
+		if first, again := r.lex.tags[fold(name)]; again {
+			p.ID = fmt.Sprintf("%s@%s!%d", name, t.sheet.Name, row)
+			p.Repeats, r.sched.Products[first].Repeats = true, true
+		}
+		r.sched.Products = append(r.sched.Products, p)
+		r.lex.add(name, len(r.sched.Products)-1)
+	}
+}
+
+// nameColumn is the column that product rows are called by.
+func (t *table) nameColumn() int {
+	for _, slot := range []string{"tag", "mark", "material", "type"} {
+		if col := t.column(slot); col > 0 {
+			return col
+		}
+	}
+	return t.nums[0]
+}
+
+// describe reads what each product of a table is. References to other products
+// ("as AB-1") take the words of the cell they point at.
+func (r *reader) describe(t *table) {
+	for i := range r.sched.Products {
+		p := &r.sched.Products[i]
+		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
+			continue
+		}
+		for n, col := range t.nums {
+			slot := t.cols[n].Slot
+			if slot == "" || slot == "reference" {
+				continue
+			}
+			words := r.productWords(p, slot, text(t.sheet, p.Row, col))
+			if _, again := p.Cells[slot]; !again {
+				p.Cells[slot] = t.at(p.Row, col).Cell
+			}
+			if words != "" && !r.words.isBlank(words) {
+				p.Texts[slot] = strings.TrimPrefix(p.Texts[slot]+"; "+words, "; ")
+			}
+		}
+		r.identify(p)
+	}
+}
+
+// productWords resolves "as FM-1, low-temp. grade" to the words of FM-1's cell
+// followed by the rest.
+func (r *reader) productWords(p *Product, slot, words string) string {
+	for _, pat := range r.words.sameAs {
+		m := pat.FindStringSubmatch(words)
+		if m == nil {
+			continue
+		}
+		i, known := r.lex.tags[fold(m[1])]
+		if !known || r.sched.Products[i].ID == p.ID {
+			continue
+		}
+		rest := strings.Trim(words[len(m[0]):], " ,;.")
+		return strings.Trim(r.sched.Products[i].Texts[slot]+", "+rest, ", ")
+	}
+	return words
+}
+
+// identify names the family of a product from its description, its chemistry
+// and its own name.
+func (r *reader) identify(p *Product) {
+	var parts []string
+	for _, slot := range []string{"type", "material", "chemistry", "facer", "mark", "tag"} {
+		if w := p.Texts[slot]; w != "" && !(len(parts) > 0 && r.isTag(w)) {
+			parts = append(parts, w)
+		}
+	}
+	m := r.vocab.Describe(parts...)
+	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
+	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, m.Traits, m.Keys
+	p.Role = r.role(p.Family, p.Class, p.Name)
+}
+
+func firstNonEmpty(words ...string) string {
+	for _, w := range words {
+		if w != "" {
+			return w
+		}
+	}
+	return ""
+}
+
+// role is the job of a material by its class and family and the words for it.
+func (r *reader) role(family, class, words string) string {
+	role := r.words.roleByFamily[family]
+	if role == "" {
+		role = r.words.roleByClass[class]
+	}
+	if role == "" {
+		role = "other"
+	}
+	if role == "membrane" && r.words.hasAny(words, r.words.flashing) {
+		role = "flashing"
+	}
+	return role
+}
+
+// limits reads the figures, acceptances and keep-away lists of the products of
+// a table, once every product is known by its family.
+func (r *reader) limits(t *table) {
+	for i := range r.sched.Products {
+		p := &r.sched.Products[i]
+		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
+			continue
+		}
+		for n, col := range t.nums {
+			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col)}
+			cell, ok := t.sheet.At(p.Row, col)
+			if !ok {
+				continue
+			}
+			c.cell, c.text = cell, r.productWords(p, c.slot, strings.TrimSpace(cell.Value))
+			if !r.words.isBlank(c.text) {
+				r.productCell(p, c)
+			}
+		}
+	}
+}
+
+func (r *reader) productCell(p *Product, c source) {
+	if fig, ok := figureOf[c.slot]; ok {
+		if f, said := r.figure(c, fig.kind); said {
+			p.Figures[fig.key] = f
+			if c.slot == "apply" && f.Max != nil && f.Min != nil && *f.Max > *f.Min {
+				upper := f
+				upper.Min = f.Max
+				p.Figures["apply_max_c"] = upper
+			}
+		}
+	}
+	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
+		for _, s := range cl.Signals {
+			p.Signals = append(p.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
+		}
+	}
+	switch c.slot {
+	case "accepts", "accepts_primer":
+		r.accepts(p, c)
+	case "primer":
+		r.primerRule(p, c)
+	case "keep_off":
+		p.KeepOff = append(p.KeepOff, r.targets(p, c)...)
+	case "suits":
+		p.Suits = append(p.Suits, r.targets(p, c)...)
+	case "remark":
+		r.remarkTargets(p, c)
+	}
+}
+
+// targets lists the materials that a keep-away or suits cell names.
+func (r *reader) targets(p *Product, c source) []Target {
+	var out []Target
+	for _, part := range splitList(c.text) {
+		except := r.words.hasAny(part.text, r.words.accept.Fine)
+		for _, m := range r.near(p, part.text) {
+			tg := r.target(m, part.text[m.start:m.end], c.at)
+			tg.Except = except
+			out = append(out, tg)
+		}
+	}
+	return out
+}
+
+// remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
+func (r *reader) remarkTargets(p *Product, c source) {
+	for _, part := range splitList(c.text) {
+		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
+		if !fine && !not {
+			continue
+		}
+		for _, m := range r.near(p, part.text) {
+			tg := r.target(m, part.text[m.start:m.end], c.at)
+			tg.Except = fine && !not
+			p.KeepOff = append(p.KeepOff, tg)
+		}
+	}
+}
+
+func (r *reader) target(m mention, words string, at At) Target {
+	tg := Target{Text: words, Keys: []string{}, Products: []string{}, At: at}
+	if m.product >= 0 {
+		tg.Products = append(tg.Products, r.sched.Products[m.product].ID)
+		return tg
+	}
+	tg.Keys = targetKeys(m.mat)
+	return tg
+}
+
+// targetKeys are the keys by which a list means a material: its family and the
+// trait that names its chemistry, never a trait that many share.
+func targetKeys(m material.Material) []string {
+	if m.Family == "" {
+		return append([]string{}, m.Traits...)
+	}
+	keys := []string{m.Family}
+	if len(m.Traits) > 0 && m.Traits[0] != "metal" && m.Traits[0] != "wood" {
+		keys = append(keys, m.Traits[0])
+	}
+	return keys
+}
+
+// near finds mentions in a cell of product data, where products of one maker
+// are also called by the last words of their names ("Prime W" or "W").
+func (r *reader) near(p *Product, text string) []mention {
+	found := r.lex.find(text)
+	maker, _, _ := strings.Cut(fold(p.Tag), " ")
+	for short, list := range r.lex.short {
+		for _, i := range list {
+			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
+				continue
+			}
+			found = addShort(found, text, short, i, r.sched.Products[i].Tag)
+		}
+	}
+	return found
+}
+
+// addShort adds a product called by its short name where nothing else stands;
+// a single letter must stand in capitals.
+func addShort(found []mention, text, short string, product int, tag string) []mention {
+	low := foldKeep(text)
+	for from := 0; ; {
+		i := strings.Index(low[from:], short)
+		if i < 0 {
+			return found
+		}
+		i += from
+		from = i + len(short)
+		if !wholeWord(low, i, from) || len(short) == 1 && text[i:from] == short {
+			continue
+		}
+		free := true
+		for k, m := range found {
+			if m.start < from && i < m.end {
+				free = m.product < 0 && m.end-m.start <= len(short) && !m.unknownTag || m.unknownTag
+				if free {
+					found = append(found[:k], found[k+1:]...)
+				}
+				break
+			}
+		}
+		if free {
+			found = append(found, mention{start: i, end: from, product: product, tag: tag})
+		}
+	}
+}

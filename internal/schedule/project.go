@@ -1,0 +1,228 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+
+	"abut/internal/phrase"
+	"abut/internal/workbook"
+)
+
+// projectFacts reads everything outside the tables: title blocks, notes under
+// tables, sheets of notes.
+func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
+	inTable := map[int]bool{}
+	for _, t := range tables {
+		if t.kind == kindOther {
+			continue
+		}
+		for row := t.head[0]; row <= t.last; row++ {
+			inTable[row] = true
+		}
+	}
+	for _, row := range s.Rows {
+		if inTable[row.Number] {
+			continue
+		}
+		r.note(s, row)
+	}
+}
+
+// note reads one row outside the tables; a number or letter in a cell of its
+// own is the note's number.
+func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
+	var words []string
+	at := At{Sheet: s.Name, Row: row.Number}
+	for _, c := range row.Cells {
+		v := strings.TrimSpace(c.Value)
+		if v == "" || c.Merged {
+			continue
+		}
+		if at.Cell == "" || len(v) > 6 {
+			at.Cell = c.Ref()
+		}
+		words = append(words, v)
+	}
+	if len(words) == 0 {
+		return
+	}
+	text := strings.Join(words, " ")
+	p := &r.sched.Project
+	if p.Name == "" {
+		p.Name = words[0]
+	}
+	p.Notes = append(p.Notes, Fact{Text: text, At: at})
+	p.Places = append(p.Places, Fact{Text: text, At: at})
+	for _, cl := range r.phrase.Read(text, &heard{lex: r.lex}, phrase.Options{}) {
+		for _, s := range cl.Signals {
+			p.Signals = append(p.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at})
+		}
+	}
+	for _, sentence := range sentences(text) {
+		r.limitsIn(sentence, at)
+		r.roomIn(sentence, at)
+	}
+}
+
+// sentences parts a note at semicolons and at full stops that end a sentence.
+func sentences(text string) []string {
+	var out []string
+	for _, p := range splitList(text) {
+		out = append(out, p.text)
+	}
+	return out
+}
+
+// limitsIn finds the limits that one sentence states.
+func (r *reader) limitsIn(sentence string, at At) {
+	last := 0
+	for _, q := range r.phrase.Quantities(sentence, "") {
+		if q.Start < last {
+			continue
+		}
+		for _, rule := range r.limitRules.Figures {
+			if rule.Quantity != q.Kind || !r.fits(sentence, rule.Words, rule.Unless) {
+				continue
+			}
+			before := sentence[last:q.End]
+			r.sched.Project.Limits = append(r.sched.Project.Limits, r.limit(rule, q, sentence, before, at))
+			break
+		}
+		last = q.End
+	}
+	for _, rule := range r.limitRules.Words {
+		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
+			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
+		}
+	}
+}
+
+func (r *reader) fits(sentence string, words, unless []string) bool {
+	return (len(words) == 0 || r.words.hasAny(sentence, words)) && !r.words.hasAny(sentence, unless)
+}
+
+func (r *reader) allOf(sentence string, all [][]string) bool {
+	for _, words := range all {
+		if !r.words.hasAny(sentence, words) {
+			return false
+		}
+	}
+	return true
+}
+
+// limit builds one limit; before is the part of the sentence since the last
+// figure, where the words that narrow it stand.
+func (r *reader) limit(rule limitFigure, q phrase.Quantity, sentence, before string, at At) Limit {
+	l := Limit{Kind: rule.Kind, Text: strings.TrimSpace(sentence), At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+	value := q.Min
+	if value == nil {
+		value = q.Max
+	}
+	if bound := firstNonEmpty(q.Bound, rule.Bound); bound == "min" || rule.Bound == "min" && bound != "max" {
+		l.Min = value
+	} else {
+		l.Max = firstOf(q.Max, value)
+	}
+	if rule.Roles {
+		l.Roles = r.rolesIn(before)
+	}
+	if rule.Keys {
+		l.Keys = r.keysIn(before)
+	}
+	if rule.Scope {
+		l.Scope = r.scopeIn(before)
+	}
+	if rule.Place {
+		l.Scope = r.placeIn(sentence)
+	}
+	if rule.When {
+		l.When = r.whenIn(before)
+	}
+	return l
+}
+
+func firstOf(a, b *float64) *float64 {
+	if a != nil {
+		return a
+	}
+	return b
+}
+
+func (r *reader) rolesIn(text string) []string {
+	out := []string{}
+	for role, words := range r.limitRules.Roles {
+		if r.words.hasAny(text, words) {
+			out = append(out, role)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (r *reader) whenIn(text string) []string {
+	out := []string{}
+	for id, words := range r.limitRules.When {
+		if r.words.hasAny(text, words) {
+			out = append(out, id)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (r *reader) scopeIn(text string) string {
+	for scope, words := range r.limitRules.Scopes {
+		if r.words.hasAny(text, words) {
+			return scope
+		}
+	}
+	return ""
+}
+
+// keysIn lists the chemistry that the words before a figure name ("asphaltic
+// and butyl sheets").
+func (r *reader) keysIn(text string) []string {
+	out := []string{}
+	for _, m := range r.vocab.Find(text) {
+		if len(m.Traits) > 0 && !slices.Contains(out, m.Traits[0]) {
+			out = append(out, m.Traits[0])
+		}
+	}
+	return out
+}
+
+// placeIn finds the place that a limit is stated for: a word of it stands in
+// the place of some line.
+func (r *reader) placeIn(sentence string) string {
+	for _, w := range headingWords(sentence) {
+		if len(w) > 4 && r.placeWords[w] {
+			return w
+		}
+	}
+	return ""
+}
+
+// roomIn finds stated indoor conditions: a temperature or a relative humidity
+// with words of a room.
+func (r *reader) roomIn(sentence string, at At) {
+	rules := r.limitRules.Indoor
+	if !r.fits(sentence, rules.Words, rules.Unless) {
+		return
+	}
+	room := Room{Text: sentence, At: at}
+	for _, q := range r.phrase.Quantities(sentence, "") {
+		switch {
+		case q.Kind == "temperature" && q.Min != nil && room.TempC == nil:
+			room.TempC = q.Min
+		case q.Kind == "ratio" && q.Min != nil && room.RH == nil:
+			rh := *q.Min
+			if rh > 1 {
+				rh /= 100
+			}
+			room.RH = &rh
+		}
+	}
+	if room.TempC != nil || room.RH != nil {
+		r.sched.Project.Indoor = append(r.sched.Project.Indoor, room)
+	}
+}

@@ -1,0 +1,255 @@
+package schedule
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"strings"
+
+	"abut/internal/material"
+	"abut/internal/phrase"
+	"abut/internal/workbook"
+)
+
+// Reader turns workbooks into schedules. It is safe for concurrent use.
+type Reader struct {
+	phrase *phrase.Reader
+	vocab  *material.Vocabulary
+	head   *headings
+	words  *wordlists
+	limits *limitRules
+}
+
+// NewReader loads the vocabularies from a policy tree.
+func NewReader(fsys fs.FS) (*Reader, error) {
+	p, err := phrase.From(fsys)
+	if err != nil {
+		return nil, err
+	}
+	v, err := material.Load(fsys)
+	if err != nil {
+		return nil, err
+	}
+	h, err := loadHeadings(fsys)
+	if err != nil {
+		return nil, err
+	}
+	w, err := loadWordlists(fsys)
+	if err != nil {
+		return nil, err
+	}
+	l, err := loadLimitRules(fsys)
+	if err != nil {
+		return nil, err
+	}
+	return &Reader{phrase: p, vocab: v, head: h, words: w, limits: l}, nil
+}
+
+// Vocabulary gives the words that materials are known by.
+func (rd *Reader) Vocabulary() *material.Vocabulary { return rd.vocab }
+
+// Phrases gives the reader of quantities, dates and clauses.
+func (rd *Reader) Phrases() *phrase.Reader { return rd.phrase }
+
+// Settings are what a project's settings file says of its workbooks.
+type Settings struct {
+	Country string            // two letters; decides the order of day and month where nothing else does
+	Columns map[string]string // heading -> slot
+}
+
+// reader is one run over one workbook.
+type reader struct {
+	phrase     *phrase.Reader
+	vocab      *material.Vocabulary
+	head       *headings
+	words      *wordlists
+	limitRules *limitRules
+	lex        *lexicon
+	marks      map[string]bool
+	placeWords map[string]bool
+	country    string
+	set        Settings
+	sched      *Schedule
+}
+
+// NoTable is the error of a workbook in which no schedule was found.
+type NoTable struct {
+	Path     string
+	Headings []string // the texts that looked most like headings
+}
+
+// Error names the file and what to do.
+func (e *NoTable) Error() string {
+	return fmt.Sprintf("%s: no material schedule found; a schedule needs a heading row with at least a material or tag column and one of substrate, primer, adjacent materials, lap, edge or cover date (name the columns in abut.yaml if they are called otherwise)", e.Path)
+}
+
+// Read reads one workbook. It fails where no table of materials is found.
+func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
+	r := &reader{
+		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
+		lex: newLexicon(rd.vocab), marks: map[string]bool{}, placeWords: map[string]bool{}, country: set.Country, set: set,
+		sched: &Schedule{
+			File: b.Path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
+			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
+			Reading: Reading{Sheets: []SheetRead{}, Tables: []Table{}, Unread: []Unread{}, Skipped: []Unread{}},
+		},
+	}
+	all := r.tables(b)
+	if len(all) == 0 {
+		return nil, &NoTable{Path: b.Path}
+	}
+	r.each(all, kindProducts, r.productNames)
+	r.lex.done()
+	r.each(all, kindProducts, r.describe)
+	r.each(all, kindProducts, r.limits)
+	r.each(all, kindSchedule, r.collectMarks)
+	r.each(all, kindSchedule, r.collectPlaces)
+	for i := range b.Sheets {
+		r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+	}
+	r.each(all, kindPours, r.pours)
+	r.each(all, kindSchedule, r.lines)
+	r.relatives()
+	r.poured()
+	r.spans()
+	r.account(b, all)
+	if len(r.sched.Lines) == 0 {
+		return nil, &NoTable{Path: b.Path}
+	}
+	return r.sched, nil
+}
+
+// tables finds and classifies the tables of every sheet.
+func (r *reader) tables(b *workbook.Book) []*table {
+	var all []*table
+	for i := range b.Sheets {
+		s := &b.Sheets[i]
+		if s.Kind != workbook.Worksheet {
+			continue
+		}
+		for _, t := range r.findTables(s) {
+			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
+			t.kind = t.classify()
+			r.units(t)
+			all = append(all, t)
+		}
+	}
+	for _, t := range all {
+		r.fillUnknown(t)
+	}
+	return all
+}
+
+func (r *reader) each(all []*table, kind string, do func(*table)) {
+	for _, t := range all {
+		if t.kind == kind {
+			do(t)
+		}
+	}
+}
+
+func onSheet(all []*table, s *workbook.Sheet) []*table {
+	var out []*table
+	for _, t := range all {
+		if t.sheet == s {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// collectPlaces lists the words of the places of a table, which limits may be
+// stated for.
+func (r *reader) collectPlaces(t *table) {
+	for _, slot := range []string{"place", "group", "mark"} {
+		col := t.column(slot)
+		for row := t.first; col > 0 && row <= t.last; row++ {
+			for _, w := range headingWords(text(t.sheet, row, col)) {
+				r.placeWords[w] = true
+			}
+		}
+	}
+}
+
+// units finds the unit that a heading gives to the bare figures below it.
+func (r *reader) units(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		fig, ok := figureOf[c.Slot]
+		if !ok {
+			continue
+		}
+		c.Unit = r.unitIn(c.Heading, fig.kind, c.Slot)
+	}
+}
+
+// unitIn tries the words of a heading as units of the kind.
+func (r *reader) unitIn(heading, kind, slot string) string {
+	low := strings.Join(headingWords(heading), " ")
+	if s := r.head.bySlot[slot]; s != nil {
+		for word, unit := range s.units {
+			if indexWords(strings.Fields(low), strings.Fields(word)) >= 0 {
+				return unit
+			}
+		}
+	}
+	fields := strings.FieldsFunc(heading, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;", c) })
+	for n := 3; n >= 1; n-- {
+		for i := len(fields) - n; i >= 0; i-- {
+			unit := strings.Join(fields[i:i+n], " ")
+			for _, q := range r.phrase.Quantities("7 "+unit, "") {
+				if q.Kind == kind && q.Unit != "" && strings.HasPrefix(strings.ToLower(unit), strings.ToLower(q.Unit)) {
+					return q.Unit
+				}
+			}
+		}
+	}
+	return ""
+}
+
+type limitFigure struct {
+	Kind     string   `json:"kind"`
+	Quantity string   `json:"quantity"`
+	Bound    string   `json:"bound"`
+	Words    []string `json:"words"`
+	Unless   []string `json:"unless"`
+	Roles    bool     `json:"roles"`
+	Keys     bool     `json:"keys"`
+	Scope    bool     `json:"scope"`
+	Place    bool     `json:"place"`
+	When     bool     `json:"when"`
+}
+
+type limitWords struct {
+	Kind   string     `json:"kind"`
+	All    [][]string `json:"all"`
+	Any    []string   `json:"any"`
+	Unless []string   `json:"unless"`
+}
+
+// limitRules are how notes state limits, from policies/knowledge/limits.json.
+type limitRules struct {
+	Figures []limitFigure       `json:"figures"`
+	Words   []limitWords        `json:"words"`
+	Roles   map[string][]string `json:"roles"`
+	Scopes  map[string][]string `json:"scopes"`
+	When    map[string][]string `json:"when"`
+	Indoor  struct {
+		Words  []string `json:"words"`
+		Unless []string `json:"unless"`
+	} `json:"indoor"`
+}
+
+func loadLimitRules(fsys fs.FS) (*limitRules, error) {
+	raw, err := fs.ReadFile(fsys, "knowledge/limits.json")
+	if err != nil {
+		return nil, fmt.Errorf("limit words: %w", err)
+	}
+	var file struct {
+		Limits limitRules `json:"limits"`
+	}
+	if err := json.Unmarshal(raw, &file); err != nil {
+		return nil, fmt.Errorf("limit words knowledge/limits.json: %w", err)
+	}
+	return &file.Limits, nil
+}

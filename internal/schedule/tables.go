@@ -1,0 +1,242 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// table is one heading block of a sheet with the rows under it.
+type table struct {
+	id    string
+	kind  string // schedule, products, pours, other
+	sheet *workbook.Sheet
+	head  []int
+	first int
+	last  int // last data row
+	end   int // last row before the next heading or the end of the sheet
+	cols  []Column
+	nums  []int // column number of each of cols
+}
+
+// column finds the number of the first column of a slot, 0 if the table has none.
+func (t *table) column(slot string) int {
+	for i, c := range t.cols {
+		if c.Slot == slot {
+			return t.nums[i]
+		}
+	}
+	return 0
+}
+
+func (t *table) has(slots ...string) int {
+	n := 0
+	for _, s := range slots {
+		if t.column(s) > 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// text is the current text of a cell, without surrounding space.
+func text(s *workbook.Sheet, row, col int) string {
+	c, ok := s.At(row, col)
+	if !ok {
+		return ""
+	}
+	return strings.TrimSpace(c.Value)
+}
+
+// maxHead is how many rows a heading may take up.
+const maxHead = 3
+
+// headingBlock is a candidate for a heading: its rows and the slot of each column.
+type headingBlock struct {
+	rows  int
+	cols  []Column
+	nums  []int
+	known int
+}
+
+// findTables finds every heading of a sheet and the rows that belong to it.
+func (r *reader) findTables(s *workbook.Sheet) []*table {
+	var tables []*table
+	for row := 1; row <= s.MaxRow; {
+		b, ok := r.headingAt(s, row)
+		if !ok {
+			row++
+			continue
+		}
+		t := &table{sheet: s, cols: b.cols, nums: b.nums, first: row + b.rows}
+		for i := range b.rows {
+			t.head = append(t.head, row+i)
+		}
+		tables = append(tables, t)
+		row += b.rows
+	}
+	for i, t := range tables {
+		t.end = s.MaxRow
+		if i+1 < len(tables) {
+			t.end = tables[i+1].head[0] - 1
+		}
+		t.bound()
+	}
+	return slices.DeleteFunc(tables, func(t *table) bool { return t.last < t.first })
+}
+
+// headingAt tries one, two and three rows as a heading and keeps the block that
+// makes most columns known; a further row must make more of them known.
+func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
+	var best headingBlock
+	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
+		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
+			break
+		}
+		b := r.assign(s, row, n)
+		if b.known > best.known {
+			best = b
+		}
+	}
+	filled := 0
+	for _, c := range best.cols {
+		if c.Heading != "" {
+			filled++
+		}
+	}
+	return best, best.known >= 3 && best.known*5 >= filled*2
+}
+
+// mayContinueHeading tells whether a row could be the lower part of a heading:
+// no dates or numbers, and short words only.
+func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
+	words := 0
+	for col := 1; col <= s.MaxCol; col++ {
+		c, ok := s.At(row, col)
+		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
+			continue
+		}
+		if c.Kind == workbook.Number || c.Kind == workbook.Date {
+			return false
+		}
+		words++
+		if len(headingWords(c.Value)) > 6 {
+			return false
+		}
+	}
+	return words > 0
+}
+
+// assign gives each column under a heading block the slot that suits it best;
+// most slots stand once, and the surest column takes them.
+func (r *reader) assign(s *workbook.Sheet, row, n int) headingBlock {
+	type bid struct {
+		col int
+		guess
+	}
+	b := headingBlock{rows: n}
+	var bids []bid
+	for col := 1; col <= s.MaxCol; col++ {
+		group, sub := headingText(s, row, n, col)
+		if group == "" && sub == "" && columnEmpty(s, row+n, col) {
+			continue
+		}
+		b.nums = append(b.nums, col)
+		c := Column{Letter: workbook.ColumnName(col), Heading: strings.TrimSpace(group + " " + sub)}
+		c.Hidden = s.ColHidden(col)
+		b.cols = append(b.cols, c)
+		for _, g := range r.head.guesses(group, sub) {
+			bids = append(bids, bid{len(b.cols) - 1, g})
+		}
+	}
+	slices.SortStableFunc(bids, func(x, y bid) int {
+		switch {
+		case x.score > y.score:
+			return -1
+		case x.score < y.score:
+			return 1
+		}
+		return x.col - y.col
+	})
+	taken := map[string]bool{}
+	for _, x := range bids {
+		c := &b.cols[x.col]
+		slot := r.head.bySlot[x.slot]
+		if c.Slot != "" || taken[x.slot] && !slot.many {
+			continue
+		}
+		if !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+			continue
+		}
+		taken[x.slot] = true
+		c.Slot, c.Confidence = x.slot, min(x.score, 1)
+		c.Why = "heading says \"" + x.words + "\""
+		b.known++
+	}
+	return b
+}
+
+// headingText gives the merged group heading over a column and its own heading.
+func headingText(s *workbook.Sheet, row, n, col int) (group, sub string) {
+	var parts []string
+	for i := range n {
+		t := strings.Join(strings.Fields(text(s, row+i, col)), " ")
+		if t != "" && !slices.Contains(parts, t) {
+			parts = append(parts, t)
+		}
+	}
+	switch len(parts) {
+	case 0:
+		return "", ""
+	case 1:
+		return "", parts[0]
+	}
+	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1]
+}
+
+func columnEmpty(s *workbook.Sheet, from, col int) bool {
+	for row := from; row <= min(s.MaxRow, from+200); row++ {
+		if text(s, row, col) != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// bound finds the last data row: the last row with at least two cells of its
+// own in known columns. After an empty row, rows that fill far fewer columns
+// than the table does are notes under it.
+func (t *table) bound() {
+	t.last = t.first - 1
+	sum, rows, gap := 0, 0, false
+	for row := t.first; row <= t.end; row++ {
+		n := t.ownCells(row)
+		if n == 0 {
+			gap = true
+			continue
+		}
+		if gap && rows > 0 && n*3*rows < sum {
+			break
+		}
+		gap = false
+		if n == 1 {
+			continue
+		}
+		t.last = row
+		sum, rows = sum+n, rows+1
+	}
+}
+
+// ownCells counts the cells of a row that stand in the table's columns and are
+// not a merged cell's shadow.
+func (t *table) ownCells(row int) int {
+	n := 0
+	for _, col := range t.nums {
+		c, ok := t.sheet.At(row, col)
+		if ok && !c.Merged && (strings.TrimSpace(c.Value) != "" || c.Struck != "") {
+			n++
+		}
+	}
+	return n
+}

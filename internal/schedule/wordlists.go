@@ -1,0 +1,91 @@
+package schedule
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"regexp"
+	"strings"
+)
+
+// wordlists are the words by which a schedule says nothing, the same again, or
+// which job a material has; from policies/knowledge/reading.json.
+type wordlists struct {
+	blank, ditto, none map[string]bool
+	noLimit            []string
+	sameAs             []*regexp.Regexp
+	roleByClass        map[string]string
+	roleByFamily       map[string]string
+	flashing           []string
+	accept             acceptanceWords
+}
+
+type acceptanceWords struct {
+	None   []string `json:"none"`
+	Only   []string `json:"only"`
+	Rest   []string `json:"rest"`
+	Primer []string `json:"primer"`
+	Not    []string `json:"not"`
+	Fine   []string `json:"fine"`
+}
+
+func loadWordlists(fsys fs.FS) (*wordlists, error) {
+	raw, err := fs.ReadFile(fsys, "knowledge/reading.json")
+	if err != nil {
+		return nil, fmt.Errorf("reading words: %w", err)
+	}
+	var file struct {
+		Reading struct {
+			Blank        []string          `json:"blank"`
+			NoLimit      []string          `json:"no_limit"`
+			None         []string          `json:"none"`
+			Ditto        []string          `json:"ditto"`
+			SameAs       []string          `json:"same_as"`
+			RoleByClass  map[string]string `json:"roles_by_class"`
+			RoleByFamily map[string]string `json:"roles_by_family"`
+			Flashing     []string          `json:"flashing_words"`
+			Acceptance   acceptanceWords   `json:"acceptance"`
+		} `json:"reading"`
+	}
+	if err := json.Unmarshal(raw, &file); err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
+	}
+	f := file.Reading
+	same, err := compileAll(f.SameAs)
+	if err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: same_as: %w", err)
+	}
+	return &wordlists{
+		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
+		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, accept: f.Acceptance,
+	}, nil
+}
+
+// isBlank holds for cells that say there is nothing: empty, a dash, NULL.
+func (w *wordlists) isBlank(s string) bool {
+	return w.blank[strings.ToLower(strings.TrimSpace(s))]
+}
+
+// isNone holds for cells that say that none is used: none, not required.
+func (w *wordlists) isNone(s string) bool {
+	return w.none[strings.ToLower(strings.TrimSpace(s))]
+}
+
+// hasAny tells whether one of the phrases stands in the text as whole words.
+func (w *wordlists) hasAny(text string, phrases []string) bool {
+	low := foldKeep(text)
+	for _, p := range phrases {
+		for from := 0; ; {
+			i := strings.Index(low[from:], p)
+			if i < 0 {
+				break
+			}
+			i += from
+			from = i + len(p)
+			if wholeWord(low, i, from) {
+				return true
+			}
+		}
+	}
+	return false
+}
