@@ -15,10 +15,35 @@ _in_row(line, id) := [t |
 	some s in line.signals
 	s.id == id
 	s.slot in data.pairing.surface.slots
-	here := [x | some x in line.signals; x.at == s.at]
+	here := [x | some x in line.signals; _is_beside(line, x.at, s.at)]
 	not _is_cleared(line.signals, here)
-	t := {"text": s.text, "at": s.at, "slot": s.slot, "here": true, "stays": _says(here, "left_on")}
+	t := {
+		"text": s.text,
+		"at": s.at,
+		"slot": s.slot,
+		"here": _is_own(line, s.at),
+		"stays": _says(here, "left_on"),
+	}
 ]
+
+# In the row itself words belong together by the cell, on the sheet of pours by the row.
+_is_beside(line, at, other) if {
+	_is_own(line, other)
+	at == other
+}
+
+_is_beside(line, at, other) if {
+	not _is_own(line, other)
+	at.sheet == other.sheet
+	at.row == other.row
+}
+
+default _is_own(_, _) := false
+
+_is_own(line, at) if {
+	at.sheet == line.sheet
+	at.row == line.row
+}
 
 _in_pour(line, id) := [t |
 	some pour in pours_of(line)

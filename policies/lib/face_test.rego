@@ -5,6 +5,17 @@ import data.lib.face
 
 _pour(name, row) := {"name": name, "signals": [], "at": {"sheet": "Pours", "row": row, "cell": ""}}
 
+test_words_of_a_pour_belong_together_by_its_row if {
+	told := object.union(bench.said("curing_compound", "wax"), {
+		"slot": "substrate",
+		"at": {"sheet": "Pours", "row": 10, "cell": "D10"},
+	})
+	left := object.union(bench.said("left_on", "not cleaned"), {"at": {"sheet": "Pours", "row": 10, "cell": "E10"}})
+	line := bench.line("W!12", 12, {"signals": [told, left]})
+	found := face.told(line, "curing_compound") with input.pours as []
+	[[t.here, t.stays] | some t in found] == [[false, true]]
+}
+
 test_pours_of[name] if {
 	dated := {"dates": {"placed": {"at": {"sheet": "Pours", "row": 10, "cell": "B10"}}}}
 	some name, case in {

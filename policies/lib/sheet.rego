@@ -62,7 +62,7 @@ _is_narrower(one, under) if one.key in under.keys
 _is_narrower(one, under) if regex.match(one.words, lower(under.text))
 
 # takes says how a target of product data covers a substrate: 3 by name, 2 by family or trait, 1 by its kind, 0 as
-# one of all; undefined where it does not.
+# one of all ("*"); undefined where it does not.
 takes(accepted, under) := 3 if {
 	target.names(accepted, under)
 } else := 2 if {
@@ -70,6 +70,8 @@ takes(accepted, under) := 3 if {
 } else := 1 if {
 	some kind in kinds(accepted.keys)
 	kind in kinds(under.keys)
+} else := 0 if {
+	"*" in accepted.keys
 } else := 0 if {
 	not is_read(accepted)
 	regex.match(data.pairing.kinds.all_words, lower(accepted.text))

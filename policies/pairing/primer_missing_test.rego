@@ -68,6 +68,16 @@ test_silent[name] if {
 	count(_found(case.items, case.more)) == 0
 }
 
+test_star_means_every_substrate if {
+	product := bench.product("FM-1", {"accepts": [bench.accepts("", ["*"], "listed", ["P-1"])]})
+	found := primer_missing.findings with input as bench.schedule(
+		[bench.own(bench.sbs), bench.plywood],
+		_dash,
+		[product],
+	)
+	count(found) == 1
+}
+
 test_all_substrates if {
 	product := bench.product("FM-1", {"accepts": [bench.accepts("all substrates", [], "always", [])]})
 	found := primer_missing.findings with input as bench.schedule(
