@@ -6,6 +6,7 @@ package engine
 import (
 	"io/fs"
 	"slices"
+	"sync"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/storage"
@@ -53,13 +54,16 @@ func Load(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
+	e := &Engine{rules: rules, options: opts}
+	var wait sync.WaitGroup
+	wait.Go(func() {
+		e.store = inmem.NewFromObjectWithOpts(tree.data,
+			inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true))
+	})
 	groups, err := compileGroups(tree, rules)
+	wait.Wait()
 	if err != nil {
 		return nil, err
-	}
-	e := &Engine{
-		rules: rules, options: opts,
-		store: inmem.NewFromObjectWithOpts(tree.data, inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true)),
 	}
 	return e, e.prepare(groups)
 }

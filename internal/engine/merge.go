@@ -19,12 +19,12 @@ const (
 	newLayer  layer = true
 )
 
-// mergeFile puts the object of a file where its folder is in the tree, as OPA
+// readData puts the object of a file where its folder is in the tree, as OPA
 // does for a folder: contact/limits.json goes under data.contact.
-func mergeFile(data map[string]any, s source, l layer) Problems {
+func readData(s source) (map[string]any, Problems) {
 	content, err := decode(s.text)
 	if err != nil {
-		return Problems{{File: s.name, Line: lineOf(s.text, err), Message: err.Error()}}
+		return nil, Problems{{File: s.name, Line: lineOf(s.text, err), Message: err.Error()}}
 	}
 	if folder := path.Dir(s.path); folder != "." {
 		parts := strings.Split(folder, "/")
@@ -32,7 +32,7 @@ func mergeFile(data map[string]any, s source, l layer) Problems {
 			content = map[string]any{parts[i]: content}
 		}
 	}
-	return mergeInto(data, content, l, s.name)
+	return content, nil
 }
 
 func decode(text []byte) (map[string]any, error) {

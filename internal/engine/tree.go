@@ -8,7 +8,6 @@ import (
 	"path"
 	"path/filepath"
 	"runtime"
-	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -30,10 +29,14 @@ type tree struct {
 	data    map[string]any
 }
 
-// source is one file of a tree: its name for messages, its path in the tree.
+// source is one file of a tree: its name for messages, its path in the tree,
+// and what was read of it.
 type source struct {
 	name, path string
 	text       []byte
+	module     *ast.Module
+	data       map[string]any
+	problems   Problems
 }
 
 func readTree(opts Options) (*tree, error) {
@@ -65,9 +68,14 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 	if err != nil {
 		return err
 	}
-	modules, err := parseAll(sources)
-	if err != nil {
+	if err := parseAll(sources); err != nil {
 		return err
+	}
+	modules := map[string]*ast.Module{}
+	for _, s := range sources {
+		if s.module != nil {
+			modules[s.name] = s.module
+		}
 	}
 	var problems Problems
 	if g != nil {
@@ -79,9 +87,7 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 	maps.Copy(t.modules, modules)
 	own := map[string]any{}
 	for _, s := range sources {
-		if isData(s.path) {
-			problems = append(problems, mergeFile(own, s, sameLayer)...)
-		}
+		problems = append(problems, mergeInto(own, s.data, sameLayer, s.name)...)
 	}
 	if err := problems.asError(); err != nil {
 		return err
@@ -135,32 +141,38 @@ func isPolicy(p string) bool {
 
 func isData(p string) bool { return strings.HasSuffix(p, ".json") }
 
-// parseAll parses on all processors: it is half of the time to start.
-func parseAll(sources []source) (map[string]*ast.Module, error) {
-	found := slices.DeleteFunc(slices.Clone(sources), func(s source) bool { return !isPolicy(s.path) })
-	modules := make([]*ast.Module, len(found))
-	failed := make([]Problems, len(found))
+// parseAll parses on all processors: it is a good part of the time to start.
+func parseAll(sources []source) error {
 	options := ast.ParserOptions{ProcessAnnotation: true, RegoVersion: ast.RegoV1, Capabilities: capabilities()}
 	var group errgroup.Group
 	group.SetLimit(runtime.GOMAXPROCS(0))
-	for i, s := range found {
+	for i := range sources {
 		group.Go(func() error {
-			module, err := ast.ParseModuleWithOpts(s.name, string(s.text), options)
-			if err != nil {
-				failed[i] = problemsOf(s.name, err)
-			} else if module == nil {
-				failed[i] = Problems{{File: s.name, Message: "the file is empty"}}
-			}
-			modules[i] = module
+			sources[i].parse(options)
 			return nil
 		})
 	}
 	if err := group.Wait(); err != nil {
-		return nil, err
+		return err
 	}
-	byFile := make(map[string]*ast.Module, len(found))
-	for i, s := range found {
-		byFile[s.name] = modules[i]
+	var problems Problems
+	for _, s := range sources {
+		problems = append(problems, s.problems...)
 	}
-	return byFile, slices.Concat(failed...).asError()
+	return problems.asError()
+}
+
+func (s *source) parse(options ast.ParserOptions) {
+	if isData(s.path) {
+		s.data, s.problems = readData(*s)
+		return
+	}
+	module, err := ast.ParseModuleWithOpts(s.name, string(s.text), options)
+	switch {
+	case err != nil:
+		s.problems = problemsOf(s.name, err)
+	case module == nil:
+		s.problems = Problems{{File: s.name, Message: "the file is empty"}}
+	}
+	s.module = module
 }
