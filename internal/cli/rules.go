@@ -15,12 +15,13 @@ import (
 // metadata alone.
 func newRules(s Streams) *cobra.Command {
 	var format string
+	var folders []string
 	cmd := &cobra.Command{
 		Use:   "rules [ID]",
 		Short: "List the rules, or tell why one fires and what to do",
 		Args:  cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
-			rules, err := engine.Catalogue(engine.Options{})
+			rules, err := engine.Catalogue(engine.Options{Folders: folders})
 			if err != nil {
 				return fmt.Errorf("load the rules: %w", err)
 			}
@@ -35,6 +36,7 @@ func newRules(s Streams) *cobra.Command {
 		},
 	}
 	cmd.Flags().StringVar(&format, "format", "text", "text or json")
+	cmd.Flags().StringArrayVar(&folders, "policies", nil, "folder with an office's own rules and data; may be repeated")
 	return cmd
 }
 

@@ -268,6 +268,28 @@ func TestURI(t *testing.T) {
 	}
 }
 
+func TestFails(t *testing.T) {
+	finding := func(severity string, waived *engine.Waived) []engine.Finding {
+		return []engine.Finding{{Severity: severity, Waived: waived}}
+	}
+	tests := map[string]struct {
+		run  Run
+		want bool
+	}{
+		"nothing":                  {Run{}, false},
+		"error":                    {Run{Findings: finding("error", nil)}, true},
+		"waived error":             {Run{Findings: finding("error", &engine.Waived{})}, false},
+		"warning":                  {Run{Findings: finding("warning", nil)}, false},
+		"warning, asked for":       {Run{Findings: finding("warning", nil), FailAt: "warning"}, true},
+		"note, warnings asked for": {Run{Findings: finding("note", nil), FailAt: "warning"}, false},
+	}
+	for name, tc := range tests {
+		if got := tc.run.Fails(); got != tc.want {
+			t.Errorf("%s: got %v, want %v", name, got, tc.want)
+		}
+	}
+}
+
 func TestUnknownFormat(t *testing.T) {
 	if err := Write(io.Discard, "pdf", Run{}); err == nil || !strings.Contains(err.Error(), "text, json") {
 		t.Errorf("got %v", err)
