@@ -54,8 +54,10 @@ func (f *finder) own() {
 		switch {
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
-		case it.Slot == "remark" || it.Slot == "material":
-			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && it.Slot == "remark"))
+		case it.Slot == "remark":
+			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != ""))
+		case it.Slot == "material" && it.Relation != "":
+			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		}
 	}
 	f.primerOnBed()

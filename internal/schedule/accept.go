@@ -10,7 +10,7 @@ type part struct{ text string }
 
 // splitList parts a cell at semicolons, line breaks and full stops that end a
 // sentence, never inside brackets.
-func splitList(text string) []part {
+func (w *wordlists) splitList(text string) []part {
 	var out []part
 	depth, start := 0, 0
 	cut := func(end int) {
@@ -25,7 +25,7 @@ func splitList(text string) []part {
 		case c == ')':
 			depth--
 		case depth > 0:
-		case c == ';' || c == '\n' || c == '.' && endsSentence(text, i):
+		case c == ';' || c == '\n' || c == '.' && w.endsSentence(text, i):
 			cut(i)
 			start = i + 1
 		}
@@ -35,14 +35,17 @@ func splitList(text string) []part {
 }
 
 // endsSentence tells a full stop from the point of an abbreviation: a capital
-// follows it, and the word before is not short.
-func endsSentence(text string, i int) bool {
+// follows it, and the word before is no abbreviation.
+func (w *wordlists) endsSentence(text string, i int) bool {
 	rest := strings.TrimLeft(text[i+1:], " ")
-	if rest == "" || rest == text[i+1:] {
-		return rest == ""
+	if rest == "" {
+		return true
 	}
-	word := text[strings.LastIndexAny(text[:i], " ,(")+1 : i]
-	return rest[0] >= 'A' && rest[0] <= 'Z' && len(word) > 4 || rest[0] >= 'A' && rest[0] <= 'Z' && strings.ToUpper(word) == word
+	if rest == text[i+1:] || rest[0] < 'A' || rest[0] > 'Z' {
+		return false
+	}
+	word := text[strings.LastIndexAny(text[:i], " ,(/")+1 : i]
+	return len(word) > 1 && !w.abbreviations[strings.ToLower(word)]
 }
 
 // accepts reads the substrates that product data accepts, each with its primer.
@@ -51,7 +54,7 @@ func (r *reader) accepts(p *Product, c source) {
 		p.Suits = append(p.Suits, r.targets(p, c)...)
 		return
 	}
-	for _, piece := range splitList(c.text) {
+	for _, piece := range r.words.splitList(c.text) {
 		r.acceptPart(p, c, piece.text)
 	}
 }
@@ -146,7 +149,7 @@ func (r *reader) primerRule(p *Product, c source) {
 	if p.Role == "primer" {
 		return
 	}
-	for _, piece := range splitList(c.text) {
+	for _, piece := range r.words.splitList(c.text) {
 		rule, list := r.primerWords(p, piece.text)
 		if r.words.isNone(piece.text) {
 			rule = "none"

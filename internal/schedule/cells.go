@@ -50,17 +50,22 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		f.NoLimit = true
 		return f, true
 	}
+	other := false
 	for _, q := range r.phrase.Quantities(c.text, hint(kind, c.unit)) {
 		if q.Kind != kind {
+			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
 		}
 		f.take(q)
 		f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit)
 		return f, true
 	}
-	f.Problem = "not a figure"
-	if startsWithDigit(c.text) {
+	switch {
+	case other:
+	case startsWithDigit(c.text):
 		f.Problem = "no unit"
+	default:
+		f.Problem = "not a figure"
 	}
 	return f, true
 }

@@ -128,7 +128,7 @@ func (h *headings) match(text string) []guess {
 		s := &h.slots[i]
 		g := guess{slot: s.name}
 		for _, phrase := range s.words {
-			at := indexWords(all, phrase)
+			at, exact := indexWords(all, phrase)
 			if at < 0 {
 				continue
 			}
@@ -138,6 +138,9 @@ func (h *headings) match(text string) []guess {
 			}
 			if at == 0 {
 				score += 0.02 // the first words of a heading name it
+			}
+			if !exact {
+				score -= 0.01 // "layer" is the number of a layer before it is "layers"
 			}
 			if score > g.score {
 				g.score, g.words = score, strings.Join(phrase, " ")
@@ -199,20 +202,25 @@ func set(words []string) map[string]bool {
 	return out
 }
 
-// indexWords finds the phrase as consecutive words; a plural s is the same word.
-func indexWords(words, phrase []string) int {
+// indexWords finds the phrase as consecutive words; a plural s is the same word
+// but not exact. It gives -1 where the phrase does not stand.
+func indexWords(words, phrase []string) (at int, exact bool) {
 	for i := 0; i+len(phrase) <= len(words); i++ {
-		hit := true
+		hit, same := true, true
 		for j, p := range phrase {
 			w := words[i+j]
-			if w != p && w != p+"s" && w+"s" != p {
+			if w == p {
+				continue
+			}
+			same = false
+			if w != p+"s" && w+"s" != p {
 				hit = false
 				break
 			}
 		}
 		if hit {
-			return i
+			return i, same
 		}
 	}
-	return -1
+	return -1, false
 }

@@ -91,18 +91,41 @@ type mention struct {
 	mat        material.Material
 }
 
-// find lists the mentions of a text in order. tagsOnly leaves the vocabulary out.
+// find lists the mentions of a text in order: tags first, then the materials
+// in what is left.
 func (l *lexicon) find(text string) []mention {
 	found := l.findTags(text)
+	return l.materials(found, mask(text, found), 0)
+}
+
+// findListed reads a list, where every comma parts two materials ("wood,
+// concrete").
+func (l *lexicon) findListed(text string) []mention {
+	found := l.findTags(text)
+	rest := mask(text, found)
+	for start := 0; start < len(rest); {
+		end := start + strings.IndexAny(rest[start:]+",", ",;/|")
+		found = l.materials(found, rest[start:end], start)
+		start = end + 1
+	}
+	slices.SortFunc(found, func(a, b mention) int { return a.start - b.start })
+	return found
+}
+
+// mask blanks out what was found, keeping the length of the text.
+func mask(text string, found []mention) string {
 	rest := []byte(text)
 	for _, m := range found {
 		for i := m.start; i < m.end; i++ {
-			rest[i] = '\x01'
+			rest[i] = '|'
 		}
 	}
-	masked := strings.ReplaceAll(string(rest), "\x01", "\x00")
-	for _, m := range l.vocab.Find(strings.ReplaceAll(masked, "\x00", "|")) {
-		found = append(found, mention{start: m.Start, end: m.End, product: -1, mat: m})
+	return string(rest)
+}
+
+func (l *lexicon) materials(found []mention, text string, offset int) []mention {
+	for _, m := range l.vocab.Find(text) {
+		found = append(found, mention{start: offset + m.Start, end: offset + m.End, product: -1, mat: m})
 	}
 	slices.SortFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found

@@ -178,7 +178,7 @@ func (r *reader) productCell(p *Product, c source) {
 // targets lists the materials that a keep-away or suits cell names.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
-	for _, part := range splitList(c.text) {
+	for _, part := range r.words.splitList(c.text) {
 		except := r.words.hasAny(part.text, r.words.accept.Fine)
 		for _, m := range r.near(p, part.text) {
 			tg := r.target(m, part.text[m.start:m.end], c.at)
@@ -191,7 +191,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 
 // remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
 func (r *reader) remarkTargets(p *Product, c source) {
-	for _, part := range splitList(c.text) {
+	for _, part := range r.words.splitList(c.text) {
 		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
 		if !fine && !not {
 			continue
@@ -210,27 +210,31 @@ func (r *reader) target(m mention, words string, at At) Target {
 		tg.Products = append(tg.Products, r.sched.Products[m.product].ID)
 		return tg
 	}
-	tg.Keys = targetKeys(m.mat)
+	tg.Keys = r.targetKeys(m.mat)
 	return tg
 }
 
 // targetKeys are the keys by which a list means a material: its family and the
-// trait that names its chemistry, never a trait that many share.
-func targetKeys(m material.Material) []string {
+// trait that names its chemistry, never a trait that many share. A generic word
+// ("wood", "clean metal") means all that have its trait.
+func (r *reader) targetKeys(m material.Material) []string {
 	if m.Family == "" {
 		return append([]string{}, m.Traits...)
+	}
+	if strings.HasSuffix(m.Family, "-unspecified") && len(m.Traits) > 0 {
+		return []string{m.Traits[0]}
 	}
 	keys := []string{m.Family}
 	if len(m.Traits) > 0 && m.Traits[0] != "metal" && m.Traits[0] != "wood" {
 		keys = append(keys, m.Traits[0])
 	}
-	return keys
+	return append(keys, r.words.alsoMeans[m.Family]...)
 }
 
 // near finds mentions in a cell of product data, where products of one maker
 // are also called by the last words of their names ("Prime W" or "W").
 func (r *reader) near(p *Product, text string) []mention {
-	found := r.lex.find(text)
+	found := r.lex.findListed(text)
 	maker, _, _ := strings.Cut(fold(p.Tag), " ")
 	for short, list := range r.lex.short {
 		for _, i := range list {

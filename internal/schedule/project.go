@@ -58,16 +58,16 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			p.Signals = append(p.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at})
 		}
 	}
-	for _, sentence := range sentences(text) {
+	for _, sentence := range r.sentences(text) {
 		r.limitsIn(sentence, at)
 		r.roomIn(sentence, at)
 	}
 }
 
 // sentences parts a note at semicolons and at full stops that end a sentence.
-func sentences(text string) []string {
+func (r *reader) sentences(text string) []string {
 	var out []string
-	for _, p := range splitList(text) {
+	for _, p := range r.words.splitList(text) {
 		out = append(out, p.text)
 	}
 	return out

@@ -104,6 +104,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindProducts, r.limits)
 	r.each(all, kindSchedule, r.collectMarks)
 	r.each(all, kindSchedule, r.collectPlaces)
+	r.each(all, kindSchedule, r.sites)
 	for i := range b.Sheets {
 		r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 	}
@@ -171,6 +172,18 @@ func (r *reader) collectPlaces(t *table) {
 	}
 }
 
+// sites takes the texts of a site column as texts that may name the place.
+func (r *reader) sites(t *table) {
+	col := t.column("site")
+	seen := map[string]bool{}
+	for row := t.first; col > 0 && row <= t.last; row++ {
+		if s := text(t.sheet, row, col); s != "" && !seen[s] {
+			seen[s] = true
+			r.sched.Project.Places = append(r.sched.Project.Places, Fact{Text: s, At: t.at(row, col)})
+		}
+	}
+}
+
 // units finds the unit that a heading gives to the bare figures below it.
 func (r *reader) units(t *table) {
 	for i := range t.cols {
@@ -188,7 +201,7 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 	low := strings.Join(headingWords(heading), " ")
 	if s := r.head.bySlot[slot]; s != nil {
 		for word, unit := range s.units {
-			if indexWords(strings.Fields(low), strings.Fields(word)) >= 0 {
+			if at, _ := indexWords(strings.Fields(low), strings.Fields(word)); at >= 0 {
 				return unit
 			}
 		}

@@ -49,6 +49,9 @@ func text(s *workbook.Sheet, row, col int) string {
 	return strings.TrimSpace(c.Value)
 }
 
+// smallTable is how many columns a table may have in which two known ones do.
+const smallTable = 5
+
 // maxHead is how many rows a heading may take up.
 const maxHead = 3
 
@@ -90,6 +93,9 @@ func (r *reader) findTables(s *workbook.Sheet) []*table {
 // makes most columns known; a further row must make more of them known.
 func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	var best headingBlock
+	if len(s.Row(row)) == 0 {
+		return best, false
+	}
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
@@ -105,7 +111,8 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 			filled++
 		}
 	}
-	return best, best.known >= 3 && best.known*5 >= filled*2
+	enough := best.known >= 3 || best.known == 2 && filled <= smallTable
+	return best, enough && best.known*5 >= filled*2
 }
 
 // mayContinueHeading tells whether a row could be the lower part of a heading:

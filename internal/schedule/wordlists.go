@@ -17,6 +17,8 @@ type wordlists struct {
 	roleByClass        map[string]string
 	roleByFamily       map[string]string
 	flashing           []string
+	alsoMeans          map[string][]string
+	abbreviations      map[string]bool
 	accept             acceptanceWords
 }
 
@@ -36,15 +38,17 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	var file struct {
 		Reading struct {
-			Blank        []string          `json:"blank"`
-			NoLimit      []string          `json:"no_limit"`
-			None         []string          `json:"none"`
-			Ditto        []string          `json:"ditto"`
-			SameAs       []string          `json:"same_as"`
-			RoleByClass  map[string]string `json:"roles_by_class"`
-			RoleByFamily map[string]string `json:"roles_by_family"`
-			Flashing     []string          `json:"flashing_words"`
-			Acceptance   acceptanceWords   `json:"acceptance"`
+			Blank         []string            `json:"blank"`
+			NoLimit       []string            `json:"no_limit"`
+			None          []string            `json:"none"`
+			Ditto         []string            `json:"ditto"`
+			SameAs        []string            `json:"same_as"`
+			RoleByClass   map[string]string   `json:"roles_by_class"`
+			RoleByFamily  map[string]string   `json:"roles_by_family"`
+			Flashing      []string            `json:"flashing_words"`
+			AlsoMeans     map[string][]string `json:"also_means"`
+			Abbreviations []string            `json:"abbreviations"`
+			Acceptance    acceptanceWords     `json:"acceptance"`
 		} `json:"reading"`
 	}
 	if err := json.Unmarshal(raw, &file); err != nil {
@@ -57,7 +61,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	return &wordlists{
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
-		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, accept: f.Acceptance,
+		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), accept: f.Acceptance,
 	}, nil
 }
 
