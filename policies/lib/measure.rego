@@ -1,0 +1,69 @@
+# METADATA
+# title: Measures
+# description: |
+#   Values of figures, and how a computed value is written in the unit that the author uses.
+package lib.measure
+
+import data.lib.words
+
+# high is what a figure reaches at most, low what it is at least; undefined without a value.
+high(figure) := figure.max if {
+	figure.max != null
+} else := figure.min if {
+	figure.min != null
+}
+
+low(figure) := figure.min if {
+	figure.min != null
+} else := figure.max if {
+	figure.max != null
+}
+
+# is_sound: the figure has a value, no trouble of its own, and its two units agree.
+is_sound(figure) if {
+	_has_value(figure)
+	figure.problem == ""
+	not figure.disagree
+}
+
+_has_value(figure) if figure.min != null
+
+_has_value(figure) if figure.max != null
+
+# written(0.1016, "air", figure) writes a value in the unit of the figure's words: "0.02 cfm/ft²".
+written(value, "temperature", figure) := words.temperature(value, unit_words(figure))
+
+written(value, kind, figure) := sprintf("%s %s", [number(value / unit.size), unit.unit]) if {
+	kind != "temperature"
+	unit := unit_of(kind, figure)
+}
+
+# unit_of is the unit of the kind in the figure's words: {"like", "unit", "size"}.
+unit_of(kind, figure) := [one |
+	some one in data.lib.measures[kind]
+	regex.match(one.like, lower(unit_words(figure)))
+][0]
+
+# as_said writes the figure in the author's words, with its unit.
+as_said(kind, figure) := words.figure(figure, written(high(figure), kind, figure))
+
+# cell lists the cells of a figure: its own address if it has one, else its slots.
+cell(figure, _) := [figure.at.cell] if object.get(figure, ["at", "cell"], "") != ""
+
+cell(figure, key) := data.lib.measures.slots[key] if object.get(figure, ["at", "cell"], "") == ""
+
+# unit_words are the words of a figure that may tell its unit.
+unit_words(figure) := sprintf("%s %s", [object.get(figure, "text", ""), object.get(figure, "unit", "")])
+
+# number writes three figures that count: 40, 1.14, 0.0203.
+number(x) := sprintf("%d", [round(x)]) if {
+	abs(x - round(x)) <= abs(x) / 1000
+} else := sprintf("%d", [round(x)]) if {
+	abs(x) >= 100
+} else := _trimmed("%.1f", x) if {
+	abs(x) >= 10
+} else := _trimmed("%.2f", x) if {
+	abs(x) >= 1
+} else := _trimmed("%.4f", x)
+
+_trimmed(format, x) := trim_right(trim_right(sprintf(format, [x]), "0"), ".")

@@ -1,0 +1,33 @@
+package lib.measure_test
+
+import data.lib.measure
+
+test_number[want] if {
+	some want, value in {"40": 40, "1.14": 1.143, "0.0203": 0.02032, "39.4": 39.37, "250": 250.00001, "2": 2.0}
+	measure.number(value) == want
+}
+
+test_written[want] if {
+	some want, case in {
+		"0.02 cfm/ft²": {"value": 0.1016, "kind": "air", "text": "0.02 cfm/ft2"},
+		"0.1016 L/(s·m²)": {"value": 0.1016, "kind": "air", "text": "0.1"},
+		"40 mil": {"value": 1.016, "kind": "length", "text": "40 mil (1.0 mm)"},
+		"1.02 mm": {"value": 1.016, "kind": "length", "text": "1,0"},
+		"16 perm": {"value": 915.416, "kind": "vapor", "text": "16 perms"},
+		"40 °F": {"value": 4.4444, "kind": "temperature", "text": "40 F"},
+	}
+	measure.written(case.value, case.kind, {"text": case.text, "unit": ""}) == want
+}
+
+test_bounds if {
+	measure.high({"min": null, "max": 3}) == 3
+	measure.high({"min": 2, "max": null}) == 2
+	measure.low({"min": 2, "max": 3}) == 2
+	not measure.high({"min": null, "max": null})
+}
+
+test_sound if {
+	measure.is_sound({"min": 1, "max": 1, "problem": "", "disagree": false})
+	not measure.is_sound({"min": 1, "max": 1, "problem": "", "disagree": true})
+	not measure.is_sound({"min": null, "max": null, "problem": "", "disagree": false})
+}

@@ -1,0 +1,42 @@
+# METADATA
+# title: Thickness of sheets
+# description: |
+#   The thickness that counts for a row: its own, else that of its product, and how far two printed figures may lie
+#   apart by rounding alone.
+package lib.thick
+
+import data.lib.facts
+import data.lib.measure
+import data.lib.plausible
+
+# of is {"figure", "mm", "item", "own"} for a row of sheet; undefined without a sound figure.
+of(line) := {"figure": own, "mm": measure.low(own), "item": item, "own": true} if {
+	item := _sheet(line)
+	own := line.figures.thickness_mm
+	_counts(own, line.role)
+} else := {"figure": figure, "mm": measure.low(figure), "item": item, "own": false} if {
+	item := _sheet(line)
+	not line.figures.thickness_mm.disagree
+	product := facts.product_of(item)
+	figure := product.figures.thickness_mm
+	_counts(figure, product.role)
+}
+
+# under: a thickness below a limit by more than rounding.
+under(mm, limit) if {
+	rules := data.performance.thickness
+	mm < (limit * (1 - rules.share)) - rules.rounding_mm
+}
+
+# differ: two thicknesses of the same sheet that rounding does not explain.
+differ(a, b) if {
+	rules := data.performance.thickness.differs
+	abs(a - b) > max([rules.share_low * b, min([rules.mm, rules.share_high * b])])
+}
+
+_sheet(line) := facts.main_items(line)[0] if line.role in data.performance.sheets.thickness_roles
+
+_counts(figure, role) if {
+	measure.is_sound(figure)
+	not plausible.slip("thickness_mm", role, figure)
+}

@@ -1,0 +1,39 @@
+# METADATA
+# title: Row and product data tell two thicknesses
+# description: |
+#   The row says one thickness and the data of its product another. Either the wrong product is named or the row was
+#   copied from an older one. Boards and insulation come in several thicknesses and are left out. Figures within
+#   rounding of the other unit are the same.
+# custom:
+#   id: performance-thickness-differs
+#   topic: performance
+#   severity: warning
+#   reason: The product named is not made in the thickness that the row asks for, as far as its data tells.
+#   remedy: Find out which of the two is meant, and correct the other.
+#   source: the product's data in this workbook
+#   basis: source-read
+#   example: "row: FM-1, 45 mil; its data: 40 mil"
+package performance.thickness_differs
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.measure
+import data.lib.thick
+
+findings contains found if {
+	some line in facts.live_lines
+	thickness := thick.of(line)
+	thickness.own
+	product := facts.product_of(thickness.item)
+	not product.repeats
+	figure := product.figures.thickness_mm
+	measure.is_sound(figure)
+	thick.differ(thickness.mm, measure.low(figure))
+	message := sprintf("%s is scheduled at %s, but its data says %s", [
+		thickness.item.text,
+		measure.as_said("length", thickness.figure),
+		measure.as_said("length", figure),
+	])
+	related := [finding.related_product(product, ["thickness"], "its data")]
+	found := finding.at_with(line, ["material", "thickness"], message, {"related": related})
+}

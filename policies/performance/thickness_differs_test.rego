@@ -1,0 +1,34 @@
+package performance.thickness_differs_test
+
+import data.lib.desk_test as desk
+import data.performance.thickness_differs
+
+_thick(value, text) := {"figures": {"thickness_mm": desk.figure(value, text, "")}}
+
+_found(row, told) := found if {
+	doc := desk.document([desk.row(12, "FM-1", row)], [desk.product("FM-1", 4, told)], [])
+	found := thickness_differs.findings with input as doc
+}
+
+test_fires_in_full if {
+	_found(_thick(1.143, "45 mil"), _thick(1.016, "40 mil")) == {{
+		"line": "W!12",
+		"cells": ["C12", "D12"],
+		"message": "FM-1 is scheduled at 45 mil, but its data says 40 mil",
+		"related": [{"product": "FM-1", "cells": ["D4"], "what": "its data"}],
+	}}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"same": {"row": _thick(1.016, "40 mil"), "told": _thick(1.016, "40 mil")},
+		"printed in mm": {"row": _thick(1.1, "1.1 mm"), "told": _thick(1.143, "45 mil")},
+		"thin, printed in mm": {"row": _thick(0.15, "0.15 mm"), "told": _thick(0.1524, "6 mil")},
+		"thick, printed in mm": {"row": _thick(4, "4 mm"), "told": _thick(4.064, "160 mil")},
+		"row is silent": {"row": {}, "told": _thick(1.016, "40 mil")},
+		"data is silent": {"row": _thick(1.016, "40 mil"), "told": {}},
+		"insulation": {"row": object.union(_thick(150, "150"), {"role": "insulation"}), "told": _thick(100, "100")},
+		"tag told twice": {"row": _thick(1.143, "45"), "told": object.union(_thick(1.016, "40"), {"repeats": true})},
+	}
+	count(_found(case.row, case.told)) == 0
+}

@@ -1,0 +1,62 @@
+# METADATA
+# title: Sheet thinner than the project asks
+# description: |
+#   The notes ask for a least thickness, and the row's own figure or its product's data is below it. A thin sheet
+#   bridges less, seals less around screws and tears at corners. 40 mil is 1.016 mm and is printed as 1.0 mm, so a
+#   figure within rounding is equal. Rows of the same product are told once.
+# custom:
+#   id: performance-thickness-limit
+#   topic: performance
+#   severity: error
+#   reason: The sheet is thinner than the project's notes ask.
+#   remedy: Use a sheet of the thickness asked for, or get the change accepted in writing.
+#   source: the project's notes
+#   basis: source-read
+#   example: "R-08 is 0.6 mm thick; the notes ask for 1.0 mm"
+package performance.thickness_limit
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.limits
+import data.lib.measure
+import data.lib.thick
+
+findings contains found if {
+	some hits in _by_sheet
+	hit := hits[0]
+	slots := array.concat(["material"], ["thickness" | hit.thick.own])
+	others := [finding.related(h.line, slots, "the same sheet") | some h in array.slice(hits, 1, count(hits))]
+	found := finding.at_with(hit.line, slots, _message(hit), {"related": array.concat(_because(hit), others)})
+}
+
+_by_sheet := {key: hits |
+	some one in _hits
+	key := one.key
+	hits := [hit | some hit in _hits; hit.key == key]
+}
+
+_hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limit": limit} |
+	some line in facts.live_lines
+	thickness := thick.of(line)
+	asked := limits.limits_for("thickness_mm", line, thickness.item.keys, line.role)
+	limit := limits.highest_min(asked)
+	thick.under(thickness.mm, limit.min)
+]
+
+_key(_, thickness) := thickness.item.product if thickness.item.product != ""
+
+_key(line, thickness) := line.id if thickness.item.product == ""
+
+_because(hit) := array.concat(
+	[finding.related_product(product, ["thickness"], "its data") |
+		product := facts.product_of(hit.thick.item)
+		not hit.thick.own
+	],
+	[finding.related_address(hit.limit.at, hit.limit.text)],
+)
+
+_message(hit) := sprintf("%s is %s thick; the notes ask for %s or more", [
+	hit.thick.item.text,
+	measure.as_said("length", hit.thick.figure),
+	measure.written(hit.limit.min, "length", hit.thick.figure),
+])

@@ -1,0 +1,56 @@
+package performance.thickness_limit_test
+
+import data.lib.desk_test as desk
+import data.performance.thickness_limit
+
+_note := desk.limit("thickness_mm", 1, null, {"keys": ["asphaltic"], "text": "asphaltic sheets 1.0 mm or more"})
+
+_thick(value, text, unit) := {"figures": {"thickness_mm": desk.figure(value, text, unit)}}
+
+_found(lines, product, limits) := found if {
+	found := thickness_limit.findings with input as desk.document(lines, [product], limits)
+}
+
+_thin := desk.product("R-08", 13, _thick(0.6, "0.6", "mm"))
+
+test_fires_in_full if {
+	_found([desk.row(12, "R-08", {}), desk.row(14, "R-08", {})], _thin, [_note]) == {{
+		"line": "W!12",
+		"cells": ["C12"],
+		"message": "R-08 is 0.6 mm thick; the notes ask for 1 mm or more",
+		"related": [
+			{"product": "R-08", "cells": ["D13"], "what": "its data"},
+			{"at": _note.at, "cells": ["A3"], "what": "asphaltic sheets 1.0 mm or more"},
+			{"line": "W!14", "cells": ["C14"], "what": "the same sheet"},
+		],
+	}}
+}
+
+test_own_figure if {
+	row := desk.row(12, "R-08", _thick(0.762, "30 mil", ""))
+	some f in _found([row], desk.product("R-08", 13, {}), [_note])
+	f.message == "R-08 is 30 mil thick; the notes ask for 39.4 mil or more"
+	f.cells == ["C12", "D12"]
+}
+
+test_silent[name] if {
+	mils := object.union(_note, {"min": 1.016})
+	some name, case in {
+		"at the limit": {"mm": 1, "more": {}, "limits": [_note]},
+		"printed as 1.0 for 40 mil": {"mm": 1, "more": {}, "limits": [mils]},
+		"thicker": {"mm": 1.5, "more": {}, "limits": [_note]},
+		"other chemistry": {"mm": 0.6, "more": {}, "limits": [object.union(_note, {"keys": ["butyl"]})]},
+		"struck": {"mm": 0.6, "more": {"struck": true}, "limits": [_note]},
+		"no limit": {"mm": 0.6, "more": {}, "limits": []},
+		"slip of the unit is another topic": {"mm": 0.0254, "more": {}, "limits": [_note]},
+		"contradictory cell is another topic": {
+			"mm": 0.6,
+			"more": {"figures": {"thickness_mm": object.union(desk.figure(0.6, "40 mil (0.6 mm)", ""), {"disagree": true})}},
+			"limits": [_note],
+		},
+	}
+	product := desk.product("R-08", 13, _thick(case.mm, "x", "mm"))
+	count(_found([desk.row(12, "R-08", case.more)], product, case.limits)) == 0
+}
+
+test_missing if count(_found([desk.row(12, "R-08", {})], desk.product("R-08", 13, {}), [_note])) == 0

@@ -1,0 +1,77 @@
+# METADATA
+# title: Vapor permeance outside a stated limit
+# description: |
+#   The notes ask for a tighter or a more open sheet at some rooms or of some kind: 0.1 perm at most around a pool, 10
+#   perm at least outside of batts. A note for a place counts where its words stand in the row. Rows of one product
+#   under one note are told once.
+# custom:
+#   id: performance-vapor-limit
+#   topic: performance
+#   severity: error
+#   reason: The sheet lets more, or less, vapor through than the project asks at that place.
+#   remedy: Use the sheet that the other rows of that place have, or one whose figure keeps the limit.
+#   source: the project's notes
+#   basis: source-read
+#   example: "FM-4 (16 perm) at the vivarium, where the notes ask for 0.1 perm or less"
+package performance.vapor_limit
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.limits
+import data.lib.measure
+
+findings contains found if {
+	some hits in _grouped
+	hit := hits[0]
+	others := [finding.related(h.line, ["material", "place"], "the same sheet") |
+		some h in array.slice(hits, 1, count(hits))
+	]
+	found := finding.at_with(hit.line, ["material", "place"], _message(hit), {"related": array.concat(
+		[finding.related_address(hit.limit.at, hit.limit.text)],
+		others,
+	)})
+}
+
+_grouped := {key: hits |
+	some one in _hits
+	key := one.key
+	hits := [hit | some hit in _hits; hit.key == key]
+}
+
+_hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": broken.limit, "says": broken.says} |
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	item := facts.main_items(line)[0]
+	figure := facts.figure_of(line, "vapor_ng")
+	measure.is_sound(figure)
+	broken := _broken(limits.limits_for("vapor_ng", line, item.keys, line.role), figure)
+	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
+]
+
+_name(_, item) := item.product if item.product != ""
+
+_name(line, item) := line.id if item.product == ""
+
+_broken(asked, figure) := {"limit": limit, "says": "at most"} if {
+	limit := limits.lowest_max(asked)
+	measure.high(figure) > limit.max * (1 + data.performance.vapor.share)
+} else := {"limit": limit, "says": "at least"} if {
+	limit := limits.highest_min(asked)
+	measure.low(figure) < limit.min * (1 - data.performance.vapor.share)
+}
+
+_message(hit) := sprintf("%s%s has a vapor permeance of %s; the notes ask for %s %s there", [
+	hit.item.text,
+	_where(hit.line),
+	measure.as_said("vapor", hit.figure),
+	hit.says,
+	measure.written(_bound(hit), "vapor", hit.figure),
+])
+
+_where(line) := sprintf(" at %s", [line.place]) if {
+	object.get(line, "place", "") != ""
+} else := ""
+
+_bound(hit) := hit.limit.max if hit.says == "at most"
+
+_bound(hit) := hit.limit.min if hit.says == "at least"

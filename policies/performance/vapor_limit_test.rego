@@ -1,0 +1,52 @@
+package performance.vapor_limit_test
+
+import data.lib.desk_test as desk
+import data.performance.vapor_limit
+
+_tight := desk.limit("vapor_ng", null, 5.72135, {"scope": "vivarium", "text": "vivarium: 0.1 perm or less"})
+
+_open := desk.limit("vapor_ng", 572.135, null, {"text": "outside of batts: 10 perms or more"})
+
+_found(ng, text, more, limits) := found if {
+	product := desk.product("FM-4", 7, {"figures": {"vapor_ng": desk.figure(ng, text, "perm")}})
+	place := object.union({"place": "Vivarium E, window wall"}, more)
+	doc := desk.document([desk.row(12, "FM-4", place), desk.row(14, "FM-4", place)], [product], limits)
+	found := vapor_limit.findings with input as doc
+}
+
+test_fires_in_full if {
+	_found(915.416, "16", {}, [_tight]) == {{
+		"line": "W!12",
+		"cells": ["B12", "C12"],
+		"message": concat("", [
+			"FM-4 at Vivarium E, window wall has a vapor permeance of 16 perm; ",
+			"the notes ask for at most 0.1 perm there",
+		]),
+		"related": [
+			{"at": _tight.at, "cells": ["A3"], "what": "vivarium: 0.1 perm or less"},
+			{"line": "W!14", "cells": ["B14", "C14"], "what": "the same sheet"},
+		],
+	}}
+}
+
+test_too_tight if {
+	some f in _found(57.2135, "1", {}, [_open])
+	endswith(f.message, "has a vapor permeance of 1 perm; the notes ask for at least 10 perm there")
+}
+
+test_silent[name] if {
+	some name, case in {
+		"elsewhere": {"ng": 915.416, "more": {"place": "Office bar S"}, "limits": [_tight]},
+		"at the limit": {"ng": 5.72135, "more": {}, "limits": [_tight]},
+		"at the rounded limit": {"ng": 5.73, "more": {}, "limits": [_tight]},
+		"open enough": {"ng": 572.135, "more": {}, "limits": [_open]},
+		"struck": {"ng": 915.416, "more": {"struck": true}, "limits": [_tight]},
+		"insulation": {"ng": 915.416, "more": {"role": "insulation"}, "limits": [_tight]},
+	}
+	count(_found(case.ng, "x", case.more, case.limits)) == 0
+}
+
+test_missing if {
+	doc := desk.document([desk.row(12, "FM-4", {"place": "Vivarium"})], [desk.product("FM-4", 7, {})], [_tight])
+	count(vapor_limit.findings) == 0 with input as doc
+}

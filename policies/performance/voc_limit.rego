@@ -1,0 +1,42 @@
+# METADATA
+# title: VOC over the project's limit
+# description: |
+#   A primer, sealant or adhesive that the schedule uses has more volatile organic compounds than the notes allow.
+#   Exactly the limit is allowed. A product that no live row uses is not told.
+# custom:
+#   id: performance-voc-limit
+#   topic: performance
+#   severity: error
+#   reason: The product has more VOC than the project allows on site.
+#   remedy: Use a product within the limit that the sheet's data lists, and check its minimum temperature.
+#   source: the project's notes
+#   basis: source-read
+#   example: "PR-4: 420 g/L; the notes allow primers 250 g/L"
+package performance.voc_limit
+
+import data.lib.finding
+import data.lib.limits
+import data.lib.measure
+import data.lib.uses
+
+findings contains found if {
+	some product in input.products
+	figure := product.figures.voc_gl
+	measure.is_sound(figure)
+	over := [{"line": use.line, "item": use.item, "limit": limit} |
+		some use in uses.of(product)
+		limit := limits.lowest_max(limits.limits_for("voc_gl", use.line, product.keys, product.role))
+		measure.high(figure) > limit.max * (1 + data.performance.voc.share)
+	]
+	count(over) > 0
+	limit := over[0].limit
+	found := finding.for_product(product, measure.cell(figure, "voc_gl"), _message(product, figure, limit), {
+		"related": array.concat(uses.related(over, 0), [finding.related_address(limit.at, limit.text)]),
+	})
+}
+
+_message(product, figure, limit) := sprintf("%s has %s VOC; the notes allow %s", [
+	product.tag,
+	measure.as_said("voc", figure),
+	measure.written(limit.max, "voc", figure),
+])

@@ -1,0 +1,43 @@
+package performance.voc_limit_test
+
+import data.lib.bench_test as bench
+import data.lib.desk_test as desk
+import data.performance.voc_limit
+
+_note := desk.limit("voc_gl", null, 250, {"roles": ["primer"], "text": "primers 250 g/L max."})
+
+_found(value, more, limits) := found if {
+	figures := {"voc_gl": desk.figure(value, sprintf("%v", [value]), "g/L")}
+	primer := desk.product("PR-4", 15, {"role": "primer", "figures": figures})
+	item := desk.named(12, bench.butyl_primer, "PR-4")
+	row := object.union(desk.row(12, "FL-2", {"items": [desk.own(12, "FL-2"), item]}), more)
+	found := voc_limit.findings with input as desk.document([row], [primer], limits)
+}
+
+test_fires_in_full if {
+	_found(420, {}, [_note]) == {{
+		"product": "PR-4",
+		"cells": ["K15"],
+		"message": "PR-4 has 420 g/L VOC; the notes allow 250 g/L",
+		"related": [
+			{"line": "W!12", "cells": ["F12"], "what": "uses P-4"},
+			{"at": _note.at, "cells": ["A3"], "what": "primers 250 g/L max."},
+		],
+	}}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"at the limit": {"value": 250, "more": {}, "limits": [_note]},
+		"under": {"value": 40, "more": {}, "limits": [_note]},
+		"limit is for sealants": {"value": 420, "more": {}, "limits": [object.union(_note, {"roles": ["sealant"]})]},
+		"no limit": {"value": 420, "more": {}, "limits": []},
+		"struck": {"value": 420, "more": {"struck": true}, "limits": [_note]},
+		"said not to be there": {
+			"value": 420,
+			"more": {"items": [desk.named(12, object.union(bench.butyl_primer, {"polarity": "no"}), "PR-4")]},
+			"limits": [_note],
+		},
+	}
+	count(_found(case.value, case.more, case.limits)) == 0
+}

@@ -1,0 +1,37 @@
+# METADATA
+# title: VOC over the usual limit
+# description: |
+#   The project states no limit, and the product has more than many states and provinces allow. Worth a look at the
+#   local rule; limits differ by place, by date and by what the product is sold as.
+# custom:
+#   id: performance-voc-usual
+#   topic: performance
+#   severity: note
+#   reason: Many places limit the VOC of site-applied primers, sealants and adhesives.
+#   remedy: Check the rule that holds where the job is.
+#   source: South Coast rule 1168 in its older table and the Northeast model rule; partly from memory
+#   basis: from-memory
+#   example: "P-1: 420 g/L, and no limit is stated"
+package performance.voc_usual
+
+import data.lib.finding
+import data.lib.limits
+import data.lib.measure
+import data.lib.uses
+
+findings contains found if {
+	some product in input.products
+	figure := product.figures.voc_gl
+	measure.is_sound(figure)
+	usual := data.performance.voc.usual[product.role]
+	measure.high(figure) > usual.max_gl * (1 + data.performance.voc.share)
+	used := uses.of(product)
+	count(used) > 0
+	count(limits.limits_for("voc_gl", used[0].line, product.keys, product.role)) == 0
+	message := sprintf("%s has %s VOC and the project states no limit; many places allow %s", [
+		product.tag,
+		measure.as_said("voc", figure),
+		usual.says,
+	])
+	found := finding.for_product(product, measure.cell(figure, "voc_gl"), message, {"related": uses.related(used, 0)})
+}
