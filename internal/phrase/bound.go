@@ -89,7 +89,7 @@ func (t *boundTable) bind(text string, view []token, qs []Quantity) {
 		} else if s := t.behind(text, after, q); s != nil {
 			q.Bound, q.End = t.list[s.id].Bound, s.End
 		}
-		if q.Kind == "temperature" && slices.ContainsFunc(differ, func(s said) bool { return s.Start >= q.End && blankBetween(text[q.End:s.Start], "") }) {
+		if q.Kind == "temperature" && t.differs(text, differ, q) {
 			q.toDifference()
 		}
 		free = q.End
@@ -101,11 +101,19 @@ func (t *boundTable) fits(id int, q *Quantity) bool {
 	return len(kinds) == 0 || slices.Contains(kinds, q.Kind)
 }
 
+// differs holds if the words right after say that q is a difference.
+func (t *boundTable) differs(text string, hits []said, q *Quantity) bool {
+	for _, s := range hits[firstFrom(hits, q.End):] {
+		return blankBetween(text[q.End:s.Start], "")
+	}
+	return false
+}
+
 // ahead finds the longest bound right before the quantity.
 func (t *boundTable) ahead(text string, hits []said, q *Quantity, free int) *said {
-	for i := range hits {
+	for i := firstFrom(hits, max(free, q.Start-longestBound)); i < len(hits) && hits[i].Start < q.Start; i++ {
 		s := &hits[i]
-		if s.Start >= free && s.End <= q.Start && t.fits(s.id, q) && blankBetween(text[s.End:q.Start], " of : = a an the ( ") {
+		if s.End <= q.Start && t.fits(s.id, q) && blankBetween(text[s.End:q.Start], " of : = a an the ( ") {
 			return s
 		}
 	}
@@ -114,13 +122,21 @@ func (t *boundTable) ahead(text string, hits []said, q *Quantity, free int) *sai
 
 // behind finds the longest bound right after the quantity.
 func (t *boundTable) behind(text string, hits []said, q *Quantity) *said {
-	for i := range hits {
-		s := &hits[i]
-		if s.Start >= q.End && t.fits(s.id, q) && blankBetween(text[q.End:s.Start], " ( ) , is , as a ") {
+	for i := firstFrom(hits, q.End); i < len(hits) && hits[i].Start < q.End+longestBound; i++ {
+		if s := &hits[i]; t.fits(s.id, q) && blankBetween(text[q.End:s.Start], " ( ) , is , as a ") {
 			return s
 		}
 	}
 	return nil
+}
+
+// longestBound is how far, in bytes, the words of a bound may reach.
+const longestBound = 48
+
+// firstFrom is the first of the hits, which are in order, from a byte on.
+func firstFrom(hits []said, at int) int {
+	i, _ := slices.BinarySearchFunc(hits, at, func(s said, at int) int { return s.Start - at })
+	return i
 }
 
 // blankBetween holds if the gap is short and made of the allowed words only.

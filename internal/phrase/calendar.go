@@ -2,6 +2,7 @@ package phrase
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 )
@@ -249,13 +250,14 @@ func (c *calendar) tellVerbs(view []token, dates []Date) {
 // nearest names the last hit that ends within reach tokens before a byte, in
 // the same sentence and after byte from.
 func (c *calendar) nearest(view []token, hits []hit, names []string, from, before, reach int) string {
-	at := 0
-	for at < len(view) && view[at].Start < before {
-		at++
-	}
+	at, _ := slices.BinarySearchFunc(view, before, func(t token, at int) int { return t.Start - at })
+	first, _ := slices.BinarySearchFunc(hits, at-reach-longestVerb, func(h hit, at int) int { return h.from - at })
 	name := ""
 	best := -1
-	for _, h := range hits {
+	for _, h := range hits[first:] {
+		if h.from >= at {
+			break
+		}
 		if h.to > at || view[h.from].Start < from || at-h.to >= reach || sentenceEnds(view[h.to:at]) || h.to <= best {
 			continue
 		}
@@ -263,6 +265,9 @@ func (c *calendar) nearest(view []token, hits []hit, names []string, from, befor
 	}
 	return name
 }
+
+// longestVerb is how many tokens the words of a verb may take.
+const longestVerb = 8
 
 func sentenceEnds(toks []token) bool {
 	for i := range toks {

@@ -33,6 +33,7 @@ func showDate(d Date) string {
 }
 
 func TestDates(t *testing.T) {
+	r := reader(t)
 	for _, tc := range []struct {
 		text  string
 		order DateOrder
@@ -106,7 +107,6 @@ func TestDates(t *testing.T) {
 		{"wall sheet laps over", Unknown, 0, ""},
 	} {
 		t.Run(tc.text, func(t *testing.T) {
-			r := reader(t)
 			var got []string
 			for _, d := range r.Dates(tc.text, tc.order, tc.year) {
 				got = append(got, showDate(d))
@@ -122,6 +122,7 @@ func TestDates(t *testing.T) {
 }
 
 func TestOrder(t *testing.T) {
+	r := reader(t)
 	for _, tc := range []struct {
 		name  string
 		texts []string
@@ -136,7 +137,7 @@ func TestOrder(t *testing.T) {
 		{"none", nil, Unknown, false},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
-			got, sure := reader(t).Order(tc.texts)
+			got, sure := r.Order(tc.texts)
 			if got != tc.want || sure != tc.sure {
 				t.Errorf("got %v %v, want %v %v", got, sure, tc.want, tc.sure)
 			}

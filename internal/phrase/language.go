@@ -1,5 +1,10 @@
 package phrase
 
+import (
+	"fmt"
+	"slices"
+)
+
 // wordData is the layout of knowledge/words.json.
 type wordData struct {
 	Figures  figureData   `json:"figures"`
@@ -9,14 +14,68 @@ type wordData struct {
 
 // languageData is the part of words.json about clauses.
 type languageData struct {
-	Abbreviations []string `json:"abbreviations"`
+	Abbreviations  []string            `json:"abbreviations"`
+	Negators       []string            `json:"negators"`
+	NotNegation    []string            `json:"not_negation"`
+	Determiners    []string            `json:"determiners"`
+	BreakBefore    []string            `json:"break_before"`
+	Conditions     []string            `json:"conditions"`
+	ListOr         []string            `json:"list_or"`
+	Self           []string            `json:"self"`
+	Overlap        []string            `json:"overlap"`
+	Relations      map[string][]string `json:"relations"`
+	NeedsObject    []string            `json:"needs_object"`
+	WeakAfterEmpty []string            `json:"weak_after_empty"`
+	Removal        []string            `json:"removal"`
+	RemovalLead    []string            `json:"removal_lead"`
+	Roles          map[string]struct {
+		Before []string `json:"before"`
+		After  []string `json:"after"`
+	} `json:"roles"`
 }
 
 // language holds the compiled words of clauses.
 type language struct {
-	abbreviations map[string]bool
+	abbreviations, determiners, listOr map[string]bool
+	negators, idioms, breaks, ifs      *matcher
+	self, overlap                      *matcher
+	relations                          *matcher
+	relationNames                      []string
+	needsObject, weak, removalLead     map[string]bool
+	removal                            *matcher
+	roleBefore, roleAfter              *matcher
+	roles                              []string
 }
 
 func newLanguage(d languageData) (*language, error) {
-	return &language{abbreviations: set(d.Abbreviations)}, nil
+	l := &language{abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), needsObject: set(d.NeedsObject)}
+	for into, list := range map[**matcher][]string{
+		&l.negators: d.Negators, &l.idioms: d.NotNegation, &l.breaks: d.BreakBefore,
+		&l.ifs: d.Conditions, &l.removal: d.Removal, &l.self: d.Self, &l.overlap: d.Overlap,
+	} {
+		*into = newMatcher()
+		if err := (*into).addAll(0, list); err != nil {
+			return nil, err
+		}
+	}
+	l.relations, l.roleBefore, l.roleAfter = newMatcher(), newMatcher(), newMatcher()
+	var err error
+	if l.relationNames, err = named(l.relations, d.Relations); err != nil {
+		return nil, err
+	}
+	for _, n := range d.NeedsObject {
+		if !slices.Contains(l.relationNames, n) {
+			return nil, fmt.Errorf("needs_object: no relation %q", n)
+		}
+	}
+	for name, words := range d.Roles {
+		if err := l.roleBefore.addAll(len(l.roles), words.Before); err != nil {
+			return nil, err
+		}
+		if err := l.roleAfter.addAll(len(l.roles), words.After); err != nil {
+			return nil, err
+		}
+		l.roles = append(l.roles, name)
+	}
+	return l, nil
 }

@@ -106,7 +106,7 @@ func addFraction(toks []token, f figure, at int) figure {
 		f.end, f.next = toks[next-1].End, next
 		return f
 	}
-	if v, den, ok := slashed8(toks, at); ok {
+	if v, den, ok := tapeFraction(toks, at); ok {
 		f.value, f.step = v, 1/den
 		f.end, f.next = toks[at+2].End, at+3
 		return f
@@ -124,7 +124,7 @@ func addFraction(toks []token, f figure, at int) figure {
 		j++
 	}
 	if j < len(toks) {
-		if v, den, ok := slashed8(toks, j); ok && v < 1 && (j > at+1 || !toks[j].glued) {
+		if v, den, ok := tapeFraction(toks, j); ok && v < 1 && (j > at+1 || !toks[j].glued) {
 			f.value, f.step, f.end, f.next = f.value+v, 1/den, toks[j+2].End, j+3
 		}
 	}
@@ -156,8 +156,8 @@ func exponent(toks []token, i int) (e, next int, ok bool) {
 	return e, next, true
 }
 
-// slashed8 reads a rule-and-tape fraction such as 5/8 at token i.
-func slashed8(toks []token, i int) (v, den float64, ok bool) {
+// tapeFraction reads a rule-and-tape fraction such as 5/8 at token i.
+func tapeFraction(toks []token, i int) (v, den float64, ok bool) {
 	if i+2 >= len(toks) || toks[i].kind != number || toks[i+1].low != "/" || !toks[i+1].glued ||
 		toks[i+2].kind != number || !toks[i+2].glued {
 		return 0, 0, false

@@ -11,18 +11,26 @@ import (
 // ".." up to four words of the same clause. Hyphens count as spaces.
 const gapWidth = 4
 
-// maxExpansions keeps a mistyped pattern from filling the memory.
-const maxExpansions = 2000
+// matcher finds many patterns at once. Each pattern is a small graph of words;
+// an index of first words tells which to try.
+type matcher struct {
+	first map[string][]*node // by first word
+	stems map[string][]*node // by how the first word starts
+	nums  []*node            // patterns that start with a number
+}
 
-// matcher finds many patterns at once in a tree of words.
-type matcher struct{ root node }
-
+// node is a place in a pattern: the words that lead on, the places that are as
+// good as this one, and the id of the pattern that ends here, counted from one.
 type node struct {
-	next map[string]*node
-	stem map[string]*node
-	num  *node
-	gap  *node
-	out  []int
+	edges []edge
+	same  []*node
+	out   int
+}
+
+type edge struct {
+	word string // "#" any number, ".." a gap
+	stem bool
+	to   *node
 }
 
 // hit is one pattern found: the id it stands for and the tokens [from, to).
@@ -31,87 +39,117 @@ type hit struct {
 	from, to int
 }
 
-func newMatcher() *matcher { return &matcher{} }
+func newMatcher() *matcher {
+	return &matcher{first: map[string][]*node{}, stems: map[string][]*node{}}
+}
 
 // add makes the matcher report id for the pattern.
 func (m *matcher) add(id int, pattern string) error {
 	p := &patternParser{rest: strings.ToLower(pattern)}
-	lines, err := p.sequence(0)
+	start := &node{}
+	end, err := p.sequence(start, 0)
 	if err != nil {
 		return fmt.Errorf("pattern %q: %w", pattern, err)
 	}
-	for _, line := range lines {
-		if len(line) == 0 || line[0] == ".." {
-			return fmt.Errorf("pattern %q: may match nothing or start with a gap", pattern)
-		}
-		n := &m.root
-		for _, w := range line {
-			n = n.child(w)
-		}
-		n.out = append(n.out, id)
+	end.out = id + 1
+	if err := m.enter(start); err != nil {
+		return fmt.Errorf("pattern %q: %w", pattern, err)
 	}
 	return nil
 }
 
-func (n *node) child(w string) *node {
-	into := &n.next
-	switch {
-	case w == "#":
-		if n.num == nil {
-			n.num = &node{}
+// enter files the first words of a pattern.
+func (m *matcher) enter(n *node) error {
+	if n.out > 0 {
+		return errors.New("may match nothing")
+	}
+	for _, e := range n.edges {
+		switch {
+		case e.word == "..":
+			return errors.New("starts with a gap")
+		case e.word == "#":
+			m.nums = append(m.nums, e.to)
+		case e.stem:
+			m.stems[e.word] = append(m.stems[e.word], e.to)
+		default:
+			m.first[e.word] = append(m.first[e.word], e.to)
 		}
-		return n.num
-	case w == "..":
-		if n.gap == nil {
-			n.gap = &node{}
+	}
+	for _, s := range n.same {
+		if err := m.enter(s); err != nil {
+			return err
 		}
-		return n.gap
-	case strings.HasSuffix(w, "*"):
-		into, w = &n.stem, strings.TrimSuffix(w, "*")
 	}
-	if *into == nil {
-		*into = map[string]*node{}
-	}
-	if (*into)[w] == nil {
-		(*into)[w] = &node{}
-	}
-	return (*into)[w]
+	return nil
 }
 
-// find reports every pattern in the tokens, by start and then by length.
+// find reports every pattern in the tokens, by start.
 func (m *matcher) find(toks []token) []hit {
 	var hits []hit
 	for i := range toks {
-		hits = m.root.walk(toks, i, i, hits)
+		hits = m.at(toks, i, hits)
 	}
 	return hits
 }
 
-func (n *node) walk(toks []token, from, at int, hits []hit) []hit {
-	for _, id := range n.out {
-		hits = keepLongest(hits, hit{id, from, at})
+// at adds the patterns that start at token i.
+func (m *matcher) at(toks []token, i int, hits []hit) []hit {
+	if i >= len(toks) {
+		return hits
 	}
-	if at < len(toks) {
-		t := &toks[at]
-		if c := n.next[t.low]; c != nil {
-			hits = c.walk(toks, from, at+1, hits)
+	t := &toks[i]
+	for _, n := range m.first[t.low] {
+		hits = n.walk(toks, i, i+1, hits)
+	}
+	if t.kind == number {
+		for _, n := range m.nums {
+			hits = n.walk(toks, i, i+1, hits)
 		}
-		if n.num != nil && t.kind == number {
-			hits = n.num.walk(toks, from, at+1, hits)
-		}
-		if n.stem != nil && t.kind == word {
-			for l := 2; l <= len(t.low); l++ {
-				if c := n.stem[t.low[:l]]; c != nil {
-					hits = c.walk(toks, from, at+1, hits)
-				}
+	}
+	if len(m.stems) > 0 && t.kind == word {
+		for l := 2; l <= len(t.low) && l <= longestStem; l++ {
+			for _, n := range m.stems[t.low[:l]] {
+				hits = n.walk(toks, i, i+1, hits)
 			}
 		}
 	}
-	if n.gap == nil {
-		return hits
+	return hits
+}
+
+// longestStem is the longest start of a word that is looked up.
+const longestStem = 16
+
+func (n *node) walk(toks []token, from, at int, hits []hit) []hit {
+	if n.out > 0 {
+		hits = keepLongest(hits, hit{n.out - 1, from, at})
 	}
+	for _, s := range n.same {
+		hits = s.walk(toks, from, at, hits)
+	}
+	for _, e := range n.edges {
+		if e.word == ".." {
+			hits = e.skip(toks, from, at, hits)
+		} else if at < len(toks) && e.takes(&toks[at]) {
+			hits = e.to.walk(toks, from, at+1, hits)
+		}
+	}
+	return hits
+}
+
+func (e *edge) takes(t *token) bool {
+	switch {
+	case e.word == "#":
+		return t.kind == number
+	case e.stem:
+		return t.kind == word && strings.HasPrefix(t.low, e.word)
+	}
+	return t.low == e.word
+}
+
+// skip goes on after a gap of up to gapWidth tokens.
+func (e *edge) skip(toks []token, from, at int, hits []hit) []hit {
 	for k := 0; k <= gapWidth; k++ {
-		hits = n.gap.walk(toks, from, at+k, hits)
+		hits = e.to.walk(toks, from, at+k, hits)
 		if at+k >= len(toks) || stops(toks[at+k]) {
 			break
 		}
@@ -180,48 +218,46 @@ var errOpen = errors.New("bracket left open")
 
 type patternParser struct{ rest string }
 
-// sequence expands the pattern up to the closing sign (0 for the end) into
-// plain lines of words.
-func (p *patternParser) sequence(closing byte) ([][]string, error) {
-	var all [][]string
-	lines := [][]string{nil}
+// sequence reads the pattern up to the closing sign (0 for the end) into the
+// graph that starts at from, and returns where it ends.
+func (p *patternParser) sequence(from *node, closing byte) (*node, error) {
+	end, here := &node{}, from
 	for {
 		p.rest = strings.TrimLeft(p.rest, " -")
-		if p.rest == "" {
-			if closing != 0 {
-				return nil, errOpen
-			}
-			return append(all, lines...), nil
+		if p.rest == "" && closing != 0 {
+			return nil, errOpen
 		}
-		c := p.rest[0]
-		if c == closing || c == '|' {
-			p.rest = p.rest[1:]
-			all = append(all, lines...)
-			if c == closing {
-				return all, nil
+		if p.rest == "" || p.rest[0] == closing || p.rest[0] == '|' {
+			here.same = append(here.same, end)
+			if p.rest == "" {
+				return end, nil
 			}
-			lines = [][]string{nil}
+			c := p.rest[0]
+			p.rest = p.rest[1:]
+			if c == closing {
+				return end, nil
+			}
+			here = from
 			continue
 		}
-		options, err := p.element(c)
-		if err != nil {
+		var err error
+		if here, err = p.element(here); err != nil {
 			return nil, err
-		}
-		if lines = cross(lines, options); len(lines) > maxExpansions {
-			return nil, errors.New("too many variants")
 		}
 	}
 }
 
-func (p *patternParser) element(c byte) ([][]string, error) {
+func (p *patternParser) element(from *node) (*node, error) {
+	c := p.rest[0]
 	switch c {
 	case '(':
 		p.rest = p.rest[1:]
-		return p.sequence(')')
+		return p.sequence(from, ')')
 	case '[':
 		p.rest = p.rest[1:]
-		options, err := p.sequence(']')
-		return append(options, nil), err
+		end, err := p.sequence(from, ']')
+		from.same = append(from.same, end)
+		return end, err
 	}
 	end := strings.IndexAny(p.rest, " ()[]|")
 	if end < 0 {
@@ -232,24 +268,22 @@ func (p *patternParser) element(c byte) ([][]string, error) {
 	}
 	w := p.rest[:end]
 	p.rest = p.rest[end:]
-	if w == ".." || strings.HasSuffix(w, "*") || w == "#" {
-		return [][]string{{w}}, nil
+	if stem, ok := strings.CutSuffix(w, "*"); ok {
+		return from.then(edge{word: stem, stem: true}), nil
 	}
-	var line []string
+	if w == ".." || w == "#" {
+		return from.then(edge{word: w}), nil
+	}
 	for _, t := range scan(w) {
 		if t.low != "-" && t.low != "." || len(w) == 1 {
-			line = append(line, t.low)
+			from = from.then(edge{word: t.low})
 		}
 	}
-	return [][]string{line}, nil
+	return from, nil
 }
 
-func cross(lines, options [][]string) [][]string {
-	out := make([][]string, 0, len(lines)*len(options))
-	for _, l := range lines {
-		for _, o := range options {
-			out = append(out, append(l[:len(l):len(l)], o...))
-		}
-	}
-	return out
+func (n *node) then(e edge) *node {
+	e.to = &node{}
+	n.edges = append(n.edges, e)
+	return e.to
 }

@@ -1,7 +1,128 @@
 package phrase
 
-type signalData struct{}
+import (
+	"cmp"
+	"fmt"
+	"slices"
+)
 
-type signalTable struct{}
+// Signal is a condition told in words, such as "frost" or "left on".
+type Signal struct {
+	ID string `json:"id"`
+	Span
+	Text string `json:"text"`
+	No   bool   `json:"no"` // the words deny it
+	If   bool   `json:"if"` // told under a condition, or until something else
+}
 
-func newSignalTable(signalData) (*signalTable, error) { return &signalTable{}, nil }
+// signalData is the layout of knowledge/signals.json.
+type signalData struct {
+	List map[string]struct {
+		Say   []string `json:"say"`
+		Deny  []string `json:"deny"`
+		Other []string `json:"other"` // the same words for something else
+	} `json:"list"`
+}
+
+// How a pattern bears on its signal.
+const (
+	says = iota
+	denies
+	other
+	bearings
+)
+
+// signalTable finds all signals at once.
+type signalTable struct {
+	ids []string
+	m   *matcher
+}
+
+func newSignalTable(d signalData) (*signalTable, error) {
+	t := &signalTable{m: newMatcher()}
+	for id := range d.List {
+		t.ids = append(t.ids, id)
+	}
+	slices.Sort(t.ids)
+	for i, id := range t.ids {
+		s := d.List[id]
+		if len(s.Say) == 0 {
+			return nil, fmt.Errorf("signal %s has no words", id)
+		}
+		for bearing, patterns := range [][]string{s.Say, s.Deny, s.Other} {
+			if err := t.m.addAll(i*bearings+bearing, patterns); err != nil {
+				return nil, fmt.Errorf("signal %s: %w", id, err)
+			}
+		}
+	}
+	return t, nil
+}
+
+// Signals lists the conditions that a text states or denies, in order.
+func (r *Reader) Signals(text string) []Signal {
+	view := r.view(scan(text))
+	return r.signalsIn(text, view, r.negations(view))
+}
+
+func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
+	hits := r.signals.m.find(view)
+	slices.SortStableFunc(hits, func(a, b hit) int {
+		return cmp.Or(cmp.Compare(a.id/bearings, b.id/bearings), cmp.Compare(a.from, b.from), cmp.Compare(b.to, a.to), cmp.Compare(b.id, a.id))
+	})
+	var out []Signal
+	for i := 0; i < len(hits); {
+		best, next := strongest(hits, i)
+		i = next
+		bearing := best.id % bearings
+		if bearing == other {
+			continue
+		}
+		s := Span{view[best.from].Start, view[best.to-1].End}
+		no := bearing == denies || negatedAt(view, negs, best)
+		out = append(out, Signal{ID: r.signals.ids[best.id/bearings], Span: s, Text: text[s.Start:s.End], No: no})
+	}
+	slices.SortStableFunc(out, func(a, b Signal) int { return cmp.Compare(a.Start, b.Start) })
+	return out
+}
+
+// strongest picks from overlapping hits of one signal the longest; of two
+// equals the one that does not state it.
+func strongest(hits []hit, i int) (best hit, next int) {
+	best, next = hits[i], i+1
+	for end := best.to; next < len(hits) && hits[next].id/bearings == best.id/bearings && hits[next].from < end; next++ {
+		h := hits[next]
+		if d := (h.to - h.from) - (best.to - best.from); d > 0 || d == 0 && h.id > best.id {
+			best = h
+		}
+		end = max(end, h.to)
+	}
+	return best, next
+}
+
+// negations lists the words that deny, without the idioms that only look so.
+func (r *Reader) negations(view []token) []hit {
+	negs := r.lang.negators.find(view)
+	if len(negs) == 0 {
+		return nil
+	}
+	idioms := r.lang.idioms.find(view)
+	k := 0
+	return slices.DeleteFunc(negs, func(n hit) bool {
+		for k < len(idioms) && idioms[k].to <= n.from {
+			k++
+		}
+		return k < len(idioms) && idioms[k].from <= n.from && n.from < idioms[k].to
+	})
+}
+
+// negatedAt holds if a negator stands at most two words before the hit.
+func negatedAt(view []token, negs []hit, h hit) bool {
+	i, _ := slices.BinarySearchFunc(negs, h.from, func(n hit, at int) int { return n.from - at })
+	for i--; i >= 0 && negs[i].to > h.from-8; i-- {
+		n := negs[i]
+		if n.to <= h.from && n.to >= h.from-2 && !slices.ContainsFunc(view[n.to:h.from], stops) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,172 @@
+package phrase
+
+import (
+	"strconv"
+	"strings"
+)
+
+// edge reads mid-May 2026, late June, end of August.
+func (p *dateParser) edge(i int) (part, bool) {
+	days, j := p.longest(p.cal.edges, i)
+	if j == i {
+		return part{}, false
+	}
+	if p.is(j, "-") {
+		j++
+	}
+	if p.is(j, "of") {
+		j++
+	}
+	m, next, ok := p.month(j)
+	if !ok {
+		return part{}, false
+	}
+	a := part{m: m, first: p.cal.edgeDays[days][0], last: p.cal.edgeDays[days][1], next: next}
+	if y, n, ok := p.yearAt(p.skip(next, ","), false); ok {
+		a.y, a.next = y, n
+	}
+	return a, true
+}
+
+// longest finds the longest pattern at token i.
+func (p *dateParser) longest(m *matcher, i int) (id, next int) {
+	next = i
+	window := p.toks[i:min(len(p.toks), i+6)]
+	for _, h := range m.at(window, 0, nil) {
+		if h.to > 0 && i+h.to > next {
+			id, next = h.id, i+h.to
+		}
+	}
+	return id, next
+}
+
+// weekOf reads wk of 9 Feb 2026.
+func (p *dateParser) weekOf(i int) (part, bool) {
+	_, j := p.longest(p.cal.weeks, i)
+	if j == i {
+		return part{}, false
+	}
+	j = p.skip(j, ".:")
+	if j < len(p.toks) {
+		if _, ok := p.cal.Weekdays[p.toks[j].low]; ok {
+			j = p.skip(j+1, ".,")
+		}
+	}
+	if j >= len(p.toks) {
+		return part{}, false
+	}
+	for _, form := range []func(int) (part, bool){p.iso, p.dotted, p.slash, p.dayMonth, p.monthDay, p.monthAndDay} {
+		if a, ok := form(j); ok && a.d > 0 {
+			a.ofWeek = true
+			return a, true
+		}
+	}
+	return part{}, false
+}
+
+// weekNumber reads week 23, wk 23 of 2026, 2026-W23.
+func (p *dateParser) weekNumber(i int) (part, bool) {
+	if y, j, ok := p.yearAt(i, false); ok && p.is(j, "-") && j+1 < len(p.toks) {
+		if n, err := strconv.Atoi(strings.TrimPrefix(p.toks[j+1].low, "w")); err == nil && p.toks[j+1].kind == word && n >= 1 && n <= 53 {
+			return part{y: y, week: n, next: j + 2}, true
+		}
+	}
+	if !p.cal.weekNo[p.toks[i].low] {
+		return part{}, false
+	}
+	j := p.skip(i+1, ".#")
+	if p.is(j, "no") {
+		j = p.skip(j+1, ".")
+	}
+	n, ok := p.dayNumberUpTo(j, 53)
+	if !ok {
+		return part{}, false
+	}
+	a := part{week: n, next: j + 1}
+	k := p.skip(j+1, ",/")
+	if p.is(k, "of") {
+		k++
+	}
+	if y, next, ok := p.yearAt(k, false); ok {
+		a.y, a.next = y, next
+	}
+	return a, true
+}
+
+func (p *dateParser) dayNumberUpTo(i, most int) (int, bool) {
+	if i >= len(p.toks) || p.toks[i].kind != number || len(p.toks[i].low) > 2 {
+		return 0, false
+	}
+	n, err := strconv.Atoi(p.toks[i].low)
+	return n, err == nil && n >= 1 && n <= most
+}
+
+// quarter reads Q3 2026, 3Q26.
+func (p *dateParser) quarter(i int) (part, bool) {
+	n, j := 0, i+1
+	switch low := p.toks[i].low; {
+	case p.toks[i].kind == word && len(low) == 2 && low[0] == 'q' && low[1] >= '1' && low[1] <= '4':
+		n = int(low[1] - '0')
+	case p.toks[i].kind == number && len(low) == 1 && low[0] >= '1' && low[0] <= '4' && p.is(j, "q") && p.toks[j].glued:
+		n, j = int(low[0]-'0'), j+1
+	default:
+		return part{}, false
+	}
+	y, next, ok := p.yearAt(p.skip(j, "/,-"), true)
+	if !ok {
+		return part{}, false
+	}
+	return part{y: y, m: 3*n - 2, months: 3, next: next}, true
+}
+
+// season reads spring 2026, winter 2026-27.
+func (p *dateParser) season(i int) (part, bool) {
+	s, ok := p.cal.Seasons[p.toks[i].low]
+	if !ok || p.toks[i].kind != word || len(s) != 2 {
+		return part{}, false
+	}
+	j := i + 1
+	if p.is(j, "of") || p.is(j, ",") {
+		j++
+	}
+	y, next, ok := p.yearAt(j, false)
+	if !ok {
+		return part{}, false
+	}
+	if (p.is(next, "-") || p.is(next, "/")) && next+1 < len(p.toks) && p.toks[next].glued {
+		if _, n, ok := p.yearAt(next+1, true); ok {
+			next = n
+		}
+	}
+	return part{y: y, m: s[0], months: s[1], next: next}, true
+}
+
+// afterTime passes over a time of day that an export put behind the date.
+func (p *dateParser) afterTime(i int) int {
+	j := i
+	if j < len(p.toks) && strings.HasPrefix(p.toks[j].low, "t") && p.toks[j].glued && p.toks[j].kind == word && len(p.toks[j].low) == 3 && digit(p.toks[j].low[1]) {
+		j++
+	} else if _, ok := p.dayNumberOrZero(j); ok {
+		j++
+	} else {
+		return i
+	}
+	if !p.is(j, ":") || !p.toks[j].glued {
+		return i
+	}
+	for p.is(j, ":") && j+1 < len(p.toks) && p.toks[j+1].kind == number {
+		j += 2
+	}
+	if p.is(j, "z") && p.toks[j].glued {
+		j++
+	}
+	return j
+}
+
+func (p *dateParser) dayNumberOrZero(i int) (int, bool) {
+	if i >= len(p.toks) || p.toks[i].kind != number || len(p.toks[i].low) != 2 && len(p.toks[i].low) != 1 {
+		return 0, false
+	}
+	n, err := strconv.Atoi(p.toks[i].low)
+	return n, err == nil && n < 24
+}

@@ -1,0 +1,194 @@
+package phrase
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"abut/policies"
+)
+
+func TestSignals(t *testing.T) {
+	r := reader(t)
+	for _, tc := range []struct{ text, want, not string }{
+		{"in a heated tent", "heated", "unheated"},
+		{"propane heat, enclosure kept at 55 F", "heated", ""},
+		{"no hoarding, no heat", "!heated unheated", "heated"},
+		{"tent struck before priming", "!heated", "heated"},
+		{"never sees the sun", "shaded !sun_exposed", ""},
+		{"west wall in direct sun", "sun_exposed", "shaded"},
+		{"second shift, after dark", "night_work", ""},
+		{"rolled on at 6:45 am", "morning_work", "mid_day"},
+		{"11 am to 2 pm only", "mid_day", ""},
+		{"ponding on the slab", "surface_wet", ""},
+		{"no standing water", "!surface_wet", "surface_wet"},
+		{"wet cured under burlap", "water_cured", "surface_wet !surface_wet"},
+		{"moisture meter used", "", "surface_wet"},
+		{"bone dry", "surface_dry", ""},
+		{"not yet dry", "surface_wet !surface_dry", "surface_dry"},
+		{"stuck dry to block", "primer_none", "surface_dry !surface_dry"},
+		{"hoarfrost in the joints", "frost", ""},
+		{"ice chipped off before work", "!frost", "frost"},
+		{"free from frost", "!frost", "frost"},
+		{"keep from freezing", "keep_from_freezing", "frost"},
+		{"chalky, laitance not ground", "dusty", "!dusty"},
+		{"dust blown off", "!dusty", "dusty"},
+		{"forms oiled", "release_oil", ""},
+		{"no form oil used", "!release_oil", "release_oil"},
+		{"sprayed cure and seal", "curing_compound", ""},
+		{"cured without compound", "!curing_compound", "curing_compound"},
+		{"old mastic to remain", "left_on existing", "removed"},
+		{"old mastic scraped off", "removed", "left_on"},
+		{"paint not removed", "left_on !removed", "removed"},
+		{"sandblasted to bare steel", "removed", "bare_metal"},
+		{"primer omitted", "primer_none", "primer_ok_without"},
+		{"manufacturer: no primer needed", "primer_ok_without", ""},
+		{"primed and covered the same day", "same_day", ""},
+		{"primed the day before", "primed_ahead", ""},
+		{"top edge loose", "edge_open", "edge_sealed"},
+		{"no termination bar at head", "edge_open", "edge_sealed"},
+		{"flap left loose until cladding", "", "edge_open"},
+		{"worm clamp and mastic", "edge_sealed", "edge_open"},
+		{"field sheet slipped behind the rear leg", "lap_reversed", ""},
+		{"jambs over head", "lap_reversed", ""},
+		{"head over jambs", "lap_shingled", "lap_reversed"},
+		{"back leg up behind the frame", "", "lap_reversed"},
+		{"projects 1/2 in. beyond veneer face", "runs_past_face", ""},
+		{"held 3/4 in. back from the stone", "held_back", "runs_past_face"},
+		{"copper drip bedded in mastic", "drip_edge", "!drip_edge"},
+		{"no metal drip", "runs_past_face !drip_edge", "drip_edge"},
+		{"ends dammed", "end_dam", ""},
+		{"remains visible for good", "stays_exposed", ""},
+		{"never left exposed", "!stays_exposed never_exposed", "stays_exposed"},
+		{"charcoal metal cap", "dark_color", ""},
+		{"black mastic", "", "dark_color !dark_color"},
+		{"off-white panel", "light_color", ""},
+		{"no vent gap", "laid_direct !vented", "vented"},
+		{"on ventilated battens", "vented", "laid_direct"},
+		{"steel to steel", "metal_to_metal", ""},
+		{"nowhere near the membrane", "no_contact", ""},
+		{"clear anodized", "", "no_contact"},
+		{"nylon washers under heads", "separator", ""},
+		{"slip sheet deleted", "!separator deleted", "separator"},
+		{"within the glazing pocket", "inside_pocket", ""},
+		{"cast into the slab", "embedded", ""},
+		{"cast-in-place wall", "", "embedded !embedded"},
+		{"backfilled in June", "below_grade", ""},
+		{"wrapped scaffold, shade cloth", "covered_otherwise", ""},
+		{"line voided by bulletin 4", "deleted", ""},
+		{"alternate product in lieu of spec", "substitution", ""},
+		{"using up leftover rolls", "use_up_stock", ""},
+		{"probe test passed", "moisture_tested", ""},
+		{"moisture test failed", "!moisture_tested", "moisture_tested"},
+		{"check surface temperature with IR gun", "surface_checked", ""},
+		{"compatibility letter received", "letter_on_file", ""},
+		{"letter pending", "!letter_on_file", "letter_on_file"},
+		{"ditto", "same_as", ""},
+		{"furnished by the glazier", "by_others", ""},
+		{"to be selected", "unknown", ""},
+		{"set in fresh mortar", "wet_mortar", ""},
+		{"uncoated steel", "bare_metal", ""},
+		{"soft vinyl", "plasticized", ""},
+		{"unplasticised pipe", "!plasticized", "plasticized"},
+		{"batts in the studs, vinyl wallcovering", "studs_filled vapor_closed_inside", "studs_empty"},
+		{"studs left empty", "studs_empty", "studs_filled"},
+		{"EPDM not allowed", "!is_fine", "is_fine"},
+		{"brick veneer, 4 in. laps", "", "edge_open frost heated"},
+	} {
+		t.Run(tc.text, func(t *testing.T) {
+			var got []string
+			for _, s := range r.Signals(tc.text) {
+				id := s.ID
+				if s.No {
+					id = "!" + id
+				}
+				got = append(got, id)
+				if s.Text != tc.text[s.Start:s.End] {
+					t.Errorf("signal %s is not at its span", id)
+				}
+			}
+			for _, w := range strings.Fields(tc.want) {
+				if !slices.Contains(got, w) {
+					t.Errorf("%s is missing in %v", w, got)
+				}
+			}
+			for _, w := range strings.Fields(tc.not) {
+				if slices.Contains(got, w) {
+					t.Errorf("%s is wrong in %v", w, got)
+				}
+			}
+		})
+	}
+}
+
+// TestSignalWords reads each pattern without wildcards as a text of its own:
+// one that states a signal must state it, one that denies it must deny it, one
+// for something else must do neither.
+func TestSignalWords(t *testing.T) {
+	r := reader(t)
+	var words struct {
+		Signals signalData `json:"signals"`
+	}
+	if err := load(policies.FS, "knowledge/signals.json", &words); err != nil {
+		t.Fatal(err)
+	}
+	plain := 0
+	for id, s := range words.Signals.List {
+		for want, patterns := range map[string][]string{"stated": s.Say, "denied": s.Deny, "silent": s.Other} {
+			for _, p := range patterns {
+				if strings.ContainsAny(p, "[]()|*#.,?") {
+					continue
+				}
+				plain++
+				got := "silent"
+				for _, found := range r.Signals(p) {
+					if found.ID == id && found.No {
+						got = "denied"
+					} else if found.ID == id {
+						got = "stated"
+					}
+				}
+				if got != want {
+					t.Errorf("%s: %q is %s, want %s", id, p, got, want)
+				}
+			}
+		}
+	}
+	if plain < 300 {
+		t.Errorf("only %d plain patterns", plain)
+	}
+}
+
+func TestPatterns(t *testing.T) {
+	r := reader(t)
+	for _, tc := range []struct {
+		pattern, text string
+		want          bool
+	}{
+		{"held [well] back", "held back", true},
+		{"held [well] back", "held well back", true},
+		{"held [well] back", "held far back", false},
+		{"(ground|washed) off", "washed off", true},
+		{"(ground|washed [right]) off", "washed right off", true},
+		{"clamp* to", "clamped to", true},
+		{"lap* .. over", "laps 4 in. down over", true},
+		{"lap* .. over", "laps; all over", false},
+		{"# am", "10 am", true},
+		{"frost free", "frost-free", true},
+		{"a|b", "b", true},
+		{"[a] [b] c", "c", true},
+	} {
+		m := newMatcher()
+		if err := m.add(0, tc.pattern); err != nil {
+			t.Fatal(err)
+		}
+		if got := len(m.find(r.view(scan(tc.text)))) > 0; got != tc.want {
+			t.Errorf("%q in %q: got %v", tc.pattern, tc.text, got)
+		}
+	}
+	for _, bad := range []string{"(a", "a]", "[a]", "", ".. a", "(a|b"} {
+		if err := newMatcher().add(0, bad); err == nil {
+			t.Errorf("pattern %q is accepted", bad)
+		}
+	}
+}
