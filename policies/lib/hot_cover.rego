@@ -1,0 +1,67 @@
+# METADATA
+# title: Dark metal over a sheet
+# description: |
+#   Whether a row tells of dark metal over its sheet: the color stands in a cell that also names a metal cover, or the
+#   metal's own data is dark. Insulation between, a vent space, and a light color end the question.
+package lib.hot_cover
+
+import data.lib.facts
+
+# dark lists the words of the row that tell of dark metal over the sheet.
+dark(line) := words if {
+	not _is_denied(line)
+	not is_parted(line)
+	words := array.concat(_in_cells(line, "dark_color"), _by_data(line))
+	count(words) > 0
+}
+
+# any lists the words of the row that name a metal cover, of whatever color but light.
+any(line) := words if {
+	not is_parted(line)
+	words := [text |
+		some slot in data.temperature.service.over
+		text := line.texts[slot]
+		regex.match(data.temperature.service.direct_words, lower(text))
+	]
+	count(words) > 0
+	count(_in_cells(line, "light_color")) == 0
+}
+
+# is_direct: the metal is said to lie on the sheet, or is of the sort that lies on it as a rule.
+is_direct(line) if facts.said(line, "laid_direct")
+
+is_direct(line) if {
+	some text in dark(line)
+	regex.match(data.temperature.service.direct_words, lower(text))
+}
+
+# is_parted: insulation or a vent space lies between.
+is_parted(line) if facts.said(line, "insulated_over")
+
+is_parted(line) if {
+	facts.said(line, "vented")
+	not facts.denied(line, "vented")
+}
+
+is_parted(line) if {
+	not facts.said(line, "laid_direct")
+	some item in facts.items_in(line, data.temperature.service.over)
+	item.class == "insulation"
+}
+
+_is_denied(line) if facts.denied(line, "dark_color")
+
+_in_cells(line, color) := [text |
+	some signal in line.signals
+	signal.id == color
+	not signal.no
+	not signal.slot in data.temperature.service.not_over
+	text := line.texts[signal.slot]
+	regex.match(data.temperature.service.metal_words, lower(text))
+]
+
+_by_data(line) := [item.text |
+	some item in facts.items_in(line, data.temperature.service.over)
+	facts.has_key(item, ["metal"])
+	facts.said(facts.product_of(item), "dark_color")
+]

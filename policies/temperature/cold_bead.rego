@@ -1,0 +1,52 @@
+# METADATA
+# title: Sealant or adhesive below its least temperature
+# description: |
+#   A stiff bead does not wet the joint and skins over before it is tooled; frost on the face does the rest. Joint
+#   sealants usually ask for 40 F (4 C); silicones go far lower on a frost-free face. Told where half of the working
+#   hours are too cold, and not where the row's sheet or primer is told of already.
+# custom:
+#   id: temperature-cold-bead
+#   topic: temperature
+#   severity: warning
+#   reason: A cold bead does not wet the joint and lets go on one side.
+#   remedy: Move the bead to milder days, warm joint and tubes, or take a sealant that its maker allows in the cold.
+#   source: the product's data; federal guide specification for joint sealants, 40 to 90 F
+#   basis: source-read
+#   example: "Sealant S-2 (from 40 F) run on 14 Jan in Calgary in the open"
+package temperature.cold_bead
+
+import data.lib.degrees
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.odds
+
+findings contains found if {
+	some window in facts.live_windows
+	line := facts.lines_by_id[window.line]
+	check := odds.cold(line, window, data.temperature.roles.bead).check
+	check.share_below >= data.temperature.cold.bead_share
+	not odds.sheet(line, window)
+	not odds.primer(line, window)
+	found := finding.at_with(line, odds.slots(line, [check]), _message(line, window, check), {
+		"severity": _severity(check),
+		"related": odds.related(line, [check]),
+	})
+}
+
+_severity(check) := "warning" if check.stated
+
+_severity(check) := "note" if not check.stated
+
+_message(line, window, check) := naming.say("%s goes on from %s%s, but %s", [
+	odds.name(check),
+	limit,
+	_usual(check),
+	odds.how(line, window, check, limit),
+]) if {
+	limit := degrees.write(check.limit_c, degrees.like(line, check))
+}
+
+_usual(check) := "" if check.stated
+
+_usual(check) := " as a rule" if not check.stated

@@ -1,0 +1,130 @@
+package temperature.cold_sheet_test
+
+import data.lib.season_bench_test as bench
+import data.temperature.cold_sheet
+
+_january := bench.check("membrane", "AB-1", 4.44, "40 F", 0.9, 0.12, {})
+
+_primer := bench.check("primer", "PR-2", 4.44, "40 F", 0.9, 0.12, {"keys": ["water-borne"]})
+
+_found(checks, line) := _of(bench.document([bench.sheet(line)], [], [bench.window(checks, {})]))
+
+_of(doc) := found if {
+	found := cold_sheet.findings with input as doc
+}
+
+test_whole_finding if {
+	_found([_january], {}) == {{
+		"line": "W!12",
+		"cells": ["C12", "K12", "P12"],
+		"message": concat(" ", [
+			"AB-1 goes on from 40 °F, but on 19 Jan 2027 in Milwaukee the air is below 40 °F in 90% of working hours;",
+			"the extra-low-temperature grade (from 0 °F) would suit",
+		]),
+		"severity": "error",
+		"related": [],
+		"keys": {"share_below": 0.9, "limit_c": 4.44},
+	}}
+}
+
+test_one_finding_names_both if {
+	found := _found([_january, _primer], {})
+	{f.message | some f in found} == {concat(" ", [
+		"AB-1 goes on from 40 °F and primer PR-2 from 40 °F, but on 19 Jan 2027 in Milwaukee the air is below 40 °F in",
+		"90% of working hours; the extra-low-temperature grade (from 0 °F) would suit",
+	])}
+	{f.cells | some f in found} == {["C12", "F12", "K12", "P12"]}
+}
+
+test_author_writes_celsius if {
+	check := object.union(_january, {"limit_c": 4, "limit_text": "4 °C (40 °F)"})
+	some f in _found([check], {})
+	startswith(f.message, "AB-1 goes on from 4 °C, but")
+	endswith(f.message, "(from -17.8 °C) would suit")
+}
+
+test_severity[name] if {
+	some name, tc in {
+		"half the hours": {"check": {"share_below": 0.5, "days_usable": 0.5}, "want": {"error"}},
+		"many usable days": {"check": {"share_below": 0.5, "days_usable": 0.51}, "want": {"warning"}},
+		"a third, exactly": {"check": {"share_below": 0.35, "days_usable": 0.6}, "want": {"warning"}},
+		"just under a third": {"check": {"share_below": 0.34, "days_usable": 0.6}, "want": set()},
+		"a winter grade in its cold hours": {"check": _winter(0.46, 0.6), "want": set()},
+		"a winter grade too cold for half": {"check": _winter(0.5, 0.4), "want": {"warning"}},
+		"a winter grade in the deep cold": {"check": _winter(0.75, 0.2), "want": {"error"}},
+		"the usual figure of a named grade": {"check": {"stated": false, "keys": ["grade-standard"]}, "want": {"warning"}},
+		"the usual figure of no grade": {"check": {"stated": false}, "want": set()},
+	}
+	{f.severity | some f in _found([object.union(_january, tc.check)], {})} == tc.want
+}
+
+_winter(below, usable) := {"limit_c": -6.67, "share_below": below, "days_usable": usable}
+
+test_words[name] if {
+	some name, tc in {
+		"heated tent": {"signals": [bench.signal("heated", "shelter", "heated tent")], "want": set()},
+		"not heated": {"signals": [bench.denial("heated", "shelter", "no heat")], "want": {"error"}},
+		"heated, yet unheated": {
+			"signals": [bench.signal("heated", "remark", "heated"), bench.signal("unheated", "shelter", "open")],
+			"want": {"error"},
+		},
+		"wall read first": {"signals": [bench.signal("surface_checked", "remark", "read wall first")], "want": {"warning"}},
+	}
+	{f.severity | some f in _found([_january], {"signals": tc.signals})} == tc.want
+}
+
+test_mid_day_and_a_reading_of_a_winter_grade_is_silent if {
+	check := object.union(_january, {"limit_c": -6.67, "share_below": 0.6, "days_usable": 0.45})
+	signals := [bench.signal("mid_day", "remark", "11 to 3"), bench.signal("surface_checked", "remark", "read wall")]
+	count(_found([check], {})) == 1
+	count(_found([check], {"signals": signals})) == 0
+}
+
+test_mid_day_words if {
+	some f in _found([_january], {"signals": [bench.signal("mid_day", "remark", "mid-day")]})
+	contains(f.message, "only 12% of days have four hours running at or above 40 °F")
+}
+
+test_early_start_is_colder if {
+	check := object.union(_january, {"share_below": 0.3, "days_usable": 0.6})
+	count(_found([check], {})) == 0
+	count(_found([check], {"signals": [bench.signal("morning_work", "remark", "7:30 am")]})) == 1
+}
+
+test_project_heat[name] if {
+	doc := bench.document([bench.sheet({})], [], [bench.window([_january], {})])
+	cold := bench.document(
+		[bench.sheet({"signals": [bench.signal("unheated", "shelter", "open")]})],
+		[],
+		[bench.window([_january], {})],
+	)
+	some name, tc in {"told": {"doc": doc, "want": 0}, "denied in the row": {"doc": cold, "want": 1}}
+	heat := [bench.signal("heated", "", "all winter work in heated tents")]
+	count(_of(bench.with_notes(tc.doc, [], heat))) == tc.want
+}
+
+test_silent[name] if {
+	some name, doc in {
+		"no window": bench.document([bench.sheet({})], [], []),
+		"no check": bench.document([bench.sheet({})], [], [bench.window([], {})]),
+		"struck row": bench.document([bench.sheet({"struck": true})], [], [bench.window([_january], {})]),
+		"only the primer fails": bench.document([bench.sheet({})], [], [bench.window([_primer], {})]),
+		"the upper limit": bench.document([bench.sheet({})], [], [bench.window(
+			[object.union(_january, {"bound": "apply_max_c"})],
+			{},
+		)]),
+	}
+	count(_of(doc)) == 0
+}
+
+test_product_data_is_named if {
+	check := object.union(_january, {"product": "FM-1"})
+	doc := bench.document([bench.sheet({})], [bench.product({})], [bench.window([check], {})])
+	{f.related | some f in _of(doc)} == {[{"product": "FM-1", "cells": ["D4"], "what": "its data: from 40 °F"}]}
+}
+
+test_no_grade_suits if {
+	arctic := bench.window([_january], {"grades": [bench.grade("standard", "standard grade", 4.44, "40 F", 1, 0)]})
+	some f in _of(bench.document([bench.sheet({})], [], [arctic]))
+	endswith(f.message, "; no usual grade suits, it takes a heated enclosure")
+}

@@ -1,0 +1,62 @@
+# METADATA
+# title: Water-borne primer before a night of frost
+# description: |
+#   By day the air is warm enough, and by night it freezes. A water-borne primer that is not dry and covered by
+#   evening freezes on the wall and is powder in the morning; the tin in the shed freezes too. A note, as a crew that
+#   primes by noon and covers by three does well. Nothing is said where the work is heated.
+# custom:
+#   id: temperature-freezing-primer
+#   topic: temperature
+#   severity: note
+#   reason: Water-borne primer that freezes before it is dry does not form a film.
+#   remedy: Prime by noon and cover the same day, keep the tins from frost, or take a primer for the cold.
+#   source: common practice (water-borne primer and emulsion are kept from freezing until dry)
+#   basis: common-practice
+#   example: "Water-borne primer, mid-April in Calgary: 71% of nights below freezing"
+package temperature.freezing_primer
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.odds
+import data.lib.words
+
+findings contains found if {
+	some window in facts.live_windows
+	window.night_frost >= data.temperature.freezing.nights
+	line := facts.lines_by_id[window.line]
+	not odds.is_heated(line)
+	check := _wet(line, window)[0]
+	not odds.primer(line, window)
+	found := finding.at_with(line, odds.slots(line, [check]), _message(window, check), {
+		"severity": _severity(line, window, check),
+	})
+}
+
+_wet(line, window) := [check |
+	some check in window.checks
+	check.role == "primer"
+	check.bound == "apply_min_c"
+	check.share_below >= data.temperature.freezing.share_below
+	_may_freeze(line, check)
+]
+
+_may_freeze(_, check) if facts.has_key(check, ["water-borne"])
+
+_may_freeze(line, check) if _is_told(line, check)
+
+_is_told(line, _) if facts.said_in(line, "primer", "keep_from_freezing")
+
+_is_told(_, check) if facts.said(facts.product_of(check), "keep_from_freezing")
+
+_severity(line, window, check) := "warning" if {
+	window.night_frost >= data.temperature.freezing.many_nights
+	_is_told(line, check)
+} else := "note"
+
+_message(window, check) := naming.say("%s must be dry before night: %s%s %s of nights are below freezing", [
+	odds.primer_name(check),
+	odds.when(window),
+	odds.where,
+	words.percent(window.night_frost),
+])

@@ -1,0 +1,49 @@
+package temperature.freezing_primer_test
+
+import data.lib.bench_test as base
+import data.lib.season_bench_test as bench
+import data.temperature.freezing_primer
+
+_primer := bench.check("primer", "P-2", 4, "4 °C", 0.32, 0.83, {"keys": ["water-borne"]})
+
+_april(nights) := {"from": "2026-04-13", "to": "2026-04-13", "night_frost": nights}
+
+_found(checks, signals, nights) := found if {
+	doc := bench.document([bench.sheet({"signals": signals})], [_told], [bench.window(checks, _april(nights))])
+	found := freezing_primer.findings with input as doc
+}
+
+_told := base.product("P-3", {"signals": [base.said("keep_from_freezing", "do not let freeze")]})
+
+test_whole_finding if {
+	_found([_primer], [], 0.71) == {{
+		"line": "W!12",
+		"cells": ["F12", "K12", "P12"],
+		"message": concat(" ", [
+			"Primer P-2 must be dry before night: on 13 Apr 2026 in Milwaukee 71% of nights",
+			"are below freezing",
+		]),
+		"severity": "note",
+	}}
+}
+
+test_said_of_the_product if {
+	check := object.union(_primer, {"keys": [], "product": "P-3"})
+	{f.severity | some f in _found([check], [], 0.8)} == {"warning"}
+	{f.severity | some f in _found([check], [], 0.79)} == {"note"}
+}
+
+test_at_the_limit if {
+	count(_found([_primer], [], 0.5)) == 1
+	count(_found([_primer], [], 0.49)) == 0
+}
+
+test_silent[name] if {
+	some name, tc in {
+		"solvent-borne": {"check": {"keys": ["solvent-borne"]}, "signals": []},
+		"warm days": {"check": {"share_below": 0.09}, "signals": []},
+		"too cold by day, told elsewhere": {"check": {"share_below": 0.6, "days_usable": 0.4}, "signals": []},
+		"heated": {"check": {}, "signals": [bench.signal("heated", "shelter", "heated")]},
+	}
+	count(_found([object.union(_primer, tc.check)], tc.signals, 0.71)) == 0
+}

@@ -1,0 +1,115 @@
+# METADATA
+# title: Sheet too soft for the heat under dark metal
+# description: |
+#   Dark metal laid on a sheet takes the sun and has nowhere to give it. After two summers ordinary asphaltic sheet
+#   has run out at the drip and left the nails bare. The figure that the notes state counts; without one, 185 F
+#   (85 C) under dark metal laid direct is asked about. Insulation between, battens or clips with air below, light
+#   metal, and a high-temperature or butyl sheet whose data has the figure are as they should be.
+# custom:
+#   id: temperature-service-dark
+#   topic: temperature
+#   severity: error
+#   reason: Dark metal in the sun heats the sheet under it past what its compound bears, and it flows.
+#   remedy: Take a high-temperature sheet whose data has the figure, or part the two by insulation or a vent space.
+#   source: the project's notes and the product's data; else common practice for dark metal laid direct
+#   basis: common-practice
+#   example: "R-01 (serves to 70 C) tight under a matt black coping; the notes ask for 85 C there"
+package temperature.service_dark
+
+import data.lib.degrees
+import data.lib.facts
+import data.lib.finding
+import data.lib.hot_cover
+import data.lib.limits
+import data.lib.naming
+import data.lib.sheet
+import data.lib.stated
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	item := facts.main_items(line)[0]
+	need := _need(line, item)
+	have := _have(line, item)
+	have.c < need.c - data.temperature.service.tolerance_k
+	found := finding.at_with(line, ["material", _slot(line, need), "service_max"], _message(item, need, have), {
+		"severity": _severity(need, have),
+		"related": array.concat(_note(need), _data(have)),
+	})
+}
+
+# The notes' own figure comes first; what it asks of the row must be said in the row.
+_need(line, item) := {"c": stated.least(limit), "from": "notes", "limit": limit, "text": text} if {
+	all := [{"limit": l, "text": cover} |
+		some l in limits.limits_for("service_c", line, item.keys, line.role)
+		every signal in _when(l) { facts.said(line, signal) }
+		cover := _cover(line, l)
+	]
+	top := max([stated.least(one.limit) | some one in all])
+	best := [one | some one in all; stated.least(one.limit) == top][0]
+	limit := best.limit
+	text := best.text
+} else := {"c": data.temperature.service.usual_c, "from": "usual", "limit": {}, "text": hot_cover.dark(line)[0]} if {
+	hot_cover.is_direct(line)
+}
+
+_when(limit) := [] if limit.when == null
+
+_when(limit) := limit.when if limit.when != null
+
+_cover(line, limit) := hot_cover.dark(line)[0] if "dark_color" in _when(limit)
+
+_cover(line, limit) := hot_cover.any(line)[0] if not "dark_color" in _when(limit)
+
+_have(line, _) := {"c": c, "found": found, "is_stated": true} if {
+	found := stated.figure(line, "service_max_c")
+	not found.figure.no_limit
+	c := stated.most(found.figure)
+} else := {"c": data.temperature.service.usual_max_c[key], "found": {}, "is_stated": false} if {
+	not stated.figure(line, "service_max_c")
+	item := facts.main_items(line)[0]
+	not facts.has_key(item, data.temperature.service.hot_keys)
+	some key in item.keys
+	data.temperature.service.usual_max_c[key]
+}
+
+_severity(need, have) := "error" if {
+	need.from == "notes"
+	have.is_stated
+} else := "warning"
+
+_slot(line, need) := [slot |
+	some slot in array.concat(data.temperature.service.over, ["place", "layers"])
+	line.texts[slot] == need.text
+][0]
+
+default _slot(_, _) := "touches"
+
+_message(item, need, have) := naming.say("%s lies under %s%s; %s", [
+	naming.plain(item),
+	words.quoted(need.text),
+	_serves(have),
+	_asks(need, have),
+])
+
+_serves(have) := sprintf(" and serves to %s", [degrees.write(have.c, degrees.of_figure(have.found.figure))]) if {
+	have.is_stated
+} else := " and no service temperature is given for it"
+
+_asks(need, have) := sprintf("the notes ask for %s", [degrees.write(need.c, _like(need, have))]) if {
+	need.from == "notes"
+} else := sprintf("dark metal laid direct usually asks for %s", [degrees.write(need.c, _like(need, have))])
+
+_like(need, have) := need.limit.text if {
+	need.from == "notes"
+} else := degrees.of_figure(have.found.figure) if {
+	have.is_stated
+} else := "C"
+
+_note(need) := [finding.related_address(need.limit.at, need.limit.text)] if {
+	need.from == "notes"
+} else := []
+
+_data(have) := [finding.related_product(have.found.by, ["service_max"], "its service temperature")] if {
+	have.found.from == "product"
+} else := []

@@ -1,0 +1,113 @@
+package temperature.service_dark_test
+
+import data.lib.bench_test as base
+import data.lib.season_bench_test as bench
+import data.temperature.service_dark
+
+_note := bench.limit("service_c", {"min": 85, "when": ["dark_color", "laid_direct"], "text": "85 °C under black metal"})
+
+_serves(c, text) := bench.product({"figures": {"service_max_c": bench.figure(c, null, text, "°C")}})
+
+_coping := {
+	"items": [bench.own],
+	"texts": {"touches": "matt black steel coping, laid tight"},
+	"signals": [
+		bench.signal("dark_color", "touches", "matt black"),
+		bench.signal("laid_direct", "touches", "laid tight"),
+	],
+}
+
+_found(line, product, limits) := found if {
+	doc := bench.with_notes(bench.document([bench.sheet(line)], [product], []), limits, [])
+	found := service_dark.findings with input as doc
+}
+
+test_whole_finding if {
+	_found(_coping, _serves(70, "70"), [_note]) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12"],
+		"message": concat(" ", [
+			`FM-1 (rubberized-asphalt-membrane) lies under "matt black steel coping, laid tight" and serves to 70 °C; the`,
+			"notes ask for 85 °C",
+		]),
+		"severity": "error",
+		"related": [
+			{"at": _note.at, "cells": ["A9"], "what": "85 °C under black metal"},
+			{"product": "FM-1", "cells": ["F4"], "what": "its service temperature"},
+		],
+	}}
+}
+
+test_usual_figure_in_the_authors_unit if {
+	product := bench.product({"figures": {"service_max_c": bench.figure(71.1, null, "160 F", "")}})
+	some f in _found(_coping, product, [])
+	f.severity == "warning"
+	endswith(f.message, "serves to 160 °F; dark metal laid direct usually asks for 185 °F")
+}
+
+test_no_data if {
+	some f in _found(_coping, bench.product({}), [_note])
+	f.severity == "warning"
+	contains(f.message, "no service temperature is given for it; the notes ask for 85 °C")
+}
+
+test_at_the_limit[name] if {
+	some name, tc in {"at it": {"c": 85, "n": 0}, "rounded": {"c": 84.5, "n": 0}, "below": {"c": 84, "n": 1}}
+	count(_found(_coping, _serves(tc.c, "x"), [_note])) == tc.n
+}
+
+test_dark_by_its_own_data if {
+	cap := object.union(base.own(base.aluminum), {"text": "A-1 coping", "product": "A-1"})
+	line := {"items": [bench.own, object.union(cap, {"polarity": "yes"})], "texts": {"touches": "A-1 coping"}}
+	black := base.product("A-1", {"signals": [base.said("dark_color", "black anodized")]})
+	doc := bench.document([bench.sheet(line)], [_serves(70, "70"), black], [])
+	count(service_dark.findings) == 1 with input as doc
+}
+
+test_words[name] if {
+	some name, tc in {
+		"insulation between": {"more": [bench.signal("insulated_over", "touches", "wool between")], "want": 0},
+		"vented": {"more": [bench.signal("vented", "touches", "on battens")], "want": 0},
+		"not vented": {"more": [bench.denial("vented", "touches", "no vent gap")], "want": 1},
+		"not dark": {"more": [bench.denial("dark_color", "touches", "not black")], "want": 0},
+	}
+	line := object.union(_coping, {"signals": array.concat(_coping.signals, tc.more)})
+	count(_found(line, _serves(70, "70"), [_note])) == tc.want
+}
+
+test_silent[name] if {
+	brick := {
+		"items": [bench.own],
+		"texts": {"place": "dark brick band"},
+		"signals": [bench.signal("dark_color", "place", "dark"), bench.signal("laid_direct", "remark", "tight on")],
+	}
+	panel := {
+		"items": [bench.own, base.item("touches", "wool", "mineral-wool", "insulation", [])],
+		"texts": {"touches": "4 in. wool, then black metal panel"},
+		"signals": [bench.signal("dark_color", "touches", "black")],
+	}
+	light := object.union(_coping, {"texts": {"touches": "light grey coping"}, "signals": [_light]})
+	some name, line in {
+		"dark brick": brick,
+		"wool in the row": panel,
+		"light metal": light,
+		"nothing dark": {"items": [bench.own], "texts": {"touches": "coping, laid tight"}},
+		"struck row": object.union(_coping, {"struck": true}),
+		"a note that asks for more than the row says": {
+			"items": [bench.own],
+			"texts": {"remark": "black metal panel beyond"},
+			"signals": [bench.signal("dark_color", "remark", "black")],
+		},
+	}
+	count(_found(line, _serves(70, "70"), [_note])) == 0
+}
+
+_light := bench.signal("light_color", "touches", "light grey")
+
+test_no_limit_and_hot_sheets_are_silent if {
+	no_limit := object.union(bench.figure(null, null, "no limit", ""), {"no_limit": true})
+	free := bench.product({"figures": {"service_max_c": no_limit}})
+	count(_found(_coping, free, [_note])) == 0
+	hot := object.union(bench.own, {"keys": ["asphaltic", "grade-high-temp"], "product": ""})
+	count(_found(object.union(_coping, {"items": [hot]}), bench.product({}), [])) == 0
+}
