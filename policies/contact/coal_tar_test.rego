@@ -37,6 +37,10 @@ test_bedded_in_tar_is_contact if {
 	count(_found([bench.contact(bench.sheet, _tar, {"signals": ["embedded"]})])) == 1
 }
 
+test_gravel_taken_off_leaves_the_tar if {
+	count(_found([bench.contact(bench.sheet, _tar, {"signals": ["removed"]})])) == 1
+}
+
 test_foam_by_the_table if {
 	count(_found([bench.contact(bench.xps, _tar, {})])) == 1
 }
@@ -44,7 +48,7 @@ test_foam_by_the_table if {
 test_silent[name] if {
 	some name, contact in {
 		"three feet away": bench.contact(bench.sheet, _tar, {"kind": "near", "clear_mm": 914}),
-		"taken off": bench.contact(bench.sheet, _tar, {"signals": ["removed"]}),
+		"taken off": bench.contact(bench.sheet, _tar, {"kind": "apart", "signals": ["removed"]}),
 		"asphalt felt": bench.contact(
 			bench.sheet,
 			bench.end("touches", "tar paper", "asphalt-felt", "membrane", ["asphaltic"]),

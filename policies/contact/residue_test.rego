@@ -31,7 +31,7 @@ test_fires if {
 
 test_silent[name] if {
 	some name, contact in {
-		"taken off": bench.contact(_bead, _oil, {"signals": ["removed"]}),
+		"taken off": bench.contact(_bead, _oil, {"kind": "apart", "signals": ["removed"]}),
 		"under a sheet it is judged as substrate": bench.contact(bench.sheet, _below, {"from": "substrate"}),
 	}
 	count(_found([contact])) == 0

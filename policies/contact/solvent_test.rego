@@ -65,3 +65,14 @@ test_silent[name] if {
 	}
 	count(_found([contact], [])) == 0
 }
+
+test_remark_says_that_it_is_away_from_the_sheet if {
+	remark := bench.contact(bench.sheet, bench.solvent_sealant, {"id": "remark", "kind": "apart", "from": "remark"})
+	count(_found([bench.contact(bench.sheet, bench.solvent_sealant, {}), remark], [])) == 0
+}
+
+test_remark_of_another_row_says_nothing_here if {
+	away := {"id": "remark", "kind": "apart", "from": "remark", "line": "W!13"}
+	remark := bench.contact(bench.sheet, bench.solvent_sealant, away)
+	count(_found([bench.contact(bench.sheet, bench.solvent_sealant, {}), remark], [])) == 1
+}

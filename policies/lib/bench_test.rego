@@ -91,6 +91,7 @@ product(id, more) := object.union(
 		"id": id,
 		"tag": id,
 		"name": "",
+		"role": "",
 		"family": "",
 		"class": "",
 		"keys": [],

@@ -14,10 +14,16 @@ why(contact) := "they are said not to touch" if {
 } else := "there is a gap between them" if {
 	contact.kind == "near"
 	contact.clear_mm > 0
-} else := word.why if {
-	some word in data.contact.judging.hush
-	word.signal in contact.signals
-	not _spared(contact, word)
+} else := hushed[0] if {
+	hushed := [word.why |
+		some word in data.contact.judging.hush
+		word.signal in contact.signals
+		not _spared(contact, word)
+	]
+	count(hushed) > 0
+} else := "the row says elsewhere that they are apart" if {
+	contact.kind == "direct"
+	_key(contact) in _apart_keys
 } else := "the sealant joins metal to metal, away from the sheet" if {
 	"metal_to_metal" in contact.signals
 	_bead_off_metal(contact)
@@ -37,6 +43,27 @@ has_proof(contact) if {
 	some signal in data.contact.judging.evidence.signals
 	facts.said(facts.lines_by_id[contact.line], signal)
 }
+
+# A column sets two materials side by side, and a remark of the row says that they are clear of one another.
+_apart_keys := {_key(contact) |
+	some contact in facts.live_contacts
+	_is_apart(contact)
+}
+
+_is_apart(contact) if contact.kind == "apart"
+
+_is_apart(contact) if {
+	contact.kind == "near"
+	contact.clear_mm > 0
+}
+
+_key(contact) := concat("|", array.concat([contact.line], sort([_who(contact.a), _who(contact.b)])))
+
+_who(end) := end.product if {
+	end.product != ""
+} else := end.family if {
+	end.family != ""
+} else := end.text
 
 # Aluminum in wet mortar is embedded, and that is the harm.
 _spared(contact, word) if {

@@ -20,7 +20,7 @@ plain(end) := _short(end) if {
 } else := _short(end)
 
 # Long words give way to the tag, else they are cut.
-_short(end) := trim_space(end.text) if {
+_short(end) := _closed(trim_space(end.text)) if {
 	count(trim_space(end.text)) <= 60
 	trim_space(end.text) != ""
 } else := end.tag if {
@@ -28,6 +28,12 @@ _short(end) := trim_space(end.text) if {
 } else := sprintf("%s …", [trim_space(substring(end.text, 0, 57))]) if {
 	end.text != ""
 } else := _family(end.name)
+
+# A cut at a bracket leaves it open.
+_closed(text) := concat("", [text, ")"]) if {
+	contains(text, "(")
+	not contains(text, ")")
+} else := text
 
 # A code says nothing of the stuff: "FM-1", "R 03", "PR-2".
 _is_code(text) if regex.match(`^[\p{L}]{1,5}[ ._-]?\d+\p{L}?$`, text)

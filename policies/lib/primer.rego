@@ -24,8 +24,13 @@ state(line) := "named" if {
 	not _is_dated(line)
 } else := "unclear"
 
-# named lists the primers that a row says are there, in whatever cell.
-named(line) := [item |
+# named lists the primers of the primer cell; where it names none, those that another cell says are there.
+named(line) := in_cell if {
+	in_cell := [item | some item in _primers(line); item.slot == "primer"]
+	count(in_cell) > 0
+} else := _primers(line)
+
+_primers(line) := [item |
 	some item in line.items
 	facts.is_there(item)
 	_is_primer(item)

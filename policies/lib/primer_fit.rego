@@ -7,7 +7,6 @@ package lib.primer_fit
 
 import data.lib.facts
 import data.lib.primer
-import data.lib.sheet
 import data.lib.target
 
 # problem says why none of the primers fits the bed: {"bed", "why", "by", "slots"}; undefined where one does, or where
@@ -92,11 +91,21 @@ _bars(p, bed) := {"primer": p, "target": t} if {
 }
 
 _is_for_others(p, bed) if {
-	suits := [t | some t in facts.product_of(p).suits; not t.except]
+	suits := [t | some t in facts.product_of(p).suits; not t.except; _names_sheets(t)]
 	count(suits) > 0
-	every t in suits { sheet.is_read(t) }
 	every t in suits { not target.means(t, bed.item) }
-	every t in suits { not sheet.takes(t, bed.under) }
+}
+
+# A primer's list may name substrates only, and then it says nothing of sheets.
+_names_sheets(t) if {
+	some id in t.products
+	facts.products_by_id[id].role in data.pairing.chemistry.roles
+}
+
+_names_sheets(t) if {
+	some one in data.pairing.chemistry.order
+	some key in one.keys
+	key in t.keys
 }
 
 _listed(want) := sprintf("its data takes %s there", [primer.choice(want)])

@@ -25,8 +25,16 @@ extent(contact) := parting.stops(contact, pair(contact).mechanism)
 
 _is_sheet(end) if {
 	facts.has_key(end, data.contact.settled.sheet.keys)
-	end.class in data.contact.settled.sheet.classes
+	_is_of_class(end)
 	not end.family in data.contact.settled.sheet.not_families
+}
+
+_is_of_class(end) if end.class in data.contact.settled.sheet.classes
+
+# Data that tells the stuff and not the form has no class.
+_is_of_class(end) if {
+	end.class == ""
+	facts.product_of(end).role in data.pairing.chemistry.roles
 }
 
 _is_foe(one, end) if {

@@ -7,14 +7,13 @@ package lib.sheet
 import data.lib.facts
 import data.lib.target
 
-# beds holds every own material of a sheet's line on every substrate of that line that is no lap:
+# beds holds the own material of every sheet's line on every substrate of that line that is no lap:
 # {"line", "item", "under", "face", "chemistry"}; face and chemistry are "" where they are not known.
 beds := [bed | some line in lines; some bed in beds_of(line)]
 
 beds_of(line) := [bed |
-	some item in facts.main_items(line)
-	some under in facts.items_in(line, ["substrate"])
-	not under.class in data.pairing.kinds.laps
+	item := own(line)
+	some under in _substrates(line)
 	bed := {
 		"line": line,
 		"item": item,
@@ -24,26 +23,58 @@ beds_of(line) := [bed |
 	}
 ]
 
+# own is the line's own material: what a tag of its tag or material column stands for, else the first named there.
+own(line) := tagged[0] if {
+	tagged := [item | some item in facts.items_in(line, ["material", "tag"]); item.tag != ""]
+	count(tagged) > 0
+} else := known[0] if {
+	known := [item | some item in facts.items_in(line, ["material", "tag"]); not item.unknown]
+	count(known) > 0
+} else := facts.items_in(line, ["material", "tag"])[0]
+
 # lines are the live lines whose own material is a sheet or flashing.
 lines := [line | some line in facts.live_lines; line.role in data.pairing.chemistry.roles]
 
 # stuck lists the lines with a self-adhered sheet, with its item.
-stuck := [{"line": line, "item": items[0], "chemistry": chemistry(items[0])} |
+stuck := [{"line": line, "item": item, "chemistry": chemistry(item)} |
 	some line in lines
-	items := [item | some item in facts.main_items(line); chemistry(item) != ""]
-	count(items) > 0
+	item := own(line)
+	chemistry(item) != ""
 ]
+
+# A lap is no substrate; nor is the plain noun beside a tag ("W-1 nailer").
+_substrates(line) := [under |
+	all := facts.items_in(line, ["substrate"])
+	some under in all
+	not under.class in data.pairing.kinds.laps
+	not _is_noun_of_tag(under, all)
+]
+
+_is_noun_of_tag(under, all) if {
+	data.knowledge.families[under.family].generic
+	some other in all
+	other.product != ""
+	other.at == under.at
+}
 
 # chemistry is butyl, acrylic or asphaltic for a self-adhered sheet, "" for all else.
 chemistry(item) := [one.id |
 	some one in data.pairing.chemistry.order
 	facts.has_key(item, one.keys)
-	item.class in data.pairing.chemistry.classes
+	_may_be_sheet(item)
 	not facts.has_key(item, data.pairing.chemistry.not_keys)
 	not item.family in data.pairing.chemistry.not_families
 ][0]
 
 default chemistry(_) := ""
+
+# Data that tells the stuff and not the form ("SBS-modified asphalt, 40 mil") has no class.
+_may_be_sheet(item) if item.class in data.pairing.chemistry.classes
+
+_may_be_sheet(item) if {
+	item.class == ""
+	facts.product_of(item).role in data.pairing.chemistry.roles
+}
 
 # face is the row of the matrix that a substrate stands for, "" where none does.
 face(under) := narrow if {

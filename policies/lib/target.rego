@@ -35,6 +35,12 @@ _shares(target, thing) if {
 	_tells(target, thing, key)
 }
 
+_shares(target, thing) if {
+	some open_kind in target.keys
+	some key in data.lib.vague.stands_for[open_kind]
+	key in thing.keys
+}
+
 _tells(_, thing, key) if key == thing.family
 
 _tells(_, _, key) if not key in _vague

@@ -4,6 +4,8 @@ import data.lib.target
 
 _gasket := {"product": "G-1", "tag": "G-1", "family": "epdm-gasket", "class": "gasket", "keys": ["epdm-gasket", "epdm"]}
 
+_copper := ["wood", "copper-preservative"]
+
 _plywood := {"product": "", "tag": "", "family": "osb-plywood-sheathing", "class": "substrate", "keys": ["wood"]}
 
 _primer := {"product": "P-1", "tag": "P-1", "family": "solvent-primer", "class": "primer", "keys": ["solvent-borne"]}
@@ -21,6 +23,12 @@ test_vague_trait_does_not_tell if {
 }
 
 test_vague_trait_alone_tells if target.covers(_says("wood", ["wood"], []), _plywood)
+
+test_open_kind_means_every_kind if {
+	lumber := {"product": "", "tag": "", "family": "acq-lumber", "class": "lumber", "keys": _copper}
+	target.covers(_says("treated wood", ["treated-lumber"], []), lumber)
+	not target.covers(_says("treated wood", ["treated-lumber"], []), _plywood)
+}
 
 test_empty_target_means_nothing if not target.means(_says("see letter", [], []), _gasket)
 

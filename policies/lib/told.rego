@@ -16,11 +16,9 @@ _by_rule := {rule: told |
 	told := [w | some w in _told; w.rule == rule]
 }
 
-_told := [object.union(group[0], {"also": array.slice(group, 1, count(group))}) | some group in _groups]
-
-_groups := array.concat(
-	[_loudest_first(group) | some group in _harm_groups],
-	[_loudest_first(group) | some group in _ask_groups],
+_told := array.concat(
+	[object.union(_loudest_first(group)[0], {"also": []}) | some group in _harm_groups],
+	[object.union(group[0], {"also": array.slice(group, 1, count(group))}) | some group in _ask_groups],
 )
 
 _harm_groups := {key: group |

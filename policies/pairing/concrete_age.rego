@@ -17,7 +17,6 @@
 package pairing.concrete_age
 
 import data.lib.age
-import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
@@ -27,7 +26,7 @@ findings contains found if {
 	some line in sheet.lines
 	span := line.spans.concrete_age_days
 	span.min >= 0
-	item := facts.main_items(line)[0]
+	item := sheet.own(line)
 	limit := age.limit(line, item)
 	span.min < limit.days
 	extra := object.union({"severity": age.severity(line, span, limit), "related": age.related(limit)}, age.source(limit))

@@ -16,7 +16,6 @@
 package pairing.curing_compound
 
 import data.lib.face
-import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
@@ -24,7 +23,7 @@ import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
-	item := facts.main_items(line)[0]
+	item := sheet.own(line)
 	told := face.told(line, "curing_compound")[0]
 	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
 		"severity": _severity(told),

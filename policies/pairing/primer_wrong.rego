@@ -26,11 +26,9 @@ import data.lib.words
 findings contains found if {
 	some line in sheet.lines
 	primers := primer.named(line)
-	problems := [p |
-		some bed in sheet.beds_of(line)
-		not primer_fit.own_rule(bed, primers)
-		p := primer_fit.problem(bed, primers)
-	]
+	beds := sheet.beds_of(line)
+	every bed in beds { not primer_fit.own_rule(bed, primers) }
+	problems := [p | some bed in beds; p := primer_fit.problem(bed, primers)]
 	count(problems) > 0
 	found := finding.at_with(line, ["material", "primer", "substrate"], _message(primers, problems[0]), {"related": [
 		finding.related_product(problems[0].by, problems[0].slots, "its data"),

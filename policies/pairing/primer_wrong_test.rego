@@ -9,6 +9,7 @@ _sheet := bench.product("FM-1", {"accepts": [
 ]})
 
 _primers := [
+	bench.product("FM-3", {"role": "membrane"}),
 	bench.product("P-1", {"suits": [bench.target("FM-1", [], ["FM-1"])]}),
 	bench.product("P-2", {}),
 	bench.product("P-4", {"suits": [bench.target("FM-3 and FM-5 only", [], ["FM-3", "FM-5"])]}),

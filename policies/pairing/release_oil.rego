@@ -15,7 +15,6 @@
 package pairing.release_oil
 
 import data.lib.face
-import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
@@ -23,7 +22,7 @@ import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
-	item := facts.main_items(line)[0]
+	item := sheet.own(line)
 	told := face.told(line, "release_oil")[0]
 	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
 		"severity": {true: "error", false: "warning"}[told.stays],

@@ -39,7 +39,13 @@ _is_unlisted(bed) if {
 	every a in accepts { not sheet.takes(a, bed.under) }
 	every t in [t | some t in product.keep_off] { not sheet.takes(t, bed.under) }
 	bed.under.family != ""
-	count(sheet.kinds(bed.under.keys) & {kind | some kind in data.pairing.kinds.judged}) > 0
+	kinds := {kind | some kind in data.pairing.kinds.judged} & sheet.kinds(bed.under.keys)
+	count(kinds) > 0
+	every kind in kinds { not _is_worded(kind, product) }
+}
+
+_is_worded(kind, product) if {
+	regex.match(data.pairing.kinds.words[kind], lower(object.get(product.texts, "accepts", "")))
 }
 
 _message(beds, product) := naming.say("%s goes on %s, which its data does not list (%s)", [

@@ -50,6 +50,16 @@ test_silent[name] if {
 	count(_found(case.items, case.accepts)) == 0
 }
 
+test_word_of_the_list_that_was_not_read if {
+	nailer := bench.item("substrate", "borate cap", "borate-lumber", "lumber", ["wood"])
+	product := bench.product("FM-1", {
+		"accepts": [bench.accepts("glass-mat gypsum", ["gypsum"], "none", [])],
+		"texts": {"accepts": "glass-mat gypsum, ply"},
+	})
+	found := substrate_unlisted.findings with input as bench.schedule([bench.own(bench.sbs), nailer], {}, [product])
+	count(found) == 0
+}
+
 test_masonry_covers_block if {
 	masonry := [bench.accepts("masonry", ["porous-masonry"], "none", [])]
 	count(_found([bench.own(bench.sbs), bench.block], masonry)) == 0
