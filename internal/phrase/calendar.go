@@ -2,6 +2,7 @@ package phrase
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"time"
@@ -30,6 +31,7 @@ type dateData struct {
 	NextDay   []string            `json:"next_day"`
 	Order     map[string]string   `json:"order"` // by country: month or day
 	RefWords  []string            `json:"reference_words"`
+	RefStops  []string            `json:"reference_stops"`
 	SerialMin int                 `json:"serial_min"`
 	SerialMax int                 `json:"serial_max"`
 }
@@ -38,7 +40,7 @@ type dateData struct {
 type calendar struct {
 	dateData
 	modal, ranges, none map[string]bool
-	refWords            map[string]bool
+	refWords, refStops  map[string]bool
 	weeks               *matcher
 	weekNo              map[string]bool
 	edges               *matcher
@@ -65,13 +67,14 @@ const (
 )
 
 func newCalendar(d dateData) (*calendar, error) {
-	c := &calendar{dateData: d, modal: set(d.Modal), ranges: set(d.Ranges), none: set(d.None), refWords: set(d.RefWords), orders: d.Order, weekNo: set(d.WeekNo)}
+	c := &calendar{dateData: d, modal: set(d.Modal), ranges: set(d.Ranges), none: set(d.None), refWords: set(d.RefWords), refStops: set(d.RefStops), orders: d.Order, weekNo: set(d.WeekNo)}
 	if len(d.Months) < 12 || d.SerialMax <= d.SerialMin {
 		return nil, fmt.Errorf("dates: months or serial numbers are missing")
 	}
 	c.weeks, c.edges = newMatcher(), newMatcher()
 	c.preps, c.verbs, c.states, c.ties = newMatcher(), newMatcher(), newMatcher(), newMatcher()
-	for say, days := range d.Edges {
+	for _, say := range slices.Sorted(maps.Keys(d.Edges)) {
+		days := d.Edges[say]
 		if len(days) != 2 {
 			return nil, fmt.Errorf("dates: edge %q needs a first and a last day", say)
 		}
@@ -110,12 +113,11 @@ func (c *calendar) compile() error {
 
 // named adds the patterns of each name; the ids index the names returned.
 func named(m *matcher, lists map[string][]string) ([]string, error) {
-	var names []string
-	for name, list := range lists {
-		if err := m.addAll(len(names), list); err != nil {
+	names := slices.Sorted(maps.Keys(lists)) // in order, so that equal matches never change
+	for i, name := range names {
+		if err := m.addAll(i, lists[name]); err != nil {
 			return nil, err
 		}
-		names = append(names, name)
 	}
 	return names, nil
 }
@@ -224,12 +226,12 @@ func (c *calendar) offsetBefore(view []token, i int) (days, start int, ok bool) 
 // four words, with a number or a known word in it.
 func (c *calendar) reference(text string, view []token, i int) (string, int) {
 	end, telling := i, false
-	for end < len(view) && end < i+4 && !stops(view[end]) {
+	for end < len(view) && end < i+4 && !stops(view[end]) && !c.refStops[view[end].low] {
 		t := view[end]
 		telling = telling || t.kind == number || strings.ContainsAny(t.low, "0123456789") || c.refWords[t.low]
 		end++
 	}
-	if end == i || !telling {
+	if end == i || !telling || end < len(view) && (view[end].low == "am" || view[end].low == "pm") {
 		return "", i
 	}
 	return text[view[i].Start:view[end-1].End], end

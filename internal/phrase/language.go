@@ -2,6 +2,7 @@ package phrase
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 )
 
@@ -28,6 +29,7 @@ type languageData struct {
 	WeakAfterEmpty []string            `json:"weak_after_empty"`
 	Removal        []string            `json:"removal"`
 	RemovalLead    []string            `json:"removal_lead"`
+	Prepositions   []string            `json:"prepositions"`
 	Roles          map[string]struct {
 		Before []string `json:"before"`
 		After  []string `json:"after"`
@@ -42,13 +44,14 @@ type language struct {
 	relations                          *matcher
 	relationNames                      []string
 	needsObject, weak, removalLead     map[string]bool
+	prepositions                       map[string]bool // they end the reach of a negation
 	removal                            *matcher
 	roleBefore, roleAfter              *matcher
 	roles                              []string
 }
 
 func newLanguage(d languageData) (*language, error) {
-	l := &language{abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), needsObject: set(d.NeedsObject)}
+	l := &language{abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), prepositions: set(d.Prepositions), needsObject: set(d.NeedsObject)}
 	for into, list := range map[**matcher][]string{
 		&l.negators: d.Negators, &l.idioms: d.NotNegation, &l.breaks: d.BreakBefore,
 		&l.ifs: d.Conditions, &l.removal: d.Removal, &l.self: d.Self, &l.overlap: d.Overlap,
@@ -68,7 +71,8 @@ func newLanguage(d languageData) (*language, error) {
 			return nil, fmt.Errorf("needs_object: no relation %q", n)
 		}
 	}
-	for name, words := range d.Roles {
+	for _, name := range slices.Sorted(maps.Keys(d.Roles)) {
+		words := d.Roles[name]
 		if err := l.roleBefore.addAll(len(l.roles), words.Before); err != nil {
 			return nil, err
 		}

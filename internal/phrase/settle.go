@@ -108,7 +108,7 @@ func (p *clauseParser) removal(cl *Clause, x *piece, added bool) {
 	}
 	for _, h := range p.lang.removal.find(x.toks) {
 		from, to := x.toks[h.from].Start, x.toks[h.to-1].End
-		if x.what[h.from] > 0 || negatedAt(x.toks, x.negs, h) || from < cl.Start || from >= cl.End {
+		if x.what[h.from] > 0 || p.negatedAt(x.toks, x.negs, h) || from < cl.Start || from >= cl.End {
 			continue
 		}
 		near := slices.ContainsFunc(cl.Nouns, func(n Noun) bool { return n.Start >= to && n.Start < to+removalReach })

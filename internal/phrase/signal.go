@@ -78,7 +78,7 @@ func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
 			continue
 		}
 		s := Span{view[best.from].Start, view[best.to-1].End}
-		no := bearing == denies || negatedAt(view, negs, best)
+		no := bearing == denies || r.negatedAt(view, negs, best)
 		out = append(out, Signal{ID: r.signals.ids[best.id/bearings], Span: s, Text: text[s.Start:s.End], No: no})
 	}
 	slices.SortStableFunc(out, func(a, b Signal) int { return cmp.Compare(a.Start, b.Start) })
@@ -115,12 +115,17 @@ func (r *Reader) negations(view []token) []hit {
 	})
 }
 
-// negatedAt holds if a negator stands at most two words before the hit.
-func negatedAt(view []token, negs []hit, h hit) bool {
+// negatedAt holds if a negator stands right before the hit, or one or two
+// words before it that no preposition parts from it.
+func (r *Reader) negatedAt(view []token, negs []hit, h hit) bool {
 	i, _ := slices.BinarySearchFunc(negs, h.from, func(n hit, at int) int { return n.from - at })
 	for i--; i >= 0 && negs[i].to > h.from-8; i-- {
 		n := negs[i]
-		if n.to <= h.from && n.to >= h.from-2 && !slices.ContainsFunc(view[n.to:h.from], stops) {
+		if n.to == h.from {
+			return true
+		}
+		parted := func(t token) bool { return stops(t) || r.lang.prepositions[t.low] }
+		if n.to < h.from && n.to >= h.from-2 && !slices.ContainsFunc(view[n.to:h.from+1], parted) {
 			return true
 		}
 	}

@@ -93,6 +93,10 @@ func TestSignals(t *testing.T) {
 		{"batts in the studs, vinyl wallcovering", "studs_filled vapor_closed_inside", "studs_empty"},
 		{"studs left empty", "studs_empty", "studs_filled"},
 		{"EPDM not allowed", "!is_fine", "is_fine"},
+		{"no primer on clean steel", "clean primer_none", "!clean"},
+		{"free of frost at noon", "!frost mid_day", "!mid_day"},
+		{"not fully dry", "!surface_dry", "surface_dry"},
+		{"block 6 weeks old", "", "existing !existing"},
 		{"brick veneer, 4 in. laps", "", "edge_open frost heated"},
 	} {
 		t.Run(tc.text, func(t *testing.T) {
