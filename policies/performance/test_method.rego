@@ -44,8 +44,7 @@ _wrong(text) := hits[0] if {
 	count(hits) > 0
 }
 
-_message(name, text, wrong) := sprintf("the air permeance of %s is told by \"%s\"; %s, and a sheet is judged by E2178", [
-	name,
-	text,
-	wrong.says,
-])
+_message(name, text, wrong) := sprintf(
+	"the air permeance of %s is told by \"%s\"; %s, and a sheet is judged by E2178",
+	[name, text, wrong.says],
+)

@@ -1,0 +1,60 @@
+# METADATA
+# title: Figure that no such material has
+# description: |
+#   A sheet of 40 mm, a primer that may be put on at 200 degrees: the unit slipped, or a digit. Where a slip of the unit
+#   explains the figure it is an error and the message says which; else it is asked about.
+# custom:
+#   id: data-figure-implausible
+#   topic: data
+#   severity: error
+#   reason: The figure is most likely in another unit than its column says.
+#   remedy: Ask for the figure and its unit, and correct the cell.
+#   source: ranges of common practice
+#   basis: common-practice
+#   example: "thickness 40 in a column of mm"
+package data.figure_implausible
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.measure
+import data.lib.plausible
+
+findings contains finding.at_with(line, measure.cell(figure, kind), _message(kind, line.role, figure), extra) if {
+	some line in facts.live_lines
+	some kind, figure in line.figures
+	measure.is_sound(figure)
+	plausible.slip(kind, line.role, figure)
+	extra := {"severity": _severity(kind, line.role, figure)}
+}
+
+findings contains finding.for_product(product, measure.cell(figure, kind), message, extra) if {
+	some product in input.products
+	some kind, figure in product.figures
+	measure.is_sound(figure)
+	plausible.slip(kind, product.role, figure)
+	message := sprintf("%s: %s", [product.tag, _message(kind, product.role, figure)])
+	extra := {"severity": _severity(kind, product.role, figure)}
+}
+
+_severity(kind, role, figure) := "error" if {
+	plausible.cause(kind, role, figure)
+} else := "warning"
+
+_message(kind, role, figure) := sprintf("%s %s is not to be believed of a %s%s", [
+	_name(kind),
+	_said(kind, figure),
+	role,
+	_cause(kind, role, figure),
+])
+
+_said(kind, figure) := measure.as_said(_measure(kind), figure)
+
+_name(kind) := object.get(data.lib.measures.names, kind, kind)
+
+_measure(kind) := data.lib.measures.kinds[kind]
+
+_cause(kind, role, figure) := sprintf("; it looks as if %s (%s)", [cause.says, right]) if {
+	cause := plausible.cause(kind, role, figure)
+	mm := measure.low(figure) * cause.factor
+	right := measure.written(mm, "length", {"text": "", "unit": "mm"})
+} else := ""

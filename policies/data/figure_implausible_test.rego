@@ -1,0 +1,56 @@
+package data.figure_implausible_test
+
+import data.data.figure_implausible
+import data.lib.desk_test as desk
+
+_found(kind, figure, more) := found if {
+	row := object.union(desk.row(28, "R-1", {"figures": {kind: figure}}), more)
+	found := figure_implausible.findings with input as desk.document([row], [], [])
+}
+
+test_fires_in_full if {
+	_found("thickness_mm", desk.figure(40, "40", "mm"), {}) == {{
+		"line": "W!28",
+		"cells": ["D28"],
+		"severity": "error",
+		"message": concat("", [
+			"thickness 40 mm is not to be believed of a membrane; ",
+			"it looks as if mil was written in a column of mm (1.02 mm)",
+		]),
+	}}
+}
+
+test_mm_among_mils if {
+	some f in _found("thickness_mm", desk.figure(0.0254, "1.0", "mil"), {})
+	endswith(f.message, "it looks as if mm was written in a column of mil (1 mm)")
+}
+
+test_unexplained_is_a_warning if {
+	desk.levels(_found("thickness_mm", desk.figure(300, "300", "mm"), {})) == {"warning"}
+	desk.levels(_found("apply_min_c", desk.figure(200, "200", "°C"), {})) == {"warning"}
+}
+
+test_product if {
+	product := desk.product("R-1", 5, {"figures": {"air_lsm2": desk.figure(50.8, "10", "cfm/ft²")}})
+	found := figure_implausible.findings with input as desk.document([], [product], [])
+	{[f.cells, f.message] | some f in found} == {[
+		["H5"],
+		"R-1: air permeance 10 cfm/ft² is not to be believed of a membrane",
+	]}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"usual": {"kind": "thickness_mm", "figure": desk.figure(1, "1,0", "mm"), "more": {}},
+		"at the edge": {"kind": "thickness_mm", "figure": desk.figure(8, "8", "mm"), "more": {}},
+		"board": {"kind": "thickness_mm", "figure": desk.figure(150, "150", "mm"), "more": {"role": "insulation"}},
+		"struck": {"kind": "thickness_mm", "figure": desk.figure(40, "40", "mm"), "more": {"struck": true}},
+		"two units that disagree": {
+			"kind": "thickness_mm",
+			"figure": object.union(desk.figure(40, "40 mm (40 mil)", "mm"), {"disagree": true}),
+			"more": {},
+		},
+		"winter primer": {"kind": "apply_min_c", "figure": desk.figure(-18, "-18", "°C"), "more": {}},
+	}
+	count(_found(case.kind, case.figure, case.more)) == 0
+}

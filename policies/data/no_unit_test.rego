@@ -1,0 +1,34 @@
+package data.no_unit_test
+
+import data.data.no_unit
+import data.lib.desk_test as desk
+
+_bare := object.union(desk.figure(null, "40", ""), {"problem": "no unit"})
+
+_found(figure, more) := found if {
+	row := object.union(desk.row(12, "R-1", {"figures": {"thickness_mm": figure}}), more)
+	found := no_unit.findings with input as desk.document([row], [], [])
+}
+
+test_fires_in_full if {
+	_found(_bare, {}) == {{
+		"line": "W!12",
+		"cells": ["D12"],
+		"message": "the thickness \"40\" has no unit, so nothing was held against it",
+	}}
+}
+
+test_product if {
+	product := desk.product("R-1", 5, {"figures": {"thickness_mm": object.union(_bare, {"problem": "no-unit"})}})
+	found := no_unit.findings with input as desk.document([], [product], [])
+	{f.product | some f in found} == {"R-1"}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"unit": {"figure": desk.figure(1, "40", "mil"), "more": {}},
+		"no figure at all": {"figure": object.union(_bare, {"problem": "not a figure"}), "more": {}},
+		"struck": {"figure": _bare, "more": {"struck": true}},
+	}
+	count(_found(case.figure, case.more)) == 0
+}

@@ -1,0 +1,47 @@
+# METADATA
+# title: Row and product data tell two figures
+# description: |
+#   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data tells
+#   another. Figures within rounding of the other unit are the same. Thickness has a rule of its own.
+# custom:
+#   id: data-product-contradiction
+#   topic: data
+#   severity: warning
+#   reason: The row promises what the product's data does not, or forbids what it allows.
+#   remedy: Take the product's own sheet, and correct the row or the data.
+#   source: the workbook's own product data
+#   basis: source-read
+#   example: "row: from 20 °F; data of FM-1: 40 °F"
+package data.product_contradiction
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.measure
+
+findings contains finding.at_with(line, cells, message, {"related": [related]}) if {
+	some line in facts.live_lines
+	product := facts.product_of(facts.main_items(line)[0])
+	not product.repeats
+	some kind, apart in data.data.contradict.kinds
+	own := line.figures[kind]
+	told := product.figures[kind]
+	measure.is_sound(own)
+	measure.is_sound(told)
+	_differ(measure.low(own), measure.low(told), apart)
+	cells := array.concat(["material"], measure.cell(own, kind))
+	message := sprintf("the row says %s %s, but the data of %s says %s", [
+		data.lib.measures.names[kind],
+		_said(own),
+		product.tag,
+		_said(told),
+	])
+	related := finding.related_product(product, measure.cell(told, kind), "its data")
+}
+
+_differ(a, b, apart) if abs(a - b) > max([apart, abs(b) * data.data.contradict.share])
+
+_said(figure) := trim_space(sprintf("%s %s", [figure.text, _unit(figure)]))
+
+_unit(figure) := figure.unit if not regex.match(`[\p{L}"″°%]`, figure.text)
+
+_unit(figure) := "" if regex.match(`[\p{L}"″°%]`, figure.text)

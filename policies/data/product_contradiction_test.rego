@@ -1,0 +1,33 @@
+package data.product_contradiction_test
+
+import data.data.product_contradiction
+import data.lib.desk_test as desk
+
+_from(value, text) := {"figures": {"apply_min_c": desk.figure(value, text, "°F")}}
+
+_found(row, told) := found if {
+	doc := desk.document([desk.row(12, "FM-1", row)], [desk.product("FM-1", 4, told)], [])
+	found := product_contradiction.findings with input as doc
+}
+
+test_fires_in_full if {
+	_found(_from(-6.67, "20 °F"), _from(4.44, "40")) == {{
+		"line": "W!12",
+		"cells": ["C12"],
+		"message": "the row says lowest installation temperature 20 °F, but the data of FM-1 says 40 °F",
+		"related": [{"product": "FM-1", "cells": ["E4"], "what": "its data"}],
+	}}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"same": {"row": _from(4.44, "40"), "told": _from(4.44, "40")},
+		"rounded": {"row": _from(4, "4 °C"), "told": _from(4.44, "40 °F")},
+		"at the edge of rounding": {"row": _from(5, "5 °C"), "told": _from(3.8, "3.8 °C")},
+		"row is silent": {"row": {}, "told": _from(4.44, "40")},
+		"data is silent": {"row": _from(4.44, "40"), "told": {}},
+		"struck": {"row": object.union(_from(-6, "20"), {"struck": true}), "told": _from(4.44, "40")},
+		"tag told twice": {"row": _from(-6, "20"), "told": object.union(_from(4.44, "40"), {"repeats": true})},
+	}
+	count(_found(case.row, case.told)) == 0
+}

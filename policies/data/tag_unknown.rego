@@ -1,0 +1,60 @@
+# METADATA
+# title: Tag without product data
+# description: |
+#   The workbook explains its tags, and this one is not among them: a slip of the pen, a product taken out, or one added
+#   without data. In substrate and sealant cells it is asked about, in remarks it is a note, since a remark may name a
+#   drawing. Without any product data nothing is told. Each tag is told once.
+# custom:
+#   id: data-tag-unknown
+#   topic: data
+#   severity: error
+#   reason: Neither primer, temperature, days in the sun nor neighbors of the product can be checked.
+#   remedy: Add the product to the data, or correct the tag.
+#   source: the workbook's own product data
+#   basis: source-read
+#   example: "FL-4 is not in the product data, which has FL-1 and FL-2"
+package data.tag_unknown
+
+import data.lib.facts
+import data.lib.finding
+
+findings contains finding.at_with(hits[0].line, [hits[0].item.at.cell], message, extra) if {
+	count(input.products) > 0
+	some hits in _by_tag
+	level := _level(hits[0].item.slot)
+	message := sprintf("%s is not in the product data%s", [hits[0].item.tag, _alike(hits[0].item.tag)])
+	extra := {"severity": level, "related": [finding.related(hit.line, [hit.item.at.cell], "the same tag") |
+		some hit in array.slice(hits, 1, count(hits))
+	]}
+}
+
+_by_tag := {tag: hits |
+	some one in _unknown
+	tag := one.item.tag
+	hits := array.concat(
+		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) == "error"],
+		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) != "error"],
+	)
+}
+
+_unknown := [{"line": line, "item": item} |
+	some line in facts.live_lines
+	some item in line.items
+	item.unknown
+	item.tag != ""
+	item.product == ""
+]
+
+_level(slot) := "error" if {
+	slot in data.data.tags.loud
+} else := "warning" if {
+	slot in data.data.tags.asked
+} else := "note"
+
+# _alike names the tags of the data that begin as this one does.
+_alike(tag) := sprintf(", which has %s", [concat(", ", known)]) if {
+	start := regex.find_n(`^\p{L}+[ ._-]?`, tag, 1)[0]
+	known := sort({p.tag | some p in input.products; startswith(p.tag, start)})
+	count(known) > 0
+	count(known) <= 6
+} else := ""

@@ -1,0 +1,47 @@
+package data.tag_unknown_test
+
+import data.data.tag_unknown
+import data.lib.bench_test as bench
+import data.lib.desk_test as desk
+
+_item(n, slot) := object.union(bench.item(slot, "FL-4", "", "", []), {
+	"unknown": true,
+	"line": sprintf("W!%d", [n]),
+	"at": {"sheet": "W", "row": n, "cell": sprintf("C%d", [n])},
+})
+
+_row(n, slot, more) := object.union(desk.row(n, "FL-1", {"items": [_item(n, slot)]}), more)
+
+_known := [desk.product("FL-1", 8, {}), desk.product("FL-2", 9, {}), desk.product("AB-1", 4, {})]
+
+_found(rows, products) := found if {
+	found := tag_unknown.findings with input as desk.document(rows, products, [])
+}
+
+test_fires_in_full if {
+	_found([_row(12, "remark", {}), _row(14, "material", {})], _known) == {{
+		"line": "W!14",
+		"cells": ["C14"],
+		"severity": "error",
+		"message": "FL-4 is not in the product data, which has FL-1, FL-2",
+		"related": [{"line": "W!12", "cells": ["C12"], "what": "the same tag"}],
+	}}
+}
+
+test_level_by_slot[slot] if {
+	some slot, level in {"primer": "error", "sealant": "warning", "remark": "note", "touches": "note"}
+	desk.levels(_found([_row(12, slot, {})], _known)) == {level}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"no product data": {"rows": [_row(12, "material", {})], "products": []},
+		"struck": {"rows": [_row(12, "material", {"struck": true})], "products": _known},
+		"known": {"rows": [desk.row(12, "FL-1", {})], "products": _known},
+		"words without a tag": {
+			"rows": [_row(12, "material", {"items": [object.union(_item(12, "material"), {"tag": ""})]})],
+			"products": _known,
+		},
+	}
+	count(_found(case.rows, case.products)) == 0
+}
