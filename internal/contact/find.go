@@ -22,6 +22,7 @@ func Find(s *schedule.Schedule) []Contact {
 		if i > 0 {
 			f.layer(&s.Lines[i-1])
 		}
+		f.settle()
 		for _, c := range f.found {
 			c.ID = fmt.Sprintf("c%d", len(out)+1)
 			out = append(out, c)
@@ -122,6 +123,47 @@ func (f *finder) layer(before *schedule.Line) {
 	f.found = append(f.found, c)
 }
 
+// settle lets the most telling words of a row win: where one cell says that a
+// pair is kept apart or separated, another cell that only lists it does not
+// make it touch.
+func (f *finder) settle() {
+	told := map[string]Contact{}
+	for _, c := range f.found {
+		stated := c.Kind == "apart" || c.Kind == "near" && c.From != "remark" || c.Kind == "near" && c.ClearMM != nil || c.Kind == "separated"
+		if key := pair(c); key != "" && stated {
+			if _, ok := told[key]; !ok || c.Kind == "apart" {
+				told[key] = c
+			}
+		}
+	}
+	for i := range f.found {
+		c := &f.found[i]
+		by, ok := told[pair(*c)]
+		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind != "separated" {
+			continue
+		}
+		c.Kind, c.Separator, c.ClearMM = by.Kind, by.Separator, by.ClearMM
+		c.Signals = by.Signals
+	}
+}
+
+// pair names a contact by what its sides are, "" where the second is unknown.
+func pair(c Contact) string {
+	if c.B.Family == "" {
+		return ""
+	}
+	return c.A.Product + "/" + c.A.Family + "|" + c.B.Product + "/" + c.B.Family
+}
+
+// listed holds for an end that a column lists without more words.
+func (f *finder) listed(e End) bool {
+	switch e.Slot {
+	case "sealant", "substrate", "primer":
+		return true
+	}
+	return false
+}
+
 // apartWords are relations that keep two materials apart.
 var apartWords = map[string]bool{"clear_of": true, "separated_by": true, "between": true, "before": true, "after": true}
 
@@ -187,7 +229,8 @@ func (f *finder) namedWith(s, b *schedule.Item) bool {
 func contactOf(l *schedule.Line, a, b schedule.Item, from, kind string) Contact {
 	signals := []string{}
 	for _, s := range append(slices.Clone(a.Signals), b.Signals...) {
-		if !slices.Contains(signals, s) {
+		// what was removed is told by the polarity of the item that was
+		if s != "removed" && !slices.Contains(signals, s) {
 			signals = append(signals, s)
 		}
 	}

@@ -148,6 +148,9 @@ func (r *reader) items(l *Line, c source) {
 			it.Text = c.text[n.Start:n.End]
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals = ids
+			if c.slot == "substrate" {
+				it.Slot = r.bedSlot(cl, n)
+			}
 			if cl.Clearance != nil {
 				it.ClearMM = cl.Clearance.Min
 			}
@@ -156,10 +159,32 @@ func (r *reader) items(l *Line, c source) {
 	}
 }
 
+// bedSlot tells whether a material of a substrate cell is the bed itself: not
+// the wool of "board, room side of the wool", nor the block of "cap plate on
+// block".
+func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
+	switch {
+	case r.words.beside[cl.Relation]:
+		return "touches"
+	case cl.Relation == "on" && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
+		return "under"
+	}
+	return "substrate"
+}
+
+func contains(nouns []phrase.Noun, n phrase.Noun) bool {
+	for _, o := range nouns {
+		if o.Span == n.Span {
+			return true
+		}
+	}
+	return false
+}
+
 // item turns a mention into an item: by the product that its tag stands for,
 // else by the vocabulary.
 func (r *reader) item(m mention, c source) Item {
-	it := Item{Slot: c.slot, Tag: m.tag, At: c.at, Traits: []string{}, Keys: []string{}}
+	it := Item{Slot: c.slot, Tag: m.tag, At: c.at, Traits: []string{}, Keys: []string{}, noun: m.noun}
 	switch {
 	case m.product >= 0:
 		p := &r.sched.Products[m.product]

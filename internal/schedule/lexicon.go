@@ -21,10 +21,11 @@ type lexicon struct {
 	shape map[string]int // tag prefixes in use ("AB-", "R-") and how often
 	marks map[string]bool
 	short map[string][]int // folded last word of a product name -> products
+	maker map[string]int   // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}}
+	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}}
 }
 
 // add makes a product known by its tag or name.
@@ -41,6 +42,9 @@ func (l *lexicon) add(tag string, index int) {
 		l.shape[p]++
 	}
 	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))
+	if len(words) > 1 {
+		l.maker[fold(words[0])]++
+	}
 	for i := 1; i < len(words); i++ {
 		short := fold(strings.Join(words[i:], " "))
 		l.short[short] = append(l.short[short], index)
@@ -88,6 +92,7 @@ type mention struct {
 	product    int // index of the product, -1 if none
 	tag        string
 	unknownTag bool
+	noun       string // the noun that stood right after a tag
 	mat        material.Material
 }
 
@@ -95,7 +100,21 @@ type mention struct {
 // in what is left.
 func (l *lexicon) find(text string) []mention {
 	found := l.findTags(text)
-	return l.materials(found, mask(text, found), 0)
+	return absorb(text, l.materials(found, mask(text, found), 0))
+}
+
+// absorb drops the noun right after a tag ("W-1 nailer"): it says what the
+// tagged material is there for and names no second one.
+func absorb(text string, found []mention) []mention {
+	out := found[:0]
+	for _, m := range found {
+		if n := len(out); n > 0 && out[n-1].tag != "" && m.tag == "" && strings.TrimSpace(text[out[n-1].end:m.start]) == "" {
+			out[n-1].noun = strings.TrimSpace(text[m.start:m.end])
+			continue
+		}
+		out = append(out, m)
+	}
+	return out
 }
 
 // findListed reads a list, where every comma parts two materials ("wood,
@@ -157,6 +176,22 @@ func (l *lexicon) findTags(text string) []mention {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
+		mark(taken, at[0], at[1])
+	}
+	return l.unlisted(text, found, taken)
+}
+
+var properName = regexp.MustCompile(`\p{Lu}[\p{L}]+(?: (?:\p{Lu}|\d)[\p{L}\d-]*)+`)
+
+// unlisted finds product names that begin as several known ones do ("Maker
+// Edge") and are not in the product data.
+func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention {
+	for _, at := range properName.FindAllStringIndex(text, -1) {
+		first, _, _ := strings.Cut(text[at[0]:at[1]], " ")
+		if taken[at[0]] || l.maker[fold(first)] < 2 {
+			continue
+		}
+		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: text[at[0]:at[1]], unknownTag: true})
 		mark(taken, at[0], at[1])
 	}
 	return found

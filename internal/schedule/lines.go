@@ -78,6 +78,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]phrase.Da
 	for _, c := range sources {
 		r.cell(&l, c, orders)
 	}
+	l.corefer()
 	r.main(&l)
 	return l
 }

@@ -55,7 +55,7 @@ func (r *reader) layersPlaced() {
 	placed := map[string]Day{}
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
-		if hasKey(l, "material", "cement-based") && l.Order != "" {
+		if hasKey(l, "material", "cast-concrete") && l.Order != "" {
 			placed[l.Sheet+"\x00"+l.Group] = l.Dates["install"]
 		}
 	}

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"abut/internal/material"
@@ -95,8 +96,23 @@ func (r *reader) identify(p *Product) {
 	}
 	m := r.vocab.Describe(parts...)
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
-	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, m.Traits, m.Keys
+	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
+}
+
+// oneGrade drops the standard grade where a description taken over from
+// another product ("as R-01, low-temperature grade") names a second one.
+func oneGrade(keys []string) []string {
+	grades := 0
+	for _, k := range keys {
+		if strings.HasPrefix(k, "grade-") {
+			grades++
+		}
+	}
+	if grades < 2 {
+		return keys
+	}
+	return slices.DeleteFunc(slices.Clone(keys), func(k string) bool { return k == "grade-standard" })
 }
 
 func firstNonEmpty(words ...string) string {

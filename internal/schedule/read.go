@@ -138,6 +138,7 @@ func (r *reader) tables(b *workbook.Book) []*table {
 	for _, t := range all {
 		r.fillUnknown(t)
 	}
+	r.missingUnits(all)
 	return all
 }
 
@@ -214,6 +215,62 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 				if q.Kind == kind && q.Unit != "" && strings.HasPrefix(strings.ToLower(unit), strings.ToLower(q.Unit)) {
 					return q.Unit
 				}
+			}
+		}
+	}
+	return ""
+}
+
+// missingUnits gives columns of bare figures a unit: by what other cells of the
+// column say, by the sheet's own words ("mm and °C throughout"), by another
+// column of the workbook.
+func (r *reader) missingUnits(all []*table) {
+	for _, t := range all {
+		for i := range t.cols {
+			c := &t.cols[i]
+			fig, ok := figureOf[c.Slot]
+			if !ok || c.Unit != "" {
+				continue
+			}
+			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind))
+		}
+	}
+}
+
+func (r *reader) unitInColumn(t *table, col int, kind string) string {
+	for row := t.first; row <= t.last; row++ {
+		for _, q := range r.phrase.Quantities(text(t.sheet, row, col), "") {
+			if q.Kind == kind && q.Unit != "" {
+				return q.Unit
+			}
+		}
+	}
+	return ""
+}
+
+func (r *reader) unitOnSheet(t *table, kind, slot string) string {
+	for _, row := range t.sheet.Rows {
+		if row.Number >= t.head[0] {
+			return ""
+		}
+		for _, c := range row.Cells {
+			for _, word := range strings.FieldsFunc(c.Value, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;.", c) }) {
+				if r.words.sheetUnits[word] && r.unitIn(word, kind, slot) != "" {
+					return word
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// unitElsewhere looks for a column of the same kind, with a unit, in the same
+// sort of table.
+func unitElsewhere(all []*table, not *table, kind string) string {
+	for _, t := range all {
+		for _, c := range t.cols {
+			if fig, ok := figureOf[c.Slot]; ok && t != not && t.kind == not.kind && fig.kind == kind && c.Unit != "" {
+				return c.Unit
 			}
 		}
 	}

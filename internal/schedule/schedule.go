@@ -126,6 +126,8 @@ type Item struct {
 	Signals  []string `json:"signals"` // signals in the same clause
 	At       At       `json:"at"`
 	Unknown  bool     `json:"unknown"`
+
+	noun string // the noun after a tag: "nailer" of "W-1 nailer"
 }
 
 // Figure is a quantity in the unit that its key names.

@@ -19,6 +19,8 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
+	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
+	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
 	accept             acceptanceWords
 }
 
@@ -48,6 +50,8 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 			Flashing      []string            `json:"flashing_words"`
 			AlsoMeans     map[string][]string `json:"also_means"`
 			Abbreviations []string            `json:"abbreviations"`
+			Beside        []string            `json:"beside"`
+			SheetUnits    []string            `json:"sheet_units"`
 			Acceptance    acceptanceWords     `json:"acceptance"`
 		} `json:"reading"`
 	}
@@ -61,7 +65,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	return &wordlists{
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
-		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), accept: f.Acceptance,
+		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
 	}, nil
 }
 
