@@ -146,3 +146,6 @@ product(more) := bench.product("FM-1", object.union(
 	},
 	more,
 ))
+
+# item_of is another material in row 12, of some class.
+item_of(slot, text, class) := bench.item(slot, text, "", class, [])

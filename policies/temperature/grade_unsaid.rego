@@ -52,11 +52,11 @@ _severity(grade) := "warning" if {
 
 _band(grade) := [band | some band in data.temperature.cold.bands; grade.limit_c > band.above_c][0]
 
-_message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, where %s", [
+_message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, %s", [
 	naming.plain(item),
 	odds.when(window),
 	odds.where,
 	words.percent(grade.share_below),
 	degrees.write(grade.limit_c, grade.limit_text),
-	sprintf("the %s stops", [grade.name]),
+	sprintf("where the %s stops", [grade.name]),
 ])

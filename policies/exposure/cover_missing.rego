@@ -1,0 +1,54 @@
+# METADATA
+# title: Cover date missing
+# description: |
+#   The other sheets of the table have a cover date and this one has none, although its data limits the days in the
+#   sun. Nothing can be counted. A dash, a row by others, and a row whose sheet may stay exposed are left alone.
+# custom:
+#   id: exposure-cover-missing
+#   topic: exposure
+#   severity: note
+#   reason: Without the cover date nobody counts the days, and the sheet waits for a trade that is late.
+#   remedy: Fill in the date by which the sheet is covered.
+#   source: common practice
+#   basis: common-practice
+#   example: "FM-1 set on 2 Jun, covered: (empty); its data allows 90 days"
+package exposure.cover_missing
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.stated
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	line.dates.cover.state in data.exposure.cover.empty
+	line.dates.install.from != ""
+	_share[line.table] >= data.exposure.cover.most_of_rows
+	not _is_excused(line)
+	told := stated.figure(line, "exposure_days")
+	not told.figure.no_limit
+	message := naming.say("No cover date for %s, set on %s; %s allows %s in the sun", [
+		naming.plain(told.item),
+		words.date(line.dates.install.from),
+		stated.whose(told),
+		words.days(stated.most(told.figure)),
+	])
+	found := finding.at(line, ["cover"], message)
+}
+
+_is_excused(line) if {
+	some signal in data.exposure.cover.excused
+	facts.said(line, signal)
+}
+
+# _share is the part of the sheets of a table that have a cover date.
+_share := {table: share |
+	some table in {line.table | some line in sheet.lines}
+	all := [line.id | some line in sheet.lines; line.table == table]
+	dated := [line.id | some line in sheet.lines; line.table == table; _is_dated(line)]
+	share := count(dated) / count(all)
+}
+
+_is_dated(line) if line.dates.cover.state in data.exposure.cover.dated

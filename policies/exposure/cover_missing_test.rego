@@ -1,0 +1,55 @@
+package exposure.cover_missing_test
+
+import data.exposure.cover_missing
+import data.lib.season_bench_test as bench
+
+_allows := bench.product({"figures": {"exposure_days": bench.figure(90, null, "90", "days")}})
+
+_set := bench.day("2026-06-02", "2 Jun", "K12")
+
+_state(state) := {"items": [bench.own], "dates": {"install": _set, "cover": object.union(
+	bench.day("", "", "L12"),
+	{"state": state},
+)}}
+
+_other(state) := object.union(bench.sheet(_state(state)), {"id": "W!13", "row": 13})
+
+_found(line, other, products) := found if {
+	found := cover_missing.findings with input as bench.document([bench.sheet(line), _other(other)], products, [])
+}
+
+test_whole_finding if {
+	_found(_state("missing"), "day", [_allows]) == {{
+		"line": "W!12",
+		"cells": ["L12"],
+		"message": concat(" ", [
+			"No cover date for FM-1 (rubberized-asphalt-membrane), set on 2 Jun 2026;",
+			"its data allows 90 days in the sun",
+		]),
+	}}
+}
+
+test_to_be_decided if {
+	count(_found(_state("unknown"), "span", [_allows])) == 1
+}
+
+test_silent[name] if {
+	others := bench.signal("by_others", "remark", "by roofer")
+	some name, tc in {
+		"a dash": {"line": _state("none"), "other": "day", "products": [_allows]},
+		"no row has one": {"line": _state("missing"), "other": "missing", "products": [_allows]},
+		"no column": {"line": {"items": [bench.own], "dates": {"install": _set}}, "other": "day", "products": [_allows]},
+		"no limit known": {"line": _state("missing"), "other": "day", "products": [bench.product({})]},
+		"by others": {
+			"line": object.union(_state("missing"), {"signals": [others]}),
+			"other": "day",
+			"products": [_allows],
+		},
+	}
+	count(_found(tc.line, tc.other, tc.products)) == 0
+}
+
+test_not_set_yet if {
+	line := object.union(_state("missing"), {"dates": {"install": {"from": ""}}})
+	count(_found(line, "day", [_allows])) == 0
+}

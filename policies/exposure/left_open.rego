@@ -1,0 +1,47 @@
+# METADATA
+# title: Sheet that stays in view for good
+# description: |
+#   The row says that the sheet is never covered, or leaves its cover date open. A sheet with a limit in days is not a
+#   finish: it chalks, cracks and lets go. Sheets with a metal face, and those whose data lets them stay exposed, are
+#   fine; words that speak of another material in the same clause are not heard.
+# custom:
+#   id: exposure-left-open
+#   topic: exposure
+#   severity: error
+#   reason: A sheet with a limit in days breaks down in daylight.
+#   remedy: Cover it with metal or cladding within its days, or take a sheet that may stay exposed.
+#   source: the product's data; else common practice
+#   basis: common-practice
+#   example: "Cover date: stays open; the data of FM-1 allows 90 days"
+package exposure.left_open
+
+import data.lib.daylight
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	daylight.left_open(line)
+	not daylight.runs_past(line)
+	not facts.said(line, "covered_otherwise")
+	shy := daylight.shy(line)
+	told := _told(line)
+	message := naming.say("%s stays in daylight for good (%s); %s", [
+		naming.plain(shy.item),
+		words.quoted(told.text),
+		shy.why,
+	])
+	found := finding.at_with(line, array.concat(["material"], told.slots), message, {
+		"severity": shy.level,
+		"related": [finding.related_product(by, ["exposure_days"], shy.why) | some by in shy.by],
+	})
+}
+
+_told(line) := {"text": line.dates.cover.text, "slots": ["cover"]} if {
+	line.dates.cover.state == "open"
+} else := {"text": said.text, "slots": [said.slot, said.at.cell]} if {
+	said := [s | some s in line.signals; s.id == "stays_exposed"; not s.no][0]
+}
