@@ -37,7 +37,7 @@ _bearable(line) := data.contact.environment.indoor.gap_v if {
 } else := data.contact.environment.outdoor.gap_v
 
 _index := {family: metal.index_v |
-	some metal in data.knowledge.galvanic.anodic_index
+	some metal in data.knowledge.galvanic.index
 	some family in metal.families
 }
 

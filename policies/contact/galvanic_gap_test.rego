@@ -3,12 +3,12 @@ package contact.galvanic_gap_test
 import data.contact.galvanic_gap
 import data.lib.bench_test as bench
 
-_metals := {"anodic_index": [
-	{"index_v": 0.4, "families": ["bronze-brass"]},
-	{"index_v": 1.25, "families": ["zinc-sheet"]},
-	{"index_v": 0.65, "families": ["lead-sheet"]},
-	{"index_v": 0.9, "families": ["painted-aluminum"]},
-]}
+_metals := {"index": {
+	"brass": {"index_v": 0.4, "families": ["bronze-brass"]},
+	"zinc": {"index_v": 1.25, "families": ["zinc-sheet"]},
+	"lead": {"index_v": 0.65, "families": ["lead-sheet"]},
+	"aluminum": {"index_v": 0.9, "families": ["painted-aluminum"]},
+}}
 
 _bronze := bench.end("material", "B-1", "bronze-brass", "flashing-metal", ["copper-alloy", "metal"])
 

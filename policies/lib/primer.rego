@@ -57,7 +57,7 @@ asked(bed) := {"primer": _need(best), "primers": primers, "text": best[0].text} 
 }
 
 # usual is what the matrix asks of the chemistry on that face; undefined where the sheet has data of its own.
-usual(bed) := data.pairing.matrix[bed.face][bed.chemistry] if not has_data(bed.item)
+usual(bed) := data.knowledge.substrates[bed.face].needs_primer[bed.chemistry] if not has_data(bed.item)
 
 # has_data: the sheet's product data says on what it goes.
 has_data(item) if count([a | some a in facts.product_of(item).accepts]) > 0
@@ -76,6 +76,12 @@ carrier(primer) := "solvent" if {
 } else := "water" if {
 	facts.has_key(primer, ["water-borne"])
 } else := ""
+
+# suits_not: no primer of that carrier suits the face, by the matrix.
+suits_not(carried, bed) if {
+	codes := data.pairing.primer.codes[carried]
+	every code in codes { code in data.knowledge.substrates[bed.face].primer_unfit }
+}
 
 # lacks: some rule tells already that the row lacks its primer.
 lacks(line) if {

@@ -91,6 +91,7 @@ _bars(p, bed) := {"primer": p, "target": t} if {
 }
 
 _is_for_others(p, bed) if {
+	bed.item.family != ""
 	suits := [t | some t in facts.product_of(p).suits; not t.except; _names_sheets(t)]
 	count(suits) > 0
 	every t in suits { not target.means(t, bed.item) }

@@ -48,7 +48,21 @@ _substrates(line) := [under |
 	some under in all
 	not under.class in data.pairing.kinds.laps
 	not _is_noun_of_tag(under, all)
+	not _is_beneath(under, all)
 ]
+
+# "cap plate on CMU": the sheet goes on the plate.
+_is_beneath(under, all) if {
+	some k, other in all
+	other == under
+	some i, above in all
+	i < k
+	above.clause == under.clause
+	above.at == under.at
+	regex.match(sprintf(data.pairing.kinds.beneath, [_plain(above.text), _plain(under.text)]), _plain(under.clause))
+}
+
+_plain(text) := trim_space(regex.replace(lower(text), `[^\p{L}\d]+`, " "))
 
 _is_noun_of_tag(under, all) if {
 	data.knowledge.families[under.family].generic
@@ -84,9 +98,13 @@ face(under) := narrow if {
 		under.family in one.from
 		_is_narrower(one, under)
 	][0]
-} else := data.pairing.faces.families[under.family]
+} else := _face_of[under.family] if {
+	not under.family in data.pairing.faces.not_by_family
+}
 
 default face(_) := ""
+
+_face_of := {family: id | some id, one in data.knowledge.substrates; some family in one.families}
 
 _is_narrower(one, under) if one.key in under.keys
 

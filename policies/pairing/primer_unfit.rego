@@ -29,14 +29,15 @@ findings contains finding.at(line, ["primer", "substrate"], _message(beds[0], pr
 		some bed in sheet.beds_of(line)
 		not primer.has_data(bed.item)
 		not facts.has_key(bed.under, ["polystyrene"])
-		every p in primers { primer.carrier(p) in data.pairing.matrix[bed.face].unfit }
+		not regex.match(data.pairing.primer.coated, lower(bed.under.text))
+		every p in primers { primer.suits_not(primer.carrier(p), bed) }
 	]
 	count(beds) > 0
 }
 
-_message(bed, primers) := naming.say("%s-borne primer %s on %s seldom suits that face: %s", [
-	primer.carrier(primers[0]),
+_message(bed, primers) := naming.say("%s (%s-borne) on %s seldom suits that face: %s", [
 	words.list([p.text | some p in primers]),
+	primer.carrier(primers[0]),
 	bed.under.text,
-	naming.uncapped(trim_suffix(data.pairing.matrix[bed.face].why, ".")),
+	naming.uncapped(trim_suffix(data.knowledge.substrates[bed.face].notes, ".")),
 ])

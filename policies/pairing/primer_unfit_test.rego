@@ -14,7 +14,7 @@ test_fires if {
 		"line": "W!12",
 		"cells": ["E12", "F12"],
 		"message": concat("", [
-			"Water-borne primer P-2 on CMU, integral water repellent seldom suits that face: ",
+			"P-2 (water-borne) on CMU, integral water repellent seldom suits that face: ",
 			"water-borne primer beads; pull test",
 		]),
 	}}
@@ -23,6 +23,11 @@ test_fires if {
 test_silent[name] if {
 	some name, items in {
 		"solvent-borne": [bench.sbs, _repellent, bench.solvent_primer],
+		"coated steel": [
+			bench.sbs,
+			bench.item("substrate", "steel sleeve, epoxy-coated", "structural-steel", "substrate", ["carbon-steel"]),
+			bench.water_primer,
+		],
 		"plain block": [bench.sbs, bench.block, bench.water_primer],
 		"foam is another rule": [bench.sbs, bench.foam, bench.solvent_primer],
 		"carrier not known": [bench.sbs, _repellent, bench.item("primer", "P-9", "", "primer", [])],
