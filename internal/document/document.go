@@ -20,6 +20,8 @@ type Document struct {
 	Windows  []Window           `json:"windows"`
 	Profiles []Profile          `json:"profiles"`
 	Reading  schedule.Reading   `json:"reading"`
+	// Comparison is there where the lines stand against specified ones.
+	Comparison *Comparison `json:"comparison,omitempty"`
 }
 
 // Project is what is known of the whole job, with the climate station found.
