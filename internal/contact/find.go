@@ -211,7 +211,8 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 
 // separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {
-	return s.Class == "separator" || slices.Contains(s.Keys, "separator") || s.Relation == "separated_by" || s.Relation == "between"
+	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
+		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side == "subject"
 }
 
 // namedWith holds where another clause of the cell names the separator

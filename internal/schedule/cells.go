@@ -147,7 +147,7 @@ func (r *reader) items(l *Line, c source) {
 			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
 			it.Text = c.text[n.Start:n.End]
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
-			it.Signals = ids
+			it.Signals, it.Side = ids, side(cl, n)
 			if c.slot == "substrate" {
 				it.Slot = r.bedSlot(cl, n)
 			}
@@ -179,6 +179,19 @@ func contains(nouns []phrase.Noun, n phrase.Noun) bool {
 		}
 	}
 	return false
+}
+
+// side tells on which side of the clause's relation a noun stands.
+func side(cl phrase.Clause, n phrase.Noun) string {
+	switch {
+	case cl.Relation == "":
+		return ""
+	case contains(cl.Object, n):
+		return "object"
+	case contains(cl.Subject, n):
+		return "subject"
+	}
+	return ""
 }
 
 // item turns a mention into an item: by the product that its tag stands for,
