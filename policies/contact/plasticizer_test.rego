@@ -60,6 +60,12 @@ test_rosin_paper_does_not_stop_it if {
 	endswith(f.message, "asphaltic sheet FM-1; rosin paper between them does not stop that")
 }
 
+test_a_side_is_no_separator if {
+	sheet := object.union(bench.sheet, {"product": "FM-1"})
+	contact := bench.contact(sheet, bench.vinyl, {"kind": "separated", "separator": sheet})
+	count(_found([contact], [])) == 0
+}
+
 test_own_data_is_named if {
 	sheet := object.union(bench.sheet, {"product": "FM-1"})
 	product := bench.product("FM-1", {"keep_off": [bench.target("plasticized PVC", ["pvc-plasticized"], [])]})

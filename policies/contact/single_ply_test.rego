@@ -5,7 +5,7 @@ import data.lib.bench_test as bench
 
 _rows := bench.pairs([
 	bench.row("asphalt-cutback", "tpo", "incompatible", "solvent-attack", "warning"),
-	bench.row("asphaltic", "tpo", "needs-confirmation", "oil-migration", "note"),
+	bench.row("asphaltic", "tpo", "needs-confirmation", "oil-migration", "warning"),
 ])
 
 _tpo := bench.end("touches", "R-2", "tpo-membrane", "roofing", ["tpo", "polyolefin"])

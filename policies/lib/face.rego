@@ -6,6 +6,7 @@
 package lib.face
 
 import data.lib.facts
+import data.lib.words
 
 # told lists what a row or its pour says by one of the signals, and does not take back: {"text", "at", "here", "stays"}.
 told(line, id) := array.concat(_in_row(line, id), _in_pour(line, id))
@@ -54,6 +55,12 @@ _in_pour(line, id) := [t |
 	not s.no
 	t := {"text": s.text, "at": s.at, "slot": "", "here": false, "stays": _says(pour.signals, "left_on")}
 ]
+
+# quote gives the row's own words for what is told: the whole cell where it is short.
+quote(line, t) := sprintf("\"%s\"", [line.texts[t.slot]]) if {
+	t.here
+	count(line.texts[t.slot]) <= 90
+} else := words.quoted(t.text)
 
 # pours_of lists the pours that the row's concrete date stands in, or that its substrate names.
 pours_of(line) := [pour | some pour in input.pours; _is_of(line, pour)]

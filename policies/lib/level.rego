@@ -16,6 +16,8 @@ of(contact, found) := "none" if {
 	_needs_no_bond(contact, found.row)
 } else := "none" if {
 	found.row.confidence < data.contact.judging.ask
+} else := "none" if {
+	_is_slight(found.row)
 } else := "note" if {
 	_is_doubtful(contact, found)
 } else := found.row.severity if {
@@ -56,6 +58,12 @@ _needs_no_bond(contact, row) if {
 	some key in data.contact.judging.alike_keys
 	key in contact.a.keys
 	key in contact.b.keys
+}
+
+# What the table itself holds for worth knowing only is no question.
+_is_slight(row) if {
+	row.verdict == "needs-confirmation"
+	row.severity == "note"
 }
 
 _is_quiet(row) if {

@@ -13,6 +13,8 @@ stops(contact, mechanism) := extent(contact, {"mechanism": mechanism})
 extent(contact, row) := "none" if {
 	contact.kind != "separated"
 } else := "whole" if {
+	_is_side(contact)
+} else := "whole" if {
 	not kind(contact.separator)
 } else := "whole" if {
 	kind(contact.separator) in row.separators_that_work
@@ -23,6 +25,12 @@ extent(contact, row) := "none" if {
 } else := "partly" if {
 	_acts(row.mechanism) in known[kind(contact.separator)].partly
 } else := "whole"
+
+# One of the two sides cannot part them: what does was not read, and is believed.
+_is_side(contact) if {
+	contact.separator.product != ""
+	contact.separator.product in {contact.a.product, contact.b.product}
+}
 
 # kind is the separator it is taken for: by its family, else by what it is made of.
 kind(separator) := separator.family if {

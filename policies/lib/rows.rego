@@ -24,7 +24,7 @@ candidates(a_keys, b_keys, families, exposure, wet) := {found |
 	some row in between(x, y, exposure)
 	row.exposure == exposure
 	_in_state(row, wet)
-	found := {"row": row, "rank": count({row.a, row.b} & families), "ordered": _ordered(row)}
+	found := {"row": row, "rank": count({row.a, row.b} & families) - _stand_in(row), "ordered": _ordered(row)}
 }
 
 # worst picks the worst of several candidates; the id settles a tie, so that the answer never varies.
@@ -67,6 +67,11 @@ _in_state(row, wet) if {
 	row.state == "cured"
 	not wet
 }
+
+# A row that is meant for want of a better one gives way to any other.
+_stand_in(row) := 1 if {
+	regex.match(data.contact.judging.stand_in, row.condition)
+} else := 0
 
 _ordered(row) if row.order in {"a-over-b", "b-over-a"}
 

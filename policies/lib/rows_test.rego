@@ -25,6 +25,12 @@ test_family_and_trait_beats_two_traits if _worst(_touch, [_harm, _mixed]) == "co
 
 test_two_families_beat_all if _worst(_touch, [_harm, _mixed, _family]) == "aluminum-sheet__copper-sheet"
 
+test_stand_in_gives_way if {
+	general := object.union(_harm, {"condition": "Applies where no narrower row does.", "id": "general"})
+	_worst(_touch, [general, _fine]) == "aluminum__copper"
+	_worst(_touch, [general]) == "general"
+}
+
 test_no_row_no_judgement if {
 	found := rows.best(_touch) with data.knowledge.pairs as {}
 	found == []

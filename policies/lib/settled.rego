@@ -34,7 +34,8 @@ _is_of_class(end) if end.class in data.contact.settled.sheet.classes
 # Data that tells the stuff and not the form has no class.
 _is_of_class(end) if {
 	end.class == ""
-	facts.product_of(end).role in data.pairing.chemistry.roles
+	facts.lines_by_id[end.line].role in data.pairing.chemistry.roles
+	end.slot in {"material", "tag"}
 }
 
 _is_foe(one, end) if {

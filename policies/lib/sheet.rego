@@ -87,7 +87,7 @@ _may_be_sheet(item) if item.class in data.pairing.chemistry.classes
 
 _may_be_sheet(item) if {
 	item.class == ""
-	facts.product_of(item).role in data.pairing.chemistry.roles
+	item.slot in {"material", "tag"}
 }
 
 # face is the row of the matrix that a substrate stands for, "" where none does.

@@ -87,6 +87,7 @@ test_told[name] if {
 		"solvent bead on metal": {"pair": ["aluminum-sheet", "butyl-sealant", "direct", ""], "is": ""},
 		"tar": {"pair": ["rubberized-asphalt-membrane", "coal-tar-pitch", "direct", ""], "is": "error"},
 		"creosote": {"pair": ["rubberized-asphalt-membrane", "creosote-timber", "direct", ""], "is": "error"},
+		"usual termination": {"pair": ["rubberized-asphalt-membrane", "hybrid-sealant", "direct", ""], "is": ""},
 		"disputed bead": {"pair": ["rubberized-asphalt-membrane", "polyurethane-sealant", "direct", ""], "is": "note"},
 		"mortar on a flashing": {"pair": ["rubberized-asphalt-membrane", "fresh-mortar", "direct", ""], "is": ""},
 		"cured concrete at a frame": {"pair": ["aluminum-sheet", "cast-concrete", "direct", ""], "is": ""},

@@ -19,13 +19,12 @@ import data.lib.face
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
-import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
 	item := sheet.own(line)
 	told := face.told(line, "curing_compound")[0]
-	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
+	found := finding.at_with(line, ["material", "substrate"], _message(line, item, told), {
 		"severity": _severity(told),
 		"related": [finding.related_address(told.at, told.text) | not told.here],
 	})
@@ -42,16 +41,16 @@ _severity(told) := "error" if {
 	limit.kind == "no_curing_compound"
 } else := "warning"
 
-_message(item, told) := naming.say("%s goes on concrete with a curing compound (%s), and nothing says it comes off", [
+_message(line, item, told) := naming.say("%s goes on concrete with a curing compound (%s), and nothing says it comes off", [
 	naming.plain(item),
-	words.quoted(told.text),
+	face.quote(line, told),
 ]) if {
 	not told.stays
 }
 
-_message(item, told) := naming.say("%s goes on concrete whose curing compound stays on (%s)", [
+_message(line, item, told) := naming.say("%s goes on concrete whose curing compound stays on (%s)", [
 	naming.plain(item),
-	words.quoted(told.text),
+	face.quote(line, told),
 ]) if {
 	told.stays
 }

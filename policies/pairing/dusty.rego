@@ -20,9 +20,8 @@ import data.lib.finding
 import data.lib.naming
 import data.lib.primer
 import data.lib.sheet
-import data.lib.words
 
-findings contains finding.at(line, ["material", "substrate", "primer"], _message(stuck.item, told)) if {
+findings contains finding.at(line, ["material", "substrate", "primer"], _message(line, stuck.item, told)) if {
 	some stuck in sheet.stuck
 	line := stuck.line
 	primer.state(line) in {"none", "blank"}
@@ -30,7 +29,7 @@ findings contains finding.at(line, ["material", "substrate", "primer"], _message
 	told := face.told(line, "dusty")[0]
 }
 
-_message(item, told) := naming.say("%s goes on a face that is not clean (%s), without primer", [
+_message(line, item, told) := naming.say("%s goes on a face that is not clean (%s), without primer", [
 	naming.plain(item),
-	words.quoted(told.text),
+	face.quote(line, told),
 ])

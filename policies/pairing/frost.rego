@@ -18,9 +18,8 @@ import data.lib.face
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
-import data.lib.words
 
-findings contains finding.at(line, ["material", "substrate"], _message(stuck.item, told)) if {
+findings contains finding.at(line, ["material", "substrate"], _message(line, stuck.item, told)) if {
 	some stuck in sheet.stuck
 	line := stuck.line
 	told := face.told(line, "frost")[0]
@@ -28,4 +27,4 @@ findings contains finding.at(line, ["material", "substrate"], _message(stuck.ite
 	regex.match(data.pairing.surface.ice, lower(told.text))
 }
 
-_message(item, told) := naming.say("%s goes on a face with frost (%s)", [naming.plain(item), words.quoted(told.text)])
+_message(line, item, told) := naming.say("%s goes on a face with frost (%s)", [naming.plain(item), face.quote(line, told)])

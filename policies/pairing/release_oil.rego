@@ -18,19 +18,18 @@ import data.lib.face
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
-import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
 	item := sheet.own(line)
 	told := face.told(line, "release_oil")[0]
-	found := finding.at_with(line, ["material", "substrate"], _message(item, told), {
+	found := finding.at_with(line, ["material", "substrate"], _message(line, item, told), {
 		"severity": {true: "error", false: "warning"}[told.stays],
 		"related": [finding.related_address(told.at, told.text) | not told.here],
 	})
 }
 
-_message(item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [
+_message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [
 	naming.plain(item),
-	words.quoted(told.text),
+	face.quote(line, told),
 ])

@@ -20,13 +20,12 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
-import data.lib.words
 
-findings contains finding.at(line, ["material", said.slot], _message(stuck.item, said)) if {
+findings contains finding.at(line, ["material", said.slot], _message(line, stuck.item, said)) if {
 	some stuck in sheet.stuck
 	line := stuck.line
 	not facts.said(line, "surface_dry")
 	said := face.told(line, "surface_wet")[0]
 }
 
-_message(item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), words.quoted(said.text)])
+_message(line, item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), face.quote(line, said)])
