@@ -41,7 +41,7 @@ _severity(told) := "error" if {
 	limit.kind == "no_curing_compound"
 } else := "warning"
 
-_message(line, item, told) := naming.say("%s goes on concrete with a curing compound (%s), and nothing says it comes off", [
+_message(line, item, told) := naming.say("%s goes on concrete with a curing compound (%s), not said to come off", [
 	naming.plain(item),
 	face.quote(line, told),
 ]) if {

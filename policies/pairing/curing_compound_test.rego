@@ -33,7 +33,7 @@ test_nothing_said_of_it_coming_off if {
 	found := _found({"signals": [_says("cured with compound")]}, {})
 	{[f.severity, f.message] | some f in found} == {["warning", concat("", [
 		"FM-1 (rubberized-asphalt-membrane) goes on concrete with a curing compound ",
-		`("cured with compound"), and nothing says it comes off`,
+		`("cured with compound"), not said to come off`,
 	])]}
 }
 

@@ -27,4 +27,7 @@ findings contains finding.at(line, ["material", "substrate"], _message(line, stu
 	regex.match(data.pairing.surface.ice, lower(told.text))
 }
 
-_message(line, item, told) := naming.say("%s goes on a face with frost (%s)", [naming.plain(item), face.quote(line, told)])
+_message(line, item, told) := naming.say("%s goes on a face with frost (%s)", [
+	naming.plain(item),
+	face.quote(line, told),
+])

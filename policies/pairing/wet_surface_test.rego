@@ -18,7 +18,10 @@ test_fires if {
 }
 
 test_the_whole_cell_is_quoted if {
-	more := {"texts": {"remark": "boards wet from snow, crew carries on"}, "signals": [bench.said("surface_wet", "wet from")]}
+	more := {
+		"texts": {"remark": "boards wet from snow, crew carries on"},
+		"signals": [bench.said("surface_wet", "wet from")],
+	}
 	found := wet_surface.findings with input as bench.schedule([bench.sbs, bench.glass_mat], more, [])
 	{f.message | some f in found} == {concat("", [
 		"FM-1 (rubberized-asphalt-membrane) goes on a wet face ",
