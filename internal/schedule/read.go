@@ -53,8 +53,9 @@ func (rd *Reader) Phrases() *phrase.Reader { return rd.phrase }
 
 // Settings are what a project's settings file says of its workbooks.
 type Settings struct {
-	Country string            // two letters; decides the order of day and month where nothing else does
-	Columns map[string]string // heading -> slot
+	Country  string            // two letters; decides the order of day and month where nothing else does
+	Columns  map[string]string // heading -> slot
+	Products []*workbook.Book  // workbooks of product data beside this one
 }
 
 // reader is one run over one workbook.
@@ -95,9 +96,13 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		},
 	}
 	all := r.tables(b)
+	if err := r.columnsNamed(b.Path, all); err != nil {
+		return nil, err
+	}
 	if len(all) == 0 {
 		return nil, &NoTable{Path: b.Path}
 	}
+	all = append(all, r.productBooks()...)
 	r.each(all, kindProducts, r.productNames)
 	r.lex.done()
 	r.each(all, kindProducts, r.describe)

@@ -120,7 +120,7 @@ type Item struct {
 	Traits   []string `json:"traits"`
 	Keys     []string `json:"keys"` // family and traits: what judgements look up
 	Relation string   `json:"relation"`
-	Side     string   `json:"side"` // of the relation: subject, object, "" neither
+	Side     string   `json:"side"`     // of the relation: subject, object, "" neither
 	Polarity string   `json:"polarity"` // yes, no, removed, conditional
 	ClearMM  *float64 `json:"clear_mm"`
 	Clause   string   `json:"clause"`  // the words around it

@@ -153,6 +153,10 @@ func (r *reader) assign(s *workbook.Sheet, row, n int) headingBlock {
 		c := Column{Letter: workbook.ColumnName(col), Heading: strings.TrimSpace(group + " " + sub)}
 		c.Hidden = s.ColHidden(col)
 		b.cols = append(b.cols, c)
+		if slot, ok := r.named(c.Heading); ok {
+			bids = append(bids, bid{len(b.cols) - 1, guess{slot: slot, score: 2, words: "named in the settings"}})
+			continue
+		}
 		for _, g := range r.head.guesses(group, sub) {
 			bids = append(bids, bid{len(b.cols) - 1, g})
 		}
