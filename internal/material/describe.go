@@ -42,7 +42,7 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 	one := groups[0]
 	for i := 1; i < len(groups); i++ {
 		next := &groups[i]
-		if v.onlyWays(&one) || groups[i-1].commaAfter && (named && v.better(&one, next) || v.onlyWays(next)) {
+		if v.onlyWays(&one) || one.after < wall && (named && v.better(&one, next) || v.onlyWays(next)) {
 			one.take(next)
 		} else if !named && !v.onlyWays(next) {
 			one.take(next)

@@ -16,9 +16,10 @@ type group struct {
 	lits        []literal
 	bars        []int
 	said        []said
+	hits        int
 	allWeak     bool
 	fuzzy       bool
-	commaAfter  bool // a comma or bracket stands before the next group
+	after       gap // how the next group parts from this one
 }
 
 // literal is a family by its own words, which hold so many terms.
@@ -31,7 +32,7 @@ type said struct {
 }
 
 // weak holds where one ambiguous short form is all that was said.
-func (g *group) weak() bool { return g.allWeak && len(g.said) == 1 }
+func (g *group) weak() bool { return g.allWeak && g.hits == 1 }
 
 // names holds where the words name a thing, a stuff, or a way that stands alone.
 func (g *group) names() bool { return len(g.order)+len(g.lits) > 0 }
@@ -55,11 +56,18 @@ func (v *Vocabulary) hits(text string, toks []token) []hit {
 			continue
 		}
 		h := hit{sense: s, first: i, last: i + n - 1, words: text[toks[i].start:toks[i+n-1].end], deny: toks[i].non}
-		h.deny = h.deny || i > 0 && toks[i-1].low == "non" || denies(text, toks, i+n)
+		h.deny = h.deny || denies(text, toks, i+n) || i > 0 && (toks[i-1].low == "non" || v.denials[toks[i-1].low] && v.saysWay(s))
 		out = append(out, h)
 		i += n
 	}
 	return out
+}
+
+// saysWay: the phrase tells how a thing is made and names none. "No solvent" is
+// a property; "no EPDM" is another material, and whether it is there is told by
+// the clause.
+func (v *Vocabulary) saysWay(s *sense) bool {
+	return len(s.families) == 0 && !slices.ContainsFunc(s.terms, func(t int) bool { return v.terms[t].kind != way })
 }
 
 // denies holds for "-free" after a word.
@@ -67,14 +75,31 @@ func denies(text string, toks []token, next int) bool {
 	return next < len(toks) && toks[next].low == "free" && strings.TrimLeft(text[toks[next-1].end:toks[next].start], "- ‐‑–") == ""
 }
 
+// isName holds where the next word, or the one after it, makes the words a
+// proper name, a trade or a color: "Copper Street", "steel erector".
+func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
+	for j := h.last + 1; j < len(toks) && j <= h.last+2; j++ {
+		if strings.Trim(text[toks[j-1].end:toks[j].start], " ") != "" {
+			return false
+		}
+		if v.nameWords[toks[j].low] {
+			return j == h.last+1 || toks[j-1].upper && toks[j-1].key < 0
+		}
+	}
+	return false
+}
+
 // gap says how the words before and after part.
 type gap byte
 
 const (
-	tight gap = iota // the words of one name
-	loose            // a word or two that are not known
-	comma            // a comma, bracket, slash or dash
-	wall             // the end of a clause, or a word that parts
+	tight   gap = iota // the words of one name
+	loose              // a word or two that are not known, a slash or a closing bracket
+	label              // a colon after what a thing is
+	bracket            // an opening bracket
+	comma              // a comma or dash
+	with               // "with": what follows may be a part of it
+	wall               // the end of a clause, or a word that parts
 )
 
 func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]bool) gap {
@@ -83,13 +108,15 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 	for j := a.last; j < b.first; j++ {
 		if j > a.last {
 			switch low := toks[j].low; {
+			case v.soft[low]:
+				g = max(g, with)
 			case breaks[low]:
 				return wall
 			case !v.glue[low] && !v.breaks[low] && !unicode.IsDigit(rune(low[0])):
 				unknown++
 			}
 		}
-		g = max(g, v.sign(text[toks[j].end:toks[j+1].start], &toks[j], &toks[j+1]))
+		g = max(g, v.sign(text, &toks[j], &toks[j+1]))
 	}
 	switch {
 	case unknown > 2:
@@ -101,22 +128,32 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 }
 
 // sign reads the signs between two tokens.
-func (v *Vocabulary) sign(s string, before, after *token) gap {
+func (v *Vocabulary) sign(text string, before, after *token) gap {
+	s := text[before.end:after.start]
 	switch {
-	case strings.ContainsAny(s, ";|\n:→"):
+	case strings.ContainsAny(s, ";|\n→"):
 		return wall
-	case strings.ContainsAny(s, ",()[]/—–") || strings.Contains(s, " - "):
+	case strings.ContainsAny(s, ",—–") || strings.Contains(s, " - "):
 		return comma
-	case strings.Contains(s, ". ") && after.upper && !v.shortened(before.low):
+	case strings.ContainsAny(s, "(["):
+		return bracket
+	case strings.Contains(s, ":"):
+		return label
+	case strings.ContainsAny(s, ")]/"):
+		return loose
+	case strings.Contains(s, ". ") && after.upper && !v.shortened(text[before.start:before.end], before.low):
 		return wall
 	}
 	return tight
 }
 
-// shortened holds for abbreviations, whose point ends no sentence.
-func (v *Vocabulary) shortened(low string) bool {
-	_, ok := v.spelling[low]
-	return ok || len(low) < 4 || v.glue[low]
+// shortened holds for abbreviations, whose point ends no sentence. Short forms
+// in capitals ("SAF", "PVC") take no point.
+func (v *Vocabulary) shortened(word, low string) bool {
+	if _, ok := v.spelling[low]; ok {
+		return true
+	}
+	return word != strings.ToUpper(word) && (len(low) < 4 || v.glue[low])
 }
 
 // segments are the groups of a text, parted at gaps and where the next words
@@ -131,16 +168,16 @@ func (v *Vocabulary) segments(text string, toks []token, breaks map[string]bool)
 			between = v.gap(text, toks, before, h, breaks)
 		}
 		before = h
-		if len(next.said) == 0 && len(next.denied) == 0 { // a look-alike parts what stands around it
-			out = append(out, group{first: -1})
+		if h.sense.null || v.isName(text, toks, h) { // a look-alike parts what stands around it
+			out = append(out, group{first: -1, after: wall})
 			continue
 		}
-		if n := len(out); n > 0 && out[n-1].first >= 0 && between < comma && v.oneName(&out[n-1], &next, between) {
+		if n := len(out); n > 0 && out[n-1].first >= 0 && between < label && v.oneName(&out[n-1], &next, between) {
 			out[n-1].take(&next)
 			continue
 		}
-		if n := len(out); n > 0 && between == comma {
-			out[n-1].commaAfter = true
+		if n := len(out); n > 0 {
+			out[n-1].after = between
 		}
 		out = append(out, next)
 	}
@@ -191,6 +228,7 @@ func (v *Vocabulary) groupOf(toks []token, h hit) group {
 		g.fuzzy = g.fuzzy || toks[i].fuzzy
 	}
 	v.say(&g, h.sense, h)
+	g.hits = 1
 	if len(h.sense.families)+len(h.sense.bars) > 0 && h.last > h.first {
 		v.sayInner(&g, toks, h)
 	}
@@ -242,7 +280,9 @@ func (v *Vocabulary) sayInner(g *group, toks []token, h hit) {
 			i++
 			continue
 		}
-		if !s.null {
+		if h.deny && i == h.first || i > h.first && toks[i-1].low == "non" || i+n < len(toks) && toks[i+n].low == "free" {
+			g.denied = append(g.denied, s.terms...)
+		} else if !s.null {
 			for _, t := range s.terms {
 				v.sayTerm(g, t)
 				if len(h.sense.families) == 0 {
@@ -273,7 +313,7 @@ func (g *group) clone() group {
 
 // take adds the words of b to those of g.
 func (g *group) take(b *group) {
-	g.last, g.commaAfter = max(g.last, b.last), b.commaAfter
+	g.last, g.after = max(g.last, b.last), b.after
 	for _, t := range b.order {
 		if !g.has[t] {
 			g.has[t] = true
@@ -284,17 +324,18 @@ func (g *group) take(b *group) {
 		g.implied[t] = true
 	}
 	g.lits, g.bars = append(g.lits, b.lits...), append(g.bars, b.bars...)
-	g.denied, g.said = append(g.denied, b.denied...), append(g.said, b.said...)
+	g.denied, g.said, g.hits = append(g.denied, b.denied...), append(g.said, b.said...), g.hits+b.hits
 	g.allWeak, g.fuzzy = g.allWeak && b.allWeak, g.fuzzy || b.fuzzy
 }
 
 // join puts groups together that a comma parts though they name one material:
-// "sealant, silicone", "aluminum sheet, mill finish".
+// "sealant, silicone", "aluminum sheet, mill finish", "STPE (silyl-terminated
+// polyether)".
 func (v *Vocabulary) join(groups []group) []group {
 	var out []group
 	for i := range groups {
 		g := &groups[i]
-		if n := len(out); n > 0 && out[n-1].commaAfter && v.goesOn(&out[n-1], g) {
+		if n := len(out); n > 0 && out[n-1].after < wall && (v.restates(&out[n-1], g) || out[n-1].after > tight && v.goesOn(&out[n-1], g)) {
 			out[n-1].take(g)
 			continue
 		}
@@ -303,26 +344,64 @@ func (v *Vocabulary) join(groups []group) []group {
 	return out
 }
 
-// goesOn holds where b, after a comma, still speaks of a.
+// restates holds where b says again what a said: the same family, or no term
+// that a has not said.
+func (v *Vocabulary) restates(a, b *group) bool {
+	if a.after == with || !v.hasStuff(b) {
+		return false
+	}
+	if saysAll(b, a) {
+		return true
+	}
+	if len(b.lits) == 0 || slices.ContainsFunc(b.order, func(t int) bool { return !a.has[t] && v.terms[t].kind != way }) {
+		return false
+	}
+	return v.resolve(a).family == v.resolve(b).family
+}
+
+// saysAll: b says all that a says.
+func saysAll(a, b *group) bool {
+	return len(a.lits) == 0 && !slices.ContainsFunc(a.order, func(t int) bool { return !b.has[t] && !b.implied[t] })
+}
+
+// goesOn holds where b, after a comma or "with", still speaks of a.
 func (v *Vocabulary) goesOn(a, b *group) bool {
 	switch {
+	case a.after == with:
+		return !v.onlyWays(a) && (v.onlyWays(b) || v.isComponent(b))
+	case a.after == loose, a.after == label && !v.hasStuff(a) && v.better(a, b):
+		return v.better(a, b)
+	case a.after == bracket && saysAll(a, b):
+		return true
 	case v.onlyWays(b):
-		return !v.onlyWays(a)
+		return !v.onlyWays(a) || v.better(a, b)
 	case v.onlyWays(a):
 		return v.headOf(b) < 0 && v.better(a, b)
 	case !v.hasStuff(a) && v.hasStuff(b):
 		return v.headTakes(a, b)
-	case !v.hasStuff(b) || !v.isBase(a):
+	case !v.hasStuff(b):
+		return v.headOf(b) < 0 && v.better(a, b)
+	case v.isComponent(b):
+		return v.headOf(a) >= 0 && v.better(a, b)
+	}
+	return v.isBase(a) && v.better(a, b)
+}
+
+// isComponent: all that b is made of is a layer or adhesive of another thing.
+func (v *Vocabulary) isComponent(b *group) bool {
+	if len(b.lits) > 0 {
 		return false
 	}
-	return v.better(a, b)
+	return !slices.ContainsFunc(b.order, func(t int) bool {
+		return v.terms[t].kind == stuff && !v.terms[t].component || v.terms[t].kind == head && len(v.terms[t].classes) > 0
+	})
 }
 
 // headTakes: "flashing, copper" is one thing, "primer, concrete" is two.
 func (v *Vocabulary) headTakes(a, b *group) bool {
 	h := v.headOf(a)
 	if other := v.headOf(b); other >= 0 && other != h {
-		return h >= 0 && v.better(a, b)
+		return h >= 0 && v.better(a, b) && (v.vague(a) || v.vague(b))
 	}
 	if v.better(a, b) {
 		return true
@@ -332,6 +411,12 @@ func (v *Vocabulary) headTakes(a, b *group) bool {
 	}
 	r := v.resolve(b)
 	return r.family >= 0 && slices.Contains(v.terms[h].classes, v.families[r.family].class)
+}
+
+// vague: the words alone name no family, or one that leaves it open.
+func (v *Vocabulary) vague(g *group) bool {
+	r := v.resolve(g)
+	return r.family < 0 || v.families[r.family].generic
 }
 
 // isBase: all that a is made of is a base that a narrower stuff may follow.

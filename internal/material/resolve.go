@@ -15,6 +15,7 @@ type result struct {
 
 const (
 	perPart    = 10
+	stuffBonus = 1 // what it is made of says more than its form
 	impliedOff = 1 // a term that is only implied weighs a little less
 	litBonus   = 4 // the family's own words beat the same count of terms
 	maxLit     = 4
@@ -57,7 +58,7 @@ func (v *Vocabulary) resolve(g *group) result {
 func (v *Vocabulary) weigh(g *group, t, h int, consider func(result, bool)) {
 	for i := range v.entries[t] {
 		e := &v.entries[t][i]
-		score, ok := e.score(g)
+		score, ok := e.score(g, func(t int) bool { return v.terms[t].kind == stuff })
 		if !ok {
 			continue
 		}
@@ -66,12 +67,15 @@ func (v *Vocabulary) weigh(g *group, t, h int, consider func(result, bool)) {
 	}
 }
 
-func (e *entry) score(g *group) (int, bool) {
+func (e *entry) score(g *group, isStuff func(int) bool) (int, bool) {
 	score := 0
 	for _, t := range e.need {
 		switch {
 		case g.has[t]:
 			score += perPart
+			if isStuff(t) {
+				score += stuffBonus
+			}
 		case g.implied[t]:
 			score += perPart - impliedOff
 		default:

@@ -4,6 +4,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 // token is one word or number of a text, brought to one spelling.
@@ -130,9 +132,17 @@ func pairEnd(text string, slash int) int {
 
 func isASCIILetter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' }
 
-// fold lower-cases a word and drops the points of initials.
+// fold lower-cases a word and drops accents and the points of initials.
 func fold(word string) string {
 	low := strings.ToLower(word)
+	if strings.ContainsFunc(low, func(r rune) bool { return r >= utf8.RuneSelf }) {
+		low = strings.Map(func(r rune) rune {
+			if unicode.Is(unicode.Mn, r) {
+				return -1
+			}
+			return r
+		}, norm.NFD.String(low))
+	}
 	if strings.Contains(low, ".") && (low[0] < '0' || low[0] > '9') {
 		low = strings.ReplaceAll(low, ".", "")
 	}
@@ -168,7 +178,7 @@ func singular(w string) string {
 // the pen away from: one letter more, less or other.
 func (v *Vocabulary) nearKey(low string) (int32, bool) {
 	n := len(low)
-	if n < v.fuzzyLength || strings.HasSuffix(low, "ed") || strings.HasSuffix(low, "ing") || strings.HasSuffix(low, "ly") {
+	if n < v.fuzzyLength || strings.HasSuffix(low, "ed") || strings.HasSuffix(low, "ly") || strings.HasSuffix(low, "ing") && n < v.fuzzyLength+2 {
 		return 0, false
 	}
 	word := singular(low)

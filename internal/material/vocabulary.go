@@ -23,7 +23,11 @@ type Vocabulary struct {
 	spelling map[string]string
 	glue     map[string]bool
 	breaks   map[string]bool
+	denials  map[string]bool
+	soft     map[string]bool // words that join a part to a thing
 	within   map[string]bool // breaks that part the words of one product too
+
+	nameWords map[string]bool // words after which a material is a name
 
 	fuzzyLength int     // letters that a word must have to be read in spite of a slip
 	nearAt      float64 // how much alike the nearest families must be, 0..1
@@ -51,16 +55,17 @@ const (
 
 // term is a notion that several words stand for.
 type term struct {
-	name    string
-	kind    kind
-	implies []int
-	classes []string // classes of family that a head takes, none: any
-	add     []string
-	drop    []string
-	on      []string // classes or traits a family must have for add and drop
-	base    bool     // a stuff that a narrower one may follow after a comma
-	alone   bool     // a way that is told of without a thing ("solvents")
-	grade   bool     // a grade, which a note may tell
+	name      string
+	kind      kind
+	implies   []int
+	classes   []string // classes of family that a head takes, none: any
+	add       []string
+	drop      []string
+	on        []string // classes or traits a family must have for add and drop
+	base      bool     // a stuff that a narrower one may follow after a comma
+	alone     bool     // a way that is told of without a thing ("solvents")
+	component bool     // a layer or adhesive of another thing
+	grade     bool     // a grade, which a note may tell
 }
 
 func (t *term) suits(class string, traits []string) bool {
@@ -86,17 +91,18 @@ type familyData struct {
 }
 
 type termData struct {
-	Kind    string   `json:"kind"`
-	Implies []string `json:"implies"`
-	Classes []string `json:"classes"`
-	Add     []string `json:"add"`
-	Drop    []string `json:"drop"`
-	On      []string `json:"on"`
-	Words   []string `json:"words"`
-	Weak    []string `json:"weak_words"`
-	Base    bool     `json:"base"`
-	Alone   bool     `json:"alone"`
-	Grade   bool     `json:"grade"`
+	Kind      string   `json:"kind"`
+	Implies   []string `json:"implies"`
+	Classes   []string `json:"classes"`
+	Add       []string `json:"add"`
+	Drop      []string `json:"drop"`
+	On        []string `json:"on"`
+	Words     []string `json:"words"`
+	Weak      []string `json:"weak_words"`
+	Base      bool     `json:"base"`
+	Alone     bool     `json:"alone"`
+	Grade     bool     `json:"grade"`
+	Component bool     `json:"component"`
 }
 
 type wordsData struct {
@@ -105,6 +111,9 @@ type wordsData struct {
 	Glue        []string            `json:"glue"`
 	Breaks      []string            `json:"breaks"`
 	Loose       []string            `json:"loose_breaks"`
+	Denials     []string            `json:"denials"`
+	Soft        []string            `json:"soft_breaks"`
+	NameWords   []string            `json:"name_words"`
 	LookAlikes  []string            `json:"look_alikes"`
 	FuzzyLength int                 `json:"fuzzy_length"`
 	NearAt      float64             `json:"near_at"`
@@ -129,7 +138,7 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 		byID: make(map[string]int, len(f.Families)), byTerm: make(map[string]int, len(w.Vocabulary.Terms)),
 		entries: map[int][]entry{}, keys: make(map[string]int32, 4096), byLength: map[bucket][]string{},
 		spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
-		within: set(w.Vocabulary.Breaks), fuzzyLength: w.Vocabulary.FuzzyLength, nearAt: w.Vocabulary.NearAt,
+		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, nearAt: w.Vocabulary.NearAt,
 	}
 	for _, b := range w.Vocabulary.Loose {
 		delete(v.within, b)
@@ -179,7 +188,7 @@ func (v *Vocabulary) addTerms(data map[string]termData) error {
 		if len(d.Words) > 0 {
 			name = d.Words[0]
 		}
-		v.terms = append(v.terms, term{name: name, kind: k, classes: d.Classes, add: d.Add, drop: d.Drop, on: d.On, base: d.Base, alone: d.Alone, grade: d.Grade})
+		v.terms = append(v.terms, term{name: name, kind: k, classes: d.Classes, add: d.Add, drop: d.Drop, on: d.On, base: d.Base, alone: d.Alone, grade: d.Grade, component: d.Component})
 	}
 	for id, d := range data {
 		i := v.byTerm[id]
