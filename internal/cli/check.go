@@ -6,24 +6,23 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
+	"strings"
 
-	"abut/internal/document"
 	"abut/internal/engine"
 	"abut/internal/output"
 	"abut/internal/workbook"
-	"abut/policies"
 
 	"github.com/spf13/cobra"
 )
 
 // checkOptions are the flags of the check command.
 type checkOptions struct {
-	Paths    []string
-	Format   string
-	Outputs  []string
-	FailAt   string
-	Place    string
-	Policies []string
+	Paths   []string
+	Format  string
+	Outputs []string
+	FailAt  string
+	projectFlags
 }
 
 func newCheck(s Streams) *cobra.Command {
@@ -47,47 +46,66 @@ and 2 if a file could not be read; the findings of the others are still listed.`
 	f := cmd.Flags()
 	f.StringVar(&o.Format, "format", "text", "text, json, sarif, junit or markdown")
 	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.json .sarif .xml .md .txt); may be repeated")
-	f.StringVar(&o.FailAt, "fail-at", "error", "mildest severity that fails: error or warning")
-	f.StringVar(&o.Place, "place", "", "where the project is, if the workbook does not say or says it wrongly")
-	f.StringArrayVar(&o.Policies, "policies", nil, "folder with an office's own rules and data; may be repeated")
+	f.StringVar(&o.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
+	o.add(cmd)
 	return cmd
 }
 
 func runCheck(ctx context.Context, o checkOptions, s Streams) error {
-	if o.FailAt != "error" && o.FailAt != "warning" {
-		return fmt.Errorf("--fail-at %s: use error or warning", o.FailAt)
-	}
-	for _, out := range o.Outputs {
-		if output.FormatOf(out) == "" {
-			return fmt.Errorf("-o %s: the ending tells no format; use .json, .sarif, .xml, .md or .txt", out)
-		}
+	if err := o.valid(); err != nil {
+		return err
 	}
 	files, err := workbook.Find(o.Paths)
 	if err != nil {
 		return err
 	}
-	builder, err := document.NewBuilder(policies.FS)
+	p, err := o.open()
 	if err != nil {
 		return err
 	}
-	eng, err := engine.Load(engine.Options{Folders: o.Policies})
+	eng, err := p.engine()
 	if err != nil {
 		return err
 	}
-	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), FailAt: o.FailAt}
+	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
 	bar := newProgress(len(files), s.Err)
 	for _, file := range files {
-		checkFile(ctx, file, o, builder, eng, &run)
+		checkFile(ctx, file, p, eng, &run)
 		bar.step()
 	}
 	bar.done()
 	return report(run, o, s)
 }
 
+func (o checkOptions) valid() error {
+	if o.FailAt != "" && o.FailAt != "error" && o.FailAt != "warning" {
+		return fmt.Errorf("--fail-at %s: use error or warning", o.FailAt)
+	}
+	if !slices.Contains(output.Formats(), o.Format) {
+		return fmt.Errorf("--format %s: use %s", o.Format, strings.Join(output.Formats(), ", "))
+	}
+	for _, out := range o.Outputs {
+		if output.FormatOf(out) == "" {
+			return fmt.Errorf("-o %s: the ending tells no format; use .json, .sarif, .xml, .md or .txt", out)
+		}
+	}
+	return nil
+}
+
+// first gives the first of several texts that says something.
+func first(texts ...string) string {
+	for _, t := range texts {
+		if t != "" {
+			return t
+		}
+	}
+	return ""
+}
+
 // checkFile judges one workbook; what fails is kept as a problem, so that the
 // findings of the others are still told.
-func checkFile(ctx context.Context, file string, o checkOptions, b *document.Builder, eng *engine.Engine, run *output.Run) {
-	doc, err := readFile(file, o.Place, b)
+func checkFile(ctx context.Context, file string, p *project, eng *engine.Engine, run *output.Run) {
+	doc, err := p.read(file)
 	if err == nil {
 		var findings []engine.Finding
 		findings, err = eng.Judge(ctx, doc)
@@ -97,14 +115,6 @@ func checkFile(ctx context.Context, file string, o checkOptions, b *document.Bui
 	if err != nil {
 		run.Problems = append(run.Problems, output.Problem{File: file, Message: err.Error()})
 	}
-}
-
-func readFile(file, place string, b *document.Builder) (*document.Document, error) {
-	book, err := workbook.Open(file, workbook.DefaultLimits())
-	if err != nil {
-		return nil, err
-	}
-	return b.Build(book, document.Settings{Place: place})
 }
 
 // report writes the run to every output and turns it into the exit code.

@@ -6,24 +6,23 @@ import (
 
 	"abut/internal/document"
 	"abut/internal/output"
-	"abut/policies"
 
 	"github.com/spf13/cobra"
 )
 
 func newRead(s Streams) *cobra.Command {
-	var place string
+	var flags projectFlags
 	var why bool
 	cmd := &cobra.Command{
 		Use:   "read FILE",
 		Short: "Print how a workbook is read: the JSON document, or with --why a page in plain words",
 		Args:  cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
-			b, err := document.NewBuilder(policies.FS)
+			p, err := flags.open()
 			if err != nil {
 				return err
 			}
-			doc, err := readFile(args[0], place, b)
+			doc, err := p.read(args[0])
 			if err != nil {
 				return err
 			}
@@ -33,7 +32,7 @@ func newRead(s Streams) *cobra.Command {
 			return writeDocument(s, doc)
 		},
 	}
-	cmd.Flags().StringVar(&place, "place", "", "where the project is, if the workbook does not say or says it wrongly")
+	flags.add(cmd)
 	cmd.Flags().BoolVar(&why, "why", false, "a page in plain words: sheets, columns, lines, and every cell not understood")
 	return cmd
 }

@@ -217,18 +217,22 @@ func seasonSite(o seasonOptions) (*climate.Site, error) {
 	if o.Climate == "" {
 		return p.Site()
 	}
-	f, err := os.Open(o.Climate)
+	return ownSite(o.Climate, climate.Place{Lat: p.Lat, Lon: p.Lon, Text: p.Text})
+}
+
+// ownSite reads the project's own monthly figures or hourly weather file.
+func ownSite(file string, at climate.Place) (*climate.Site, error) {
+	f, err := os.Open(file)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
-	own := climate.Place{Lat: p.Lat, Lon: p.Lon, Text: p.Text}
-	if strings.EqualFold(filepath.Ext(o.Climate), ".epw") {
+	if strings.EqualFold(filepath.Ext(file), ".epw") {
 		s, err := climate.FromEPW(f)
-		return s, inFile(o.Climate, err)
+		return s, inFile(file, err)
 	}
-	s, err := climate.FromCSV(f, own)
-	return s, inFile(o.Climate, err)
+	s, err := climate.FromCSV(f, at)
+	return s, inFile(file, err)
 }
 
 func inFile(name string, err error) error {

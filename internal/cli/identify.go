@@ -1,0 +1,119 @@
+package cli
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"strings"
+
+	"abut/internal/material"
+	"abut/internal/phrase"
+	"abut/policies"
+
+	"github.com/spf13/cobra"
+)
+
+// identity is how a text was read.
+type identity struct {
+	Text       string              `json:"text"`
+	Materials  []material.Material `json:"materials"`
+	Quantities []phrase.Quantity   `json:"quantities"`
+}
+
+func newIdentify(s Streams) *cobra.Command {
+	var format string
+	cmd := &cobra.Command{
+		Use:   "identify TEXT...",
+		Short: "How the words for a material are read: family, traits, and why",
+		Long: `Identify reads the words as a cell of a schedule is read. Several materials are
+told apart. What the words leave open is left open, and what is not known is
+said to be unknown, with the families that come nearest.`,
+		Example: `  abut identify "mod-bit peel & stick, 40 mil, HDPE face"
+  abut identify --format json "butyl sealant, no solvent"`,
+		Args: cobra.MinimumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			return runIdentify(strings.Join(args, " "), format, s)
+		},
+	}
+	cmd.Flags().StringVar(&format, "format", "text", "text or json")
+	return cmd
+}
+
+func runIdentify(text, format string, s Streams) error {
+	if format != "text" && format != "json" {
+		return fmt.Errorf("--format %q: write text or json", format)
+	}
+	vocab, err := material.Load(policies.FS)
+	if err != nil {
+		return err
+	}
+	reader, err := phrase.New()
+	if err != nil {
+		return err
+	}
+	id := identity{Text: text, Materials: vocab.Find(text), Quantities: reader.Quantities(text, "")}
+	if len(id.Materials) == 0 {
+		id.Materials = []material.Material{vocab.Describe(text)}
+	}
+	if format == "json" {
+		enc := json.NewEncoder(s.Out)
+		enc.SetIndent("", "  ")
+		return enc.Encode(id)
+	}
+	return writeIdentity(s.Out, id)
+}
+
+func writeIdentity(w io.Writer, id identity) error {
+	var b strings.Builder
+	for _, m := range id.Materials {
+		writeMaterial(&b, m)
+	}
+	for i, q := range id.Quantities {
+		if i == 0 {
+			b.WriteString("figures\n")
+		}
+		fmt.Fprintf(&b, "  %s: %s\n", plainText(q.Text), strings.ReplaceAll(q.Kind, "_", " "))
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+func writeMaterial(b *strings.Builder, m material.Material) {
+	fmt.Fprintf(b, "%s\n", plainText(m.Text))
+	line := func(label, value string) {
+		if value != "" {
+			fmt.Fprintf(b, "  %-10s %s\n", label, value)
+		}
+	}
+	switch {
+	case m.Unknown:
+		line("family", "not known")
+		line("nearest", strings.Join(m.Near, ", "))
+	case m.Family == "":
+		line("family", "not told by these words alone")
+	default:
+		line("family", fmt.Sprintf("%s (%s)", m.Name, m.Family))
+		line("class", m.Class)
+	}
+	line("traits", strings.Join(m.Traits, ", "))
+	for i, why := range m.Why {
+		label := ""
+		if i == 0 {
+			label = "why"
+		}
+		line(label, plainText(why))
+	}
+	if !m.Unknown {
+		line("sureness", fmt.Sprintf("%.0f%%", 100*m.Confidence))
+	}
+}
+
+// plainText keeps control characters of a text off the terminal.
+func plainText(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
+			return ' '
+		}
+		return r
+	}, s)
+}

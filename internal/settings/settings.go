@@ -1,0 +1,176 @@
+// Package settings reads abut.yaml, the settings of a project, from the working
+// folder upward.
+package settings
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"abut/schema"
+
+	"github.com/goccy/go-yaml"
+	"github.com/santhosh-tekuri/jsonschema/v6"
+	"github.com/santhosh-tekuri/jsonschema/v6/kind"
+	"golang.org/x/text/language"
+	"golang.org/x/text/message"
+)
+
+// Name is the file that holds the settings of a project.
+const Name = "abut.yaml"
+
+// Settings are what a project says of its workbooks. Paths in it are made
+// absolute by Find and Load.
+type Settings struct {
+	File     string            `yaml:"-"` // where they were read, "" for none
+	Place    string            `yaml:"place"`
+	Country  string            `yaml:"country"`
+	Climate  string            `yaml:"climate"`
+	Hours    string            `yaml:"hours"`
+	FailAt   string            `yaml:"fail_at"`
+	Columns  map[string]string `yaml:"columns"`
+	Policies []string          `yaml:"policies"`
+	Replace  []string          `yaml:"replace"`
+	Off      []string          `yaml:"off"`
+	Severity map[string]string `yaml:"severity"`
+	Products []string          `yaml:"products"`
+}
+
+// Find reads the nearest abut.yaml from a folder upward; none is no error.
+func Find(dir string) (Settings, error) {
+	dir, err := filepath.Abs(dir)
+	if err != nil {
+		return Settings{}, fmt.Errorf("find %s: %w", Name, err)
+	}
+	for {
+		path := filepath.Join(dir, Name)
+		if _, err := os.Stat(path); err == nil {
+			return Load(path)
+		} else if !errors.Is(err, fs.ErrNotExist) {
+			return Settings{}, fmt.Errorf("read %s: %w", path, err)
+		}
+		up := filepath.Dir(dir)
+		if up == dir {
+			return Settings{}, nil
+		}
+		dir = up
+	}
+}
+
+// Load reads one settings file. An error names the file, the line and the key.
+func Load(path string) (Settings, error) {
+	raw, err := os.ReadFile(path)
+	if err != nil {
+		return Settings{}, fmt.Errorf("read settings: %w", err)
+	}
+	s, err := parse(raw)
+	if err != nil {
+		return Settings{}, fmt.Errorf("%s: %w", path, err)
+	}
+	s.File = path
+	s.resolve(filepath.Dir(path))
+	return s, nil
+}
+
+func parse(raw []byte) (Settings, error) {
+	var s Settings
+	if len(bytes.TrimSpace(raw)) == 0 {
+		return s, nil
+	}
+	if err := validate(raw); err != nil {
+		return s, err
+	}
+	if err := yaml.Unmarshal(raw, &s); err != nil {
+		return s, errors.New(firstLine(yaml.FormatError(err, false, false)))
+	}
+	return s, nil
+}
+
+// validate holds the file against the schema and turns a failure into the line
+// and key it belongs to.
+func validate(raw []byte) error {
+	text, err := yaml.YAMLToJSON(raw)
+	if err != nil {
+		return errors.New(firstLine(yaml.FormatError(err, false, false)))
+	}
+	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
+	if err != nil || value == nil {
+		return err // nil: comments only
+	}
+	compiled, err := compile()
+	if err != nil {
+		return err
+	}
+	var wrong *jsonschema.ValidationError
+	if err := compiled.Validate(value); errors.As(err, &wrong) {
+		for len(wrong.Causes) > 0 {
+			wrong = wrong.Causes[0]
+		}
+		return located(raw, wrong)
+	} else if err != nil {
+		return fmt.Errorf("check settings: %w", err)
+	}
+	return nil
+}
+
+func compile() (*jsonschema.Schema, error) {
+	const name = "settings.schema.json"
+	text, err := schema.FS.ReadFile(name)
+	if err != nil {
+		return nil, fmt.Errorf("read the schema of settings: %w", err)
+	}
+	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
+	if err != nil {
+		return nil, fmt.Errorf("read the schema of settings: %w", err)
+	}
+	c := jsonschema.NewCompiler()
+	if err := c.AddResource(name, value); err != nil {
+		return nil, fmt.Errorf("read the schema of settings: %w", err)
+	}
+	return c.Compile(name)
+}
+
+// located puts the line of the key before the schema's words.
+func located(raw []byte, e *jsonschema.ValidationError) error {
+	words := e.ErrorKind.LocalizedString(message.NewPrinter(language.AmericanEnglish))
+	path := strings.Join(e.InstanceLocation, ".")
+	key := path
+	if unknown, ok := e.ErrorKind.(*kind.AdditionalProperties); ok && len(unknown.Properties) > 0 {
+		key = unknown.Properties[0]
+		words = "no such setting; see schema/settings.schema.json"
+	}
+	last := key[strings.LastIndex(key, ".")+1:]
+	for i, line := range strings.Split(string(raw), "\n") {
+		if last != "" && strings.Contains(line, last) {
+			return fmt.Errorf("line %d: %s: %s", i+1, key, words)
+		}
+	}
+	return fmt.Errorf("%s: %s", key, words)
+}
+
+func (s *Settings) resolve(dir string) {
+	for _, list := range [][]string{s.Policies, s.Products} {
+		for i, p := range list {
+			list[i] = absolute(dir, p)
+		}
+	}
+	if s.Climate != "" {
+		s.Climate = absolute(dir, s.Climate)
+	}
+}
+
+func absolute(dir, p string) string {
+	if filepath.IsAbs(p) {
+		return p
+	}
+	return filepath.Join(dir, p)
+}
+
+func firstLine(s string) string {
+	first, _, _ := strings.Cut(strings.TrimSpace(s), "\n")
+	return first
+}
