@@ -16,6 +16,7 @@ package exposure.cover_missing
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.measure
 import data.lib.naming
 import data.lib.sheet
 import data.lib.stated
@@ -33,7 +34,7 @@ findings contains found if {
 		naming.plain(told.item),
 		words.date(line.dates.install.from),
 		stated.whose(told),
-		words.days(stated.most(told.figure)),
+		words.days(measure.high(told.figure)),
 	])
 	found := finding.at(line, ["cover"], message)
 }

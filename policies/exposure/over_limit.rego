@@ -18,6 +18,7 @@ package exposure.over_limit
 
 import data.lib.bare
 import data.lib.finding
+import data.lib.measure
 import data.lib.naming
 import data.lib.stated
 import data.lib.words
@@ -25,7 +26,7 @@ import data.lib.words
 findings contains found if {
 	some row in bare.rows
 	told := stated.figure(row.line, "exposure_days")
-	days := stated.most(told.figure)
+	days := measure.high(told.figure)
 	not told.figure.no_limit
 	level := bare.level(row, days)
 	message := naming.say("%s %s; %s allows %s%s", [

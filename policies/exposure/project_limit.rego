@@ -17,6 +17,7 @@ package exposure.project_limit
 import data.lib.bare
 import data.lib.finding
 import data.lib.limits
+import data.lib.measure
 import data.lib.naming
 import data.lib.stated
 import data.lib.words
@@ -39,4 +40,4 @@ findings contains found if {
 }
 
 # The sheet's own limit is told already.
-_is_told(row) if bare.level(row, stated.most(stated.figure(row.line, "exposure_days").figure))
+_is_told(row) if bare.level(row, measure.high(stated.figure(row.line, "exposure_days").figure))

@@ -6,6 +6,7 @@
 package lib.daylight
 
 import data.lib.facts
+import data.lib.measure
 import data.lib.sheet
 import data.lib.stated
 import data.lib.words
@@ -21,7 +22,7 @@ _shy(line, item) := {"item": item, "level": "error", "why": "its data says never
 	_is_never(line, item)
 } else := {"item": item, "level": level, "why": why, "by": _by(item)} if {
 	found := stated.figure(line, "exposure_days")
-	why := sprintf("%s allows %s", [stated.whose(found), words.days(stated.most(found.figure))])
+	why := sprintf("%s allows %s", [stated.whose(found), words.days(measure.high(found.figure))])
 	level := _by_face(item)
 } else := {"item": item, "level": "warning", "why": "such a face does not bear daylight for good", "by": []} if {
 	not stated.figure(line, "exposure_days")

@@ -149,3 +149,9 @@ product(more) := bench.product("FM-1", object.union(
 
 # item_of is another material in row 12, of some class.
 item_of(slot, text, class) := bench.item(slot, text, "", class, [])
+
+# line_of is another row of the table.
+line_of(row, more) := bench.line(sprintf("W!%d", [row]), row, object.union(
+	{"cells": {"install": sprintf("K%d", [row])}},
+	more,
+))

@@ -5,6 +5,7 @@
 package lib.stated
 
 import data.lib.facts
+import data.lib.measure
 
 # figure is {"figure", "item", "from": row or product, "by": product}; undefined where neither states one that can be
 # read.
@@ -20,20 +21,6 @@ figure(line, kind) := {"figure": line.figures[kind], "item": facts.main_items(li
 	found := all[0]
 }
 
-# most is the upper end of a figure, its only one where there is one.
-most(figure) := figure.max if {
-	figure.max != null
-} else := figure.min if {
-	figure.min != null
-}
-
-# least is the lower end.
-least(figure) := figure.min if {
-	figure.min != null
-} else := figure.max if {
-	figure.max != null
-}
-
 # whose words it for a sentence: "the row" or "its data".
 whose(found) := "its data" if found.from == "product"
 
@@ -44,5 +31,5 @@ _is_read(figure) if {
 } else if {
 	object.get(figure, "problem", "") == ""
 	not figure.disagree
-	least(figure)
+	measure.low(figure)
 }

@@ -21,6 +21,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.hot_cover
 import data.lib.limits
+import data.lib.measure
 import data.lib.naming
 import data.lib.sheet
 import data.lib.stated
@@ -39,14 +40,14 @@ findings contains found if {
 }
 
 # The notes' own figure comes first; what it asks of the row must be said in the row.
-_need(line, item) := {"c": stated.least(limit), "from": "notes", "limit": limit, "text": text} if {
+_need(line, item) := {"c": measure.low(limit), "from": "notes", "limit": limit, "text": text} if {
 	all := [{"limit": l, "text": cover} |
 		some l in limits.limits_for("service_c", line, item.keys, line.role)
 		every signal in _when(l) { facts.said(line, signal) }
 		cover := _cover(line, l)
 	]
-	top := max([stated.least(one.limit) | some one in all])
-	best := [one | some one in all; stated.least(one.limit) == top][0]
+	top := max([measure.low(one.limit) | some one in all])
+	best := [one | some one in all; measure.low(one.limit) == top][0]
 	limit := best.limit
 	text := best.text
 } else := {"c": data.temperature.service.usual_c, "from": "usual", "limit": {}, "text": hot_cover.dark(line)[0]} if {
@@ -64,7 +65,7 @@ _cover(line, limit) := hot_cover.any(line)[0] if not "dark_color" in _when(limit
 _have(line, _) := {"c": c, "found": found, "is_stated": true} if {
 	found := stated.figure(line, "service_max_c")
 	not found.figure.no_limit
-	c := stated.most(found.figure)
+	c := measure.high(found.figure)
 } else := {"c": data.temperature.service.usual_max_c[key], "found": {}, "is_stated": false} if {
 	not stated.figure(line, "service_max_c")
 	item := facts.main_items(line)[0]

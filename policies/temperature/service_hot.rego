@@ -19,6 +19,7 @@ import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
 import data.lib.hot_item
+import data.lib.measure
 import data.lib.naming
 import data.lib.sheet
 import data.lib.stated
@@ -45,7 +46,7 @@ findings contains found if {
 _have(line, _) := {"c": c, "usual": "", "severity": "error", "related": _data(told)} if {
 	told := stated.figure(line, "service_max_c")
 	not told.figure.no_limit
-	c := stated.most(told.figure)
+	c := measure.high(told.figure)
 } else := {"c": c, "usual": " as a rule", "severity": "warning", "related": []} if {
 	not stated.figure(line, "service_max_c")
 	item := facts.main_items(line)[0]

@@ -1,0 +1,70 @@
+# METADATA
+# title: How the edge of a sheet is closed
+# description: |
+#   What a row says of the edge of its sheet: left open, sealed, lapped the wrong way. Words of closing count in the
+#   cell in which the trouble is told, since a bead in the sealant column may belong to another joint.
+package lib.closing
+
+import data.lib.facts
+import data.lib.limits
+import data.lib.sheet
+
+# told lists the words of a row for a signal that nothing in the row takes back.
+told(line, id) := [s | some s in line.signals; s.id == id; not s.no] if facts.said(line, id)
+
+# is_closed_in: the cell also tells of a bar, a bead or a lap from above.
+is_closed_in(line, slot) if {
+	some id in data.sequence.edge.sealing
+	facts.said_in(line, slot, id)
+}
+
+# is_closed: any cell of the row does.
+is_closed(line) if {
+	some id in data.sequence.edge.sealing
+	facts.said(line, id)
+}
+
+# reversed lists the words of a row for a lap against the water, unless its cell tells that it is barred and sealed.
+reversed(line) := [s |
+	some s in told(line, "lap_reversed")
+	not _is_made_good(line, s.slot)
+]
+
+default reversed(_) := []
+
+# An open edge in the same row undoes what is told of a seal.
+_is_made_good(line, slot) if {
+	is_closed_in(line, slot)
+	not facts.said(line, "edge_open")
+}
+
+# open lists the words of a row for an edge left open.
+open(line) := [s |
+	some s in told(line, "edge_open")
+	not is_closed_in(line, s.slot)
+]
+
+default open(_) := []
+
+# rule is the note of the project that asks for every edge to be closed; undefined without.
+rule(line) := [l |
+	some item in facts.main_items(line)
+	some l in limits.limits_for("termination", line, item.keys, line.role)
+][0]
+
+# cell is the edge cell in small letters; undefined without an edge column.
+cell(line) := lower(trim_space(line.texts.edge))
+
+# is_usual: most of the sheets of the table, and enough of them, have words for their edge.
+is_usual(table) if {
+	said := [c | some c in _cells_by_table[table]; not c in _empty]
+	count(said) >= data.sequence.edge.least_rows
+	count(said) / count(_cells_by_table[table]) >= data.sequence.edge.most_of_rows
+}
+
+_empty := {w | some list in ["none_words", "doubtful_words"]; some w in data.sequence.edge[list]}
+
+_cells_by_table := {table: cells |
+	some table in {line.table | some line in sheet.lines}
+	cells := [c | some line in sheet.lines; line.table == table; c := cell(line)]
+}

@@ -1,0 +1,38 @@
+# METADATA
+# title: Covered before it is installed
+# description: |
+#   The cover date lies before the date of installation: a slip of the year, two cells swapped, or a programme that
+#   was moved in one column only. The same day is fine, and so is a range that overlaps.
+# custom:
+#   id: sequence-cover-first
+#   topic: sequence
+#   severity: error
+#   reason: What is not there cannot be covered; one date is wrong, and neither season nor days can be checked.
+#   remedy: Ask for the right dates, and check the row again with them.
+#   source: the row itself
+#   basis: source-read
+#   example: "Installed 10 Jun 2027, covered 3 Jun 2027"
+package sequence.cover_first
+
+import data.lib.bare
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.words
+
+findings contains found if {
+	some line in facts.live_lines
+	span := line.spans.bare_days
+	span.max < 0
+	message := naming.say("%s is covered on %s, %s before it is installed on %s", [
+		_name(line),
+		words.date(span.to),
+		words.days(0 - span.max),
+		words.date(span.from),
+	])
+	found := finding.at_with(line, ["install", "cover"], message, {"related": bare.related(line)})
+}
+
+_name(line) := naming.plain(facts.main_items(line)[0])
+
+default _name(_) := "The row"

@@ -1,0 +1,52 @@
+# METADATA
+# title: No termination where the other rows have one
+# description: |
+#   The edge cell says none, or is empty although the notes ask for every edge to be closed, while most sheets of the
+#   table have a bar, a bead or a lap in it. A closure told elsewhere in the row is heard.
+# custom:
+#   id: sequence-edge-none
+#   topic: sequence
+#   severity: warning
+#   reason: An edge that nobody closes lets water behind the sheet.
+#   remedy: Name the bar, the bead or the lap that closes the edge.
+#   source: the project's notes; else common practice
+#   basis: common-practice
+#   example: "Edge: none; the other rows have: bar + S-2 at top"
+package sequence.edge_none
+
+import data.lib.closing
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	item := facts.main_items(line)[0]
+	says := _says(line)
+	closing.is_usual(line.table)
+	not closing.is_closed(line)
+	not facts.said(line, "edge_open")
+	message := naming.say("the edge of %s has no termination (%s), and the other sheets of the table have one", [
+		naming.plain(item),
+		says.words,
+	])
+	found := finding.at_with(line, ["edge"], message, {"severity": says.severity, "related": _note(line)})
+}
+
+_says(line) := {"words": written, "severity": _by_rule(line)} if {
+	closing.cell(line) in data.sequence.edge.none_words
+	written := sprintf("the cell says %s", [words.quoted(trim_space(line.texts.edge))])
+} else := {"words": "the cell says nothing", "severity": "note"} if {
+	closing.cell(line) in data.sequence.edge.doubtful_words
+	closing.rule(line)
+}
+
+_by_rule(line) := "error" if {
+	closing.rule(line)
+} else := "warning"
+
+_note(line) := [finding.related_address(rule.at, rule.text)] if {
+	rule := closing.rule(line)
+} else := []

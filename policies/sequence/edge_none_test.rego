@@ -1,0 +1,55 @@
+package sequence.edge_none_test
+
+import data.lib.season_bench_test as bench
+import data.sequence.edge_none
+
+_note := bench.limit("termination", {"text": "Every edge sealed"})
+
+_others(text) := [object.union(bench.sheet({"texts": {"edge": text}}), {"id": sprintf("W!%d", [n]), "row": n}) |
+	some n in [20, 21, 22]
+]
+
+_found(line, others, limits) := found if {
+	doc := bench.with_notes(bench.document(array.concat([bench.sheet(line)], others), [], []), limits, [])
+	found := edge_none.findings with input as doc
+}
+
+test_whole_finding if {
+	_found({"texts": {"edge": "None"}}, _others("bar at top"), []) == {{
+		"line": "W!12",
+		"cells": ["O12"],
+		"message": concat(" ", [
+			`The edge of FM-1 (rubberized-asphalt-membrane) has no termination (the cell says "None"), and the other`,
+			"sheets of the table have one",
+		]),
+		"severity": "warning",
+		"related": [],
+	}}
+}
+
+test_severity[name] if {
+	some name, tc in {
+		"none, with a note": {"line": {"texts": {"edge": "none"}}, "limits": [_note], "want": {"error"}},
+		"a dash, with a note": {"line": {"texts": {"edge": "-"}}, "limits": [_note], "want": {"note"}},
+		"a dash": {"line": {"texts": {"edge": "-"}}, "limits": [], "want": set()},
+		"empty": {"line": {"texts": {"edge": ""}}, "limits": [], "want": set()},
+		"no edge column": {"line": {}, "limits": [_note], "want": set()},
+		"a bar": {"line": {"texts": {"edge": "bar"}}, "limits": [_note], "want": set()},
+		"closed in the remark": {
+			"line": {"texts": {"edge": "none"}, "signals": [bench.signal("edge_sealed", "remark", "bar at top")]},
+			"limits": [_note],
+			"want": set(),
+		},
+		"told as open": {
+			"line": {"texts": {"edge": "none"}, "signals": [bench.signal("edge_open", "edge", "none at top")]},
+			"limits": [_note],
+			"want": set(),
+		},
+	}
+	{f.severity | some f in _found(tc.line, _others("bar at top"), tc.limits)} == tc.want
+}
+
+test_most_rows_must_have_one if {
+	count(_found({"texts": {"edge": "none"}}, _others("-"), [])) == 0
+	count(_found({"texts": {"edge": "none"}}, array.slice(_others("bar"), 0, 2), [])) == 0
+}

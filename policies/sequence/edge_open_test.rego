@@ -1,0 +1,54 @@
+package sequence.edge_open_test
+
+import data.lib.season_bench_test as bench
+import data.sequence.edge_open
+
+_open := object.union(
+	bench.signal("edge_open", "edge", "none at top, held by the insulation"),
+	{"at": {"sheet": "W", "row": 12, "cell": "O12"}},
+)
+
+_note := bench.limit("termination", {"text": "Every free edge is sealed, clamped or lapped"})
+
+_found(signals, limits) := found if {
+	doc := bench.with_notes(bench.document([bench.sheet({"signals": signals})], [], []), limits, [])
+	found := edge_open.findings with input as doc
+}
+
+test_whole_finding if {
+	_found([_open], [_note]) == {{
+		"line": "W!12",
+		"cells": ["O12"],
+		"message": concat(" ", [
+			"An edge of FM-1 (rubberized-asphalt-membrane) stays open",
+			`("none at top, held by the insulation"); the notes ask for every edge to be closed`,
+		]),
+		"severity": "error",
+		"related": [{"at": _note.at, "cells": ["A9"], "what": "Every free edge is sealed, clamped or lapped"}],
+	}}
+}
+
+test_without_note if {
+	some f in _found([_open], [])
+	not f.severity
+	endswith(f.message, ", with no bar, bead or lap over it")
+}
+
+test_seal_of_another_cell_does_not_help if {
+	count(_found([_open, bench.signal("edge_sealed", "touches", "bead")], [])) == 1
+}
+
+test_denied_seal_does_not_help if {
+	count(_found([_open, bench.denial("edge_sealed", "edge", "no bead")], [])) == 1
+}
+
+test_silent[name] if {
+	some name, signals in {
+		"sealed in the same cell": [_open, bench.signal("edge_sealed", "edge", "bead at edge")],
+		"lapped from above": [_open, bench.signal("lap_shingled", "edge", "wall sheet laps over")],
+		"denied": [_open, bench.denial("edge_open", "remark", "not left loose")],
+		"the lap is reversed, told there": [_open, bench.signal("lap_reversed", "remark", "behind the leg")],
+		"nothing said": [],
+	}
+	count(_found(signals, [_note])) == 0
+}

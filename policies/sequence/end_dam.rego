@@ -1,0 +1,29 @@
+# METADATA
+# title: Flashing without end dams
+# description: |
+#   A flashing that stops without an end dam pours its water into the wall beside the opening. Told only where the row
+#   says that there are none: most rows do not speak of them at all.
+# custom:
+#   id: sequence-end-dam
+#   topic: sequence
+#   severity: warning
+#   reason: Water runs off the end of the flashing into the wall beside it.
+#   remedy: Turn the ends up at least 1 in (25 mm) into a head joint and seal them, or run into a closed corner.
+#   source: brick-industry notes and masonry handbooks
+#   basis: source-read
+#   example: "Sill flashing, no end dams"
+package sequence.end_dam
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains finding.at(line, ["material", said.slot, said.at.cell], message) if {
+	some line in sheet.lines
+	facts.denied(line, "end_dam")
+	said := [s | some s in line.signals; s.id == "end_dam"; s.no][0]
+	item := facts.main_items(line)[0]
+	message := naming.say("%s ends without end dams (%s)", [naming.plain(item), words.quoted(said.text)])
+}

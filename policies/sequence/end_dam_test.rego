@@ -1,0 +1,28 @@
+package sequence.end_dam_test
+
+import data.lib.season_bench_test as bench
+import data.sequence.end_dam
+
+_found(line) := found if {
+	found := end_dam.findings with input as bench.document([bench.sheet(line)], [], [])
+}
+
+_none := bench.denial("end_dam", "remark", "no end dams")
+
+test_whole_finding if {
+	_found({"signals": [_none]}) == {{
+		"line": "W!12",
+		"cells": ["C12", "M12"],
+		"message": `FM-1 (rubberized-asphalt-membrane) ends without end dams ("no end dams")`,
+	}}
+}
+
+test_silent[name] if {
+	some name, line in {
+		"there are some": {"signals": [bench.signal("end_dam", "remark", "end dams 2 in")]},
+		"nothing said": {},
+		"struck": {"signals": [_none], "struck": true},
+		"no sheet": {"signals": [_none], "role": "sealant"},
+	}
+	count(_found(line)) == 0
+}

@@ -1,0 +1,45 @@
+package sequence.lap_reversed_test
+
+import data.lib.season_bench_test as bench
+import data.sequence.lap_reversed
+
+_behind := bench.signal("lap_reversed", "remark", "tucked behind upper leg")
+
+_found(line) := found if {
+	found := lap_reversed.findings with input as bench.document([bench.sheet(line)], [], [])
+}
+
+test_whole_finding if {
+	_found({"signals": [_behind]}) == {{
+		"line": "W!12",
+		"cells": ["C12", "M12"],
+		"message": concat(" ", [
+			"The lap at FM-1 (rubberized-asphalt-membrane) runs against the water",
+			`("tucked behind upper leg")`,
+		]),
+	}}
+}
+
+test_open_edge_is_told_with_it if {
+	open := bench.signal("edge_open", "remark", "open top edge")
+	sealed := bench.signal("edge_sealed", "remark", "bead at drip")
+	some f in _found({"signals": [_behind, open]})
+	endswith(f.message, ", and its edge is open")
+	count(_found({"signals": [_behind, open, sealed]})) == 1
+}
+
+test_seal_of_another_cell_does_not_help if {
+	count(_found({"signals": [_behind, bench.signal("edge_sealed", "touches", "bead")]})) == 1
+}
+
+test_silent[name] if {
+	some name, line in {
+		"barred, sealed and lapped in the same cell": {"signals": [_behind, bench.signal("edge_sealed", "remark", "bar")]},
+		"lapped over from above": {"signals": [_behind, bench.signal("lap_shingled", "remark", "lapped over")]},
+		"denied": {"signals": [_behind, bench.denial("lap_reversed", "edge", "not tucked behind")]},
+		"nothing said": {},
+		"struck": {"signals": [_behind], "struck": true},
+		"no sheet": {"signals": [_behind], "role": "sealant"},
+	}
+	count(_found(line)) == 0
+}

@@ -1,0 +1,62 @@
+package sequence.lap_short_test
+
+import data.lib.bench_test as base
+import data.lib.season_bench_test as bench
+import data.sequence.lap_short
+
+_lap(mm, text) := {"figures": {"lap_mm": bench.figure(mm, null, text, "mm")}}
+
+_walls := bench.limit("lap_mm", {"min": 50, "text": "Laps 2 in. (50 mm) or more"})
+
+_flashings := bench.limit("lap_mm", {"min": 101.6, "scope": "through-wall", "text": "4 in for through-wall flashings"})
+
+_found(line, limits) := found if {
+	doc := bench.with_notes(bench.document([bench.sheet(line)], [], []), limits, [])
+	found := lap_short.findings with input as doc
+}
+
+test_whole_finding if {
+	line := object.union(_lap(25.4, "1 in (25 mm)"), {"group": "Through-wall flashings"})
+	_found(line, [_walls, _flashings]) == {{
+		"line": "W!12",
+		"cells": ["C12", "N12"],
+		"message": "FM-1 (rubberized-asphalt-membrane) laps 1 in (25 mm); the notes ask for 4 in",
+		"severity": "error",
+		"related": [{"at": _flashings.at, "cells": ["A9"], "what": "4 in for through-wall flashings"}],
+	}}
+}
+
+test_usual_figure if {
+	some f in _found(_lap(30, "30"), [])
+	f.message == "FM-1 (rubberized-asphalt-membrane) laps 30 mm; adhered sheet usually laps at least 50 mm"
+	f.severity == "warning"
+}
+
+test_severity[name] if {
+	through := {"place": "thru-wall flashing N"}
+	some name, tc in {
+		"on the notes' figure": {"line": _lap(50, "50"), "limits": [_walls], "want": set()},
+		"2 in for 50 mm and back": {"line": _lap(49.5, "50"), "limits": [_walls], "want": set()},
+		"under it": {"line": _lap(45, "45"), "limits": [_walls], "want": {"error"}},
+		"the flashings' figure elsewhere": {"line": _lap(75, "75"), "limits": [_walls, _flashings], "want": set()},
+		"on the usual figure": {"line": _lap(50, "50"), "limits": [], "want": set()},
+		"a flashing of 50 mm": {"line": object.union(_lap(50, "50"), through), "limits": [], "want": {"note"}},
+		"a flashing of 75 mm": {"line": object.union(_lap(75, "75"), through), "limits": [], "want": set()},
+		"a flashing of 25 mm": {"line": object.union(_lap(25, "25"), through), "limits": [], "want": {"warning"}},
+	}
+	{f.severity | some f in _found(tc.line, tc.limits)} == tc.want
+}
+
+test_silent[name] if {
+	metal := base.item("material", "C-1", "copper-sheet", "flashing-metal", ["copper", "metal"])
+	some name, line in {
+		"no lap": {},
+		"zero": _lap(0, "0"),
+		"not a figure": {"figures": {"lap_mm": object.union(bench.figure(20, null, "x", ""), {"problem": "no unit"})}},
+		"two units that differ": {"figures": {"lap_mm": object.union(bench.figure(20, null, "x", ""), {"disagree": true})}},
+		"soldered metal": object.union(_lap(25, "25"), {"items": [metal]}),
+		"struck": object.union(_lap(25, "25"), {"struck": true}),
+		"a bead": object.union(_lap(10, "10"), {"role": "sealant"}),
+	}
+	count(_found(line, [])) == 0
+}
