@@ -2,8 +2,8 @@
 # title: Primer column and remark contradict
 # description: |
 #   The primer cell names a primer, and the words of the same row say that there is none here. Where the data of the
-#   sheet asks for a primer on that substrate it is an error. A remark that no primer is needed on one of several substrates,
-#   or that the row was primed earlier, does not contradict.
+#   sheet asks for a primer on that substrate it is an error. A remark that no primer is needed on one of several
+#   substrates, or that the row was primed earlier, does not contradict.
 # custom:
 #   id: data-primer-contradiction
 #   topic: data

@@ -1,0 +1,92 @@
+# METADATA
+# title: What a row tells of its inside
+# description: |
+#   A row that is in no section may still tell two barriers: its sheet, or a tight board outside of an open sheet, and a
+#   film or vinyl on the room side of filled studs.
+package lib.inside
+
+import data.lib.facts
+import data.lib.section
+import data.lib.vaporclass
+
+# pairs lists rows with both: {"line", "outer": item, "inner": words, "cell", "vinyl": true or false}.
+pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell, "vinyl": inner.vinyl} |
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not line.id in section.judged_lines
+	inner := barrier(line)
+	_studs_are_filled(line, inner)
+	outer := _outer(line)
+]
+
+# barrier is the first vapor barrier that the row tells on the room side; undefined without one.
+barrier(line) := barriers(line)[0]
+
+# barriers lists {"text", "cell", "vinyl"}: materials first, then words.
+barriers(line) := array.concat(
+	[{"text": item.text, "cell": item.at.cell, "vinyl": is_vinyl(item.family, item.text)} |
+		some item in facts.items_in(line, data.vapor.barriers.inside_slots)
+		item.family in data.vapor.barriers.inside_families
+		_is_inside(line, item)
+	],
+	[{"text": said.text, "cell": said.at.cell, "vinyl": is_vinyl("", said.text)} |
+		some said in line.signals
+		said.id == "vapor_closed_inside"
+		not facts.denied(line, "vapor_closed_inside")
+	],
+)
+
+is_vinyl(family, _) if family in data.vapor.barriers.vinyl.families
+
+is_vinyl(_, text) if regex.match(data.vapor.barriers.vinyl.words, lower(text))
+
+default is_vinyl(_, _) := false
+
+# A film is on the room side if the row says so, or if it is named with the stud space.
+_is_inside(line, _) if facts.said(line, "vapor_closed_inside")
+
+_is_inside(line, item) if {
+	not regex.match(data.vapor.barriers.slip_words, lower(item.clause))
+	not _is_separator(item)
+	_is_with_studs(line, item)
+}
+
+_is_with_studs(line, item) if {
+	some other in line.items
+	other.at.cell == item.at.cell
+	other.family in data.vapor.barriers.cavity_families
+	facts.is_there(other)
+}
+
+_is_with_studs(line, item) if regex.match(data.vapor.barriers.cavity_words, lower(line.texts[item.slot]))
+
+_is_separator(item) if {
+	some signal in item.signals
+	signal in data.vapor.barriers.separator_signals
+}
+
+_studs_are_filled(line, _) if facts.said(line, "studs_filled")
+
+_studs_are_filled(line, inner) if {
+	not facts.said(line, "studs_empty")
+	some item in line.items
+	facts.is_there(item)
+	item.family in data.vapor.barriers.cavity_families
+	item.at.cell == inner.cell
+}
+
+_outer(line) := item if {
+	item := facts.main_items(line)[0]
+	vaporclass.is_tight(item)
+} else := item if {
+	vaporclass.is_open(facts.main_items(line)[0])
+	item := [tight | some tight in outboard(line); vaporclass.of(tight) in data.vapor.barriers.foam_vapor][0]
+}
+
+# outboard lists the tight boards and sheets outside of the row's own sheet.
+outboard(line) := [item |
+	some item in facts.items_in(line, data.vapor.barriers.outside_slots)
+	item.class in data.vapor.open.outside_classes
+	not item.family in data.vapor.barriers.inside_families
+	vaporclass.is_tight(item)
+]

@@ -1,0 +1,158 @@
+# METADATA
+# title: Sections
+# description: |
+#   The layers of each assembly, room side first, with vapor class and insulation, and what is wrong with their order:
+#   two barriers around insulation, or a barrier on its cold side. A section comes from a profile, or from the
+#   build-up told in one cell of a row that is in no profile.
+package lib.section
+
+import data.lib.facts
+import data.lib.vaporclass
+import data.lib.winter
+
+# all lists {"name", "layers", "lines", "needed", "winter"}; needed and winter are null where they are not known.
+all := array.concat(
+	[_of_profile(profile) | some profile in input.profiles],
+	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in _told],
+)
+
+# judged lists the sections with a fault: the section with "kind" (trap, pair, cold), "inner", "outer" and "state".
+judged := [object.union(section, fault) | some section in all; not _is_excused(section); fault := _fault(section)]
+
+# judged_lines are the lines of judged sections.
+judged_lines := {line | some section in judged; some line in section.lines}
+
+_told := {line | some profile in input.profiles; some line in profile.lines}
+
+_of_profile(profile) := {
+	"id": profile.id,
+	"name": profile.mark,
+	"lines": profile.lines,
+	"layers": [_layer(layer, _computed(profile, i)) | some i, layer in profile.layers; facts.is_live(layer.line)],
+	"needed": _needed(profile),
+	"winter": _winter(profile),
+}
+
+_of_row(line) := {
+	"id": line.id,
+	"name": line.mark,
+	"lines": [line.id],
+	"layers": [_layer(object.union(item, {"line": line.id, "insulates": item.class == "insulation"}), {}) |
+		some item in line.layers
+		item.polarity in {"yes", ""}
+	],
+	"needed": null,
+	"winter": _winter({}),
+}
+
+_layer(layer, computed) := {
+	"line": layer.line,
+	"text": layer.text,
+	"family": layer.family,
+	"class": layer.class,
+	"at": layer.at,
+	"insulates": layer.insulates,
+	"share": object.get(computed, "outside_share", null),
+	"vapor": vapor,
+	"barrier": _is_barrier(layer, vapor),
+} if {
+	vapor := _vapor(layer, computed)
+}
+
+_computed(profile, i) := profile.result.layers[i]
+
+default _computed(_, _) := {}
+
+_vapor(layer, computed) := vapor if {
+	vapor := vaporclass.of(layer)
+	vapor != ""
+} else := object.get(computed, "vapor_class", "")
+
+_needed(profile) := profile.result.share.needed_outside_share
+
+default _needed(_) := null
+
+_winter(profile) := winter.of(profile) if {
+	winter.of(profile)
+} else := winter.celsius
+
+default _winter(_) := null
+
+default _is_barrier(_, _) := false
+
+_is_barrier(layer, vapor) if {
+	vapor in data.vapor.classes.tight
+	layer.class in data.vapor.barriers.classes
+	not layer.family in data.vapor.barriers.not_families
+}
+
+_is_barrier(layer, vapor) if {
+	vapor in data.vapor.barriers.foam_vapor
+	layer.class in data.vapor.barriers.foam_classes
+}
+
+# Roofs and walls in the ground are built by other rules.
+_is_excused(section) if regex.match(data.vapor.barriers.roof_words, lower(section.name))
+
+_is_excused(section) if {
+	some id in section.lines
+	some signal in data.vapor.barriers.below_signals
+	facts.said(facts.lines_by_id[id], signal)
+}
+
+_fault(section) := {"kind": "trap", "inner": pair.inner, "outer": pair.outer, "state": "cold"} if {
+	pair := _pairs(section)[0]
+	_state(section, pair.outer) == "cold"
+} else := {"kind": "pair", "inner": pair.inner, "outer": pair.outer, "state": _state(section, pair.outer)} if {
+	pair := _pairs(section)[0]
+} else := {"kind": "cold", "inner": null, "outer": outer, "state": _state(section, outer)} if {
+	outer := _cold_sheets(section)[0]
+}
+
+_pairs(section) := [{"inner": i, "outer": j} |
+	some i, a in section.layers
+	a.barrier
+	some j, b in section.layers
+	j > i
+	b.barrier
+	_has_insulation(section, i + 1, j)
+]
+
+_cold_sheets(section) := [i |
+	some i, layer in section.layers
+	layer.barrier
+	layer.class in data.vapor.barriers.sheet_classes
+	_has_insulation(section, 0, i)
+	_state(section, i) in {"cold", "cool"}
+]
+
+_has_insulation(section, from, to) if {
+	some layer in array.slice(section.layers, from, to)
+	layer.insulates
+}
+
+# _state is cold or cool where the barrier lies too far out for the winter, warm where it lies well, else unknown.
+_state(section, i) := "unknown" if {
+	section.winter == null
+} else := "warm" if {
+	not _lies_cold(section, i)
+} else := "cold" if {
+	section.winter <= data.vapor.climate.cold_c
+} else := "cool" if {
+	section.winter <= data.vapor.climate.cool_c
+} else := "mild"
+
+_lies_cold(section, i) if {
+	_is_computed(section, i)
+	section.layers[i].share < section.needed
+}
+
+_lies_cold(section, i) if {
+	not _is_computed(section, i)
+	not _has_insulation(section, i, count(section.layers))
+}
+
+_is_computed(section, i) if {
+	is_number(section.needed)
+	is_number(section.layers[i].share)
+}

@@ -1,0 +1,57 @@
+package lib.section_test
+
+import data.lib.section
+import data.lib.wall_test as wall
+
+_kinds(layers, winter, result) := kinds if {
+	doc := wall.document([wall.profile(layers, winter, result)], {})
+	kinds := [one.kind | some one in section.judged] with input as doc
+}
+
+test_kinds[name] if {
+	some name, case in {
+		"film and sheet around batts": {
+			"layers": [wall.gypsum, wall.film, wall.batt, wall.sheathing, wall.sheet, wall.panel],
+			"kinds": ["trap"],
+		},
+		"sheet outside of batts": {"layers": [wall.gypsum, wall.batt, wall.sheathing, wall.sheet], "kinds": ["cold"]},
+		"foil outside, film inside": {
+			"layers": [wall.film, wall.batt, wall.sheathing, wall.open_sheet, wall.foil_board],
+			"kinds": ["pair"],
+		},
+		"open sheet outside": {"layers": [wall.film, wall.batt, wall.sheathing, wall.open_sheet], "kinds": []},
+		"all insulation outside": {"layers": [wall.gypsum, wall.sheathing, wall.sheet, wall.wool], "kinds": []},
+		"wool between sheet and panel": {"layers": [wall.sheet, wall.wool, wall.panel], "kinds": []},
+		"sheet and foil board side by side": {"layers": [wall.sheathing, wall.sheet, wall.foil_board], "kinds": []},
+		"no insulation": {"layers": [wall.gypsum, wall.sheathing, wall.sheet], "kinds": []},
+	}
+	_kinds(case.layers, wall.cold, {}) == case.kinds
+}
+
+test_enough_insulation_outside[name] if {
+	some name, case in {
+		"too little": {"share": 0.3, "kinds": ["cold"]},
+		"exactly enough": {"share": 0.4, "kinds": []},
+		"plenty": {"share": 0.7, "kinds": []},
+	}
+	layers := [wall.gypsum, wall.batt, wall.sheet, wall.wool]
+	needed := {"share": {"out_c": wall.cold, "needed_outside_share": 0.4}}
+	_kinds(layers, wall.cold, object.union(wall.shares([0.9, 0.9, case.share, case.share]), needed)) == case.kinds
+}
+
+test_winters[name] if {
+	some name, case in {
+		"cold": {"winter": -5, "kinds": ["cold"]},
+		"at the bound": {"winter": 1, "kinds": ["cold"]},
+		"cool": {"winter": 3, "kinds": ["cold"]},
+		"mild": {"winter": 9.5, "kinds": []},
+		"unknown": {"winter": null, "kinds": []},
+	}
+	_kinds([wall.batt, wall.sheet], case.winter, {}) == case.kinds
+}
+
+test_roofs_are_left_out if {
+	roof := object.union(wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {}), {"mark": "R1 main roof"})
+	judged := section.judged with input as wall.document([roof], {})
+	judged == []
+}

@@ -1,0 +1,32 @@
+# METADATA
+# title: Coal tar or creosote on site
+# description: |
+#   Told once, at the first row that meets it. Grinding or torching near it is the worst; leaving it alone and separated
+#   is often the safest.
+# custom:
+#   id: safety-coal-tar
+#   topic: safety
+#   severity: note
+#   reason: Coal tar and creosote irritate skin and lungs and are carcinogens when cut, ground or heated.
+#   remedy: Have a trained crew remove or cover it, and follow the local rule on dust, fumes and waste.
+#   source: common practice; the local authority's rule governs
+#   basis: common-practice
+#   example: "old coal-tar dampproofing left on the wall"
+package safety.coal_tar
+
+import data.lib.facts
+import data.lib.finding
+
+findings contains finding.at(use.line, [use.item.at.cell], message) if {
+	use := _uses[0]
+	message := sprintf("%s: do not cut, grind or heat it without protection and a plan for dust and waste", [
+		use.item.text,
+	])
+}
+
+_uses := [{"line": line, "item": item} |
+	some line in facts.live_lines
+	some item in line.items
+	item.polarity in {"yes", "removed"}
+	facts.has_key(item, ["coal-tar", "creosote"])
+]

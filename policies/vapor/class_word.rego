@@ -1,0 +1,47 @@
+# METADATA
+# title: Name and permeance of a sheet contradict
+# description: |
+#   The description says vapor-permeable and the figure is class I or II, or it says vapor barrier and the figure is
+#   above 10 perm. Most often a perm was read as ng, or the wet cup as the dry one. It is told used or not.
+# custom:
+#   id: vapor-class-word
+#   topic: vapor
+#   severity: warning
+#   reason: A sheet called permeable that is not, or a barrier that is none, is put on the wrong side.
+#   remedy: Check the figure, its unit and its procedure (dry or wet cup) against the maker's sheet.
+#   source: vapor classes of IBC 1404.3 and IRC R702.7; permeable is 10 perm or more
+#   basis: source-read
+#   example: "vapor-permeable sheet, 0.5 perm"
+package vapor.class_word
+
+import data.lib.finding
+import data.lib.measure
+import data.lib.vaporclass
+
+findings contains finding.for_product(product, ["material", "type", "vapor"], message, {}) if {
+	some product in input.products
+	product.role in data.performance.sheets.vapor_roles
+	figure := product.figures.vapor_ng
+	measure.is_sound(figure)
+	word := _word(lower(sprintf("%s %s", [product.name, concat(" ", [
+	object.get(product.texts, slot, "") |
+		some slot in ["material", "type", "description", "chemistry"]
+	])])))
+	vaporclass.by_ng(measure.high(figure)) in word.not
+	message := sprintf("%s is called %s, but its vapor permeance of %s is %s", [
+		product.tag,
+		word.says,
+		measure.as_said("vapor", figure),
+		word.is,
+	])
+}
+
+_word(text) := {"says": "vapor-permeable", "not": {"I", "II"}, "is": "that of a vapor retarder"} if {
+	regex.match(data.vapor.open.named.open, text)
+	not regex.match(data.vapor.open.named.tight, text)
+	not regex.match(data.vapor.open.named.denied, text)
+} else := {"says": "a vapor barrier", "not": {"none"}, "is": "that of a vapor-open sheet"} if {
+	regex.match(data.vapor.open.named.tight, text)
+	not regex.match(data.vapor.open.named.open, text)
+	not regex.match(data.vapor.open.named.denied, text)
+}

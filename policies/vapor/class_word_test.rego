@@ -1,0 +1,41 @@
+package vapor.class_word_test
+
+import data.lib.desk_test as desk
+import data.vapor.class_word
+
+_found(words, ng, text, more) := found if {
+	figures := {"vapor_ng": desk.figure(ng, text, "perm")}
+	product := object.union(desk.product("V-1", 5, {"texts": {"material": words}, "figures": figures}), more)
+	found := class_word.findings with input as desk.document([], [product], [])
+}
+
+test_fires_in_full if {
+	_found("Self-adhered vapor-permeable sheet", 28.6, "0.5", {}) == {{
+		"product": "V-1",
+		"cells": ["B5", "C5", "J5"],
+		"message": "V-1 is called vapor-permeable, but its vapor permeance of 0.5 perm is that of a vapor retarder",
+	}}
+}
+
+test_barrier_that_is_none if {
+	some f in _found("air/vapour barrier sheet", 915, "16", {})
+	f.message == "V-1 is called a vapor barrier, but its vapor permeance of 16 perm is that of a vapor-open sheet"
+}
+
+test_silent[name] if {
+	some name, case in {
+		"open and open": {"words": "vapor-permeable sheet", "ng": 1030, "more": {}},
+		"class III": {"words": "vapor-permeable sheet", "ng": 300, "more": {}},
+		"just above class II": {"words": "vapor-permeable sheet", "ng": 57.6, "more": {}},
+		"tight and tight": {"words": "vapor barrier", "ng": 2.86, "more": {}},
+		"not permeable": {"words": "non-vapor-permeable sheet", "ng": 2.86, "more": {}},
+		"no word": {"words": "self-adhered sheet", "ng": 2.86, "more": {}},
+		"insulation": {"words": "vapor-permeable board", "ng": 2.86, "more": {"role": "insulation"}},
+	}
+	count(_found(case.words, case.ng, "x", case.more)) == 0
+}
+
+test_missing if {
+	product := desk.product("V-1", 5, {"texts": {"material": "vapor-permeable sheet"}})
+	count(class_word.findings) == 0 with input as desk.document([], [product], [])
+}

@@ -1,0 +1,57 @@
+package vapor.cold_side_test
+
+import data.lib.desk_test as desk
+import data.lib.wall_test as wall
+import data.vapor.cold_side
+
+_found(layers, winter, result) := found if {
+	found := cold_side.findings with input as wall.document([wall.profile(layers, winter, result)], {})
+}
+
+_layers := [wall.gypsum, wall.batt, wall.sheathing, wall.sheet]
+
+test_fires_in_full if {
+	result := object.union(wall.shares([0.9, 0.9, 0.1, 0.08]), {"share": {"out_c": -5.2, "needed_outside_share": 0.38}})
+	_found(_layers, wall.cold, result) == {{
+		"line": "W!40",
+		"cells": ["C40", "L40"],
+		"severity": "error",
+		"message": concat("", [
+			"AB-1 lies on the cold side of the insulation; with -5.2 °C in the three coldest months ",
+			"room moisture condenses on it (8% of the resistance lies outside it, 38% is needed)",
+		]),
+		"related": [{"line": "W!37", "cells": ["C37", "L37"], "what": "the insulation"}],
+	}}
+}
+
+test_severity[name] if {
+	some name, case in {
+		"cold, class I": {"winter": -5, "ng": 2.86, "level": "error"},
+		"cold, class II": {"winter": -5, "ng": 30, "level": "warning"},
+		"cool": {"winter": 3, "ng": 2.86, "level": "warning"},
+	}
+	sheet := object.union(wall.sheet, {"vapor_ng": case.ng})
+	desk.levels(_found([wall.batt, sheet], case.winter, {})) == {case.level}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"open sheet": {"layers": [wall.batt, wall.open_sheet], "winter": wall.cold},
+		"warm side": {"layers": [wall.sheet, wall.wool], "winter": wall.cold},
+		"mild": {"layers": _layers, "winter": wall.mild},
+		"unknown place": {"layers": _layers, "winter": null},
+	}
+	count(_found(case.layers, case.winter, {})) == 0
+}
+
+test_fahrenheit_in_the_states if {
+	doc := wall.document([wall.profile(_layers, wall.cold, {})], {"project": {"place": {"country": "US"}}})
+	found := cold_side.findings with input as doc
+	{contains(f.message, "with 23 °F in") | some f in found} == {true}
+}
+
+test_below_grade if {
+	rows := [desk.row(n, "X-1", {"signals": [desk.said(n, "below_grade", "place")]}) | some n in [35, 37, 38, 40]]
+	doc := object.union(wall.document([wall.profile(_layers, wall.cold, {})], {}), {"lines": rows})
+	count(cold_side.findings) == 0 with input as doc
+}

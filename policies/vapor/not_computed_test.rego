@@ -1,0 +1,23 @@
+package vapor.not_computed_test
+
+import data.lib.wall_test as wall
+import data.vapor.not_computed
+
+_found(layers, missing) := found if {
+	profile := object.union(wall.profile(layers, wall.cold, {}), {"missing": missing})
+	found := not_computed.findings with input as wall.document([profile], {})
+}
+
+test_fires_in_full if {
+	_found([wall.gypsum, wall.batt, wall.open_sheet], ["the thickness of batt is not known"]) == {{
+		"line": "W!35",
+		"cells": ["C35", "L35"],
+		"message": "the vapor profile of W5 was not computed: the thickness of batt is not known",
+	}}
+}
+
+test_silent if {
+	count(_found([wall.gypsum, wall.batt, wall.open_sheet], [])) == 0
+	count(_found([wall.gypsum, wall.batt], ["x"])) == 0
+	count(_found([wall.open_sheet], ["x"])) == 0
+}

@@ -1,0 +1,59 @@
+# METADATA
+# title: Two vapor barriers around insulation
+# description: |
+#   A tight sheet outside and a film, foil or vinyl inside close the cavity between them. A question where the climate
+#   or the insulation outside leaves it open whether the outer sheet gets cold, and a note where the computed section
+#   keeps it warm. Empty studs, a vapor-open sheet outside, claddings and roofs do not count.
+# custom:
+#   id: vapor-two-barriers
+#   topic: vapor
+#   severity: warning
+#   reason: Water that gets between two barriers, from a leak or from damp materials, dries to neither side.
+#   remedy: Leave one of the two out, or show by calculation that the cavity stays dry.
+#   source: IRC R702.7 on class I on both sides; common practice
+#   basis: source-read
+#   example: "polyethylene on filled studs inside, 0.03 perm sheet on the sheathing"
+package vapor.two_barriers
+
+import data.lib.fault as told
+import data.lib.finding
+import data.lib.inside
+import data.lib.section
+import data.lib.winter
+
+findings contains finding.at_with(told.outer_line(fault), told.cells(fault), message, extra) if {
+	some fault in section.judged
+	fault.kind == "pair"
+	not _is_vinyl_case(told.inner(fault))
+	message := _message(told.outer(fault).text, told.inner(fault).text)
+	extra := {"severity": _severity(fault), "related": told.related(fault)}
+}
+
+findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.cell], message) if {
+	some pair in inside.pairs
+	not _is_told(pair)
+	message := _message(pair.outer.text, pair.inner)
+}
+
+_message(outer, inner) := sprintf(
+	"%s outside and %s inside close the insulation between them, which dries to neither side",
+	[outer, inner],
+)
+
+_severity(fault) := "note" if fault.state == "warm"
+
+_severity(fault) := "warning" if fault.state != "warm"
+
+_is_vinyl_case(layer) if {
+	inside.is_vinyl(layer.family, layer.text)
+	winter.is_humid
+}
+
+_is_told(pair) if {
+	pair.vinyl
+	winter.is_humid
+}
+
+_is_told(pair) if pair.line.id in _open_limit_lines
+
+_open_limit_lines := {found.line | some found in data.vapor.open_outside.findings}

@@ -1,0 +1,52 @@
+# METADATA
+# title: Vinyl wall covering in a hot and humid climate
+# description: |
+#   In a cooled building vapor drives inward. Vinyl is a class I layer that no vapor schedule lists, and interiors are
+#   picked by someone else. With a tight sheet outside the wall can dry to neither side.
+# custom:
+#   id: vapor-vinyl-humid
+#   topic: vapor
+#   severity: warning
+#   reason: Outdoor moisture reaches the cool back of the vinyl in summer, condenses there and feeds mold.
+#   remedy: Use paint or a vapor-open covering on outside walls.
+#   source: IRC R702.7 bars class I inside in zones 1 to 3; common practice of hotels
+#   basis: source-read
+#   example: "vinyl wall covering on outside walls in Charleston"
+package vapor.vinyl_humid
+
+import data.lib.facts
+import data.lib.fault as told
+import data.lib.finding
+import data.lib.inside
+import data.lib.section
+import data.lib.vaporclass
+import data.lib.winter
+
+findings contains finding.at(line, ["material", vinyl.cell], message) if {
+	winter.is_humid
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not line.id in section.judged_lines
+	vinyl := [one | some one in inside.barriers(line); one.vinyl][0]
+	message := _message(vinyl.text, _tail(line))
+}
+
+findings contains finding.at_with(told.outer_line(fault), told.cells(fault), message, extra) if {
+	winter.is_humid
+	some fault in section.judged
+	fault.kind == "pair"
+	inner := told.inner(fault)
+	inside.is_vinyl(inner.family, inner.text)
+	message := _message(inner.text, sprintf(", and %s outside is vapor-tight too", [told.outer(fault).text]))
+	extra := {"related": told.related(fault)}
+}
+
+_message(vinyl, tail) := sprintf(
+	"%s on an outside wall catches outdoor moisture in this hot, humid climate%s",
+	[vinyl, tail],
+)
+
+_tail(line) := sprintf(", and %s outside is vapor-tight too", [item.text]) if {
+	item := facts.main_items(line)[0]
+	vaporclass.is_tight(item)
+} else := ""

@@ -1,0 +1,34 @@
+# METADATA
+# title: Winter water that dries in summer
+# description: |
+#   The monthly sum of vapor diffusion shows water that gathers in winter and dries within the year. Worth knowing where
+#   the layer is wood or paper, or where it would run off.
+# custom:
+#   id: vapor-winter-wet
+#   topic: vapor
+#   severity: note
+#   reason: Vapor from the room condenses in the section in winter.
+#   remedy: Check that the materials there bear it, and that air cannot leak to that place.
+#   source: ISO 13788 (monthly sum; no air leakage, rain or storage)
+#   basis: source-read
+#   example: "at the sheathing of W4 up to 60 g/m² gather and dry"
+package vapor.winter_wet
+
+import data.lib.finding
+import data.lib.gathered
+
+findings contains finding.at(one.line, ["material", "tag"], message) if {
+	some one in gathered.all
+	one.dries == true
+	one.peak > 0
+	message := sprintf("at %s of %s up to %d g/m² of water gather in winter and dry within the year%s", [
+		one.where,
+		one.name,
+		round(one.peak),
+		_runs(one),
+	])
+}
+
+_runs(one) := "; so much runs off a tight face" if {
+	one.peak > data.vapor.amounts.runoff_g_m2
+} else := ""
