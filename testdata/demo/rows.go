@@ -18,9 +18,9 @@ var columns = []struct {
 	width      float64
 }{
 	{"", "Wall type", 16}, {"", "Item", 6}, {"", "Location", 25},
-	{"Membrane or flashing", "Tag", 7}, {"Membrane or flashing", "Description", 27}, {"Membrane or flashing", "Thickness", 15},
-	{"", "Laid on", 22}, {"", "Primer", 8},
-	{"Touches", "Sealant", 8}, {"Touches", "Other materials", 25},
+	{"Membrane or flashing", "Tag", 8}, {"Membrane or flashing", "Description", 31}, {"Membrane or flashing", "Thickness", 15},
+	{"", "Laid on", 25}, {"", "Primer", 9},
+	{"Touches", "Sealant", 9}, {"Touches", "Other materials", 25},
 	{"Dates", "Concrete placed", 12}, {"Dates", "Sheet on", 12}, {"Dates", "Covered", 12},
 	{"", "Edge", 21}, {"", "Remarks", 40}, {"", "Cost code", 10},
 }

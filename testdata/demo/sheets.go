@@ -131,7 +131,7 @@ func (s *sheets) cells(sheet string, n int, line string) error {
 			return err
 		}
 	}
-	return nil
+	return s.book.SetRowHeight(sheet, n, 31) // two lines of text
 }
 
 // cell writes a real date, a value with its old one struck out, or a text.
@@ -181,10 +181,10 @@ func (s *sheets) page(sheet string, cols, firstRow int) error {
 	if err != nil {
 		return err
 	}
-	landscape, one, many, fit := "landscape", 1, 0, true
+	landscape, tabloid, one, many, fit := "landscape", 3, 1, 0, true
 	return errors.Join(
 		s.book.SetPanes(sheet, &excelize.Panes{Freeze: true, YSplit: firstRow - 1, TopLeftCell: top, ActivePane: "bottomLeft"}),
 		s.book.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit}),
-		s.book.SetPageLayout(sheet, &excelize.PageLayoutOptions{Orientation: &landscape, FitToWidth: &one, FitToHeight: &many}),
+		s.book.SetPageLayout(sheet, &excelize.PageLayoutOptions{Orientation: &landscape, Size: &tabloid, FitToWidth: &one, FitToHeight: &many}),
 	)
 }
