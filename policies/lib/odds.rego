@@ -34,10 +34,16 @@ sheet(line, window) := found if {
 # primer is cold for the primer of the row.
 primer(line, window) := cold(line, window, ["primer"])
 
-# is_graded: the workbook says how cold the material may be put on, by a figure or by the name of a grade.
+# is_graded: the workbook says how cold the material may be put on, by a figure or by the name of a grade whose usual
+# figure was taken.
 is_graded(check) if check.stated
 
-is_graded(check) if facts.has_key(check, data.temperature.grade_keys)
+is_graded(check) if facts.has_key(check, ["grade-standard"])
+
+is_graded(check) if {
+	facts.has_key(check, data.temperature.grade_keys)
+	check.limit_c < 0
+}
 
 # is_heated: the work is said to be heated, for the row or the whole job, and nothing denies it.
 is_heated(line) if {
@@ -100,22 +106,27 @@ primer_name(check) := name(check) if {
 	regex.match(`(?i)\bprim`, name(check))
 } else := sprintf("primer %s", [name(check)])
 
-# slots are the cells of checks in their own row, the date and the shelter.
+# slots are the cells of checks and of their materials in the row, the date and the shelter.
 slots(line, checks) := array.concat(
-	[check.at.cell | some check in checks; check.at.sheet == line.sheet; check.at.row == line.row],
+	[at.cell | some check in checks; some at in _places(line, check); _is_in(at, line)],
 	["install", "shelter"],
 )
 
+_places(line, check) := array.concat([check.at], [item.at | some item in line.items; item.id == check.item])
+
+_is_in(at, row) if {
+	at.sheet == row.sheet
+	at.row == row.row
+}
+
 # related points at the product data that states the limits.
-related(line, checks) := [finding.related_product(product, ["apply", check_slot[check.bound]], what) |
+related(line, checks) := [finding.related_product(product, [check.at.cell], what) |
 	some check in checks
 	check.stated
 	product := facts.product_of(check)
-	not line.figures[check.bound]
+	_is_in(check.at, product)
 	what := sprintf("its data: %s %s", [_word[check.bound], degrees.write(check.limit_c, degrees.like(line, check))])
 ]
-
-check_slot := {"apply_min_c": "apply_min", "apply_max_c": "apply_max"}
 
 _word := {"apply_min_c": "from", "apply_max_c": "up to"}
 

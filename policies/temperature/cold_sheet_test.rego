@@ -53,6 +53,14 @@ test_severity[name] if {
 		"a winter grade too cold for half": {"check": _winter(0.5, 0.4), "want": {"warning"}},
 		"a winter grade in the deep cold": {"check": _winter(0.75, 0.2), "want": {"error"}},
 		"the usual figure of a named grade": {"check": {"stated": false, "keys": ["grade-standard"]}, "want": {"warning"}},
+		"a winter grade given the usual figure of the standard one": {
+			"check": {"stated": false, "keys": ["grade-low-temp"]},
+			"want": set(),
+		},
+		"the usual figure of a winter grade": {
+			"check": object.union(_winter(0.8, 0.1), {"stated": false, "keys": ["grade-low-temp"]}),
+			"want": {"warning"},
+		},
 		"the usual figure of no grade": {"check": {"stated": false}, "want": set()},
 	}
 	{f.severity | some f in _found([object.union(_january, tc.check)], {})} == tc.want
@@ -118,9 +126,16 @@ test_silent[name] if {
 }
 
 test_product_data_is_named if {
-	check := object.union(_january, {"product": "FM-1"})
-	doc := bench.document([bench.sheet({})], [bench.product({})], [bench.window([check], {})])
-	{f.related | some f in _of(doc)} == {[{"product": "FM-1", "cells": ["D4"], "what": "its data: from 40 °F"}]}
+	check := object.union(_january, {
+		"item": "W!12/1",
+		"product": "FM-1",
+		"at": {"sheet": "P", "row": 4, "cell": "D4"},
+	})
+	sheet := bench.sheet({"items": [object.union(bench.own, {"id": "W!12/1"})]})
+	doc := bench.document([sheet], [bench.product({"sheet": "P", "row": 4})], [bench.window([check], {})])
+	some f in _of(doc)
+	f.cells == ["C12", "K12", "P12"]
+	f.related == [{"product": "FM-1", "cells": ["D4"], "what": "its data: from 40 °F"}]
 }
 
 test_no_grade_suits if {
