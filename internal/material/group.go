@@ -3,7 +3,6 @@ package material
 import (
 	"slices"
 	"strings"
-	"unicode"
 )
 
 // group is a run of words that may name one material.
@@ -19,7 +18,8 @@ type group struct {
 	hits        int
 	allWeak     bool
 	fuzzy       bool
-	after       gap // how the next group parts from this one
+	after       gap  // how the next group parts from this one
+	begins      bool // a clause
 }
 
 // literal is a family by its own words, which hold so many terms.
@@ -56,7 +56,7 @@ func (v *Vocabulary) hits(text string, toks []token) []hit {
 			continue
 		}
 		h := hit{sense: s, first: i, last: i + n - 1, words: text[toks[i].start:toks[i+n-1].end], deny: toks[i].non}
-		h.deny = h.deny || denies(text, toks, i+n) || i > 0 && (toks[i-1].low == "non" || v.denials[toks[i-1].low] && v.saysWay(s))
+		h.deny = h.deny || denies(text, toks, i+n) || i > 0 && (toks[i-1].low == "non" || v.denials[toks[i-1].low] && v.saysWay(s) && strings.Trim(text[toks[i-1].end:toks[i].start], " -") == "")
 		out = append(out, h)
 		i += n
 	}
@@ -75,87 +75,6 @@ func denies(text string, toks []token, next int) bool {
 	return next < len(toks) && toks[next].low == "free" && strings.TrimLeft(text[toks[next-1].end:toks[next].start], "- ‐‑–") == ""
 }
 
-// isName holds where the next word, or the one after it, makes the words a
-// proper name, a trade or a color: "Copper Street", "steel erector".
-func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
-	for j := h.last + 1; j < len(toks) && j <= h.last+2; j++ {
-		if strings.Trim(text[toks[j-1].end:toks[j].start], " ") != "" {
-			return false
-		}
-		if v.nameWords[toks[j].low] {
-			return j == h.last+1 || toks[j-1].upper && toks[j-1].key < 0
-		}
-	}
-	return false
-}
-
-// gap says how the words before and after part.
-type gap byte
-
-const (
-	tight   gap = iota // the words of one name
-	loose              // a word or two that are not known, a slash or a closing bracket
-	label              // a colon after what a thing is
-	bracket            // an opening bracket
-	comma              // a comma or dash
-	with               // "with": what follows may be a part of it
-	wall               // the end of a clause, or a word that parts
-)
-
-func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]bool) gap {
-	g := tight
-	unknown := 0
-	for j := a.last; j < b.first; j++ {
-		if j > a.last {
-			switch low := toks[j].low; {
-			case v.soft[low]:
-				g = max(g, with)
-			case breaks[low]:
-				return wall
-			case !v.glue[low] && !v.breaks[low] && !unicode.IsDigit(rune(low[0])):
-				unknown++
-			}
-		}
-		g = max(g, v.sign(text, &toks[j], &toks[j+1]))
-	}
-	switch {
-	case unknown > 2:
-		return wall
-	case unknown > 0:
-		return max(g, loose)
-	}
-	return g
-}
-
-// sign reads the signs between two tokens.
-func (v *Vocabulary) sign(text string, before, after *token) gap {
-	s := text[before.end:after.start]
-	switch {
-	case strings.ContainsAny(s, ";|\n→"):
-		return wall
-	case strings.ContainsAny(s, ",—–") || strings.Contains(s, " - "):
-		return comma
-	case strings.ContainsAny(s, "(["):
-		return bracket
-	case strings.Contains(s, ":"):
-		return label
-	case strings.ContainsAny(s, ")]/"):
-		return loose
-	case strings.Contains(s, ". ") && after.upper && !v.shortened(text[before.start:before.end], before.low):
-		return wall
-	}
-	return tight
-}
-
-// shortened holds for abbreviations, whose point ends no sentence. Short forms
-// in capitals ("SAF", "PVC") take no point.
-func (v *Vocabulary) shortened(word, low string) bool {
-	if _, ok := v.spelling[low]; ok {
-		return true
-	}
-	return word != strings.ToUpper(word) && (len(low) < 4 || v.glue[low])
-}
-
 // segments are the groups of a text, parted at gaps and where the next words
 // name another material.
 func (v *Vocabulary) segments(text string, toks []token, breaks map[string]bool) []group {
@@ -163,6 +82,7 @@ func (v *Vocabulary) segments(text string, toks []token, breaks map[string]bool)
 	var before hit
 	for i, h := range v.hits(text, toks) {
 		next := v.groupOf(toks, h)
+		next.begins = h.first == 0 || v.sign(text, &toks[h.first-1], &toks[h.first]) == wall
 		between := wall
 		if i > 0 {
 			between = v.gap(text, toks, before, h, breaks)
@@ -196,8 +116,16 @@ func (v *Vocabulary) oneName(a, b *group, between gap) bool {
 func (v *Vocabulary) better(a, b *group) bool {
 	both := a.clone()
 	both.take(b)
-	score := v.resolve(&both).score
-	return score > v.resolve(a).score && score > v.resolve(b).score
+	return v.weight(&both) >= max(v.weight(a), v.weight(b))+perPart/2
+}
+
+// weight is the score of what the words name, less for what they leave open.
+func (v *Vocabulary) weight(g *group) int {
+	r := v.resolve(g)
+	if r.family >= 0 && v.families[r.family].generic {
+		return r.score - perPart
+	}
+	return r.score
 }
 
 // hasStuff: the words say what it is made of, or name a family.
@@ -326,100 +254,4 @@ func (g *group) take(b *group) {
 	g.lits, g.bars = append(g.lits, b.lits...), append(g.bars, b.bars...)
 	g.denied, g.said, g.hits = append(g.denied, b.denied...), append(g.said, b.said...), g.hits+b.hits
 	g.allWeak, g.fuzzy = g.allWeak && b.allWeak, g.fuzzy || b.fuzzy
-}
-
-// join puts groups together that a comma parts though they name one material:
-// "sealant, silicone", "aluminum sheet, mill finish", "STPE (silyl-terminated
-// polyether)".
-func (v *Vocabulary) join(groups []group) []group {
-	var out []group
-	for i := range groups {
-		g := &groups[i]
-		if n := len(out); n > 0 && out[n-1].after < wall && (v.restates(&out[n-1], g) || out[n-1].after > tight && v.goesOn(&out[n-1], g)) {
-			out[n-1].take(g)
-			continue
-		}
-		out = append(out, *g)
-	}
-	return out
-}
-
-// restates holds where b says again what a said: the same family, or no term
-// that a has not said.
-func (v *Vocabulary) restates(a, b *group) bool {
-	if a.after == with || !v.hasStuff(b) {
-		return false
-	}
-	if saysAll(b, a) {
-		return true
-	}
-	if len(b.lits) == 0 || slices.ContainsFunc(b.order, func(t int) bool { return !a.has[t] && v.terms[t].kind != way }) {
-		return false
-	}
-	return v.resolve(a).family == v.resolve(b).family
-}
-
-// saysAll: b says all that a says.
-func saysAll(a, b *group) bool {
-	return len(a.lits) == 0 && !slices.ContainsFunc(a.order, func(t int) bool { return !b.has[t] && !b.implied[t] })
-}
-
-// goesOn holds where b, after a comma or "with", still speaks of a.
-func (v *Vocabulary) goesOn(a, b *group) bool {
-	switch {
-	case a.after == with:
-		return !v.onlyWays(a) && (v.onlyWays(b) || v.isComponent(b))
-	case a.after == loose, a.after == label && !v.hasStuff(a) && v.better(a, b):
-		return v.better(a, b)
-	case a.after == bracket && saysAll(a, b):
-		return true
-	case v.onlyWays(b):
-		return !v.onlyWays(a) || v.better(a, b)
-	case v.onlyWays(a):
-		return v.headOf(b) < 0 && v.better(a, b)
-	case !v.hasStuff(a) && v.hasStuff(b):
-		return v.headTakes(a, b)
-	case !v.hasStuff(b):
-		return v.headOf(b) < 0 && v.better(a, b)
-	case v.isComponent(b):
-		return v.headOf(a) >= 0 && v.better(a, b)
-	}
-	return v.isBase(a) && v.better(a, b)
-}
-
-// isComponent: all that b is made of is a layer or adhesive of another thing.
-func (v *Vocabulary) isComponent(b *group) bool {
-	if len(b.lits) > 0 {
-		return false
-	}
-	return !slices.ContainsFunc(b.order, func(t int) bool {
-		return v.terms[t].kind == stuff && !v.terms[t].component || v.terms[t].kind == head && len(v.terms[t].classes) > 0
-	})
-}
-
-// headTakes: "flashing, copper" is one thing, "primer, concrete" is two.
-func (v *Vocabulary) headTakes(a, b *group) bool {
-	h := v.headOf(a)
-	if other := v.headOf(b); other >= 0 && other != h {
-		return h >= 0 && v.better(a, b) && (v.vague(a) || v.vague(b))
-	}
-	if v.better(a, b) {
-		return true
-	}
-	if h < 0 {
-		return true
-	}
-	r := v.resolve(b)
-	return r.family >= 0 && slices.Contains(v.terms[h].classes, v.families[r.family].class)
-}
-
-// vague: the words alone name no family, or one that leaves it open.
-func (v *Vocabulary) vague(g *group) bool {
-	r := v.resolve(g)
-	return r.family < 0 || v.families[r.family].generic
-}
-
-// isBase: all that a is made of is a base that a narrower stuff may follow.
-func (v *Vocabulary) isBase(a *group) bool {
-	return !slices.ContainsFunc(a.order, func(t int) bool { return v.terms[t].kind == stuff && !v.terms[t].base })
 }

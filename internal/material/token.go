@@ -43,7 +43,7 @@ func (v *Vocabulary) scan(text string) []token {
 
 // cut finds words, numbers and the signs &, #, % and +; the rest is gap.
 func cut(text string) []token {
-	var toks []token
+	toks := make([]token, 0, 2+len(text)/5)
 	for i := 0; i < len(text); {
 		r, n := utf8.DecodeRuneInString(text[i:])
 		switch {

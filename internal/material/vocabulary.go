@@ -7,6 +7,8 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+
+	"golang.org/x/sync/errgroup"
 )
 
 // Vocabulary holds the word lists, ready to read with. It is safe for
@@ -128,10 +130,10 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 	var w struct {
 		Vocabulary wordsData `json:"vocabulary"`
 	}
-	if err := read(fsys, "knowledge/families.json", &f); err != nil {
-		return nil, err
-	}
-	if err := read(fsys, "knowledge/vocabulary.json", &w); err != nil {
+	var both errgroup.Group
+	both.Go(func() error { return read(fsys, "knowledge/families.json", &f) })
+	both.Go(func() error { return read(fsys, "knowledge/vocabulary.json", &w) })
+	if err := both.Wait(); err != nil {
 		return nil, err
 	}
 	v := &Vocabulary{

@@ -1,0 +1,101 @@
+package material
+
+import "slices"
+
+// join puts groups together that a comma parts though they name one material:
+// "sealant, silicone", "aluminum sheet, mill finish", "STPE (silyl-terminated
+// polyether)".
+func (v *Vocabulary) join(groups []group) []group {
+	var out []group
+	for i := range groups {
+		g := &groups[i]
+		if n := len(out); n > 0 && out[n-1].after < wall && (v.restates(&out[n-1], g) || out[n-1].after > tight && v.goesOn(&out[n-1], g)) {
+			out[n-1].take(g)
+			continue
+		}
+		out = append(out, *g)
+	}
+	return out
+}
+
+// restates holds where b says again what a said: the same family, or no term
+// that a has not said.
+func (v *Vocabulary) restates(a, b *group) bool {
+	if a.after == with || !v.hasStuff(b) {
+		return false
+	}
+	if saysAll(b, a) {
+		return true
+	}
+	if len(b.lits) == 0 || slices.ContainsFunc(b.order, func(t int) bool { return !a.has[t] && v.terms[t].kind != way }) {
+		return false
+	}
+	return v.resolve(a).family == v.resolve(b).family
+}
+
+// saysAll: b says all that a says.
+func saysAll(a, b *group) bool {
+	return len(a.lits) == 0 && !slices.ContainsFunc(a.order, func(t int) bool { return !b.has[t] && !b.implied[t] })
+}
+
+// goesOn holds where b, after a comma or "with", still speaks of a.
+func (v *Vocabulary) goesOn(a, b *group) bool {
+	switch {
+	case a.after == with:
+		return !v.onlyWays(a) && (v.onlyWays(b) || v.isComponent(b))
+	case a.after == far:
+		return v.onlyWays(b) && !v.onlyWays(a)
+	case a.after == loose, a.after == label && !v.hasStuff(a) && v.better(a, b):
+		return v.better(a, b)
+	case a.after == bracket && saysAll(a, b):
+		return true
+	case v.onlyWays(b):
+		return !v.onlyWays(a) || v.better(a, b)
+	case v.onlyWays(a):
+		return v.headOf(b) < 0 && v.better(a, b)
+	case !v.hasStuff(a) && v.hasStuff(b):
+		return v.headTakes(a, b)
+	case !v.hasStuff(b):
+		return v.headOf(b) < 0 && v.better(a, b)
+	case v.isComponent(b):
+		return v.headOf(a) >= 0 && v.better(a, b)
+	}
+	return v.isBase(a) && v.better(a, b)
+}
+
+// isComponent: all that b is made of is a layer or adhesive of another thing.
+func (v *Vocabulary) isComponent(b *group) bool {
+	if len(b.lits) > 0 {
+		return false
+	}
+	return !slices.ContainsFunc(b.order, func(t int) bool {
+		return v.terms[t].kind == stuff && !v.terms[t].component || v.terms[t].kind == head && len(v.terms[t].classes) > 0
+	})
+}
+
+// headTakes: "flashing, copper" is one thing, "primer, concrete" is two.
+func (v *Vocabulary) headTakes(a, b *group) bool {
+	h := v.headOf(a)
+	if other := v.headOf(b); other >= 0 && other != h {
+		return h >= 0 && v.better(a, b) && (v.vague(a) || v.vague(b))
+	}
+	if h < 0 && !a.begins {
+		return false
+	}
+	if h < 0 || v.better(a, b) {
+		return true
+	}
+	r := v.resolve(b)
+	return r.family >= 0 && slices.Contains(v.terms[h].classes, v.families[r.family].class)
+}
+
+// vague: the words alone name no family, or one that leaves it open.
+func (v *Vocabulary) vague(g *group) bool {
+	r := v.resolve(g)
+	return r.family < 0 || v.families[r.family].generic
+}
+
+// isBase: all that a is made of is a base that a narrower stuff may follow.
+func (v *Vocabulary) isBase(a *group) bool {
+	return !slices.ContainsFunc(a.order, func(t int) bool { return v.terms[t].kind == stuff && !v.terms[t].base })
+}

@@ -1,0 +1,237 @@
+package material
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"testing/quick"
+	"time"
+
+	"abut/internal/phrase"
+	"abut/policies"
+)
+
+func load(t *testing.T) *Vocabulary {
+	t.Helper()
+	v, err := Load(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return v
+}
+
+// short lists what was found: the family, (traits) where only those are known.
+func short(found []Material) string {
+	var out []string
+	for _, m := range found {
+		switch {
+		case m.Unknown:
+			out = append(out, "?")
+		case m.Family == "":
+			out = append(out, "("+strings.Join(m.Traits, " ")+")")
+		default:
+			out = append(out, m.Family)
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+func TestFind(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"mod-bit peel & stick, 40 mil, HDPE face": "rubberized-asphalt-membrane",
+		"XPS, EPS; PIR":                                           "xps eps polyiso",
+		"hot-dip galv. lintel":                                    "galvanized-sheet",
+		"Hot dipped galvanised bolts":                             "hot-dip-galvanized-fastener",
+		"sealant, silicone, neutral cure":                         "neutral-silicone-sealant",
+		"coping of mill finish aluminium over PT nailer":          "aluminum-sheet treated-lumber",
+		"GMGS shthg. on mtl. studs":                               "glass-mat-gypsum-sheathing steel-stud-framing",
+		"SAF carried onto the CMU, not onto brick":                "self-adhered-flashing-unspecified concrete-masonry clay-brick",
+		"plasticized PVC, EPDM, coal tar, solvent-borne sealants": "(pvc-plasticized plasticized) (epdm) coal-tar-pitch solvent-acrylic-sealant",
+		"uPVC window":                                             "rigid-vinyl-window",
+		"concrete wall sealant":                                   "sealant-unspecified",
+		"EPDM boot clamped to SBS sheet":                          "epdm-gasket rubberized-asphalt-membrane",
+		"silicone beads at the anodized frame":                    "neutral-silicone-sealant anodized-aluminum",
+		"polyisocynurate board":                                   "polyiso",
+		"housewrap, house wrap":                                   "housewrap-polyolefin",
+		"brick; mineral wool; gyp. bd.":                           "clay-brick mineral-wool gypsum-board",
+	} {
+		if got := short(v.Find(text)); got != want {
+			t.Errorf("%q: %s, want %s", text, got, want)
+		}
+	}
+}
+
+func TestLookAlikes(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"rigid PVC conduit":              "rigid-pvc-product",
+		"PVC-U sash":                     "rigid-vinyl-window",
+		"coal-tar-free pitch substitute": "",
+		"coal-tar-free primer":           "primer-unspecified",
+		"unplasticized vinyl frame":      "rigid-vinyl-window",
+		"EPDM-free tape":                 "tape-unspecified",
+		"tar paper":                      "asphalt-felt",
+		"plastic cement":                 "asphalt-cutback-mastic",
+		"polyvinyl butyral interlayer":   "laminated-glass",
+		"butyl acetate":                  "",
+		"lead time 6 weeks":              "",
+		"lead flashing":                  "lead-sheet",
+		"vinyl gasket":                   "flexible-pvc-gasket",
+		"copper-colored gutters":         "sheet-metal-unspecified",
+		"dark bronze anodized aluminum":  "anodized-aluminum",
+		"water-based primer":             "water-primer",
+		"solvent-free primer":            "water-primer",
+		"Copper Street":                  "",
+		"steel erector":                  "",
+		"SPF":                            "?",
+		"SS":                             "?",
+		"borosilicate":                   "",
+		"brick ties":                     "galvanized-wall-tie",
+		"asphalt paving":                 "",
+		"neutral cure silicone":          "neutral-silicone-sealant",
+		"silicon rubber gasket":          "silicone-gasket",
+		"siliconized acrylic latex":      "acrylic-latex-sealant",
+		"MCQ plate":                      "micronized-copper-lumber",
+		"ACQ plate":                      "acq-lumber",
+		"borate sill plate":              "borate-lumber",
+	} {
+		if got := short(v.Find(text)); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+func TestDescribe(t *testing.T) {
+	v := load(t)
+	for _, tc := range []struct {
+		parts   []string
+		family  string
+		with    []string
+		without []string
+	}{
+		{[]string{"Primer, synthetic rubber in solvent", "toluene / hexane"}, "solvent-primer", []string{"solvent-borne"}, nil},
+		{[]string{"Butyl sealant, gun grade", "no solvent"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
+		{[]string{"Emulsion primer", "water"}, "water-primer", []string{"water-borne"}, []string{"solvent-borne"}},
+		{[]string{"Peel and stick flashing", "rubberized asphalt"}, "rubberized-asphalt-flashing-tape", []string{"asphaltic"}, nil},
+		{[]string{"Peel and stick flashing", "butyl"}, "butyl-flashing-tape", []string{"butyl"}, []string{"asphaltic"}},
+		{[]string{"Peel and stick flashing", ""}, "self-adhered-flashing-unspecified", nil, []string{"asphaltic", "butyl"}},
+		{[]string{"Self-adhered SBS sheet", "rubberized asphalt", "Low-temp. grade"}, "rubberized-asphalt-membrane", []string{"grade-low-temp"}, nil},
+		{[]string{"Self-adhered SBS sheet, PE film", "", "not on foam; keep off solvents"}, "rubberized-asphalt-membrane", []string{"polyethylene-film"}, []string{"solvent-borne", "polyurethane-foam"}},
+		{[]string{"Flashing, butyl on aluminum foil, high-temp.", "butyl"}, "butyl-flashing-tape", []string{"foil-faced", "grade-high-temp"}, []string{"aluminum", "metal"}},
+		{[]string{"Aluminum sheet 0.040 in, mill finish", "aluminum"}, "aluminum-sheet", []string{"aluminum"}, []string{"anodized", "organic-coated"}},
+		{[]string{"Coping, aluminum, PVDF, dark bronze", "aluminum"}, "painted-aluminum", []string{"organic-coated"}, nil},
+		{[]string{"Angle, hot-dip galvanized", "steel"}, "galvanized-sheet", []string{"hot-dip-galvanized"}, []string{"thin-zinc-coated"}},
+		{[]string{"Curing compound, wax-base", ""}, "curing-compound", []string{"oil-or-wax-residue"}, nil},
+	} {
+		m := v.Describe(tc.parts...)
+		if m.Family != tc.family {
+			t.Errorf("%q: %s, want %s (%v)", tc.parts, m.Family, tc.family, m.Why)
+		}
+		for _, tr := range tc.with {
+			if !slices.Contains(m.Keys, tr) {
+				t.Errorf("%q lacks %s: %v", tc.parts, tr, m.Keys)
+			}
+		}
+		for _, tr := range tc.without {
+			if slices.Contains(m.Keys, tr) {
+				t.Errorf("%q has %s", tc.parts, tr)
+			}
+		}
+	}
+}
+
+func TestUnknownHasNear(t *testing.T) {
+	v := load(t)
+	m := v.Describe("bentonyt panell")
+	if !m.Unknown || len(m.Near) == 0 {
+		t.Errorf("%+v", m)
+	}
+	if m := v.Describe("qzx vwk"); !m.Unknown || len(m.Near) != 0 {
+		t.Errorf("%+v", m)
+	}
+	if m := v.Describe(""); !m.Unknown {
+		t.Errorf("%+v", m)
+	}
+}
+
+// Every family's own words name it, or a family that is narrower.
+func TestOwnWordsName(t *testing.T) {
+	v := load(t)
+	for i := range v.families {
+		f := &v.families[i]
+		for _, w := range f.words {
+			found := v.Find(w)
+			if len(found) == 0 || !slices.ContainsFunc(found, func(m Material) bool { return m.Family == f.id }) {
+				t.Errorf("%s: its word %q is read as %q", f.id, w, short(found))
+			}
+		}
+	}
+}
+
+func TestSpansAndKeys(t *testing.T) {
+	v := load(t)
+	check := func(text string) bool {
+		end := 0
+		for _, m := range v.Find(text) {
+			if m.Start < end || m.End <= m.Start || m.End > len(text) || text[m.Start:m.End] != m.Text {
+				t.Errorf("%q: %+v", text, m)
+				return false
+			}
+			end = m.End
+			if m.Family != "" && m.Keys[0] != m.Family {
+				t.Errorf("%q: keys %v", text, m.Keys)
+			}
+		}
+		return true
+	}
+	if err := quick.Check(check, nil); err != nil {
+		t.Error(err)
+	}
+	words := strings.Fields("SBS sheet , peel & stick ( EPDM boot ) / copper - free no solvent w/ PE film : ; . é ″ S/S C.I.P. 15# non vinyl")
+	for i := range words {
+		for j := i; j < len(words); j++ {
+			check(strings.Join(words[i:j+1], " "))
+			check(strings.Join(words[i:j+1], ""))
+		}
+	}
+}
+
+func TestNouns(t *testing.T) {
+	v := load(t)
+	var lexicon phrase.Lexicon = v
+	got := lexicon.Nouns("EPDM boot on copper")
+	if len(got) != 2 || got[0].Key != "epdm-gasket" || got[0].Start != 0 || got[0].End != 9 || got[1].Key != "copper-sheet" {
+		t.Errorf("%+v", got)
+	}
+}
+
+func TestLoadIsFast(t *testing.T) {
+	best := time.Hour
+	for range 5 {
+		start := time.Now()
+		load(t)
+		best = min(best, time.Since(start))
+	}
+	if best > 100*time.Millisecond {
+		t.Errorf("load takes %v", best)
+	}
+}
+
+func BenchmarkLoad(b *testing.B) {
+	for b.Loop() {
+		if _, err := Load(policies.FS); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkFind(b *testing.B) {
+	v, err := Load(policies.FS)
+	if err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		v.Find("White alum coping on vented clips over. PT nailer, alum cleat screwed to it. Edge under cleat, silicone bead.")
+	}
+}
