@@ -46,8 +46,12 @@ items_in(line, slots) := [item |
 	is_there(item)
 ]
 
-# main_items are the line's own materials.
-main_items(line) := items_in(line, ["material"])
+# main_items are the line's own materials: the products of its tags where it has any, since the words beside a tag
+# only tell what it is for ("air barrier sheet | AB-1").
+main_items(line) := tagged if {
+	tagged := [item | some item in items_in(line, ["material", "tag"]); item.product != ""]
+	count(tagged) > 0
+} else := items_in(line, ["material", "tag"])
 
 # is_there: the words say that the material is there ("no primer" and "if needed" are not).
 is_there(item) if item.polarity == "yes"

@@ -10,8 +10,8 @@ import data.lib.finding
 # of lists the uses of a product in any slot: {"line", "item"}, in the order of the rows.
 of(product) := object.get(_by_product, product.id, [])
 
-# main lists the uses of a product as the own material of a row.
-main(product) := [use | some use in of(product); use.item.slot == "material"]
+# main lists the uses of a product as the own material of a row, named in its material or tag cell.
+main(product) := [use | some use in of(product); use.item.slot in {"material", "tag"}]
 
 # related names the rows of the uses, each row once, without the first `skip` of them.
 related(uses, skip) := array.slice(rows, skip, count(rows)) if {
