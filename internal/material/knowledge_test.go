@@ -39,6 +39,7 @@ type knowledge struct {
 	}
 	Traits     map[string]struct{ Meaning string }
 	Pairs      map[string]map[string][]pairRow
+	Fits       map[string][]string
 	Mechanisms map[string]struct{ Meaning, AfterTwoYears string }
 	Separators []struct {
 		ID            string
@@ -161,6 +162,24 @@ func TestPairsResolve(t *testing.T) {
 	}
 }
 
+func TestFitsAreTraitsWithoutARow(t *testing.T) {
+	k := loadKnowledge(t)
+	for a, bs := range k.Fits {
+		for _, b := range bs {
+			_, okA := k.Traits[a]
+			_, okB := k.Traits[b]
+			if !okA || !okB {
+				t.Errorf("fits: %s and %s are not both traits", a, b)
+			}
+			for _, r := range append(k.Pairs[a][b], k.Pairs[b][a]...) {
+				if r.Exposure == "contact" && r.State == "any" {
+					t.Errorf("fits: %s has a row", r.ID)
+				}
+			}
+		}
+	}
+}
+
 func checkRow(t *testing.T, r pairRow) {
 	t.Helper()
 	for field, allowed := range map[string][]string{
@@ -175,7 +194,7 @@ func checkRow(t *testing.T, r pairRow) {
 			t.Errorf("%s: %q is none of %v", r.ID, field, allowed)
 		}
 	}
-	if r.Condition == "" || r.Remedy == "" || r.Confidence <= 0 || r.Confidence > 1 {
+	if r.Condition == "" || r.Remedy == "" && !r.Silent || r.Confidence <= 0 || r.Confidence > 1 {
 		t.Errorf("%s lacks a condition, remedy or confidence", r.ID)
 	}
 	if r.Silent != (r.Verdict == "compatible") {
