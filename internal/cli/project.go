@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"abut/internal/climate"
+	"abut/internal/compare"
 	"abut/internal/document"
 	"abut/internal/engine"
 	"abut/internal/settings"
@@ -36,6 +37,7 @@ type project struct {
 	set     settings.Settings
 	tree    fs.FS
 	builder *document.Builder
+	compare *compare.Comparer
 	reading document.Settings
 	folders []string
 }
@@ -51,6 +53,9 @@ func (p projectFlags) open() (*project, error) {
 		return nil, err
 	}
 	if out.builder, err = document.NewBuilder(out.tree); err != nil {
+		return nil, err
+	}
+	if out.compare, err = compare.New(out.tree); err != nil {
 		return nil, err
 	}
 	out.reading.Place = set.Place
@@ -92,11 +97,17 @@ func (p *project) engine() (*engine.Engine, error) {
 	})
 }
 
-// read turns one workbook into a document.
+// read turns one workbook into a document. Where its rows name what was
+// specified beside what is offered, the two are compared.
 func (p *project) read(file string) (*document.Document, error) {
 	book, err := workbook.Open(file, workbook.DefaultLimits())
 	if err != nil {
 		return nil, err
 	}
-	return p.builder.Build(book, p.reading)
+	doc, err := p.builder.Build(book, p.reading)
+	if err != nil {
+		return nil, err
+	}
+	doc.Comparison = p.compare.Within(doc)
+	return doc, nil
 }

@@ -1,0 +1,156 @@
+package cli
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"strings"
+
+	"abut/internal/compare"
+	"abut/internal/engine"
+	"abut/internal/output"
+
+	"github.com/spf13/cobra"
+)
+
+// compareOptions are the flags of the compare command.
+type compareOptions struct {
+	Specified string
+	Submitted string
+	Matches   bool
+	Report    checkOptions
+}
+
+func newCompare(s Streams) *cobra.Command {
+	var o compareOptions
+	cmd := &cobra.Command{
+		Use:   "compare --specified A --submitted B",
+		Short: "Hold a submitted schedule against the specified one: what got worse, and what the swaps break",
+		Long: `Compare matches the lines of two workbooks, or of the workbooks of the same
+name in two folders, and lists how each substitute is worse than what was
+specified, what it breaks on its own and other lines, and which lines were left
+out or added. Findings stand at the rows of the submitted workbook.
+
+With -o log.xlsx or -o log.md it writes a review log, one row a substitution,
+with a proposed action for the reviewer to confirm.`,
+		Example: `  abut compare --specified spec.xlsx --submitted offer.xlsx
+  abut compare --specified spec.xlsx --submitted offer.xlsx -o log.xlsx --matches`,
+		Args: cobra.NoArgs,
+		RunE: func(c *cobra.Command, _ []string) error { return runCompare(c.Context(), o, s) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&o.Specified, "specified", "", "the specified workbook, or a folder of them")
+	f.StringVar(&o.Submitted, "submitted", "", "the submitted workbook, or a folder of them")
+	f.BoolVar(&o.Matches, "matches", false, "list on standard error which lines were matched, and how surely")
+	f.StringVar(&o.Report.Format, "format", "text", "text, json, sarif, junit or markdown")
+	f.StringArrayVarP(&o.Report.Outputs, "output", "o", nil, "also write a file: the review log (.xlsx .md) or a report (.json .sarif .xml .txt)")
+	f.StringVar(&o.Report.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
+	o.Report.add(cmd)
+	cobra.CheckErr(cmd.MarkFlagRequired("specified"))
+	cobra.CheckErr(cmd.MarkFlagRequired("submitted"))
+	return cmd
+}
+
+// comparing is what one run of compare needs for each pair of files.
+type comparing struct {
+	project *project
+	engine  *engine.Engine
+	options compareOptions
+	entries []compare.Entry
+	run     output.Run
+	err     io.Writer
+}
+
+func runCompare(ctx context.Context, o compareOptions, s Streams) error {
+	logs, reports := o.logs()
+	o.Report.Outputs = reports
+	if err := o.Report.valid(); err != nil {
+		return err
+	}
+	pairs, lone, err := compare.Files(o.Specified, o.Submitted)
+	if err != nil {
+		return err
+	}
+	w, err := newComparing(o, s)
+	if err != nil {
+		return err
+	}
+	w.run.Problems = append(w.run.Problems, lonely(lone)...)
+	for _, p := range pairs {
+		w.run.Files = append(w.run.Files, p.Submitted)
+		if err := w.pair(ctx, p); err != nil {
+			w.run.Problems = append(w.run.Problems, output.Problem{File: p.Submitted, Message: err.Error()})
+		}
+	}
+	for _, file := range logs {
+		write := func(out io.Writer) error { return output.WriteLog(out, output.LogFormatOf(file), w.entries) }
+		if err := writeFile(file, write); err != nil {
+			return err
+		}
+	}
+	return report(w.run, o.Report, s)
+}
+
+// logs parts the outputs into review logs and reports.
+func (o compareOptions) logs() (logs, reports []string) {
+	for _, out := range o.Report.Outputs {
+		if output.LogFormatOf(out) != "" {
+			logs = append(logs, out)
+			continue
+		}
+		reports = append(reports, out)
+	}
+	return logs, reports
+}
+
+func newComparing(o compareOptions, s Streams) (*comparing, error) {
+	p, err := o.Report.open()
+	if err != nil {
+		return nil, err
+	}
+	eng, err := p.engine()
+	if err != nil {
+		return nil, err
+	}
+	run := output.Run{Version: version(), Rules: eng.Rules(), FailAt: first(o.Report.FailAt, p.set.FailAt, "error")}
+	return &comparing{project: p, engine: eng, options: o, run: run, err: s.Err}, nil
+}
+
+// pair compares one specified workbook with the submitted one.
+func (w *comparing) pair(ctx context.Context, p compare.FilePair) error {
+	specified, err := w.project.read(p.Specified)
+	if err != nil {
+		return err
+	}
+	submitted, err := w.project.read(p.Submitted)
+	if err != nil {
+		return err
+	}
+	specified.Comparison = nil // what it was compared with before is settled
+	before, err := w.engine.Judge(ctx, specified)
+	if err != nil {
+		return err
+	}
+	submitted.Comparison = w.project.compare.Documents(specified, submitted)
+	after, err := w.engine.Judge(ctx, submitted)
+	if err != nil {
+		return err
+	}
+	findings := compare.Brought(submitted.Comparison, specified, submitted, before, after)
+	w.run.Findings = append(w.run.Findings, findings...)
+	w.run.Reading = append(w.run.Reading, output.Reading{File: submitted.File, Reading: submitted.Reading})
+	w.entries = append(w.entries, w.project.compare.Log(submitted, findings)...)
+	if w.options.Matches {
+		return output.WriteMatches(w.err, submitted)
+	}
+	return nil
+}
+
+func lonely(files []string) []output.Problem {
+	var out []output.Problem
+	for _, f := range files {
+		message := fmt.Sprintf("%s has no workbook of the same name in the other folder, so it was not compared", f)
+		out = append(out, output.Problem{File: f, Message: strings.TrimSpace(message)})
+	}
+	return out
+}

@@ -1,0 +1,189 @@
+// Package compare holds a submitted schedule against the specified one: it
+// matches their lines, tells how each substitute differs, and which findings
+// the swaps bring.
+package compare
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"slices"
+
+	"abut/internal/document"
+	"abut/internal/schedule"
+)
+
+const (
+	settingsFile = "substitution/matching.json"
+	actionsFile  = "substitution/actions.json"
+	familiesFile = "knowledge/families.json"
+)
+
+// settings are the numbers and lists of the policy tree that say how lines
+// are matched; see settingsFile.
+type settings struct {
+	Weights     map[string]float64 `json:"weights"`
+	Least       float64            `json:"least"`     // score below which two lines are not the same
+	Sure        float64            `json:"sure"`      // score from which a match is taken as sure
+	Margin      float64            `json:"margin"`    // lead over the next candidate that a sure match has
+	Split       float64            `json:"split"`     // score from which a line left over joins a match
+	Tolerance   float64            `json:"tolerance"` // relative difference that rounding makes
+	DaysNear    float64            `json:"days_near"` // days apart at which two dates no longer speak for a match
+	WithinSlots []string           `json:"within_slots"`
+	Figures     map[string]string  `json:"figures"` // kind -> the bound that counts
+	Changes     []string           `json:"changes"` // slots whose changes are told
+	Slots       []string           `json:"slots"`   // slots whose materials are compared
+}
+
+// Comparer compares documents. It is safe for concurrent use.
+type Comparer struct {
+	set     settings
+	open    map[string]bool // families whose kind is left open
+	actions actions
+}
+
+// actions are the words that a review log proposes, by what speaks against a
+// substitution: nothing, a warning on what it brings, a warning on the swap
+// itself, an error.
+type actions struct {
+	Clean       string `json:"clean"`
+	Consequence string `json:"consequence"`
+	Warning     string `json:"warning"`
+	Error       string `json:"error"`
+}
+
+// New reads the settings of a policy tree.
+func New(fsys fs.FS) (*Comparer, error) {
+	var own struct {
+		Matching settings `json:"matching"`
+	}
+	var known struct {
+		Families map[string]struct {
+			Generic bool `json:"generic"`
+		} `json:"families"`
+	}
+	if err := readJSON(fsys, settingsFile, &own); err != nil {
+		return nil, err
+	}
+	if err := readJSON(fsys, familiesFile, &known); err != nil {
+		return nil, err
+	}
+	var words struct {
+		Actions actions `json:"actions"`
+	}
+	if err := readJSON(fsys, actionsFile, &words); err != nil {
+		return nil, err
+	}
+	c := &Comparer{set: own.Matching, actions: words.Actions, open: map[string]bool{}}
+	for id, f := range known.Families {
+		c.open[id] = f.Generic
+	}
+	return c, nil
+}
+
+func readJSON(fsys fs.FS, name string, into any) error {
+	raw, err := fs.ReadFile(fsys, name)
+	if err != nil {
+		return fmt.Errorf("settings of comparing: %w", err)
+	}
+	if err := json.Unmarshal(raw, into); err != nil {
+		return fmt.Errorf("settings of comparing %s: %w", name, err)
+	}
+	return nil
+}
+
+// Documents matches the lines of two schedules and compares their materials.
+// Struck rows take no part.
+func (c *Comparer) Documents(specified, submitted *document.Document) *document.Comparison {
+	was, now := newSide(specified, c.set), newSide(submitted, c.set)
+	out := &document.Comparison{Specified: specified.File}
+	matches := c.match(was, now)
+	paired, matched := map[int]bool{}, map[int]bool{}
+	for _, m := range matches {
+		paired[m.was], matched[m.now] = true, true
+		out.Pairs = append(out.Pairs, c.pair(was, now, m))
+	}
+	for i := range was.lines {
+		if !paired[i] {
+			out.Removed = append(out.Removed, was.place(i))
+		}
+	}
+	for j := range now.lines {
+		if !matched[j] {
+			out.Added = append(out.Added, now.place(j))
+		}
+	}
+	return out
+}
+
+func (c *Comparer) pair(was, now *side, m match) document.Pair {
+	old, offered := was.lines[m.was], now.lines[m.now]
+	return document.Pair{
+		Line: offered.ID, Was: was.place(m.was), Score: m.score, Next: m.next, Sure: m.sure, Split: m.split,
+		Swaps: c.swaps(was, now, old, offered), Changes: c.changes(old, offered),
+	}
+}
+
+// Within compares the specified product of a row with the submitted one beside
+// it; nil where no row names both.
+func (c *Comparer) Within(doc *document.Document) *document.Comparison {
+	s := newSide(doc, c.set)
+	out := &document.Comparison{Specified: doc.File}
+	for i, l := range s.lines {
+		main := l.Main()
+		product := s.named(l, c.set.WithinSlots)
+		if main == nil || product == nil {
+			continue
+		}
+		pair := document.Pair{Line: l.ID, Was: s.place(i), Score: 1, Sure: true}
+		pair.Was.Text = product.Tag
+		old := schedule.Item{
+			Slot: c.set.WithinSlots[0], Text: product.Tag, Tag: product.Tag, Product: product.ID, Family: product.Family,
+			Name: product.Name, Class: product.Class, Keys: product.Keys, At: pair.Was.At,
+		}
+		if !sameItem(&old, main) {
+			pair.Swaps = []document.Swap{c.swap(s, s, l, l, &old, main)}
+		}
+		out.Pairs = append(out.Pairs, pair)
+	}
+	if len(out.Pairs) == 0 {
+		return nil
+	}
+	return out
+}
+
+// named is the product that a slot of the line names, nil if it names none.
+func (s *side) named(l *schedule.Line, slots []string) *schedule.Product {
+	for _, slot := range slots {
+		if p := s.byTag[plainWords(l.Texts[slot])]; p != nil {
+			return p
+		}
+	}
+	return nil
+}
+
+// changes lists the cells of the submitted line that say other than before.
+func (c *Comparer) changes(old, offered *schedule.Line) []document.Change {
+	var out []document.Change
+	for _, slot := range c.set.Changes {
+		a, b := old.Texts[slot], offered.Texts[slot]
+		if sameSaid(old, offered, slot) {
+			continue
+		}
+		out = append(out, document.Change{Slot: slot, Was: a, Now: b, Cell: offered.Cells[slot]})
+	}
+	return out
+}
+
+// sameSaid: two dates by their days, anything else by its words, in any order.
+func sameSaid(old, offered *schedule.Line, slot string) bool {
+	d, isDate := old.Dates[slot]
+	e, isDateToo := offered.Dates[slot]
+	if isDate && isDateToo {
+		return d.From == e.From && d.To == e.To
+	}
+	a, b := words(old.Texts[slot]), words(offered.Texts[slot])
+	slices.Sort(a)
+	slices.Sort(b)
+	return slices.Equal(a, b)
+}

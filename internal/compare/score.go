@@ -1,0 +1,229 @@
+package compare
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"time"
+
+	"abut/internal/schedule"
+)
+
+// scorer tells how alike two lines are, 0 to 1.
+type scorer struct {
+	was, now *side
+	set      settings
+	rare     map[string]float64 // word -> how much it tells
+	trust    map[string]float64 // feature -> share of its values that both sides have
+}
+
+func newScorer(was, now *side, set settings) *scorer {
+	s := &scorer{was: was, now: now, set: set, rare: rarity(was, now), trust: map[string]float64{}}
+	s.trust["mark"] = shared(was, now, func(f features) string { return f.mark })
+	s.trust["order"] = shared(was, now, func(f features) string { return f.order })
+	return s
+}
+
+// rarity is the inverse document frequency of each word, over both sides.
+func rarity(sides ...*side) map[string]float64 {
+	count := map[string]float64{}
+	total := 0.0
+	for _, s := range sides {
+		for _, f := range s.features {
+			total++
+			seen := slices.Concat(f.where, f.words)
+			slices.Sort(seen)
+			for _, w := range slices.Compact(seen) {
+				count[w]++
+			}
+		}
+	}
+	rare := map[string]float64{}
+	for w, n := range count {
+		rare[w] = math.Log(1 + total/n)
+	}
+	return rare
+}
+
+// shared is the share of the values of the side with fewer of them that the
+// other side has too: marks that were all lettered anew tell nothing.
+func shared(was, now *side, value func(features) string) float64 {
+	a, b := values(was, value), values(now, value)
+	if len(a) > len(b) {
+		a, b = b, a
+	}
+	both := 0.0
+	for v := range a {
+		if b[v] {
+			both++
+		}
+	}
+	if len(a) == 0 {
+		return 0
+	}
+	return both / float64(len(a))
+}
+
+func values(s *side, value func(features) string) map[string]bool {
+	out := map[string]bool{}
+	for _, f := range s.features {
+		if v := value(f); v != "" {
+			out[v] = true
+		}
+	}
+	return out
+}
+
+func (s *scorer) all() [][]float64 {
+	scores := make([][]float64, len(s.was.lines))
+	for i, a := range s.was.features {
+		scores[i] = make([]float64, len(s.now.lines))
+		for j, b := range s.now.features {
+			scores[i][j] = s.score(a, b)
+		}
+	}
+	return scores
+}
+
+// score is the mean likeness of the features that both lines have, by weight.
+func (s *scorer) score(a, b features) float64 {
+	sum, weights := 0.0, 0.0
+	add := func(name string, both bool, like float64) {
+		trust, limited := s.trust[name]
+		if !both || limited && trust == 0 {
+			return
+		}
+		w := s.set.Weights[name]
+		if limited {
+			w *= trust
+		}
+		sum, weights = sum+w*like, weights+w
+	}
+	add("mark", a.mark != "" && b.mark != "", likeMark(a.mark, b.mark))
+	add("order", a.order != "" && b.order != "", same(a.order, b.order))
+	add("place", len(a.where) > 0 && len(b.where) > 0, s.likeWords(a.where, b.where))
+	add("role", a.role != "" && b.role != "", same(a.role, b.role))
+	add("material", a.main != nil && b.main != nil, likeMaterial(a, b))
+	add("around", len(a.around)+len(b.around) > 0, likeItems(a.around, b.around))
+	add("words", len(a.words) > 0 && len(b.words) > 0, s.likeWords(a.words, b.words))
+	_, known := middle(a.thickness, "min")
+	_, knownToo := middle(b.thickness, "min")
+	add("thickness", known && knownToo, same(order(a.thickness, b.thickness, "thickness_mm", s.set), equal))
+	like, dated := s.likeDates(a.dates, b.dates)
+	add("dates", dated, like)
+	if weights == 0 {
+		return 0
+	}
+	return sum / weights
+}
+
+func same(a, b string) float64 {
+	if a == b {
+		return 1
+	}
+	return 0
+}
+
+// likeMark lets "3a" and "3 b" be parts of "3".
+func likeMark(a, b string) float64 {
+	if a == b {
+		return 1
+	}
+	short, long := a, b
+	if len(short) > len(long) {
+		short, long = long, short
+	}
+	rest, isPart := strings.CutPrefix(long, short)
+	rest = strings.TrimSpace(rest)
+	if isPart && len(rest) == 1 && rest[0] >= 'a' && rest[0] <= 'z' {
+		return 0.8
+	}
+	return 0
+}
+
+func likeMaterial(a, b features) float64 {
+	if a.material == b.material {
+		return 1
+	}
+	if a.main.Family != "" && a.main.Family == b.main.Family {
+		return 0.7
+	}
+	return 0.6 * shareOf(a.main.Keys, b.main.Keys)
+}
+
+func shareOf(a, b []string) float64 {
+	both := 0
+	for _, k := range a {
+		if slices.Contains(b, k) {
+			both++
+		}
+	}
+	if all := len(a) + len(b) - both; all > 0 {
+		return float64(both) / float64(all)
+	}
+	return 0
+}
+
+func likeItems(a, b []*schedule.Item) float64 {
+	gone, added := difference(a, b)
+	all := len(a) + len(b)
+	return float64(all-len(gone)-len(added)) / float64(all)
+}
+
+// likeWords weighs the words that both have, by how rare they are. A word and
+// its beginning of three letters or more are alike ("galv", "galvanized").
+func (s *scorer) likeWords(a, b []string) float64 {
+	hit, all := 0.0, 0.0
+	for _, side := range [][2][]string{{a, b}, {b, a}} {
+		for _, w := range side[0] {
+			all += s.rare[w]
+			if slices.ContainsFunc(side[1], func(other string) bool { return sameWord(w, other) }) {
+				hit += s.rare[w]
+			}
+		}
+	}
+	if all == 0 {
+		return 0
+	}
+	return hit / all
+}
+
+func sameWord(a, b string) bool {
+	if a == b {
+		return true
+	}
+	short, long := a, b
+	if len(short) > len(long) {
+		short, long = long, short
+	}
+	return len(short) >= 3 && strings.HasPrefix(long, short) && strings.IndexFunc(long, isDigit) < 0
+}
+
+func isDigit(r rune) bool { return r >= '0' && r <= '9' }
+
+func (s *scorer) likeDates(a, b map[string]string) (float64, bool) {
+	sum, count := 0.0, 0.0
+	for slot, x := range a {
+		y, ok := b[slot]
+		if !ok {
+			continue
+		}
+		from, err := time.Parse(time.DateOnly, x)
+		to, err2 := time.Parse(time.DateOnly, y)
+		if err != nil || err2 != nil {
+			continue
+		}
+		count++
+		sum += max(0, 1-math.Abs(to.Sub(from).Hours()/24)/s.set.DaysNear)
+	}
+	if count == 0 {
+		return 0, false
+	}
+	return sum / count, true
+}
+
+// alike: two lines of one side that no swap could tell apart.
+func (s *scorer) alike(a, b features) bool {
+	gone, new := difference(a.around, b.around)
+	return a.material == b.material && len(gone)+len(new) == 0
+}

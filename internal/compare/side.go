@@ -1,0 +1,123 @@
+package compare
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"abut/internal/document"
+	"abut/internal/schedule"
+)
+
+// side is one of the two schedules, with what matching looks up.
+type side struct {
+	lines    []*schedule.Line
+	features []features
+	products map[string]*schedule.Product // by id
+	byTag    map[string]*schedule.Product // by the plain words of the tag
+}
+
+// features are what speaks for or against the match of a line.
+type features struct {
+	mark, order, role, material string
+	where, words                []string
+	main                        *schedule.Item
+	around                      []*schedule.Item
+	thickness                   schedule.Figure
+	dates                       map[string]string
+}
+
+func newSide(doc *document.Document, set settings) *side {
+	s := &side{products: map[string]*schedule.Product{}, byTag: map[string]*schedule.Product{}}
+	for i := range doc.Products {
+		p := &doc.Products[i]
+		s.products[p.ID] = p
+		if tag := plainWords(p.Tag); tag != "" && s.byTag[tag] == nil {
+			s.byTag[tag] = p
+		}
+	}
+	for i := range doc.Lines {
+		if l := &doc.Lines[i]; !l.Struck {
+			s.lines = append(s.lines, l)
+			s.features = append(s.features, featuresOf(l, set))
+		}
+	}
+	return s
+}
+
+func featuresOf(l *schedule.Line, set settings) features {
+	f := features{
+		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: l.Main(),
+		where: words(l.Group + " " + l.Place + " " + l.Texts["section"]), around: around(l, set),
+		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
+		thickness: l.Figures["thickness_mm"], dates: map[string]string{},
+	}
+	for slot, d := range l.Dates {
+		if d.From != "" {
+			f.dates[slot] = d.From
+		}
+	}
+	if f.main != nil {
+		f.material = or(plainWords(f.main.Tag), plainWords(f.main.Text))
+	}
+	return f
+}
+
+// around lists the materials that the line names beside its own, of the slots
+// that say what is there.
+func around(l *schedule.Line, set settings) []*schedule.Item {
+	main := l.Main()
+	var out []*schedule.Item
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it == main || it.Polarity == "no" || it.Polarity == "removed" || !slices.Contains(set.Slots, it.Slot) {
+			continue
+		}
+		out = append(out, it)
+	}
+	return out
+}
+
+func (s *side) place(i int) document.Was {
+	l := s.lines[i]
+	at := schedule.At{Sheet: l.Sheet, Row: l.Row}
+	out := document.Was{Line: l.ID, Mark: l.Mark, Place: l.Place, Role: l.Role, At: at}
+	if m := l.Main(); m != nil {
+		out.Text, out.At = m.Text, m.At
+	}
+	return out
+}
+
+// product finds the data of a material: its own, else that of the same tag.
+func (s *side) product(it *schedule.Item) *schedule.Product {
+	if p := s.products[it.Product]; p != nil {
+		return p
+	}
+	if tag := plainWords(it.Tag); tag != "" {
+		return s.byTag[tag]
+	}
+	return s.byTag[plainWords(it.Text)]
+}
+
+// words splits a text into lower-case words and numbers; leading zeros go, so
+// that "A-01" is "A1".
+func words(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+}
+
+func plainWords(text string) string {
+	parts := words(text)
+	for i, p := range parts {
+		if short := strings.TrimLeft(p, "0"); short != "" {
+			parts[i] = short
+		}
+	}
+	return strings.Join(parts, " ")
+}
+
+func or(a, b string) string {
+	if a != "" {
+		return a
+	}
+	return b
+}

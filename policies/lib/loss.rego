@@ -1,0 +1,143 @@
+# METADATA
+# title: What a swap loses
+# description: |
+#   Which figures of a swap got worse or better, and how badly: a loss that changes nothing on this wall is mild.
+package lib.loss
+
+import data.lib.facts
+import data.lib.limits
+import data.lib.measure
+import data.lib.swap
+import data.lib.words
+
+# worse lists {"kind", "text", "severity"} for every figure of a swap that got worse.
+worse(one) := [{"kind": f.kind, "text": text(f), "severity": severity(one, f)} |
+	some f in one.swap.figures
+	is_worse(f)
+]
+
+# better lists the words of every figure that got better.
+better(one) := [text(f) | some f in one.swap.figures; is_better(f)]
+
+# text is "thickness 32 mil instead of 40 mil".
+text(f) := sprintf("%s %s instead of %s", [
+	data.substitution.properties[f.kind].name,
+	_said(f.kind, f.now),
+	_said(f.kind, f.was),
+])
+
+_said(_, figure) := "without limit" if figure.no_limit
+
+_said(kind, figure) := measure.as_said(data.lib.measures.kinds[kind], figure) if {
+	not figure.no_limit
+	not _is_bare_count(kind, figure)
+}
+
+# A bare "30" under "days" is "30 days".
+_said(kind, figure) := words.days(measure.low(figure)) if {
+	not figure.no_limit
+	_is_bare_count(kind, figure)
+}
+
+_is_bare_count(kind, figure) if {
+	data.lib.measures.kinds[kind] == "days"
+	regex.match(`^[\d\s.,]+$`, figure.text)
+}
+
+is_worse(f) if f.order == data.substitution.properties[f.kind].worse
+
+is_worse(f) if {
+	f.kind == "vapor_ng"
+	f.order in {"lower", "higher"}
+	_vapor_worse(measure.low(f.was), measure.low(f.now))
+}
+
+# A barrier must stay tight, a permeable sheet open; a crossing by a hair is no change.
+_vapor_worse(was, now) if {
+	was <= data.substitution.vapor.barrier_max_ng
+	swap.vapor_class(now) > swap.vapor_class(was)
+	now > was * data.substitution.vapor.factor
+}
+
+_vapor_worse(was, now) if {
+	was >= data.substitution.vapor.permeable_min_ng
+	now < data.substitution.vapor.permeable_min_ng
+	now * data.substitution.vapor.factor < was
+}
+
+is_better(f) if {
+	f.kind != "vapor_ng"
+	f.order in {"lower", "higher"}
+	f.order != data.substitution.properties[f.kind].worse
+}
+
+# severity is note for a loss that the wall does not feel, else warning.
+severity(one, f) := "note" if {
+	_mild(one, f)
+} else := "warning"
+
+_mild(_, f) if {
+	f.kind == "thickness_mm"
+	measure.low(f.now) >= measure.low(f.was) * (1 - data.substitution.milder.thickness_share)
+}
+
+_mild(one, f) if {
+	f.kind == "air_lsm2"
+	measure.high(f.now) <= data.substitution.milder.air_lsm2
+	_keeps_max(one, f)
+}
+
+_mild(_, f) if f.kind == "apply_max_c"
+
+_mild(one, f) if {
+	f.kind == "apply_min_c"
+	_warm_enough(one)
+}
+
+_mild(one, f) if {
+	f.kind == "service_max_c"
+	measure.high(f.now) >= measure.high(f.was) - data.substitution.milder.service_c
+	_keeps_min(one, f, "service_c")
+}
+
+_mild(one, f) if {
+	f.kind == "exposure_days"
+	one.line.spans.bare_days.last <= measure.low(f.now)
+}
+
+_mild(one, f) if {
+	f.kind == "voc_gl"
+	_keeps_max(one, f)
+}
+
+# The limits of the project that hold for the offered material are kept.
+_keeps_max(one, f) if {
+	stated := limits.limits_for(f.kind, one.line, one.swap.now.keys, one.swap.now.role)
+	every limit in stated { _below(measure.high(f.now), limit.max) }
+}
+
+_keeps_min(one, f, kind) if {
+	stated := limits.limits_for(kind, one.line, one.swap.now.keys, one.swap.now.role)
+	every limit in stated { _above(measure.high(f.now), limit.min) }
+}
+
+_below(_, bound) if bound == null
+
+_below(value, bound) if value <= bound * (1 + data.substitution.milder.rounding_share)
+
+_above(_, bound) if bound == null
+
+_above(value, bound) if value >= bound - data.substitution.milder.rounding_c
+
+_warm_enough(one) if facts.said(one.line, "heated")
+
+_warm_enough(one) if {
+	window := facts.windows_by_line[one.line.id]
+	odds := [check.share_below |
+		some check in window.checks
+		check.bound == "apply_min_c"
+		check.text == one.swap.now.text
+	]
+	count(odds) > 0
+	max(odds) <= data.substitution.milder.cold_share
+}

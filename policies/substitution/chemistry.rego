@@ -1,0 +1,40 @@
+# METADATA
+# title: Other chemistry
+# description: |
+#   The offered sheet sticks by another stuff than the specified one (butyl for asphalt, acrylic for butyl). Primer,
+#   sealant, roof and foam were chosen for the old one; each pairing has to be looked at anew. The rules on contacts and
+#   pairings look at those the schedule tells; the maker's letter covers the rest. Sheets whose stuff is not told are
+#   left out.
+# custom:
+#   id: substitution-chemistry
+#   topic: substitution
+#   severity: warning
+#   reason: Primers, sealants and neighbors that suit one adhesive may not hold on, or may attack, another.
+#   remedy: Have the maker of the offered sheet list primer, sealants and neighbors of this detail in writing.
+#   source: common practice of submittal review
+#   basis: common-practice
+#   example: "an SBS strip offered for a butyl strip under a coping"
+package substitution.chemistry
+
+import data.lib.naming
+import data.lib.swap
+import data.lib.words
+
+findings contains found if {
+	some one in swap.own
+	not one.swap.same
+	was := _stuff(one.swap.was)
+	now := _stuff(one.swap.now)
+	count(was) > 0
+	count(now) > 0
+	count(was & now) == 0
+	message := sprintf("%s is %s, %s is %s: primer, sealants and neighbors of this row were chosen for the other", [
+		naming.sentence(one.swap.now.text),
+		words.list(sort(now)),
+		one.swap.was.text,
+		words.list(sort(was)),
+	])
+	found := swap.at(one, message, "warning")
+}
+
+_stuff(offer) := {key | some key in offer.keys; key in data.substitution.chemistry.sheets}

@@ -1,0 +1,65 @@
+# METADATA
+# title: Proof missing
+# description: |
+#   The offer comes without what the specified product has: a test report that is still to come, a figure that its data
+#   leaves out, or another test than the usual one. A figure is missed only where the data of the submittal gives it for
+#   some other product.
+# custom:
+#   id: substitution-evidence
+#   topic: substitution
+#   severity: warning
+#   reason: Without report and figure nothing shows that the offer is equal.
+#   remedy: Ask for the report and the figure before the product is accepted.
+#   source: common practice of submittal review
+#   basis: common-practice
+#   example: "test report to follow, no air permeance stated"
+package substitution.evidence
+
+import data.lib.swap
+
+findings contains found if {
+	some one in swap.compared
+	not one.swap.same
+	lacks := array.concat(_report(one.swap), array.concat(_test(one.swap), _figures(one.swap)))
+	count(lacks) > 0
+	parts := [l.text | some l in lacks]
+	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lacks]))
+}
+
+_report(s) := [{"severity": "warning", "text": sprintf("its test report is \"%s\"", [texts[0]])}] if {
+	texts := [t | some t in _proof(s.now); _pending(t)]
+	count(texts) > 0
+	count([t | some t in _proof(s.was); _pending(t)]) == 0
+} else := []
+
+_test(s) := [{"severity": "warning", "text": wrong[0].says}] if {
+	wrong := _wrong(s.now)
+	count(wrong) > 0
+	count(_wrong(s.was)) == 0
+} else := []
+
+_figures(s) := [{"severity": severity, "text": text} |
+	some f in s.figures
+	f.order == "missing"
+	severity := data.substitution.missing[f.kind]
+	f.kind in _told
+	text := sprintf("its data gives no %s", [data.substitution.properties[f.kind].name])
+]
+
+_proof(offer) := [text | some slot in ["report", "air_test", "air"]; text := offer.texts[slot]]
+
+_pending(text) if regex.match(data.performance.air.pending, lower(text))
+
+_wrong(offer) := [test |
+	some text in _proof(offer)
+	not regex.match(data.performance.air.tests.right, lower(text))
+	some test in data.performance.air.tests.wrong
+	regex.match(test.words, lower(text))
+]
+
+# Properties that the data of the submittal gives for some product.
+_told := {kind |
+	some product in input.products
+	some kind, figure in product.figures
+	figure.problem == ""
+}

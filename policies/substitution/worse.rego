@@ -1,0 +1,28 @@
+# METADATA
+# title: Worse than specified
+# description: |
+#   The offered product is worse in a figure than the one specified: thinner, leakier, of another vapor class, with a
+#   warmer installation limit, a lower service temperature, fewer days in the sun or more VOC. Both figures are told in
+#   the words of their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is
+#   warm enough, the project's limit is kept) is a note. Figures that differ by rounding between units are the same.
+# custom:
+#   id: substitution-worse
+#   topic: substitution
+#   severity: warning
+#   reason: The design was made with the specified figure; a substitute is equal only where it is no worse.
+#   remedy: Ask for a product that is no worse, or have the designer accept the difference in writing.
+#   source: common practice of submittal review
+#   basis: common-practice
+#   example: "a 32 mil sheet offered for a 40 mil sheet"
+package substitution.worse
+
+import data.lib.loss
+import data.lib.swap
+
+findings contains found if {
+	some one in swap.all
+	lost := loss.worse(one)
+	count(lost) > 0
+	parts := [l.text | some l in lost]
+	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lost]))
+}
