@@ -2,6 +2,7 @@ package cli
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -55,10 +56,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 	if err := o.valid(); err != nil {
 		return err
 	}
-	files, err := workbook.Find(o.Paths)
-	if err != nil {
-		return err
-	}
+	files, unread := workbook.Find(o.Paths)
 	p, err := o.open()
 	if err != nil {
 		return err
@@ -74,7 +72,24 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		bar.step()
 	}
 	bar.done()
+	addUnread(&run, unread)
 	return report(run, o, s)
+}
+
+// addUnread adds what workbook.Find could not reach, each as a problem of its
+// own path.
+func addUnread(run *output.Run, err error) {
+	list := []error{err}
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		list = joined.Unwrap()
+	}
+	for _, e := range list {
+		var fe *workbook.FileError
+		if errors.As(e, &fe) {
+			run.Files = append(run.Files, fe.Path)
+			run.Problems = append(run.Problems, output.Problem{File: fe.Path, Message: fe.Error()})
+		}
+	}
 }
 
 func (o checkOptions) valid() error {
@@ -128,7 +143,7 @@ func report(run output.Run, o checkOptions, s Streams) error {
 		return err
 	}
 	for _, p := range run.Problems {
-		fmt.Fprintln(s.Err, "abut:", p.Message)
+		fmt.Fprintln(s.Err, "abut:", p.Line())
 	}
 	switch {
 	case len(run.Problems) > 0:

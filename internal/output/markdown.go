@@ -25,7 +25,7 @@ func writeMarkdown(w io.Writer, run Run) error {
 		fmt.Fprintf(&b, "\n%s\n", text)
 	}
 	for _, p := range s.Problems {
-		fmt.Fprintf(&b, "\n**Not done:** %s\n", markdown(strings.TrimPrefix(p.File+": "+p.Message, ": ")))
+		fmt.Fprintf(&b, "\n**Not done:** %s\n", markdown(p.Line()))
 	}
 	markdownTables(&b, run.Findings)
 	markdownReasons(&b, run.Findings)

@@ -41,6 +41,14 @@ type Problem struct {
 	Message string `json:"message"`
 }
 
+// Line tells the problem in one line that begins with its file.
+func (p Problem) Line() string {
+	if p.File == "" || strings.HasPrefix(p.Message, p.File+": ") {
+		return p.Message
+	}
+	return p.File + ": " + p.Message
+}
+
 // Write writes the run in a format: text, json, sarif, junit or markdown.
 func Write(w io.Writer, format string, run Run) error {
 	writers := map[string]func(io.Writer, Run) error{

@@ -104,8 +104,7 @@ func writeSARIF(w io.Writer, run Run) error {
 	}
 	invocation := sarifInvocation{Successful: len(run.Problems) == 0}
 	for _, p := range run.Problems {
-		text := strings.TrimPrefix(p.File+": "+p.Message, ": ")
-		invocation.Notifications = append(invocation.Notifications, sarifNote{"error", sarifText{plain(text)}})
+		invocation.Notifications = append(invocation.Notifications, sarifNote{"error", sarifText{plain(p.Line())}})
 	}
 	out.Invocations = []sarifInvocation{invocation}
 	marks := fingerprints(run.Findings)

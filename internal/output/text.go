@@ -123,7 +123,7 @@ func (t *textReport) summary(run Run) {
 		t.paragraph("", 0, text)
 	}
 	for _, p := range s.Problems {
-		t.paragraph(t.paint("error", "Not done: "), 2, strings.TrimPrefix(p.File+": "+p.Message, ": "))
+		t.paragraph(t.paint("error", "Not done: "), 2, p.Line())
 	}
 	if s.Findings > 0 {
 		t.paragraph("", 0, "`abut rules ID` tells more of a rule.")

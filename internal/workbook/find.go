@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -16,28 +17,36 @@ func extensions() []string { return []string{".xlsx", ".xlsm", ".xltx", ".csv"} 
 // is taken as it is named, a folder is searched with all folders in it for
 // .xlsx, .xlsm, .xltx and .csv. Lock files (~$...) and whatever begins with a
 // dot are passed over. A workbook in a folder that is a link or a device is an
-// error, since it could lead anywhere. Every error is a *FileError.
+// error, since it could lead anywhere, and so is a folder without a workbook.
+// A path that fails does not hide the others: the files found come with the
+// joined *FileErrors of the rest.
 func Find(paths []string) ([]string, error) {
 	var files []string
+	var failed []error
 	for _, p := range paths {
-		info, err := os.Stat(p)
-		if err != nil {
-			return nil, locate(unreadable(err), p, "")
-		}
-		if !info.IsDir() {
-			if err := regular(info); err != nil {
-				return nil, locate(err, p, "")
-			}
-			files = append(files, filepath.Clean(p))
-			continue
-		}
-		found, err := walk(p)
-		if err != nil {
-			return nil, err
-		}
-		files = append(files, found...)
+		found, err := find(p)
+		files, failed = append(files, found...), append(failed, err)
 	}
-	return distinct(files), nil
+	return distinct(files), errors.Join(failed...)
+}
+
+// find gives the workbooks of one path.
+func find(path string) ([]string, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, locate(unreadable(err), path, "")
+	}
+	if !info.IsDir() {
+		if err := regular(info); err != nil {
+			return nil, locate(err, path, "")
+		}
+		return []string{filepath.Clean(path)}, nil
+	}
+	files, err := walk(path)
+	if err == nil && len(files) == 0 {
+		err = locate(refuse("there is no workbook in this folder", "name the folder that holds the .xlsx or .csv files"), path, "")
+	}
+	return files, err
 }
 
 // distinct sorts files and drops those that another way of writing names too.

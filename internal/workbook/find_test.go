@@ -67,6 +67,13 @@ func TestFindHere(t *testing.T) {
 func TestFindRefuses(t *testing.T) {
 	root := tree(t, "real/a.csv")
 	missing := filepath.Join(root, "none")
+	if got, err := Find([]string{missing, root}); err == nil || len(got) != 1 {
+		t.Errorf("a missing path hides the others: %q, %v", got, err)
+	}
+	bare := tree(t, "notes.txt")
+	if _, err := Find([]string{bare}); err == nil || !strings.HasPrefix(err.Error(), bare+": there is no workbook in this folder; ") {
+		t.Error(err)
+	}
 	if _, err := Find([]string{missing}); err == nil || !strings.HasPrefix(err.Error(), missing+": there is no such file; ") {
 		t.Error(err)
 	}

@@ -96,6 +96,7 @@ func TestDamaged(t *testing.T) {
 		"not UTF-8":          {in(inRow("<c r=\"A1\" t=\"inlineStr\"><is><t>\xff</t></is></c>")), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (its text is not valid UTF-8)"},
 		"text after the end": {sheet.with(parts{part: sheet[part] + "<again/>"}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged"},
 		"other part":         {sheet.with(parts{part: `<chartsheet/>`}), "a.xlsx: S: its part is a chartsheet and no worksheet"},
+		"only a chart":       {sheet.with(parts{part: `<chartsheet/>`, "xl/_rels/workbook.xml.rels": strings.Replace(rels, "relationships/worksheet", "relationships/chartsheet", 1)}), "a.xlsx: it has only chart or dialog sheets"},
 		"empty workbook":     {in(`<sheetData/>`), "a.xlsx: no sheet of it holds anything"},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"slices"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -48,9 +49,17 @@ func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 		out.Sheets = append(out.Sheets, sheet)
 	}
 	if b.cells == 0 {
-		return nil, refuse("no sheet of it holds anything", "check that it is the right file")
+		return nil, nothing(out)
 	}
 	return out, nil
+}
+
+// nothing says why no cell of a workbook was read.
+func nothing(b *Book) *FileError {
+	if slices.ContainsFunc(b.Sheets, func(s Sheet) bool { return s.Kind == Worksheet }) {
+		return refuse("no sheet of it holds anything", "check that it is the right file")
+	}
+	return refuse("it has only chart or dialog sheets, which hold no cells", "save it with the sheet that the table stands on")
 }
 
 // openBook reads what the sheets share: their list, styles and texts.
