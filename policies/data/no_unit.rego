@@ -1,7 +1,8 @@
 # METADATA
 # title: Figure without a unit
 # description: |
-#   The cell begins with a figure, and neither the cell nor its heading tells the unit. Nothing was checked against it.
+#   The cell begins with a figure, and neither the cell nor its heading tells the unit. Nothing was held against it.
+#   Told once for each column.
 # custom:
 #   id: data-no-unit
 #   topic: data
@@ -17,21 +18,35 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.measure
 
-findings contains finding.at(line, measure.cell(figure, kind), _message(kind, figure)) if {
-	some line in facts.live_lines
-	some kind, figure in line.figures
-	_lacks_unit(figure)
+findings contains finding.at_with(rows[0].row, rows[0].cells, _message(rows[0]), {"related": related}) if {
+	some rows in _groups(_of_lines)
+	related := [finding.related(hit.row, hit.cells, "the same") | some hit in array.slice(rows, 1, count(rows))]
 }
 
-findings contains finding.for_product(product, measure.cell(figure, kind), _message(kind, figure), {}) if {
-	some product in input.products
-	some kind, figure in product.figures
-	_lacks_unit(figure)
+findings contains finding.for_product(rows[0].row, rows[0].cells, _message(rows[0]), {"related": related}) if {
+	some rows in _groups(_of_products)
+	related := [finding.related_product(hit.row, hit.cells, "the same") | some hit in array.slice(rows, 1, count(rows))]
 }
+
+_groups(hits) := {key: rows |
+	some one in hits
+	key := one.key
+	rows := [hit | some hit in hits; hit.key == key]
+}
+
+_of_lines := [hit | some line in facts.live_lines; some hit in _hits(line)]
+
+_of_products := [hit | some product in input.products; some hit in _hits(product)]
+
+_hits(row) := [{"key": key, "row": row, "kind": kind, "figure": figure, "cells": measure.cell(figure, kind)} |
+	some kind, figure in row.figures
+	_lacks_unit(figure)
+	key := concat("|", [row.sheet, object.get(row, "table", ""), kind])
+]
 
 _lacks_unit(figure) if replace(figure.problem, " ", "-") == "no-unit"
 
-_message(kind, figure) := sprintf("the %s \"%s\" has no unit, so nothing was held against it", [
-	object.get(data.lib.measures.names, kind, kind),
-	figure.text,
+_message(hit) := sprintf("the %s \"%s\" has no unit, so nothing was held against it", [
+	object.get(data.lib.measures.names, hit.kind, hit.kind),
+	hit.figure.text,
 ])

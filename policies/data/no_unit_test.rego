@@ -15,6 +15,7 @@ test_fires_in_full if {
 		"line": "W!12",
 		"cells": ["D12"],
 		"message": "the thickness \"40\" has no unit, so nothing was held against it",
+		"related": [],
 	}}
 }
 
@@ -31,4 +32,10 @@ test_silent[name] if {
 		"struck": {"figure": _bare, "more": {"struck": true}},
 	}
 	count(_found(case.figure, case.more)) == 0
+}
+
+test_once_for_a_column if {
+	rows := [desk.row(n, "R-1", {"figures": {"thickness_mm": _bare}}) | some n in [12, 13]]
+	found := no_unit.findings with input as desk.document(rows, [], [])
+	{[f.line, [r.line | some r in f.related]] | some f in found} == {["W!12", ["W!13"]]}
 }

@@ -19,7 +19,7 @@ is_sheet(thing, role) if {
 # limit is {"lsm2", "says", "severity", "related"} for a material with these keys in the line.
 limit(line, keys, role) := {
 	"lsm2": found.max,
-	"says": sprintf("%s is allowed by the project (%s)", [measure.written(found.max, "air", found), found.text]),
+	"says": sprintf("the project allows %s", [_written(found)]),
 	"severity": "error",
 	"at": found.at,
 	"text": found.text,
@@ -43,6 +43,11 @@ mistaken(value, found) := sprintf("; %s", [slips[0].says]) if {
 	slips := [slip | some slip in data.performance.air.mistaken; _near(value, slip)]
 	count(slips) > 0
 } else := ""
+
+# The usual limit is known by its two round figures.
+_written(found) := data.performance.air.usual.both if {
+	_near(found.max, data.performance.air.mistaken_for)
+} else := measure.written(found.max, "air", found)
 
 _near(value, one) if abs(value - one.lsm2) <= one.lsm2 * one.within
 

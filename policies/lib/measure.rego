@@ -44,8 +44,10 @@ unit_of(kind, figure) := [one |
 	regex.match(one.like, lower(unit_words(figure)))
 ][0]
 
-# as_said writes the figure in the author's words, with its unit.
-as_said(kind, figure) := words.figure(figure, written(high(figure), kind, figure))
+# as_said writes the figure in the author's words, with its unit; of a long cell only the figure.
+as_said(kind, figure) := words.figure(figure, written(high(figure), kind, figure)) if {
+	count(figure.text) <= 24
+} else := written(high(figure), kind, figure)
 
 # cell lists the cells of a figure: its own address if it has one, else its slots.
 cell(figure, _) := [figure.at.cell] if object.get(figure, ["at", "cell"], "") != ""

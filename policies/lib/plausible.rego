@@ -15,12 +15,20 @@ range(kind, role) := ranges[role] if {
 # slip is the range that the figure falls out of: {"least", "most"}; undefined where it is plausible.
 slip(kind, role, figure) := {"least": bounds[0], "most": bounds[1]} if {
 	bounds := range(kind, role)
-	_is_out(figure, bounds)
+	some value in _values(kind, figure)
+	_is_out(value, bounds)
 }
 
-_is_out(figure, bounds) if measure.high(figure) > bounds[1]
+_is_out(value, bounds) if value > bounds[1]
 
-_is_out(figure, bounds) if measure.low(figure) < bounds[0]
+_is_out(value, bounds) if value < bounds[0]
+
+# A cell "40 to 120 °F" of a least temperature states its most as well: each bound is judged by its own kind.
+_values(kind, figure) := {measure.low(figure)} if {
+	kind in data.data.plausible.least_only
+} else := {measure.high(figure)} if {
+	kind in data.data.plausible.most_only
+} else := {measure.low(figure), measure.high(figure)}
 
 # cause is the slip of the unit that would make the figure usual: {"factor", "says"}; undefined where none does.
 cause(kind, role, figure) := fits[0] if {

@@ -28,7 +28,7 @@ _of_profile(profile) := {
 	"id": profile.id,
 	"name": profile.mark,
 	"lines": profile.lines,
-	"layers": [_layer(layer, _computed(profile, i)) | some i, layer in profile.layers; facts.is_live(layer.line)],
+	"layers": [_layer(layer, _computed(profile, i)) | some i, layer in profile.layers; _is_field(profile, layer)],
 	"needed": _needed(profile),
 	"winter": _winter(profile),
 }
@@ -57,6 +57,17 @@ _layer(layer, computed) := {
 	"barrier": _is_barrier(layer, vapor),
 } if {
 	vapor := _vapor(layer, computed)
+}
+
+# A strip at an opening or edge is no layer of the wall; a build-up told in one cell has no strips.
+_is_field(_, layer) if {
+	facts.is_live(layer.line)
+	not facts.lines_by_id[layer.line].role in data.vapor.barriers.not_roles
+}
+
+_is_field(profile, layer) if {
+	facts.is_live(layer.line)
+	count(profile.lines) == 1
 }
 
 _computed(profile, i) := profile.result.layers[i]

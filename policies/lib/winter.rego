@@ -7,7 +7,21 @@ package lib.winter
 import data.lib.words
 
 # celsius is the mean of the three coldest months; undefined where no station is known.
-celsius := [c | some profile in input.profiles; c := of(profile)][0]
+celsius := told[0] if {
+	told := [c | some profile in input.profiles; c := of(profile)]
+	count(told) > 0
+} else := sum(means) / count(means) if {
+	means := [mean |
+		some window in input.windows
+		_is_winter(window.from)
+		_is_winter(window.to)
+		mean := (window.mean_min_c + window.mean_max_c) / 2
+	]
+	count(means) > 0
+}
+
+# Work of December to February tells the winter as well.
+_is_winter(day) if substring(day, 5, 2) in {"12", "01", "02"}
 
 # of is the same for one profile, which may count other months.
 of(profile) := profile.result.share.out_c if {

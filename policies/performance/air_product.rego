@@ -34,9 +34,11 @@ findings contains found if {
 	limit := air.limit(over[0].line, product.keys, product.role)
 	found := finding.for_product(product, measure.cell(figure, "air_lsm2"), _message(product, figure, limit), {
 		"severity": limit.severity,
-		"related": uses.related(over, 0),
+		"related": array.concat(uses.related(over, 0), _note(limit)),
 	})
 }
+
+_note(limit) := [finding.related_address(at, limit.text) | at := limit.at]
 
 _message(product, figure, limit) := sprintf("%s has an air permeance of %s, but %s%s", [
 	product.tag,

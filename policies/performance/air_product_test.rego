@@ -17,11 +17,14 @@ test_fires_in_full if {
 		"cells": ["H7"],
 		"severity": "error",
 		"message": concat("", [
-			"AB-4 has an air permeance of 0.04 cfm/ft², but 0.004 cfm/ft² is allowed by the project ",
-			"(0.004 cfm/ft2 max. by E2178); 0.2 L/(s·m²) (0.04 cfm/ft²) is the limit of an assembly by ASTM E2357, ",
+			"AB-4 has an air permeance of 0.04 cfm/ft², but the project allows 0.02 L/(s·m²) (0.004 cfm/ft²) at 75 Pa; ",
+			"0.2 L/(s·m²) (0.04 cfm/ft²) is the limit of an assembly by ASTM E2357, ",
 			"not of a material",
 		]),
-		"related": [{"line": "W!12", "cells": ["C12"], "what": "uses AB-4"}],
+		"related": [
+			{"line": "W!12", "cells": ["C12"], "what": "uses AB-4"},
+			{"at": _note.at, "cells": ["A3"], "what": "0.004 cfm/ft2 max. by E2178"},
+		],
 	}}
 }
 

@@ -15,15 +15,44 @@ package vapor.not_computed
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.section
 import data.lib.words
 
-findings contains finding.at(line, ["material", "tag"], message) if {
+findings contains finding.at_with(rows[0].line, ["material", "tag"], message, {"related": related}) if {
+	some rows in _by_lack
+	message := sprintf("the vapor profile of %s was not computed, for want of %s", [rows[0].name, rows[0].lack])
+	related := [finding.related(row.line, ["material", "tag"], "the same") | some row in array.slice(rows, 1, count(rows))]
+}
+
+# Assemblies that lack the same are told once.
+_by_lack := {lack: rows |
+	some one in _hits
+	lack := one.lack
+	rows := [hit | some hit in _hits; hit.lack == lack]
+}
+
+_hits := [{"lack": _lack(profile), "name": profile.mark, "line": line} |
 	some profile in input.profiles
 	count(profile.missing) > 0
 	_has_sheet(profile)
+	not profile.id in _judged
 	line := [line | some id in profile.lines; line := facts.lines_by_id[id]; not line.struck][0]
-	message := sprintf("the vapor profile of %s was not computed: %s", [profile.mark, words.list(profile.missing)])
-}
+]
+
+_judged := {one.id | some one in section.judged}
+
+_lack(profile) := words.list(sort({said |
+	some one in profile.result.missing
+	said := sprintf("the %s of %s", [_figure(one.what), one.name])
+})) if {
+	count(profile.result.missing) > 0
+} else := words.list(profile.missing)
+
+_figure("vapor") := "vapor permeance"
+
+_figure("resistance") := "thermal resistance"
+
+_figure(what) := what if not what in {"vapor", "resistance"}
 
 # Without a sheet and insulation there is nothing to compute.
 _has_sheet(profile) if {

@@ -4,15 +4,17 @@ import data.lib.wall_test as wall
 import data.vapor.not_computed
 
 _found(layers, missing) := found if {
-	profile := object.union(wall.profile(layers, wall.cold, {}), {"missing": missing})
+	lack := {"missing": [{"what": "thickness", "name": "batt"} | some _ in missing]}
+	profile := object.union(wall.profile(layers, wall.cold, lack), {"missing": missing})
 	found := not_computed.findings with input as wall.document([profile], {})
 }
 
 test_fires_in_full if {
-	_found([wall.gypsum, wall.batt, wall.open_sheet], ["the thickness of batt is not known"]) == {{
+	_found([wall.gypsum, wall.batt, wall.open_sheet], ["state its thickness"]) == {{
 		"line": "W!35",
 		"cells": ["C35", "L35"],
-		"message": "the vapor profile of W5 was not computed: the thickness of batt is not known",
+		"message": "the vapor profile of W5 was not computed, for want of the thickness of batt",
+		"related": [],
 	}}
 }
 

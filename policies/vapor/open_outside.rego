@@ -37,11 +37,14 @@ findings contains finding.at_with(line, cells, message, {"related": [related]}) 
 	])
 }
 
-_asking := [limit |
-	some limit in object.get(limits.by_kind, "vapor_ng", [])
-	_asks_for_open(limit)
-	regex.match(data.vapor.open.outside, lower(limit.text))
-]
+_asking := array.concat(
+	object.get(limits.by_kind, "vapor_open_outside", []),
+	[limit |
+		some limit in object.get(limits.by_kind, "vapor_ng", [])
+		_asks_for_open(limit)
+		regex.match(data.vapor.open.outside, lower(limit.text))
+	],
+)
 
 _asks_for_open(limit) if {
 	is_number(limit.min)

@@ -36,7 +36,7 @@ findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.ce
 }
 
 _message(outer, inner) := sprintf(
-	"%s outside and %s inside close the insulation between them, which dries to neither side",
+	"%s and %s close in the insulation between them, which dries to neither side",
 	[outer, inner],
 )
 

@@ -32,7 +32,7 @@ test_row_in_full if {
 		"line": "W!23",
 		"cells": ["C23", "K23"],
 		"message": concat("", [
-			"R-01 outside and 0.15 mm polyethylene inside close the insulation between them, ",
+			"R-01 and 0.15 mm polyethylene close in the insulation between them, ",
 			"which dries to neither side",
 		]),
 	}}
