@@ -54,8 +54,38 @@ func (r *reader) accepts(p *Product, c source) {
 		p.Suits = append(p.Suits, r.targets(p, c)...)
 		return
 	}
+	if r.words.isNone(c.text) {
+		return
+	}
 	for _, piece := range r.words.splitList(c.text) {
 		r.acceptPart(p, c, piece.text)
+	}
+	if c.slot != "accepts_primer" {
+		return
+	}
+	for i := range p.Accepts {
+		if a := &p.Accepts[i]; a.Primer == "unsaid" && a.At == c.at && r.primerHeading(p) {
+			a.Primer = "always"
+		}
+	}
+}
+
+// primerHeading holds where another column lists what needs no primer, so that
+// this one lists what does.
+func (r *reader) primerHeading(p *Product) bool {
+	_, ok := p.Cells["accepts_none"]
+	return ok
+}
+
+// acceptsNone reads a column of substrates that take the product without primer.
+func (r *reader) acceptsNone(p *Product, c source) {
+	if r.words.isNone(c.text) {
+		return
+	}
+	for _, m := range r.near(p, c.text) {
+		if !r.isPrimer(m) {
+			p.Accepts = append(p.Accepts, Acceptance{Target: r.target(m, c.text[m.start:m.end], c.at), Primer: "none"})
+		}
 	}
 }
 

@@ -37,6 +37,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"air":           {"air_lsm2", "air_permeance"},
 	"vapor":         {"vapor_ng", "vapor_permeance"},
 	"voc":           {"voc_gl", "voc"},
+	"concrete_age":  {"concrete_age_days", "days"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

@@ -24,13 +24,24 @@ var (
 		"order", "layers", "cover"}
 )
 
-// classify tells by its shape what a table is, and never by its sheet's name.
-func (t *table) classify() string {
-	product, line := t.has(productSlots...), t.has(lineSlots...)
+// classify tells by its shape what a table is, and never by its sheet's name,
+// and gives its columns the slots of that sort.
+func (r *reader) classify(t *table) {
+	sort := kindSchedule
+	if r.dateColumns(t) == 0 && t.has(productSlots...) >= 2 {
+		sort = kindProducts
+	}
+	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
+	t.cols, t.nums = b.cols, b.nums
+	t.kind = t.kindOf(sort)
+}
+
+func (t *table) kindOf(sort string) string {
+	line := t.has(lineSlots...)
 	dates := t.has("install", "cover", "finish")
-	subject := t.has("material", "tag", "type", "specified")
+	subject := t.has("material", "tag", "type", "specified", "mark")
 	switch {
-	case dates == 0 && product >= 2 && subject > 0 && t.has("order", "place", "left", "edge", "lap") == 0:
+	case sort == kindProducts && subject > 0:
 		return kindProducts
 	case t.column("placed") > 0 && dates == 0 && line <= 1:
 		return kindPours
@@ -40,13 +51,25 @@ func (t *table) classify() string {
 	return kindOther
 }
 
-// columnHolds checks a heading against what stands under it: at least a third
-// of the telling cells must be of the kind.
-func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool {
-	if kind == "" {
-		return true
+// dateColumns counts the columns that mostly hold dates.
+func (r *reader) dateColumns(t *table) int {
+	n := 0
+	for _, col := range t.nums {
+		if r.mostly(t.sheet, t.first, col, "date") {
+			n++
+		}
 	}
-	telling, fit := 0, 0
+	return n
+}
+
+// mostly holds where two thirds of the telling cells of a column are of a kind.
+func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
+	telling, fit := r.profile(s, from, col, kind)
+	return telling > 0 && fit*3 >= telling*2
+}
+
+// profile counts the telling cells of a column, and those of a kind.
+func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
 	for row := from; row <= s.MaxRow && telling < 40; row++ {
 		c, ok := s.At(row, col)
 		if !ok || c.Merged || r.words.isBlank(c.Value) {
@@ -57,6 +80,16 @@ func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool
 			fit++
 		}
 	}
+	return telling, fit
+}
+
+// columnHolds checks a heading against what stands under it: at least a third
+// of the telling cells must be of the kind, and words must not be dates.
+func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool {
+	if kind == "" {
+		return !r.mostly(s, from, col, "date")
+	}
+	telling, fit := r.profile(s, from, col, kind)
 	return telling == 0 || fit*3 >= telling
 }
 
@@ -78,6 +111,20 @@ func startsWithDigit(s string) bool {
 	return s != "" && s[0] >= '0' && s[0] <= '9'
 }
 
+// tagColumn takes a column of marks that are tags of the product data for the
+// tag column that it is.
+func (r *reader) tagColumn(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "mark" && c.Slot != "reference" || t.column("tag") > 0 {
+			continue
+		}
+		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
+			c.Slot, c.Why = slot, why
+		}
+	}
+}
+
 // fillUnknown gives columns without a telling heading a slot by what stands
 // under them and by what is still missing.
 func (r *reader) fillUnknown(t *table) {
@@ -86,11 +133,26 @@ func (r *reader) fillUnknown(t *table) {
 		if c.Slot != "" {
 			continue
 		}
-		slot, why := r.byContent(t, t.nums[i])
+		slot, why := r.byUnit(t, *c)
+		if slot == "" {
+			slot, why = r.byContent(t, t.nums[i])
+		}
 		if slot != "" {
 			c.Slot, c.Confidence, c.Why = slot, 0.4, why
 		}
 	}
+}
+
+// byUnit takes the unit in a heading for what the column is.
+func (r *reader) byUnit(t *table, c Column) (slot, why string) {
+	for kind, slot := range r.head.byUnit {
+		if t.column(slot) == 0 && kind != "note" {
+			if unit := r.unitIn(c.Heading, kind, slot); unit != "" {
+				return slot, "figures in " + unit
+			}
+		}
+	}
+	return "", ""
 }
 
 // byContent looks at the cells of one column.
@@ -123,7 +185,7 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "install", "dates stand under it, and no other column is the installation"
 	case most(dates) && t.kind == kindSchedule && t.column("cover") == 0:
 		return "cover", "dates stand under it, right of the installation"
-	case most(tags) && t.has("tag", "material") == 0:
+	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0:
 		return "tag", "tags of the product data stand under it"
 	case most(short) && len(seen)*10 >= filled*9 && t.has("mark") == 0:
 		return "mark", "short codes, each once"

@@ -16,6 +16,7 @@ type headings struct {
 	units  map[string]bool
 	lower  []string
 	upper  []string
+	byUnit map[string]string
 	slots  []headingSlot
 	bySlot map[string]*headingSlot
 }
@@ -23,7 +24,8 @@ type headings struct {
 type headingSlot struct {
 	name  string
 	many  bool
-	kind  string // what the cells must mostly hold, "" anything
+	kind  string // what the cells must mostly hold, "" words
+	in    string // products or schedule, "" both
 	words [][]string
 	units map[string]string
 }
@@ -31,6 +33,7 @@ type headingSlot struct {
 type slotConfig struct {
 	Many  bool              `json:"many"`
 	Kind  string            `json:"kind"`
+	In    string            `json:"in"`
 	Words []string          `json:"words"`
 	Units map[string]string `json:"units"`
 }
@@ -46,6 +49,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Units  []string              `json:"unit_words"`
 			Lower  []string              `json:"lower"`
 			Upper  []string              `json:"upper"`
+			ByUnit map[string]string     `json:"by_unit"`
 			Slots  map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
@@ -54,11 +58,11 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	}
 	h := &headings{
 		filler: set(file.Columns.Filler), units: set(file.Columns.Units),
-		lower: file.Columns.Lower, upper: file.Columns.Upper,
+		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit,
 		bySlot: map[string]*headingSlot{},
 	}
 	for name, c := range file.Columns.Slots {
-		s := headingSlot{name: name, many: c.Many, kind: c.Kind, units: c.Units}
+		s := headingSlot{name: name, many: c.Many, kind: c.Kind, in: c.In, units: c.Units}
 		for _, w := range c.Words {
 			s.words = append(s.words, strings.Fields(w))
 		}

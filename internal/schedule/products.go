@@ -180,6 +180,8 @@ func (r *reader) productCell(p *Product, c source) {
 	switch c.slot {
 	case "accepts", "accepts_primer":
 		r.accepts(p, c)
+	case "accepts_none":
+		r.acceptsNone(p, c)
 	case "primer":
 		r.primerRule(p, c)
 	case "keep_off":

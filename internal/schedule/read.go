@@ -103,8 +103,15 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		return nil, &NoTable{Path: b.Path}
 	}
 	all = append(all, r.productBooks()...)
+	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	r.lex.done()
+	r.each(all, kindSchedule, r.tagColumn)
+	r.each(all, kindSchedule, r.fillUnknown)
+	for _, t := range all {
+		r.units(t)
+	}
+	r.missingUnits(all)
 	r.each(all, kindProducts, r.describe)
 	r.each(all, kindProducts, r.limits)
 	r.each(all, kindSchedule, r.collectMarks)
@@ -135,15 +142,10 @@ func (r *reader) tables(b *workbook.Book) []*table {
 		}
 		for _, t := range r.findTables(s) {
 			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
-			t.kind = t.classify()
-			r.units(t)
+			r.classify(t)
 			all = append(all, t)
 		}
 	}
-	for _, t := range all {
-		r.fillUnknown(t)
-	}
-	r.missingUnits(all)
 	return all
 }
 

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -100,7 +101,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
 		}
-		b := r.assign(s, row, n)
+		b := r.assign(s, row, n, "")
 		if b.known > best.known {
 			best = b
 		}
@@ -135,13 +136,16 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 	return words > 0
 }
 
+// bid is one slot that a column could take.
+type bid struct {
+	col int
+	guess
+}
+
 // assign gives each column under a heading block the slot that suits it best;
-// most slots stand once, and the surest column takes them.
-func (r *reader) assign(s *workbook.Sheet, row, n int) headingBlock {
-	type bid struct {
-		col int
-		guess
-	}
+// most slots stand once, and the surest column takes them. sort keeps to the
+// slots of product data or of schedules; "" takes both.
+func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock {
 	b := headingBlock{rows: n}
 	var bids []bid
 	for col := 1; col <= s.MaxCol; col++ {
@@ -150,34 +154,17 @@ func (r *reader) assign(s *workbook.Sheet, row, n int) headingBlock {
 			continue
 		}
 		b.nums = append(b.nums, col)
-		c := Column{Letter: workbook.ColumnName(col), Heading: strings.TrimSpace(group + " " + sub)}
-		c.Hidden = s.ColHidden(col)
-		b.cols = append(b.cols, c)
-		if slot, ok := r.named(c.Heading); ok {
-			bids = append(bids, bid{len(b.cols) - 1, guess{slot: slot, score: 2, words: "named in the settings"}})
-			continue
-		}
-		for _, g := range r.head.guesses(group, sub) {
-			bids = append(bids, bid{len(b.cols) - 1, g})
-		}
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: strings.TrimSpace(group + " " + sub), Hidden: s.ColHidden(col)})
+		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
-	slices.SortStableFunc(bids, func(x, y bid) int {
-		switch {
-		case x.score > y.score:
-			return -1
-		case x.score < y.score:
-			return 1
-		}
-		return x.col - y.col
-	})
+	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })
 	taken := map[string]bool{}
 	for _, x := range bids {
-		c := &b.cols[x.col]
-		slot := r.head.bySlot[x.slot]
-		if c.Slot != "" || taken[x.slot] && !slot.many {
+		c, slot := &b.cols[x.col], r.head.bySlot[x.slot]
+		if c.Slot != "" || taken[x.slot] && !slot.many || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		if !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+		if x.score < certain && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
 			continue
 		}
 		taken[x.slot] = true
@@ -186,6 +173,22 @@ func (r *reader) assign(s *workbook.Sheet, row, n int) headingBlock {
 		b.known++
 	}
 	return b
+}
+
+// certain is the score of a column that the settings name.
+const certain = 2
+
+// bids lists what a column could be: what the settings name it, else what its
+// heading says.
+func (r *reader) bids(col int, heading, group, sub string) []bid {
+	if slot, ok := r.named(heading); ok && r.head.bySlot[slot] != nil {
+		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}}}
+	}
+	var out []bid
+	for _, g := range r.head.guesses(group, sub) {
+		out = append(out, bid{col, g})
+	}
+	return out
 }
 
 // headingText gives the merged group heading over a column and its own heading.
