@@ -34,7 +34,7 @@ findings contains found if {
 		words.quoted(told.text),
 		shy.why,
 	])
-	found := finding.at_with(line, array.concat(["material"], told.slots), message, {
+	found := finding.at_with(line, array.concat(["material", "tag"], told.slots), message, {
 		"severity": shy.level,
 		"related": [finding.related_product(by, ["exposure_days"], shy.why) | some by in shy.by],
 	})

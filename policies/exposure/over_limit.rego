@@ -36,7 +36,7 @@ findings contains found if {
 		words.days(days),
 		bare.temporary(row.line),
 	])
-	found := finding.at_with(row.line, ["material", "install", "cover", "exposure_days"], message, {
+	found := finding.at_with(row.line, ["material", "tag", "install", "cover", "exposure_days"], message, {
 		"severity": level,
 		"related": array.concat(bare.related(row.line), _data(told)),
 		"keys": {"days": row.span.last, "allowed": days},

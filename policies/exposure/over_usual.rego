@@ -35,7 +35,7 @@ findings contains found if {
 		words.days(usual.days),
 		bare.temporary(row.line),
 	])
-	found := finding.at_with(row.line, ["material", "install", "cover"], message, {
+	found := finding.at_with(row.line, ["material", "tag", "install", "cover"], message, {
 		"severity": bare.softer(level),
 		"related": bare.related(row.line),
 		"source": sprintf("%s (%s)", [data.exposure.usual.source, usual.basis]),

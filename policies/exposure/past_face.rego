@@ -23,14 +23,20 @@ import data.lib.words
 findings contains found if {
 	some line in daylight.past_face
 	shy := daylight.shy(line)
-	said := [s | some s in line.signals; s.id == "runs_past_face"; not s.no][0]
+	said := _said(line)
 	message := naming.say("%s runs past the face and stays in daylight (%s); %s, and no metal edge is shown", [
 		naming.plain(shy.item),
 		words.quoted(said.text),
 		shy.why,
 	])
-	found := finding.at_with(line, ["material", said.slot, said.at.cell], message, {
+	found := finding.at_with(line, ["material", "tag", said.slot, said.at.cell], message, {
 		"severity": shy.level,
 		"related": [finding.related_product(by, ["exposure_days"], shy.why) | some by in shy.by],
 	})
+}
+
+# The fullest words are told: "past brick face" rather than "as the drip".
+_said(line) := [s | some s in told; count(s.text) == most][0] if {
+	told := [s | some s in line.signals; s.id == "runs_past_face"; not s.no]
+	most := max([count(s.text) | some s in told])
 }

@@ -56,6 +56,16 @@ _sill := object.union(
 	{"signals": ["runs_past_face"]},
 )
 
+test_words_of_the_drip_are_not_another_material if {
+	drip := object.union(
+		base.item("remark", "drip", "sheet-metal-unspecified", "flashing-metal", ["metal"]),
+		{"signals": ["runs_past_face"]},
+	)
+	brick := object.union(base.item("remark", "brick", "clay-brick", "masonry", []), {"signals": ["runs_past_face"]})
+	absent := object.union(_sill, {"polarity": "no"})
+	count(_found({"items": [bench.own, drip, brick, absent], "signals": [_past]}, [_allows(90)])) == 1
+}
+
 test_may_stay[name] if {
 	no_limit := object.union(bench.figure(null, null, "no limit", ""), {"no_limit": true})
 	free := bench.product({"figures": {"exposure_days": no_limit}})

@@ -33,7 +33,7 @@ findings contains found if {
 		words.days(limit.max),
 		bare.temporary(row.line),
 	])
-	found := finding.at_with(row.line, ["material", "install", "cover"], message, {
+	found := finding.at_with(row.line, ["material", "tag", "install", "cover"], message, {
 		"severity": level,
 		"related": array.concat(bare.related(row.line), [finding.related_address(limit.at, limit.text)]),
 	})

@@ -72,11 +72,14 @@ left_open(line) if {
 	not _is_of_another(line, "stays_exposed")
 }
 
-# Another material in the same clause is meant: "brick joint stays in view", "metal sill runs past the face".
+# Another material in the same clause is meant: "brick joint stays in view", "metal sill runs past the face". A drip of
+# no known metal is no material, and the brick is what a sheet runs past.
 _is_of_another(line, signal) if {
 	some item in line.items
-	item.slot != "material"
-	item.class in data.exposure.light.other_classes
+	not item.slot in ["material", "tag"]
+	facts.is_there(item)
+	item.class in data.exposure.light.other_classes[signal]
+	not endswith(item.family, "-unspecified")
 	signal in item.signals
 	not _names_sheet(line, signal)
 }

@@ -7,7 +7,7 @@ package lib.hot_cover
 
 import data.lib.facts
 
-# dark lists the words of the row that tell of dark metal over the sheet.
+# dark lists the words of the row that tell of dark metal over the sheet: {"text", "slot"}.
 dark(line) := words if {
 	not _is_denied(line)
 	not is_parted(line)
@@ -18,7 +18,7 @@ dark(line) := words if {
 # any lists the words of the row that name a metal cover, of whatever color but light.
 any(line) := words if {
 	not is_parted(line)
-	words := [text |
+	words := [{"text": text, "slot": slot} |
 		some slot in data.temperature.service.over
 		text := line.texts[slot]
 		regex.match(data.temperature.service.direct_words, lower(text))
@@ -31,8 +31,8 @@ any(line) := words if {
 is_direct(line) if facts.said(line, "laid_direct")
 
 is_direct(line) if {
-	some text in dark(line)
-	regex.match(data.temperature.service.direct_words, lower(text))
+	some told in dark(line)
+	regex.match(data.temperature.service.direct_words, lower(told.text))
 }
 
 # is_parted: insulation or a vent space lies between.
@@ -51,7 +51,7 @@ is_parted(line) if {
 
 _is_denied(line) if facts.denied(line, "dark_color")
 
-_in_cells(line, color) := [text |
+_in_cells(line, color) := [{"text": text, "slot": signal.slot} |
 	some signal in line.signals
 	signal.id == color
 	not signal.no
@@ -60,8 +60,13 @@ _in_cells(line, color) := [text |
 	regex.match(data.temperature.service.metal_words, lower(text))
 ]
 
-_by_data(line) := [item.text |
+_by_data(line) := [{"text": _words(item), "slot": item.slot} |
 	some item in facts.items_in(line, data.temperature.service.over)
 	facts.has_key(item, ["metal"])
 	facts.said(facts.product_of(item), "dark_color")
 ]
+
+# A bare tag tells less than the clause it stands in.
+_words(item) := item.clause if item.clause != ""
+
+_words(item) := item.text if item.clause == ""

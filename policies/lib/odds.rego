@@ -47,8 +47,22 @@ is_graded(check) if {
 
 # is_heated: the work is said to be heated, for the row or the whole job, and nothing denies it.
 is_heated(line) if {
-	facts.said_here(line, "heated")
+	facts.said(line, "heated")
 	not facts.said(line, "unheated")
+}
+
+is_heated(line) if {
+	_project_heats
+	not facts.denied(line, "heated")
+	not facts.said(line, "unheated")
+}
+
+# Heated offices are no heated work: the notes must tell of a tent or of heat brought for the work.
+_project_heats if {
+	facts.project_said("heated")
+	some signal in input.project.signals
+	signal.id == "heated"
+	regex.match(data.temperature.cold.work_heat, lower(signal.text))
 }
 
 # how words the odds of a check: "on 19 Jan 2027 in Milwaukee the air is below that in 90% of working hours".

@@ -33,7 +33,8 @@ findings contains found if {
 		words.date(span.from),
 		_age(line, item),
 	])
-	found := finding.at_with(line, ["material", "substrate", "install", "placed"], message, {"related": _pour(line)})
+	slots := ["material", "tag", "substrate", "install", "placed"]
+	found := finding.at_with(line, slots, message, {"related": _pour(line)})
 }
 
 _age(line, item) := sprintf("; %s after that", [age.limit(line, item).says]) if {

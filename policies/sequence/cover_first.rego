@@ -24,7 +24,7 @@ findings contains found if {
 	some line in facts.live_lines
 	span := line.spans.bare_days
 	span.max < 0
-	message := naming.say("%s is covered on %s, %s before it is installed on %s", [
+	message := naming.say("the cover date of %s, %s, lies %s before its installation on %s", [
 		_name(line),
 		words.date(span.to),
 		words.days(0 - span.max),
@@ -35,4 +35,4 @@ findings contains found if {
 
 _name(line) := naming.plain(facts.main_items(line)[0])
 
-default _name(_) := "The row"
+default _name(_) := "this row"

@@ -14,8 +14,8 @@ test_whole_finding if {
 		"line": "W!12",
 		"cells": ["K12", "L12"],
 		"message": concat(" ", [
-			"FM-1 (rubberized-asphalt-membrane) is covered on 3 Jun 2027, 7 days before",
-			"it is installed on 10 Jun 2027",
+			"The cover date of FM-1 (rubberized-asphalt-membrane), 3 Jun 2027, lies 7 days before its",
+			"installation on 10 Jun 2027",
 		]),
 		"related": [],
 	}}
@@ -24,8 +24,8 @@ test_whole_finding if {
 test_other_rows_count_too if {
 	line := object.union(bench.sheet(_bare(-1, -1)), {"role": "insulation", "items": []})
 	{f.message | some f in _found([line])} == {concat(" ", [
-		"The row is covered on 3 Jun 2027, 1 day before it is",
-		"installed on 10 Jun 2027",
+		"The cover date of this row, 3 Jun 2027, lies 1 day before its",
+		"installation on 10 Jun 2027",
 	])}
 }
 

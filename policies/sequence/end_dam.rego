@@ -20,7 +20,7 @@ import data.lib.naming
 import data.lib.sheet
 import data.lib.words
 
-findings contains finding.at(line, ["material", said.slot, said.at.cell], message) if {
+findings contains finding.at(line, ["material", "tag", said.slot, said.at.cell], message) if {
 	some line in sheet.lines
 	facts.denied(line, "end_dam")
 	said := [s | some s in line.signals; s.id == "end_dam"; s.no][0]

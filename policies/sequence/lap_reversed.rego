@@ -22,7 +22,7 @@ import data.lib.naming
 import data.lib.sheet
 import data.lib.words
 
-findings contains finding.at(line, ["material", told.slot, told.at.cell], message) if {
+findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
 	some line in sheet.lines
 	told := closing.reversed(line)[0]
 	item := facts.main_items(line)[0]

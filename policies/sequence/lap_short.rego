@@ -37,7 +37,7 @@ findings contains found if {
 		need.says,
 		measure.written(need.mm, "length", need.like),
 	])
-	found := finding.at_with(line, array.concat(["material"], measure.cell(lap, "lap_mm")), message, {
+	found := finding.at_with(line, array.concat(["material", "tag"], measure.cell(lap, "lap_mm")), message, {
 		"severity": need.severity,
 		"related": need.related,
 	})

@@ -106,9 +106,12 @@ test_project_heat[name] if {
 		[],
 		[bench.window([_january], {})],
 	)
-	some name, tc in {"told": {"doc": doc, "want": 0}, "denied in the row": {"doc": cold, "want": 1}}
-	heat := [bench.signal("heated", "", "all winter work in heated tents")]
-	count(_of(bench.with_notes(tc.doc, [], heat))) == tc.want
+	some name, tc in {
+		"told": {"doc": doc, "words": "in heated tents", "want": 0},
+		"denied in the row": {"doc": cold, "words": "in heated tents", "want": 1},
+		"heated offices": {"doc": doc, "words": "heated", "want": 1},
+	}
+	count(_of(bench.with_notes(tc.doc, [], [bench.signal("heated", "", tc.words)]))) == tc.want
 }
 
 test_silent[name] if {

@@ -33,7 +33,7 @@ findings contains found if {
 	not facts.has_key(item, data.temperature.grade_keys)
 	grade := window.grades[0]
 	severity := _severity(grade)
-	found := finding.at_with(line, ["material", "install"], _message(item, window, grade), {"severity": severity})
+	found := finding.at_with(line, ["material", "tag", "install"], _message(item, window, grade), {"severity": severity})
 }
 
 _is_graded(_, window) if {

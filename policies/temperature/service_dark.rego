@@ -33,26 +33,31 @@ findings contains found if {
 	need := _need(line, item)
 	have := _have(line, item)
 	have.c < need.c - data.temperature.service.tolerance_k
-	found := finding.at_with(line, ["material", _slot(line, need), "service_max"], _message(item, need, have), {
+	found := finding.at_with(line, ["material", "tag", need.told.slot, "service_max"], _message(item, need, have), {
 		"severity": _severity(need, have),
 		"related": array.concat(_note(need), _data(have)),
 	})
 }
 
 # The notes' own figure comes first; what it asks of the row must be said in the row.
-_need(line, item) := {"c": measure.low(limit), "from": "notes", "limit": limit, "text": text} if {
-	all := [{"limit": l, "text": cover} |
-		some l in limits.limits_for("service_c", line, item.keys, line.role)
-		every signal in _when(l) { facts.said(line, signal) }
+_need(line, item) := {"c": measure.low(limit), "from": "notes", "limit": limit, "told": best.told} if {
+	seen := _seen(line)
+	all := [{"limit": l, "told": cover} |
+		some l in limits.limits_for("service_c", seen, item.keys, line.role)
 		cover := _cover(line, l)
+		every signal in _when(l) { facts.said(seen, signal) }
 	]
 	top := max([measure.low(one.limit) | some one in all])
 	best := [one | some one in all; measure.low(one.limit) == top][0]
 	limit := best.limit
-	text := best.text
-} else := {"c": data.temperature.service.usual_c, "from": "usual", "limit": {}, "text": hot_cover.dark(line)[0]} if {
+} else := {"c": data.temperature.service.usual_c, "from": "usual", "limit": {}, "told": hot_cover.dark(line)[0]} if {
 	hot_cover.is_direct(line)
 }
+
+# The color may be told by the metal's own data and not by the row.
+_seen(line) := object.union(line, {"signals": array.concat(line.signals, [{"id": "dark_color", "no": false}])}) if {
+	hot_cover.dark(line)
+} else := line
 
 _when(limit) := [] if limit.when == null
 
@@ -79,21 +84,15 @@ _severity(need, have) := "error" if {
 	have.is_stated
 } else := "warning"
 
-_slot(line, need) := [slot |
-	some slot in array.concat(data.temperature.service.over, ["place", "layers"])
-	line.texts[slot] == need.text
-][0]
-
-default _slot(_, _) := "touches"
-
 _message(item, need, have) := naming.say("%s lies under %s%s; %s", [
 	naming.plain(item),
-	words.quoted(need.text),
-	_serves(have),
+	words.quoted(need.told.text),
+	_serves(need, have),
 	_asks(need, have),
 ])
 
-_serves(have) := sprintf(" and serves to %s", [degrees.write(have.c, degrees.of_figure(have.found.figure))]) if {
+# Both figures are written in the same unit, that of the note.
+_serves(need, have) := sprintf(" and serves to %s", [degrees.write(have.c, _like(need, have))]) if {
 	have.is_stated
 } else := " and no service temperature is given for it"
 

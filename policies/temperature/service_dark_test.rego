@@ -58,10 +58,14 @@ test_at_the_limit[name] if {
 
 test_dark_by_its_own_data if {
 	cap := object.union(base.own(base.aluminum), {"text": "A-1 coping", "product": "A-1"})
-	line := {"items": [bench.own, object.union(cap, {"polarity": "yes"})], "texts": {"touches": "A-1 coping"}}
+	named := object.union(cap, {"polarity": "yes", "clause": "A-1 coping above, laid tight"})
+	line := {"items": [bench.own, named], "signals": [bench.signal("laid_direct", "touches", "laid tight")]}
 	black := base.product("A-1", {"signals": [base.said("dark_color", "black anodized")]})
-	doc := bench.document([bench.sheet(line)], [_serves(70, "70"), black], [])
-	count(service_dark.findings) == 1 with input as doc
+	doc := bench.with_notes(bench.document([bench.sheet(line)], [_serves(70, "70"), black], []), [_note], [])
+	some f in service_dark.findings with input as doc
+	f.severity == "error"
+	f.cells == ["C12", "G12"]
+	contains(f.message, `under "A-1 coping above, laid tight" and serves to 70 °C`)
 }
 
 test_words[name] if {

@@ -37,7 +37,7 @@ findings contains found if {
 		have.usual,
 		words.quoted(hot.text),
 	])
-	found := finding.at_with(line, ["material", hot.slot, "service_max"], message, {
+	found := finding.at_with(line, ["material", "tag", hot.slot, "service_max"], message, {
 		"severity": have.severity,
 		"related": have.related,
 	})
