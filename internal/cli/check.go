@@ -38,7 +38,7 @@ It ends with 0 if nothing is at or above the chosen severity, 1 if something is,
 and 2 if a file could not be read; the findings of the others are still listed.`,
 		Example: `  abut check schedule.xlsx
   abut check --format markdown project/ -o report.sarif`,
-		Args: cobra.MinimumNArgs(1),
+		Args: needs(0, "the name of a workbook or folder"),
 		RunE: func(c *cobra.Command, args []string) error {
 			o.Paths = args
 			return runCheck(c.Context(), o, s)

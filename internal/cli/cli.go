@@ -5,6 +5,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 )
@@ -34,9 +35,20 @@ func Main(ctx context.Context, args []string, s Streams) int {
 	case errors.Is(err, errFindings):
 		return exitFindings
 	case !errors.Is(err, errReported):
-		fmt.Fprintln(s.Err, "abut:", err)
+		fmt.Fprintln(s.Err, "abut:", strings.Join(strings.Fields(err.Error()), " ")) // one line, whatever the library wrote
 	}
 	return exitFailed
+}
+
+// needs wants arguments, at most so many (0: any number), and says in plain
+// words what is missing.
+func needs(most int, what string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		if len(args) == 0 || most > 0 && len(args) > most {
+			return fmt.Errorf("%s needs %s; `abut %s --help` tells more", cmd.Name(), what, cmd.Name())
+		}
+		return nil
+	}
 }
 
 func newRoot(s Streams) *cobra.Command {

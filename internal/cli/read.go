@@ -16,7 +16,7 @@ func newRead(s Streams) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "read FILE",
 		Short: "Print how a workbook is read: the JSON document, or with --why a page in plain words",
-		Args:  cobra.ExactArgs(1),
+		Args:  needs(1, "the name of one workbook"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			p, err := flags.open()
 			if err != nil {
