@@ -22,7 +22,7 @@ type group struct {
 	begins      bool // a clause
 }
 
-// literal is a family by its own words, which hold so many terms.
+// literal is a family by its own words, which hold so many phrases.
 type literal struct{ family, terms int }
 
 // said keeps the words of a term for the explanation.
@@ -198,6 +198,7 @@ func (v *Vocabulary) sayTerm(g *group, t int) {
 // sayInner adds the terms of shorter phrases inside a family's own words, so
 // that words beside it can still make it another family.
 func (v *Vocabulary) sayInner(g *group, toks []token, h hit) {
+	phrases := 0
 	for i := h.first; i <= h.last; {
 		to := h.last + 1
 		if i == h.first {
@@ -219,9 +220,10 @@ func (v *Vocabulary) sayInner(g *group, toks []token, h hit) {
 			}
 		}
 		i += n
+		phrases++
 	}
 	for i := range g.lits {
-		g.lits[i].terms = max(1, len(g.order))
+		g.lits[i].terms = max(1, phrases)
 	}
 }
 

@@ -17,6 +17,7 @@ const (
 	perPart    = 10
 	stuffBonus = 1 // what it is made of says more than its form
 	impliedOff = 1 // a term that is only implied weighs a little less
+	genericOff = 5 // a family that leaves the chemistry open gives way
 	litBonus   = 4 // the family's own words beat the same count of terms
 	maxLit     = 4
 )
@@ -29,6 +30,9 @@ func (v *Vocabulary) resolve(g *group) result {
 	consider := func(r result, fits bool) {
 		if slices.Contains(g.bars, r.family) {
 			return
+		}
+		if v.families[r.family].generic {
+			r.score -= genericOff
 		}
 		if r.beats(any, v) {
 			any = r
