@@ -12,7 +12,7 @@
 #   remedy: Put more insulation outside, a tighter layer inside or a more open one outside, and compute again.
 #   source: ISO 13788 (monthly sum; no air leakage, rain or storage)
 #   basis: source-read
-#   example: "at the sheathing of W4, 310 g/m² are left after a year"
+#   example: "W4: water gathers at the sheathing, and 310 g/m² are left after a year"
 package vapor.never_dries
 
 import data.lib.finding
@@ -22,9 +22,9 @@ findings contains finding.at_with(one.line, ["material", "tag"], message, {"seve
 	some one in gathered.all
 	one.dries == false
 	one.left >= data.vapor.amounts.left_g_m2
-	message := sprintf("at %s of %s water gathers in winter and %d g/m² are left after a year", [
-		one.where,
+	message := sprintf("%s: water gathers %s in winter, and %d g/m² are left after a year", [
 		one.name,
+		one.where,
 		round(one.left),
 	])
 }

@@ -11,7 +11,7 @@ _result(peak, left, dries) := {
 	"peak_g_m2": peak,
 	"left_g_m2": left,
 	"dries_out": dries,
-	"planes": [{"inner": 1, "outer": 2, "text": "the sheathing", "peak_g_m2": peak}],
+	"planes": [{"inner": 1, "outer": 2, "text": "between batt and sheathing", "peak_g_m2": peak}],
 }
 
 _doc(layers, result) := wall.document([wall.profile(layers, wall.cold, result)], {})
@@ -24,7 +24,7 @@ test_fires_in_full if {
 		"line": "W!38",
 		"cells": ["C38", "L38"],
 		"severity": "error",
-		"message": "at the sheathing of W5 water gathers in winter and 310 g/m² are left after a year",
+		"message": "W5: water gathers between batt and sheathing in winter, and 310 g/m² are left after a year",
 	}}
 }
 

@@ -20,11 +20,11 @@ import data.lib.gathered
 findings contains finding.at(one.line, ["material", "tag"], message) if {
 	some one in gathered.all
 	one.dries == true
-	one.peak > 0
-	message := sprintf("at %s of %s up to %d g/m² of water gather in winter and dry within the year%s", [
-		one.where,
+	one.peak >= data.vapor.amounts.told_g_m2
+	message := sprintf("%s: up to %d g/m² of water gather %s in winter and dry within the year%s", [
 		one.name,
 		round(one.peak),
+		one.where,
 		_runs(one),
 	])
 }

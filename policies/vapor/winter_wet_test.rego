@@ -9,7 +9,7 @@ _found(peak, dries) := found if {
 		"peak_g_m2": peak,
 		"left_g_m2": 0,
 		"dries_out": dries,
-		"planes": [{"inner": 1, "outer": 2, "text": "the sheathing", "peak_g_m2": peak}],
+		"planes": [{"inner": 1, "outer": 2, "text": "between batt and sheathing", "peak_g_m2": peak}],
 	}
 	layers := [wall.gypsum, wall.batt, wall.sheathing, wall.open_sheet]
 	found := winter_wet.findings with input as wall.document([wall.profile(layers, wall.cold, result)], {})
@@ -19,7 +19,7 @@ test_fires_in_full if {
 	_found(60.2, true) == {{
 		"line": "W!38",
 		"cells": ["C38", "L38"],
-		"message": "at the sheathing of W5 up to 60 g/m² of water gather in winter and dry within the year",
+		"message": "W5: up to 60 g/m² of water gather between batt and sheathing in winter and dry within the year",
 	}}
 }
 
@@ -30,6 +30,8 @@ test_much_runs_off if {
 
 test_silent if {
 	count(_found(0, true)) == 0
+	count(_found(9, true)) == 0
+	count(_found(10, true)) == 1
 	count(_found(60, false)) == 0
 }
 
