@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 
 	"abut/internal/document"
 	"abut/internal/engine"
@@ -40,9 +41,9 @@ func Brought(c *document.Comparison, specified, submitted *document.Document, be
 			continue
 		}
 		causes := b.causes(f)
-		// What is only about reading counts where the swap brings it, and not
-		// where the swap was told at the same cell.
-		if f.Topic == "data" && (len(causes) == 0 || told[cellKey(f)]) {
+		// What is about the data itself counts where a swap brings it and is
+		// not told at the same cell.
+		if f.Topic == "data" && (f.Severity == "note" || len(causes) == 0 || told[cellKey(f)]) {
 			continue
 		}
 		f.Related = append(slices.Clone(f.Related), causes...)
@@ -210,11 +211,19 @@ func swapsAt(p document.Pair, at row, cells []string) []engine.Related {
 }
 
 func because(at row, s document.Swap) engine.Related {
-	what := fmt.Sprintf("brought by the swap: %s in place of %s", s.Now.Text, s.Was.Text)
+	what := fmt.Sprintf("brought by the swap: %s in place of %s", called(s.Now), called(s.Was))
 	if s.Same {
 		what = "brought by the data offered for " + s.Now.Text
 	}
 	return engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(s.Now.At.Cell), What: what}
+}
+
+// called quotes what is no product's name: the words of a cell may break off.
+func called(o document.Offer) string {
+	if o.Tag != "" || o.Data {
+		return o.Text
+	}
+	return strconv.Quote(o.Text)
 }
 
 func changesAt(p document.Pair, at row, cells []string) []engine.Related {

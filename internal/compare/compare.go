@@ -33,6 +33,7 @@ type settings struct {
 	Figures     map[string]string  `json:"figures"` // kind -> the bound that counts
 	Changes     []string           `json:"changes"` // slots whose changes are told
 	Slots       []string           `json:"slots"`   // slots whose materials are compared
+	Liquids     []string           `json:"liquids"` // classes and slots of what goes on wet
 }
 
 // Comparer compares documents. It is safe for concurrent use.

@@ -40,8 +40,9 @@ func without(list, other []*schedule.Item) []*schedule.Item {
 type replaced struct{ was, now *schedule.Item }
 
 // replacements pairs what is gone with what was added: first the same class in
-// the same column, then the same class, then what is alone in its column.
-func replacements(gone, added []*schedule.Item) []replaced {
+// the same column, then the same class, then what is the only liquid, or the
+// only solid, in its column.
+func (c *Comparer) replacements(gone, added []*schedule.Item) []replaced {
 	var out []replaced
 	used := map[*schedule.Item]bool{}
 	pass := func(fits func(a, b *schedule.Item) bool) {
@@ -58,12 +59,20 @@ func replacements(gone, added []*schedule.Item) []replaced {
 	pass(func(a, b *schedule.Item) bool { return a.Slot == b.Slot && sameClass(a, b) })
 	pass(sameClass)
 	pass(func(a, b *schedule.Item) bool {
-		return a.Slot == b.Slot && alone(a, gone) && alone(b, added)
+		return a.Slot == b.Slot && c.liquid(a) == c.liquid(b) && c.alone(a, gone) && c.alone(b, added)
 	})
 	return out
 }
 
-// alone: no other item of the list stands in the same column.
-func alone(it *schedule.Item, list []*schedule.Item) bool {
-	return !slices.ContainsFunc(list, func(o *schedule.Item) bool { return o != it && o.Slot == it.Slot })
+// alone: nothing else of the list that is liquid, or solid, as this is, stands
+// in its column.
+func (c *Comparer) alone(it *schedule.Item, list []*schedule.Item) bool {
+	return !slices.ContainsFunc(list, func(o *schedule.Item) bool {
+		return o != it && o.Slot == it.Slot && c.liquid(o) == c.liquid(it)
+	})
+}
+
+// liquid also holds for what stands in a column of liquids and is not known.
+func (c *Comparer) liquid(it *schedule.Item) bool {
+	return slices.Contains(c.set.Liquids, or(it.Class, it.Slot))
 }

@@ -74,9 +74,9 @@ func (c *Comparer) Log(submitted *document.Document, findings []engine.Finding) 
 
 func named(o document.Offer) string {
 	if o.Name == "" || strings.EqualFold(o.Name, o.Text) {
-		return o.Text
+		return called(o)
 	}
-	return o.Text + " (" + o.Name + ")"
+	return called(o) + " (" + o.Name + ")"
 }
 
 func lineName(mark string, at row) string {

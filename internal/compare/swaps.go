@@ -20,7 +20,7 @@ func (c *Comparer) swaps(was, now *side, old, offered *schedule.Line) []document
 		}
 	}
 	gone, new := difference(c.telling(around(old, c.set)), c.telling(around(offered, c.set)))
-	for _, r := range replacements(gone, new) {
+	for _, r := range c.replacements(gone, new) {
 		out = append(out, c.swap(was, now, old, offered, r.was, r.now))
 	}
 	return out

@@ -1,8 +1,8 @@
 # METADATA
 # title: Not in the product data
 # description: |
-#   A product is offered that the product data of the submittal does not hold, so that nothing can be compared. Only where
-#   the specified product has data; words that name a kind of material instead of a product are not meant.
+#   A product is offered that the product data of the submittal does not hold, so that nothing can be compared. Only
+#   where the specified product has data; words that name a kind of material instead of a product are not meant.
 # custom:
 #   id: substitution-no-data
 #   topic: substitution

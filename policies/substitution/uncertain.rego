@@ -1,8 +1,8 @@
 # METADATA
 # title: Match uncertain
 # description: |
-#   The submitted row was matched to a specified one, but not beyond doubt: the two are little alike, or another row fits
-#   almost as well. What is said of this row rests on that match.
+#   The submitted row was matched to a specified one, but not beyond doubt: the two are little alike, or another row
+#   fits almost as well. What is said of this row rests on that match.
 # custom:
 #   id: substitution-uncertain
 #   topic: substitution

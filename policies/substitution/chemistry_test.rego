@@ -1,0 +1,26 @@
+package substitution.chemistry_test
+
+import data.lib.swap_test
+import data.substitution.chemistry
+
+_found(was, now, more) := found if {
+	found := chemistry.findings with input as swap_test.document([swap_test.a_swap(was, now, more)])
+}
+
+test_butyl_for_asphalt if {
+	some f in _found(swap_test.asphaltic, swap_test.butyl, {})
+	f.message == concat("", [
+		"ZB-1 is butyl, FM-1 is asphaltic: ",
+		"primer, sealants and neighbors of this row were chosen for the other",
+	])
+}
+
+test_same_stuff_is_silent if count(_found(swap_test.asphaltic, swap_test.other_asphaltic, {})) == 0
+
+test_unknown_stuff_is_silent if {
+	unknown := swap_test.offer("QQ", ["mystery"], {})
+	count(_found(swap_test.asphaltic, unknown, {})) == 0
+}
+
+# A sealant of another stuff is the business of the contact rules.
+test_other_column_is_silent if count(_found(swap_test.asphaltic, swap_test.butyl, {"slot": "touches"})) == 0

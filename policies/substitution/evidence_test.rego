@@ -1,0 +1,46 @@
+package substitution.evidence_test
+
+import data.lib.bench_test
+import data.lib.swap_test
+import data.substitution.evidence
+
+_air := swap_test.figure(0.003, "0.003", "L/(s·m²)")
+
+# Products of the submittal that tell an air figure, or not.
+_found(was, now, figures, told) := found if {
+	one := swap_test.a_swap(
+		object.union(swap_test.asphaltic, {"texts": was}),
+		object.union(swap_test.other_asphaltic, {"texts": now}),
+		{"figures": figures},
+	)
+	document := object.union(swap_test.document([one]), {"products": [bench_test.product("FM-9", {"figures": told})]})
+	found := evidence.findings with input as document
+}
+
+_missing := [swap_test.compared("air_lsm2", _air, swap_test.blank, "missing")]
+
+test_report_to_follow if {
+	some f in _found({"report": "enclosed"}, {"report": "to follow"}, [], {})
+	f.severity == "warning"
+	f.message == "ZM-1 in place of FM-1: its test report is \"to follow\""
+}
+
+test_report_of_both_to_follow_is_silent if {
+	count(_found({"report": "to follow"}, {"report": "to follow"}, [], {})) == 0
+}
+
+test_other_test if {
+	some f in _found({"air_test": "ASTM E2178"}, {"air_test": "ASTM E283"}, [], {})
+	f.message == "ZM-1 in place of FM-1: ASTM E283 tests windows, doors and curtain walls"
+}
+
+test_figure_missing if {
+	some f in _found({}, {}, _missing, {"air_lsm2": _air})
+	f.severity == "warning"
+	f.message == "ZM-1 in place of FM-1: its data gives no air permeance"
+}
+
+# The data of the submittal tells no air figure of any product: that is its form.
+test_figure_that_no_product_has_is_silent if count(_found({}, {}, _missing, {})) == 0
+
+test_enclosed_is_silent if count(_found({"report": "enclosed"}, {"report": "attached"}, [], {})) == 0

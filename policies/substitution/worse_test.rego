@@ -1,0 +1,156 @@
+package substitution.worse_test
+
+import data.lib.bench_test
+import data.lib.swap_test
+import data.substitution.worse
+
+_thin := swap_test.compared(
+	"thickness_mm",
+	swap_test.figure(1.016, "40 mil", "mil"),
+	swap_test.figure(0.8, "0.8 mm", "mm"),
+	"lower",
+)
+
+_found(figures) := found if {
+	found := worse.findings with input as swap_test.document([swap_test.of_figures(figures)])
+}
+
+_severity(figures) := [f.severity | some f in _found(figures)]
+
+# On W!12 with more said of the line.
+_on(line, figures) := [f.severity |
+	document := object.union(swap_test.document([swap_test.of_figures(figures)]), line)
+	found := worse.findings with input as document
+	some f in found
+]
+
+test_thinner if {
+	_found([_thin]) == {{
+		"line": "W!12",
+		"cells": ["D12"],
+		"message": "ZM-1 in place of FM-1: thickness 0.8 mm instead of 40 mil",
+		"severity": "warning",
+		"related": [{"at": {"sheet": "S", "row": 30}, "cells": [], "what": "specified in spec.xlsx: FM-1"}],
+	}}
+}
+
+test_two_losses_are_one_finding if {
+	hotter := swap_test.compared(
+		"service_max_c",
+		swap_test.figure(116, "240 °F", "°F"),
+		swap_test.figure(70, "158 °F", "°F"),
+		"lower",
+	)
+	some f in _found([_thin, hotter])
+	f.message == concat("", [
+		"ZM-1 in place of FM-1: thickness 0.8 mm instead of 40 mil and ",
+		"service temperature 158 °F instead of 240 °F",
+	])
+}
+
+test_equal_is_silent if count(_found([object.union(_thin, {"order": "equal"})])) == 0
+
+test_thicker_is_silent if count(_found([object.union(_thin, {"order": "higher"})])) == 0
+
+test_missing_is_silent if count(_found([object.union(_thin, {"now": swap_test.blank, "order": "missing"})])) == 0
+
+test_struck_line_is_silent if {
+	found := worse.findings with input as swap_test.struck([swap_test.of_figures([_thin])])
+	count(found) == 0
+}
+
+test_little_thinner_is_a_note if {
+	_severity([swap_test.compared(
+		"thickness_mm",
+		swap_test.figure(1.143, "45 mil", "mil"),
+		swap_test.figure(1.0922, "43 mil", "mil"),
+		"lower",
+	)]) == ["note"]
+}
+
+_air(was, now) := swap_test.compared(
+	"air_lsm2",
+	swap_test.figure(was, "was", "L/(s·m²)"),
+	swap_test.figure(now, "now", "L/(s·m²)"),
+	"higher",
+)
+
+test_leaky if _severity([_air(0.008, 0.06)]) == ["warning"]
+
+test_leakier_within_the_usual_limit_is_a_note if _severity([_air(0.003, 0.02)]) == ["note"]
+
+_vapor(was, now, order) := swap_test.compared(
+	"vapor_ng",
+	swap_test.figure(was, "was", "ng"),
+	swap_test.figure(now, "now", "ng"),
+	order,
+)
+
+test_barrier_made_open if _severity([_vapor(2.86, 572, "higher")]) == ["warning"]
+
+test_permeable_sheet_made_tight if _severity([_vapor(1030, 57, "lower")]) == ["warning"]
+
+test_permeable_sheet_made_more_open_is_silent if count(_found([_vapor(1030, 1250, "higher")])) == 0
+
+test_barrier_made_tighter_is_silent if count(_found([_vapor(5.1, 0.6, "lower")])) == 0
+
+test_class_crossed_by_a_hair_is_silent if count(_found([_vapor(5.15, 6.3, "higher")])) == 0
+
+_days(now) := swap_test.compared(
+	"exposure_days",
+	swap_test.figure(75, "75", "day"),
+	swap_test.figure(now, "30", "day"),
+	"lower",
+)
+
+test_fewer_days_with_no_plan if {
+	some f in _found([_days(30)])
+	f.severity == "warning"
+	f.message == "ZM-1 in place of FM-1: days open to the sun 30 days instead of 75 days"
+}
+
+_planned(days) := {"lines": [bench_test.line("W!12", 12, {"spans": {"bare_days": {"last": days}}})]}
+
+test_fewer_days_than_planned if _on(_planned(31), [_days(30)]) == ["warning"]
+
+test_fewer_days_that_just_fit_are_a_note if _on(_planned(30), [_days(30)]) == ["note"]
+
+_cold := swap_test.compared(
+	"apply_min_c",
+	swap_test.figure(-7, "20 °F", "°F"),
+	swap_test.figure(4, "40 °F", "°F"),
+	"higher",
+)
+
+_season(share) := {"windows": [{
+	"line": "W!12",
+	"checks": [{"text": "ZM-1", "bound": "apply_min_c", "share_below": share}],
+}]}
+
+test_warmer_limit_with_no_dates if _severity([_cold]) == ["warning"]
+
+test_warmer_limit_in_winter if _on(_season(0.8), [_cold]) == ["warning"]
+
+test_warmer_limit_in_summer_is_a_note if _on(_season(0), [_cold]) == ["note"]
+
+_solvent := swap_test.compared(
+	"voc_gl",
+	swap_test.figure(40, "40 g/L", "g/L"),
+	swap_test.figure(310, "310 g/L", "g/L"),
+	"higher",
+)
+
+_limit(most) := {"project": {"signals": [], "limits": [{
+	"kind": "voc_gl",
+	"min": null,
+	"max": most,
+	"roles": [],
+	"keys": [],
+	"scope": "",
+	"when": [],
+	"text": "VOC",
+}]}}
+
+test_more_voc_than_the_notes_allow if _on(_limit(250), [_solvent]) == ["warning"]
+
+test_more_voc_within_the_notes_is_a_note if _on(_limit(350), [_solvent]) == ["note"]
