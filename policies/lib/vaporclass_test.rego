@@ -27,7 +27,8 @@ test_figure_beats_traits if {
 test_usual_figures[family] if {
 	some family, class in {
 		"polyethylene-sheet": "I",
-		"mineral-wool": "none",
+		"housewrap-polyolefin": "none",
+		"mineral-wool": "",
 		"rubberized-asphalt-membrane": "I",
 		"no-such-family": "",
 	}
