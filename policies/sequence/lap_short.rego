@@ -43,15 +43,24 @@ findings contains found if {
 	})
 }
 
-_need(line, item) := {"mm": mm, "says": says, "like": limit, "severity": "error", "related": [note]} if {
-	limit := limits.highest_min(limits.limits_for("lap_mm", line, item.keys, line.role))
-	mm := limit.min
-	says := "the notes ask for"
-	note := finding.related_address(limit.at, limit.text)
+_need(line, item) := need if {
+	stated := array.concat(_noted(line, item), _of_product(item))
+	top := max([s.mm | some s in stated])
+	need := [s | some s in stated; s.mm == top][0]
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
 	sheet.chemistry(item) != ""
 	usual := _usual(line)
 }
+
+_noted(line, item) := [{"mm": l.min, "says": "the notes ask for", "like": l, "severity": "error", "related": [note]} |
+	l := limits.highest_min(limits.limits_for("lap_mm", line, item.keys, line.role))
+	note := finding.related_address(l.at, l.text)
+]
+
+_of_product(item) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
+	lap := facts.product_of(item).figures.lap_mm
+	lap.min > 0
+]
 
 _usual(line) := {"mm": data.sequence.lap.through_wall_mm, "says": says, "severity": severity} if {
 	_is_through_wall(line)

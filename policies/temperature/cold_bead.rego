@@ -18,6 +18,7 @@ package temperature.cold_bead
 import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
 
@@ -28,9 +29,9 @@ findings contains found if {
 	check.share_below >= data.temperature.cold.bead_share
 	not odds.sheet(line, window)
 	not odds.primer(line, window)
-	found := finding.at_with(line, odds.slots(line, [check]), _message(line, window, check), {
+	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(check),
-		"related": odds.related(line, [check]),
+		"related": forecast.related(line, [check]),
 	})
 }
 
@@ -39,10 +40,10 @@ _severity(check) := "warning" if check.stated
 _severity(check) := "note" if not check.stated
 
 _message(line, window, check) := naming.say("%s goes on from %s%s, but %s", [
-	odds.name(check),
+	forecast.name(check),
 	limit,
 	_usual(check),
-	odds.how(line, window, check, limit),
+	forecast.how(line, window, check, limit),
 ]) if {
 	limit := degrees.write(check.limit_c, degrees.like(line, check))
 }

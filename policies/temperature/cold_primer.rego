@@ -20,6 +20,7 @@ package temperature.cold_primer
 import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
 import data.lib.words
@@ -29,17 +30,17 @@ findings contains found if {
 	line := facts.lines_by_id[window.line]
 	told := odds.primer(line, window)
 	not odds.sheet(line, window)
-	found := finding.at_with(line, odds.slots(line, [told.check]), _message(line, window, told.check), {
+	found := finding.at_with(line, forecast.slots(line, [told.check]), _message(line, window, told.check), {
 		"severity": told.level,
-		"related": odds.related(line, [told.check]),
+		"related": forecast.related(line, [told.check]),
 		"keys": {"share_below": told.check.share_below, "limit_c": told.check.limit_c},
 	})
 }
 
 _message(line, window, check) := naming.say("%s goes on from %s, but %s%s%s", [
-	odds.primer_name(check),
+	forecast.primer_name(check),
 	limit,
-	odds.how(line, window, check, limit),
+	forecast.how(line, window, check, limit),
 	_frost(window, check),
 	_sheet(line, window, like),
 ]) if {
@@ -53,7 +54,7 @@ _frost(window, check) := sprintf(", and %s of nights freeze it", [words.percent(
 } else := ""
 
 _sheet(_, window, like) := sprintf(" (%s itself goes on from %s)", [
-	odds.name(sheets[0]),
+	forecast.name(sheets[0]),
 	degrees.write(sheets[0].limit_c, like),
 ]) if {
 	sheets := [c |

@@ -22,6 +22,7 @@ package temperature.cold_sheet
 import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
 
@@ -30,9 +31,9 @@ findings contains found if {
 	line := facts.lines_by_id[window.line]
 	told := odds.sheet(line, window)
 	checks := array.concat([told.check], _primer(line, window))
-	found := finding.at_with(line, odds.slots(line, checks), _message(line, window, checks), {
+	found := finding.at_with(line, forecast.slots(line, checks), _message(line, window, checks), {
 		"severity": _severity(line, window, told),
-		"related": odds.related(line, checks),
+		"related": forecast.related(line, checks),
 		"keys": {"share_below": told.check.share_below, "limit_c": told.check.limit_c},
 	})
 }
@@ -46,11 +47,11 @@ _severity(line, window, told) := "error" if {
 } else := told.level
 
 _message(line, window, checks) := naming.say("%s goes on from %s%s, but %s%s", [
-	odds.name(check),
+	forecast.name(check),
 	limit,
 	_and_primer(line, checks),
-	odds.how(line, window, check, limit),
-	odds.suits(window, check, like),
+	forecast.how(line, window, check, limit),
+	forecast.suits(window, check, like),
 ]) if {
 	check := checks[0]
 	like := degrees.like(line, check)
@@ -58,7 +59,7 @@ _message(line, window, checks) := naming.say("%s goes on from %s%s, but %s%s", [
 }
 
 _and_primer(line, checks) := sprintf(" and %s from %s", [
-	odds.primer_name(checks[1]),
+	forecast.primer_name(checks[1]),
 	degrees.write(checks[1].limit_c, degrees.like(line, checks[1])),
 ]) if {
 	count(checks) > 1

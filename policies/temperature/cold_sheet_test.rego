@@ -19,7 +19,8 @@ test_whole_finding if {
 		"cells": ["C12", "K12", "P12"],
 		"message": concat(" ", [
 			"AB-1 goes on from 40 °F, but on 19 Jan 2027 in Milwaukee the air is below 40 °F in 90% of working hours;",
-			"the extra-low-temperature grade (from 0 °F) would suit",
+			"the low-temperature grade (from 20 °F) would do in 62% of them, the extra-low-temperature grade (from 0 °F)",
+			"would suit",
 		]),
 		"severity": "error",
 		"related": [],
@@ -31,7 +32,8 @@ test_one_finding_names_both if {
 	found := _found([_january, _primer], {})
 	{f.message | some f in found} == {concat(" ", [
 		"AB-1 goes on from 40 °F and primer PR-2 from 40 °F, but on 19 Jan 2027 in Milwaukee the air is below 40 °F in",
-		"90% of working hours; the extra-low-temperature grade (from 0 °F) would suit",
+		"90% of working hours; the low-temperature grade (from 20 °F) would do in 62% of them, the",
+		"extra-low-temperature grade (from 0 °F) would suit",
 	])}
 	{f.cells | some f in found} == {["C12", "F12", "K12", "P12"]}
 }
@@ -139,6 +141,16 @@ test_product_data_is_named if {
 	some f in _of(doc)
 	f.cells == ["C12", "K12", "P12"]
 	f.related == [{"product": "FM-1", "cells": ["D4"], "what": "its data: from 40 °F"}]
+}
+
+test_the_mildest_grade_suits if {
+	grades := [
+		bench.grade("standard", "standard grade", 4.44, "40 F", 0.6, 0.3),
+		bench.grade("low-temperature", "low-temperature grade", -6.67, "20 F", 0.1, 0.9),
+		bench.grade("extra-low", "extra-low-temperature grade", -17.78, "0 F", 0, 1),
+	]
+	some f in _of(bench.document([bench.sheet({})], [], [bench.window([_january], {"grades": grades})]))
+	endswith(f.message, "in 90% of working hours; the low-temperature grade (from 20 °F) would suit")
 }
 
 test_no_grade_suits if {

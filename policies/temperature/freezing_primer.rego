@@ -17,6 +17,7 @@ package temperature.freezing_primer
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
 import data.lib.words
@@ -28,7 +29,8 @@ findings contains found if {
 	not odds.is_heated(line)
 	check := _wet(line, window)[0]
 	not odds.primer(line, window)
-	found := finding.at_with(line, odds.slots(line, [check]), _message(window, check), {
+	not odds.sheet(line, window)
+	found := finding.at_with(line, forecast.slots(line, [check]), _message(window, check), {
 		"severity": _severity(line, window, check),
 	})
 }
@@ -55,8 +57,8 @@ _severity(line, window, check) := "warning" if {
 } else := "note"
 
 _message(window, check) := naming.say("%s must be dry before night: %s%s %s of nights are below freezing", [
-	odds.primer_name(check),
-	odds.when(window),
-	odds.where,
+	forecast.primer_name(check),
+	forecast.when(window),
+	forecast.where,
 	words.percent(window.night_frost),
 ])

@@ -38,6 +38,10 @@ test_at_the_limit if {
 	count(_found([_primer], [], 0.49)) == 0
 }
 
+test_told_with_a_cold_sheet if {
+	count(_found([_primer, bench.check("membrane", "FM-1", 10, "10 °C", 0.9, 0.1, {})], [], 0.71)) == 0
+}
+
 test_silent[name] if {
 	some name, tc in {
 		"solvent-borne": {"check": {"keys": ["solvent-borne"]}, "signals": []},

@@ -17,6 +17,7 @@ package temperature.grade_unsaid
 import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
 import data.lib.sheet
@@ -44,18 +45,16 @@ _is_graded(_, window) if {
 }
 
 _severity(grade) := "warning" if {
-	grade.share_below >= _band(grade).error
+	grade.share_below >= odds.band(grade).error
 	grade.days_usable <= data.temperature.cold.usable_days
 } else := "note" if {
-	grade.share_below >= _band(grade).warning
+	grade.share_below >= odds.band(grade).warning
 }
-
-_band(grade) := [band | some band in data.temperature.cold.bands; grade.limit_c > band.above_c][0]
 
 _message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, %s", [
 	naming.plain(item),
-	odds.when(window),
-	odds.where,
+	forecast.when(window),
+	forecast.where,
 	words.percent(grade.share_below),
 	degrees.write(grade.limit_c, grade.limit_text),
 	sprintf("where the %s stops", [grade.name]),

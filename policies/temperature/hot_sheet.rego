@@ -18,17 +18,17 @@ package temperature.hot_sheet
 import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
+import data.lib.forecast
 import data.lib.naming
-import data.lib.odds
 import data.lib.words
 
 findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
 	check := _hot(line, window)[0]
-	found := finding.at_with(line, array.concat(odds.slots(line, [check]), ["remark"]), _message(line, window, check), {
+	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(line, check),
-		"related": odds.related(line, [check]),
+		"related": forecast.related(line, [check]),
 		"keys": {"share_above": check.share_above, "limit_c": check.limit_c},
 	})
 }
@@ -66,10 +66,10 @@ _severity(line, check) := "error" if {
 } else := "warning"
 
 _message(line, window, check) := naming.say("%s goes on up to %s, but %s%s %s%s", [
-	odds.name(check),
+	forecast.name(check),
 	degrees.write(check.limit_c, like),
-	odds.when(window),
-	odds.where,
+	forecast.when(window),
+	forecast.where,
 	_air(window, check, like),
 	_sun(line, window, like),
 ]) if {

@@ -1,0 +1,107 @@
+# METADATA
+# title: Season odds in words
+# description: |
+#   How findings tell the odds of a window, the grade that would suit, and the cells and data that take part.
+package lib.forecast
+
+import data.lib.degrees
+import data.lib.facts
+import data.lib.finding
+import data.lib.odds
+import data.lib.words
+
+# how words the odds of a check: "on 19 Jan 2027 in Milwaukee the air is below that in 90% of working hours".
+how(line, window, check, that) := sprintf("%s%s the air is below %s in %s of working hours", [
+	when(window),
+	where,
+	that,
+	words.percent(check.share_below),
+]) if {
+	not odds.is_mid_day(line)
+} else := sprintf("%s%s only %s of days have four hours running at or above %s", [
+	when(window),
+	where,
+	words.percent(check.days_usable),
+	that,
+])
+
+# when is "on 19 Jan 2027" or "from 12 Jan to 23 Jan 2027".
+when(window) := sprintf("on %s", [words.date(window.from)]) if {
+	window.from == window.to
+} else := sprintf("from %s", [words.date_range(window.from, window.to)])
+
+# where is " in Milwaukee", or nothing.
+where := sprintf(" in %s", [place.text]) if {
+	place := input.project.place
+	place.text != ""
+	count(place.text) <= 40
+} else := sprintf(" in %s", [input.project.place.station]) if {
+	input.project.place.station != ""
+} else := ""
+
+# suits names the mildest usual grade for the window that is colder than the limit, "; the low-temperature grade (from
+# 20 °F) would suit", and before it the one that a crew can do with in the warm hours; or that only heat helps.
+suits(window, check, like) := sprintf("; %s", [concat(", ", grades)]) if {
+	grades := array.concat(_does(window, check, like), _best(window, check, like))
+	count(grades) > 0
+} else := "; no usual grade suits, it takes a heated enclosure" if {
+	count(window.grades) > 0
+} else := ""
+
+_best(window, check, like) := [sprintf("the %s (from %s) would suit", [g.name, degrees.write(g.limit_c, like)]) |
+	g := _colder(window, check, data.temperature.suits.share_below)[0]
+]
+
+_does(window, check, like) := [sprintf("the %s (from %s) would do in %s of them", [g.name, from, part]) |
+	g := [g | some g in _colder(window, check, 1); g.share_below < odds.band(g).warning][0]
+	g.share_below > data.temperature.suits.share_below
+	from := degrees.write(g.limit_c, like)
+	part := words.percent(1 - g.share_below)
+]
+
+_colder(window, check, most) := [g |
+	some g in window.grades
+	g.limit_c < check.limit_c
+	g.share_below <= most
+]
+
+# name is the row's own words for the material of a check.
+name(check) := trim_space(check.text) if {
+	count(check.text) <= 60
+	trim_space(check.text) != ""
+} else := check.product if {
+	check.product != ""
+} else := sprintf("%s …", [trim_space(substring(check.text, 0, 57))])
+
+# primer_name is the same, with the word primer.
+primer_name(check) := name(check) if {
+	regex.match(`(?i)\bprim`, name(check))
+} else := sprintf("primer %s", [name(check)])
+
+# slots are the cells of checks and of their materials in the row, of the words that were heard, the date and the
+# shelter.
+slots(line, checks) := array.concat(
+	[at.cell | some check in checks; some at in _places(line, check); _is_in(at, line)],
+	array.concat(
+		[s.at.cell | some s in line.signals; s.id in data.temperature.heard; _is_in(s.at, line)],
+		["install", "shelter"],
+	),
+)
+
+_places(line, check) := array.concat([check.at], [item.at | some item in line.items; item.id == check.item])
+
+_is_in(at, row) if {
+	at.sheet == row.sheet
+	at.row == row.row
+}
+
+# related points at the product data that states the limits.
+related(line, checks) := [finding.related_product(product, [check.at.cell], what) |
+	some check in checks
+	check.stated
+	product := facts.product_of(check)
+	_is_in(check.at, product)
+	what := sprintf("its data: %s %s", [_word[check.bound], degrees.write(check.limit_c, degrees.like(line, check))])
+]
+
+_word := {"apply_min_c": "from", "apply_max_c": "up to"}
