@@ -49,7 +49,7 @@ func (p projectFlags) open() (*project, error) {
 		return nil, err
 	}
 	out := &project{set: set, folders: slices.Concat(set.Policies, p.Policies)}
-	if out.tree, err = settings.Overlay(policies.FS, out.folders); err != nil {
+	if out.tree, err = engine.Overlay(policies.FS, out.folders); err != nil {
 		return nil, err
 	}
 	if out.builder, err = document.NewBuilder(out.tree); err != nil {

@@ -152,7 +152,7 @@ func TestLoadProblems(t *testing.T) {
 		"JSON":             {map[string]string{"sequence/x.json": "{\n\"a\": 1,\n}"}, "policies/sequence/x.json:3: invalid character"},
 		"JSON list":        {map[string]string{"sequence/x.json": "[]"}, "policies/sequence/x.json:1: json: cannot unmarshal array"},
 		"two JSON objects": {map[string]string{"sequence/x.json": "{} {}"}, "x.json: text after the end"},
-		"data twice":       {map[string]string{"sequence/x.json": `{"limits": {"lap_mm": 60}}`}, "policies/sequence/x.json: data.sequence.limits.lap_mm is given by another file too"},
+		"data twice":       {map[string]string{"sequence/x.json": `{"limits": {"lap_mm": 60}}`}, "policies/sequence/x.json:1: data.sequence.limits.lap_mm is given by another file too"},
 		"data hides rule":  {map[string]string{"sequence/x.json": `{"lap": {"findings": []}}`}, "conflicting"},
 	}
 	for name, tc := range tests {

@@ -38,6 +38,10 @@ func TestFolderProblems(t *testing.T) {
 		"broken data":       {"sequence/x.json", "{\n\"limits\": oops}", "/sequence/x.json:2: "},
 		"wrong shape":       {"sequence/x.json", `{"limits": {"lap_mm": "long"}}`, "data.sequence.limits.lap_mm is a number, not a text"},
 		"object to a list":  {"sequence/x.json", `{"limits": []}`, "data.sequence.limits is an object, not a list"},
+		"adds to no list":   {"sequence/x.json", `{"limits": {"verbs+": ["b"]}}`, "/sequence/x.json:1: data.sequence.limits.verbs+ adds a list to nothing"},
+		"adds no list":      {"sequence/x.json", "{\"limits\":\n{\"words+\": \"b\"}}", "/sequence/x.json:2: data.sequence.limits.words+ adds a text to a list"},
+		"adds another sort": {"sequence/x.json", `{"limits": {"words+": [1]}}`, "adds a number to a list of which each is a text"},
+		"asks the network":  {"sequence/x.rego", rename("sequence.x") + "\nx := http.send({\"method\": \"get\", \"url\": \"http://localhost\"})\n", "/sequence/x.rego:19: undefined function http.send"},
 		"hides findings":    {"sequence/x.json", `{"lap": {"findings": []}}`, "conflicting"},
 		"metadata is short": {"sequence/x.rego", "package sequence.x\n\nfindings contains \"x\"\n", "/sequence/x.rego:1: no metadata"},
 	}

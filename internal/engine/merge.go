@@ -7,6 +7,8 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"reflect"
+	"slices"
 	"strings"
 )
 
@@ -51,44 +53,108 @@ func decode(text []byte) (map[string]any, error) {
 	return content, nil
 }
 
-// mergeInto adds what src holds to dst: objects are merged, anything else is
-// replaced, but never an object by something else or the reverse.
-func mergeInto(dst, src map[string]any, l layer, file string) Problems {
-	return mergeAt("data", dst, src, l, file)
+// mergeInto adds the data of a file to dst: objects are merged, anything else
+// is replaced, but never an object by something else or the reverse. In a later
+// tree the key "words+" adds to the list "words" instead of replacing it.
+func mergeInto(dst map[string]any, s source, l layer) Problems {
+	return merger{layer: l, file: s}.merge(nil, dst, s.data)
 }
 
-func mergeAt(at string, dst, src map[string]any, l layer, file string) Problems {
+// merger puts the data of one file into a tree. Objects are copied, so that no
+// two trees share one.
+type merger struct {
+	layer layer
+	file  source
+}
+
+func (m merger) merge(at []string, dst, src map[string]any) Problems {
 	var problems Problems
 	for _, key := range sortedKeys(src) {
-		here := at + "." + key
-		old, exists := dst[key]
-		oldObject, oldIs := old.(map[string]any)
-		newObject, newIs := src[key].(map[string]any)
-		switch {
-		case !exists:
-			dst[key] = src[key]
-		case oldIs && newIs:
-			problems = append(problems, mergeAt(here, oldObject, newObject, l, file)...)
-		case l == sameLayer:
-			problems = append(problems, Problem{File: file, Message: here + " is given by another file too"})
-		case !sameShape(old, src[key]):
-			problems = append(problems, Problem{File: file, Message: fmt.Sprintf("%s is %s, not %s", here, shape(old), shape(src[key]))})
-		default:
-			dst[key] = src[key]
+		here := append(slices.Clone(at), key)
+		if name, more := strings.CutSuffix(key, "+"); more && m.layer == newLayer {
+			problems = append(problems, m.extend(here, dst, name, src[key])...)
+			continue
 		}
+		problems = append(problems, m.put(here, dst, src[key])...)
 	}
 	return problems
 }
 
+func (m merger) put(here []string, dst map[string]any, value any) Problems {
+	key := here[len(here)-1]
+	old, exists := dst[key]
+	object, isObject := value.(map[string]any)
+	if isObject && !exists {
+		old = map[string]any{}
+		dst[key] = old
+	}
+	oldObject, wasObject := old.(map[string]any)
+	switch {
+	case isObject && wasObject:
+		return m.merge(here, oldObject, object)
+	case exists && m.layer == sameLayer:
+		return m.problem(here, "is given by another file too")
+	case exists && !sameShape(old, value):
+		return m.problem(here, fmt.Sprintf("is %s, not %s", shape(old), shape(value)))
+	}
+	dst[key] = value
+	return nil
+}
+
+// extend adds to the list of that name what it does not hold yet.
+func (m merger) extend(here []string, dst map[string]any, name string, value any) Problems {
+	have, isList := dst[name].([]any)
+	more, areMore := value.([]any)
+	if !isList || !areMore {
+		return m.problem(here, fmt.Sprintf("adds %s to %s; it adds a list to a list", shape(value), shape(dst[name])))
+	}
+	all := slices.Clone(have)
+	for _, v := range more {
+		if len(have) > 0 && shape(v) != shape(have[0]) {
+			return m.problem(here, fmt.Sprintf("adds %s to a list of which each is %s", shape(v), shape(have[0])))
+		}
+		if !slices.ContainsFunc(all, func(w any) bool { return reflect.DeepEqual(v, w) }) {
+			all = append(all, v)
+		}
+	}
+	dst[name] = all
+	return nil
+}
+
+func (m merger) problem(here []string, words string) Problems {
+	return Problems{{
+		File: m.file.name, Line: m.file.lineOfKey(here),
+		Message: "data." + strings.Join(here, ".") + " " + words,
+	}}
+}
+
+// lineOfKey finds the line of a key of the data: each key of the path is
+// looked for behind the one before it. 0 if it is not found.
+func (s source) lineOfKey(keys []string) int {
+	if folder := path.Dir(s.path); folder != "." {
+		keys = keys[min(len(keys), 1+strings.Count(folder, "/")):]
+	}
+	at := 0
+	for _, key := range keys {
+		quoted, err := json.Marshal(key)
+		i := bytes.Index(s.text[at:], quoted)
+		if err != nil || i < 0 {
+			return 0
+		}
+		at += i + len(quoted)
+	}
+	return 1 + bytes.Count(s.text[:at], []byte("\n"))
+}
+
 // sameShape: null stands for "none" and fits everywhere but in place of an object.
 func sameShape(a, b any) bool {
-	return shape(a) == shape(b) || shape(b) == "null" && shape(a) != "an object" || shape(a) == "null"
+	return shape(a) == shape(b) || shape(b) == "nothing" && shape(a) != "an object" || shape(a) == "nothing"
 }
 
 func shape(v any) string {
 	switch v.(type) {
 	case nil:
-		return "null"
+		return "nothing"
 	case map[string]any:
 		return "an object"
 	case []any:

@@ -27,6 +27,7 @@ const builtIn = "policies"
 type tree struct {
 	modules map[string]*ast.Module
 	data    map[string]any
+	wanted  func(path string) bool
 }
 
 // source is one file of a tree: its name for messages, its path in the tree,
@@ -40,7 +41,11 @@ type source struct {
 }
 
 func readTree(opts Options) (*tree, error) {
-	t := &tree{modules: map[string]*ast.Module{}, data: map[string]any{}}
+	return readFiles(opts, func(p string) bool { return isPolicy(p) || isData(p) })
+}
+
+func readFiles(opts Options, wanted func(string) bool) (*tree, error) {
+	t := &tree{modules: map[string]*ast.Module{}, data: map[string]any{}, wanted: wanted}
 	if err := t.add(opts.Tree, builtIn, nil); err != nil {
 		return nil, err
 	}
@@ -64,7 +69,7 @@ func (t *tree) addFolder(folder string, replace []string) error {
 // add reads a tree over what is there already; g keeps what is there from
 // being changed, nil for the first tree.
 func (t *tree) add(files fs.FS, name string, g *guard) error {
-	sources, err := readSources(files, name)
+	sources, err := readSources(files, name, t.wanted)
 	if err != nil {
 		return err
 	}
@@ -87,12 +92,12 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 	maps.Copy(t.modules, modules)
 	own := map[string]any{}
 	for _, s := range sources {
-		problems = append(problems, mergeInto(own, s.data, sameLayer, s.name)...)
+		problems = append(problems, mergeInto(own, s, sameLayer)...)
 	}
-	if err := problems.asError(); err != nil {
-		return err
+	for _, s := range sources {
+		problems = append(problems, mergeInto(t.data, s, newLayer)...)
 	}
-	return mergeInto(t.data, own, newLayer, name).asError()
+	return problems.asError()
 }
 
 func (t *tree) packages() []string {
@@ -111,14 +116,14 @@ func (t *tree) drop(pkg string) {
 	}
 }
 
-func readSources(files fs.FS, name string) ([]source, error) {
+func readSources(files fs.FS, name string, wanted func(string) bool) ([]source, error) {
 	var sources []source
 	size := 0
 	err := fs.WalkDir(files, ".", func(p string, entry fs.DirEntry, err error) error {
 		if err != nil {
 			return fmt.Errorf("read policies %s: %w", path.Join(name, p), err)
 		}
-		if entry.IsDir() || !isPolicy(p) && !isData(p) {
+		if entry.IsDir() || !wanted(p) {
 			return nil
 		}
 		text, err := fs.ReadFile(files, p)
