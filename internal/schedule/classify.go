@@ -72,7 +72,7 @@ func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
 func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
 	for row := from; row <= s.MaxRow && telling < 40; row++ {
 		c, ok := s.At(row, col)
-		if !ok || c.Merged || r.words.isBlank(c.Value) {
+		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) {
 			continue
 		}
 		telling++
@@ -95,7 +95,7 @@ func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool
 
 func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if kind == "date" {
-		return c.Kind == workbook.Date || len(r.phrase.Dates(c.Value, phrase.MonthFirst, 0)) > 0
+		return c.Kind == workbook.Date || r.isDate(c.Value)
 	}
 	if c.Kind == workbook.Number {
 		return true
@@ -104,6 +104,20 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 		return false
 	}
 	return len(r.phrase.Quantities(c.Value, kind)) > 0 || startsWithDigit(c.Value)
+}
+
+// isDate holds for a text that is a date and little else, or hangs on one.
+func (r *reader) isDate(text string) bool {
+	said := 0
+	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, 0) {
+		switch d.State {
+		case "relative", "open":
+			return true
+		case "day", "span", "impossible":
+			said += d.End - d.Start
+		}
+	}
+	return said*2 >= len(strings.TrimSpace(text))
 }
 
 func startsWithDigit(s string) bool {

@@ -76,16 +76,21 @@ func (r *reader) sentences(text string) []string {
 // limitsIn finds the limits that one sentence states.
 func (r *reader) limitsIn(sentence string, at At) {
 	last := 0
-	for _, q := range r.phrase.Quantities(sentence, "") {
+	quantities := r.phrase.Quantities(sentence, "")
+	for i, q := range quantities {
 		if q.Start < last {
 			continue
+		}
+		next := len(sentence)
+		if i+1 < len(quantities) {
+			next = max(q.End, quantities[i+1].Start)
 		}
 		for _, rule := range r.limitRules.Figures {
 			if rule.Quantity != q.Kind || !r.fits(sentence, rule.Words, rule.Unless) {
 				continue
 			}
-			before := sentence[last:q.End]
-			r.sched.Project.Limits = append(r.sched.Project.Limits, r.limit(rule, q, sentence, before, at))
+			around := around{sentence, sentence[last:q.End], sentence[q.End:next]}
+			r.sched.Project.Limits = append(r.sched.Project.Limits, r.limit(rule, q, around, at))
 			break
 		}
 		last = q.End
@@ -96,6 +101,10 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 	}
 }
+
+// around are the words that a figure of a sentence stands among: all of them,
+// those since the figure before, and those up to the next.
+type around struct{ sentence, before, after string }
 
 func (r *reader) fits(sentence string, words, unless []string) bool {
 	return (len(words) == 0 || r.words.hasAny(sentence, words)) && !r.words.hasAny(sentence, unless)
@@ -110,10 +119,9 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 	return true
 }
 
-// limit builds one limit; before is the part of the sentence since the last
-// figure, where the words that narrow it stand.
-func (r *reader) limit(rule limitFigure, q phrase.Quantity, sentence, before string, at At) Limit {
-	l := Limit{Kind: rule.Kind, Text: strings.TrimSpace(sentence), At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+// limit builds one limit, narrowed by the words that its figure stands among.
+func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
+	l := Limit{Kind: rule.Kind, Text: strings.TrimSpace(in.sentence), At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
 	value := q.Min
 	if value == nil {
 		value = q.Max
@@ -124,19 +132,22 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, sentence, before str
 		l.Max = firstOf(q.Max, value)
 	}
 	if rule.Roles {
-		l.Roles = r.rolesIn(before)
+		l.Roles = r.rolesIn(in.before)
 	}
 	if rule.Keys {
-		l.Keys = r.keysIn(before)
+		l.Keys = r.keysIn(in.before)
+	}
+	if rule.KeysAfter {
+		l.Keys = r.sheetsIn(in.after)
 	}
 	if rule.Scope {
-		l.Scope = r.scopeIn(before)
+		l.Scope = r.scopeIn(in.before)
 	}
 	if rule.Place {
-		l.Scope = r.placeIn(sentence)
+		l.Scope = r.placeIn(in.sentence)
 	}
 	if rule.When {
-		l.When = r.whenIn(before)
+		l.When = r.whenIn(in.before)
 	}
 	return l
 }
@@ -191,15 +202,41 @@ func (r *reader) keysIn(text string) []string {
 	return out
 }
 
-// placeIn finds the place that a limit is stated for: a word of it stands in
-// the place of some line.
+// sheetsIn lists the sheets that the words after a figure name ("28 days before
+// AB-4"), by family or by what says how they go on.
+func (r *reader) sheetsIn(text string) []string {
+	out := []string{}
+	for _, m := range r.lex.find(text) {
+		keys, class := m.mat.Keys, m.mat.Class
+		if m.product >= 0 {
+			p := &r.sched.Products[m.product]
+			keys, class = p.Keys, p.Class
+		}
+		if role := r.words.roleByClass[class]; role != "membrane" && role != "flashing" || len(keys) == 0 {
+			continue
+		}
+		if strings.HasSuffix(keys[0], "-unspecified") {
+			keys = keys[min(1, len(keys)-1):]
+		}
+		out = append(out, keys[0])
+	}
+	return out
+}
+
+// placeIn finds the place that a limit is stated for: the longest run of its
+// words that stands in the place of some line, and not of most.
 func (r *reader) placeIn(sentence string) string {
-	for _, w := range headingWords(sentence) {
-		if len(w) > 4 && r.placeWords[w] {
-			return w
+	words := headingWords(sentence)
+	best, count := "", 0
+	for n := min(4, len(words)); n > 0 && best == ""; n-- {
+		for i := 0; i+n <= len(words); i++ {
+			run := strings.Join(words[i:i+n], " ")
+			if c := r.places[run]; c > 0 && len(run) > 4 && c*3 <= r.placeRows && (best == "" || c < count) {
+				best, count = run, c
+			}
 		}
 	}
-	return ""
+	return best
 }
 
 // roomIn finds stated indoor conditions: a temperature or a relative humidity

@@ -67,7 +67,8 @@ type reader struct {
 	limitRules *limitRules
 	lex        *lexicon
 	marks      map[string]bool
-	placeWords map[string]bool
+	places     map[string]int // runs of up to four words of places -> rows that have them
+	placeRows  int
 	country    string
 	set        Settings
 	sched      *Schedule
@@ -88,7 +89,7 @@ func (e *NoTable) Error() string {
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), marks: map[string]bool{}, placeWords: map[string]bool{}, country: set.Country, set: set,
+		lex: newLexicon(rd.vocab), marks: map[string]bool{}, places: map[string]int{}, country: set.Country, set: set,
 		sched: &Schedule{
 			File: b.Path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
@@ -167,16 +168,25 @@ func onSheet(all []*table, s *workbook.Sheet) []*table {
 	return out
 }
 
-// collectPlaces lists the words of the places of a table, which limits may be
-// stated for.
+// collectPlaces counts the runs of words that stand in the places of a table,
+// which limits may be stated for.
 func (r *reader) collectPlaces(t *table) {
-	for _, slot := range []string{"place", "group", "mark"} {
-		col := t.column(slot)
-		for row := t.first; col > 0 && row <= t.last; row++ {
-			for _, w := range headingWords(text(t.sheet, row, col)) {
-				r.placeWords[w] = true
+	for row := t.first; row <= t.last; row++ {
+		seen := map[string]bool{}
+		for _, slot := range []string{"place", "group", "mark"} {
+			words := headingWords(text(t.sheet, row, max(1, t.column(slot))))
+			for i := range words {
+				for n := 1; n <= 4 && i+n <= len(words); n++ {
+					seen[strings.Join(words[i:i+n], " ")] = t.column(slot) > 0
+				}
 			}
 		}
+		for run, ok := range seen {
+			if ok {
+				r.places[run]++
+			}
+		}
+		r.placeRows++
 	}
 }
 
@@ -285,16 +295,17 @@ func unitElsewhere(all []*table, not *table, kind string) string {
 }
 
 type limitFigure struct {
-	Kind     string   `json:"kind"`
-	Quantity string   `json:"quantity"`
-	Bound    string   `json:"bound"`
-	Words    []string `json:"words"`
-	Unless   []string `json:"unless"`
-	Roles    bool     `json:"roles"`
-	Keys     bool     `json:"keys"`
-	Scope    bool     `json:"scope"`
-	Place    bool     `json:"place"`
-	When     bool     `json:"when"`
+	Kind      string   `json:"kind"`
+	Quantity  string   `json:"quantity"`
+	Bound     string   `json:"bound"`
+	Words     []string `json:"words"`
+	Unless    []string `json:"unless"`
+	Roles     bool     `json:"roles"`
+	Keys      bool     `json:"keys"`
+	KeysAfter bool     `json:"keys_after"`
+	Scope     bool     `json:"scope"`
+	Place     bool     `json:"place"`
+	When      bool     `json:"when"`
 }
 
 type limitWords struct {

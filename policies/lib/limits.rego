@@ -48,13 +48,18 @@ in_scope(scope, line) if {
 
 _line_words(line) := union({words |
 	texts := array.concat(
-		[object.get(line, key, "") | some key in ["mark", "group", "place", "role"]],
+		[_one_thing(object.get(line, key, "")) | some key in ["mark", "group", "place", "role"]],
 		[object.get(object.get(line, "texts", {}), "section", "")],
 	)
 	said := [replace(s.id, "_", " ") | some s in line.signals; not s.no]
 	some text in array.concat(texts, said)
 	words := _words(text)
 })
+
+# _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them.
+_one_thing(text) := "" if {
+	regex.match(`[+&]|\band\b`, lower(text))
+} else := text
 
 # _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.
 _words(text) := {word |
