@@ -153,6 +153,29 @@ func TestFamiliesOfRules(t *testing.T) {
 	}
 }
 
+// TestDataFiles wants each key of a folder's data in one file alone, so that an
+// office's value for it has one place to go.
+func TestDataFiles(t *testing.T) {
+	sources, err := readSources(policies.FS, builtIn, isData)
+	if err != nil {
+		t.Fatal(err)
+	}
+	owner := map[string]string{}
+	for _, s := range sources {
+		content, err := decode(s.text)
+		if err != nil {
+			t.Fatalf("%s: %v", s.name, err)
+		}
+		for key := range content {
+			at := path.Dir(s.path) + "." + key
+			if other, taken := owner[at]; taken {
+				t.Errorf("%s stands in %s and in %s", at, other, s.name)
+			}
+			owner[at] = s.name
+		}
+	}
+}
+
 // regoFiles holds the text of each Rego file of the tree by its path.
 func regoFiles(t *testing.T) map[string]string {
 	t.Helper()

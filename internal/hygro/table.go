@@ -44,7 +44,7 @@ type Table struct {
 }
 
 type tableData struct {
-	Sources map[string]string `json:"sources"`
+	Sources map[string]string `json:"figure_sources"`
 	Method  struct {
 		Delta0NG      Figure `json:"delta0_ng"`
 		PermNG        Figure `json:"perm_ng"`

@@ -18,7 +18,7 @@ func TestTableIsWhole(t *testing.T) {
 		t.Fatal(err)
 	}
 	var file struct {
-		Sources   map[string]string
+		Sources   map[string]string `json:"figure_sources"`
 		Materials []hygro.Material
 	}
 	if err := json.Unmarshal(raw, &file); err != nil {
