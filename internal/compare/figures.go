@@ -68,6 +68,9 @@ func order(was, now schedule.Figure, kind string, set settings) string {
 }
 
 func reach(f schedule.Figure, value float64, kind string, converted bool, set settings) (low, high float64) {
+	if math.IsInf(value, 0) {
+		return value, value
+	}
 	slack := math.Abs(value) * set.Tolerance
 	if converted {
 		slack += rounding(f, value, kind)

@@ -142,6 +142,9 @@ func likeMark(a, b string) float64 {
 }
 
 func likeMaterial(a, b features) float64 {
+	if a.main == nil || b.main == nil {
+		return 0
+	}
 	if a.material == b.material {
 		return 1
 	}

@@ -47,7 +47,7 @@ func newSide(doc *document.Document, set settings) *side {
 
 func featuresOf(l *schedule.Line, set settings) features {
 	f := features{
-		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: l.Main(),
+		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
 		where: words(l.Group + " " + l.Place + " " + l.Texts["section"]), around: around(l, set),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
 		thickness: l.Figures["thickness_mm"], dates: map[string]string{},
@@ -61,6 +61,21 @@ func featuresOf(l *schedule.Line, set settings) features {
 		f.material = or(plainWords(f.main.Tag), plainWords(f.main.Text))
 	}
 	return f
+}
+
+// mainOf is the line's own material; where no material was read, the words of
+// its cell stand for one.
+func mainOf(l *schedule.Line) *schedule.Item {
+	if it := l.Main(); it != nil {
+		return it
+	}
+	for _, slot := range []string{"material", "tag"} {
+		if text := l.Texts[slot]; plainWords(text) != "" {
+			at := schedule.At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells[slot]}
+			return &schedule.Item{ID: l.ID, Slot: slot, Text: text, Polarity: "yes", Unknown: true, At: at}
+		}
+	}
+	return nil
 }
 
 // around lists the materials that the line names beside its own, of the slots
@@ -82,7 +97,7 @@ func (s *side) place(i int) document.Was {
 	l := s.lines[i]
 	at := schedule.At{Sheet: l.Sheet, Row: l.Row}
 	out := document.Was{Line: l.ID, Mark: l.Mark, Place: l.Place, Role: l.Role, At: at}
-	if m := l.Main(); m != nil {
+	if m := mainOf(l); m != nil {
 		out.Text, out.At = m.Text, m.At
 	}
 	return out

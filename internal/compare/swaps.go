@@ -12,7 +12,7 @@ import (
 // first. The same product is listed where its data tells something else.
 func (c *Comparer) swaps(was, now *side, old, offered *schedule.Line) []document.Swap {
 	var out []document.Swap
-	a, b := old.Main(), offered.Main()
+	a, b := mainOf(old), mainOf(offered)
 	if a != nil && b != nil && !c.vague(b) {
 		swap := c.swap(was, now, old, offered, a, b)
 		if swap.Same = sameItem(a, b); !swap.Same || differs(swap) {
@@ -69,7 +69,7 @@ func offer(it *schedule.Item, p *schedule.Product, l *schedule.Line) document.Of
 	out := document.Offer{
 		Text: it.Text, Tag: it.Tag, Family: it.Family, Name: it.Name, Class: it.Class, Keys: it.Keys, At: it.At, Role: it.Class,
 	}
-	if main := l.Main(); main != nil && main.ID == it.ID {
+	if main := mainOf(l); main != nil && main.ID == it.ID {
 		out.Role = l.Role
 	}
 	if p != nil {
@@ -94,7 +94,7 @@ func (c *Comparer) figure(kind string, p *schedule.Product, l *schedule.Line, it
 			}
 		}
 	}
-	if main := l.Main(); main != nil && main.ID == it.ID {
+	if main := mainOf(l); main != nil && main.ID == it.ID {
 		return l.Figures[kind]
 	}
 	return schedule.Figure{}

@@ -1,0 +1,199 @@
+package compare
+
+import (
+	"flag"
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+
+	"abut/internal/engine"
+)
+
+const iso, long = time.DateOnly, "2 Jan 2006"
+
+// TestCopyIsSilent: a copy in another order, with other marks, units, dates and
+// columns has no finding.
+func TestCopyIsSilent(t *testing.T) {
+	fewer(t, "12") // each judges a whole workbook
+	d := newDesk(t)
+	plain := job{rows(), products()}
+	specified := plain.write(t, form{dates: iso})
+	rapid.Check(t, func(r *rapid.T) {
+		f := form{dates: rapid.SampledFrom([]string{iso, long}).Draw(r, "dates")}
+		f.metric = rapid.Bool().Draw(r, "metric")
+		f.shuffle = rapid.Uint64Range(0, 1000).Draw(r, "shuffle")
+		if offset := rapid.IntRange(0, 9).Draw(r, "marks"); offset > 0 {
+			f.mark = func(m string) string { return fmt.Sprintf("%d.%s", offset, strings.TrimPrefix(m[1:], "-")) }
+		}
+		if _, found := d.findings(t, specified, plain.write(t, f)); len(found) > 0 {
+			r.Fatalf("%d findings, first: %+v", len(found), found[0])
+		}
+	})
+}
+
+// fewer limits the tries of rapid for one test.
+func fewer(t *testing.T, checks string) {
+	t.Helper()
+	f := flag.Lookup("rapid.checks")
+	before := f.Value.String()
+	if before != f.DefValue {
+		return // asked for on the command line
+	}
+	if err := f.Value.Set(checks); err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() {
+		if err := f.Value.Set(before); err != nil {
+			t.Error(err)
+		}
+	})
+}
+
+// TestMarksLetteredAnew: every mark stands for another row now.
+func TestMarksLetteredAnew(t *testing.T) {
+	d := newDesk(t)
+	plain := job{rows(), products()}
+	turned := map[string]string{"A-01": "A-02", "A-02": "A-03", "A-03": "A-04", "A-04": "B-01", "B-01": "B-02", "B-02": "A-01"}
+	moved := plain.write(t, form{dates: iso, shuffle: 5, mark: func(m string) string { return turned[m] }})
+	if _, found := d.findings(t, plain.write(t, form{dates: iso}), moved); len(found) > 0 {
+		t.Errorf("got %+v", found)
+	}
+}
+
+// change makes a submittal by changing a copy of the job.
+func change(edit func(*job)) job {
+	j := job{rows(), products()}
+	edit(&j)
+	return j
+}
+
+func TestChanges(t *testing.T) {
+	thin := sheetData{"Benth 32", "self-adhered SBS-modified asphalt sheet, PE film", "concrete, CMU, glass-mat sheathing (Arvo W)", "EPDM, plasticized PVC", 32, 40, 180, 90, 0.05, 0}
+	short, tight, closed := thin, thin, thin
+	short.tag, short.mil, short.days = "Benth 20", 40, 20
+	tight.tag, tight.mil, tight.accepts = "Benth F", 40, "glass-mat sheathing only (Arvo W)"
+	closed.tag, closed.mil, closed.what = "Benth B", 40, "self-adhered vapor-permeable sheet, acrylic"
+	closed.perms = 0.5
+	equalTo := thin
+	equalTo.tag, equalTo.mil = "Benth 40", 40
+	offer := func(row int, p sheetData) func(*job) {
+		return func(j *job) { j.rows[row].sheet, j.products = p.tag, append(j.products, p) }
+	}
+	tests := map[string]struct {
+		edit func(*job)
+		rule string // "" for nothing at or above a warning
+		mark string
+		want string
+	}{
+		"equal product":    {offer(0, equalTo), "", "", ""},
+		"thinner":          {offer(0, thin), "substitution-worse", "A-01", "thickness 32 mil instead of 40 mil"},
+		"fewer days":       {offer(1, short), "substitution-worse", "A-02", "20 days instead of 90 days"},
+		"substrate lost":   {offer(4, tight), "substitution-substrate", "B-01", "does not list concrete"},
+		"vapor class":      {offer(5, closed), "substitution-worse", "B-02", "0.5 perm instead of 18 perm"},
+		"not in the data":  {func(j *job) { j.rows[2].sheet = "Benth Edge" }, "substitution-no-data", "A-03", "Benth Edge"},
+		"row left out":     {func(j *job) { j.rows = slices.Delete(j.rows, 3, 4) }, "substitution-removed", "", "A-04, Louver, roof"},
+		"moved to winter":  {func(j *job) { j.rows[0].install, j.rows[0].cover = day(12, 7), day(12, 21) }, "temperature-cold-sheet", "A-01", "40 °F"},
+		"gasket of rubber": {func(j *job) { j.rows[2].touches = "anodized aluminum frame; EPDM boot" }, "contact-epdm-on-asphalt", "A-03", "EPDM"},
+		"foil outside":     {func(j *job) { j.rows[5].touches = "polyiso, foil both faces" }, "substitution-closes", "B-02", "closes the permeable sheet"},
+	}
+	d := newDesk(t)
+	specified := job{rows(), products()}.write(t, form{dates: iso})
+	for name, tc := range tests {
+		t.Run(name, func(t *testing.T) {
+			_, found := d.findings(t, specified, change(tc.edit).write(t, form{dates: iso, shuffle: 3}))
+			found = slices.DeleteFunc(found, func(f engine.Finding) bool { return f.Severity == "note" })
+			if tc.rule == "" {
+				if len(found) > 0 {
+					t.Errorf("got %+v, want nothing", found)
+				}
+				return
+			}
+			is := func(f engine.Finding) bool {
+				return f.Rule == tc.rule && f.Mark == tc.mark && strings.Contains(f.Message, tc.want)
+			}
+			if !slices.ContainsFunc(found, is) {
+				t.Errorf("no %s at %s with %q in %+v", tc.rule, tc.mark, tc.want, found)
+			}
+			for _, f := range found {
+				if tc.mark != "" && f.Mark != tc.mark && f.Sheet == "Schedule" {
+					t.Errorf("another row: %+v", f)
+				}
+			}
+		})
+	}
+}
+
+// TestBroughtNamesItsCause: the days run out because of the swap, the cold
+// comes with the date.
+func TestBroughtNamesItsCause(t *testing.T) {
+	short := products()[0]
+	short.tag, short.days = "Benth 20", 20
+	tests := map[string]struct {
+		edit        func(*job)
+		topic, want string
+	}{
+		"swap": {func(j *job) { j.rows[1].sheet, j.products = short.tag, append(j.products, short) },
+			"exposure", "brought by the swap: Benth 20 in place of Arvo S40"},
+		"date": {func(j *job) { j.rows[0].install, j.rows[0].cover = day(12, 7), day(12, 21) },
+			"temperature", `brought by the change of install: "2026-06-08" became "2026-12-07"`},
+	}
+	d := newDesk(t)
+	specified := job{rows(), products()}.write(t, form{dates: iso})
+	for name, tc := range tests {
+		t.Run(name, func(t *testing.T) {
+			_, found := d.findings(t, specified, change(tc.edit).write(t, form{dates: iso}))
+			i := slices.IndexFunc(found, func(f engine.Finding) bool { return f.Topic == tc.topic })
+			if i < 0 {
+				t.Fatalf("nothing of %s in %+v", tc.topic, found)
+			}
+			if !slices.ContainsFunc(found[i].Related, func(r engine.Related) bool { return r.What == tc.want }) {
+				t.Errorf("got %+v, want %q", found[i].Related, tc.want)
+			}
+		})
+	}
+}
+
+// TestSplitRow: a row that became two is neither left out nor added.
+func TestSplitRow(t *testing.T) {
+	d := newDesk(t)
+	split := change(func(j *job) {
+		second := j.rows[0]
+		j.rows[0].mark, second.mark = "A-01a", "A-01b"
+		j.rows = append(j.rows, second)
+	})
+	doc, found := d.findings(t, job{rows(), products()}.write(t, form{dates: iso}), split.write(t, form{dates: iso}))
+	if len(doc.Comparison.Added)+len(doc.Comparison.Removed) > 0 {
+		t.Errorf("added %+v, removed %+v", doc.Comparison.Added, doc.Comparison.Removed)
+	}
+	for _, f := range found {
+		if f.Severity != "note" {
+			t.Errorf("got %+v", f)
+		}
+	}
+}
+
+func TestLog(t *testing.T) {
+	d := newDesk(t)
+	thin, same := products()[0], products()[0]
+	thin.tag, thin.mil, thin.days = "Benth 32", 32, 20
+	same.tag = "Benth 40"
+	submitted := change(func(j *job) {
+		j.rows[0].sheet, j.rows[1].sheet, j.rows[4].sheet = thin.tag, thin.tag, same.tag
+		j.products = append(j.products, thin, same)
+	})
+	doc, found := d.findings(t, job{rows(), products()}.write(t, form{dates: iso}), submitted.write(t, form{dates: iso}))
+	got := d.compare.Log(doc, found)
+	if len(got) != 2 {
+		t.Fatalf("got %d entries, want 2: %+v", len(got), got)
+	}
+	if got[0].Action != "rejected" || len(got[0].Lines) != 2 || len(got[0].Worse) != 1 || len(got[0].Breaks) == 0 {
+		t.Errorf("got %+v", got[0])
+	}
+	if got[1].Action != "no exceptions taken" || len(got[1].Worse)+len(got[1].Breaks) > 0 {
+		t.Errorf("got %+v", got[1])
+	}
+}
