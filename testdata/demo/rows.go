@@ -98,8 +98,8 @@ var rows = []row{
 		near: "FL-1 needs no primer on clean metal by its own data."},
 	{cells: "|409|Wall field, workshop|VP-1|Vapor-permeable sheet, acrylic|0.5 mm|Glass-mat sheathing|P-4|S-1|MW-1|-|2026-10-22|2026-10-15|Lapped 75 mm, rolled|-|07-420",
 		topic: "sequence", what: "Covered a week before the sheet goes on."},
-	{cells: "|410|Bearing of pier beam|FL-2|Butyl strip, foil face|0.9 mm (35 mil)|Plywood|P-1|S-1|Creosoted pile cap, HDPE pad between|-|2026-10-22|2026-11-20|Bead both edges|HDPE pad separates strip and pile|07-420",
-		near: "The HDPE pad keeps the creosoted wood off the strip."},
+	{cells: "|410|Canopy roof upturn|FL-1|Rubberized asphalt strip|40 mil (1.0 mm)|Plywood|P-1|S-1|PVC roof sheet separated by 6 mil polyethylene film|-|2026-10-22|2026-11-20|Bead both edges|Film laps 50 mm past the sheet|07-420",
+		near: "The film keeps the plasticized roof sheet off the strip."},
 
 	{divider: "ROOF EDGES"},
 	{cells: "WT-5 parapet|501|Under coping, hall|FL-1|Rubberized asphalt strip|40 mil (1.0 mm)|Plywood|P-1|S-1|Black aluminum coping, laid direct|-|2026-10-23|2026-11-02|Turned down 75 mm|No insulation between|07-710",
