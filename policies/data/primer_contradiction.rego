@@ -26,7 +26,16 @@ findings contains finding.at_with(line, ["primer", said.at.cell], message, {"sev
 	count(named) > 0
 	said := [s | some s in line.signals; s.id == "primer_none"; not s.no; s.slot != "primer"][0]
 	not facts.said(line, "primed_earlier")
+	not _is_partial(line, said)
 	message := sprintf("the primer cell says %s, and the %s says \"%s\"", [named[0].text, _where(said.slot), said.text])
+}
+
+# "No primer on clean metal" speaks of one of several substrates.
+_is_partial(line, said) if {
+	some item in line.items
+	item.at.cell == said.at.cell
+	not item.class in data.data.primer_words.own_classes
+	contains(lower(object.get(item, "clause", "")), lower(said.text))
 }
 
 _severity(line) := "error" if {

@@ -32,6 +32,10 @@ test_silent[name] if {
 		"said in the primer cell": {"signals": [_none("primer")]},
 		"denied": {"signals": [object.union(_none("remark"), {"no": true})]},
 		"primed earlier": {"signals": [_none("remark"), desk.said(55, "primed_earlier", "remark")]},
+		"no primer on one substrate": {"items": array.concat(_items, [object.union(bench.angle, {
+			"at": {"sheet": "W", "row": 55, "cell": "M55"},
+			"clause": "No primer at this location of clean metal",
+		})])},
 		"no primer named": {"items": [desk.own(55, "SAF-1")]},
 		"struck": {"struck": true},
 	}

@@ -37,6 +37,15 @@ excess(line, keys, role, value) := found if {
 	value > found.lsm2 * (1 + data.performance.air.tolerance)
 }
 
+# is_over_some: the value is over one of the limits, wherever it holds. Most sheets keep all of them.
+is_over_some(value) if value > data.performance.air.usual.max_lsm2
+
+is_over_some(value) if {
+	some limit in limits.by_kind.air_lsm2
+	is_number(limit.max)
+	value > limit.max
+}
+
 # mistaken says for which other limit the value was taken: "; 0.02 is ...", or "".
 mistaken(value, found) := sprintf("; %s", [slips[0].says]) if {
 	_near(found.lsm2, data.performance.air.mistaken_for)

@@ -26,6 +26,7 @@ findings contains found if {
 	figure := product.figures.air_lsm2
 	measure.is_sound(figure)
 	air.is_sheet(product, product.role)
+	air.is_over_some(measure.high(figure))
 	over := [use |
 		some use in uses.main(product)
 		air.excess(use.line, product.keys, product.role, measure.high(figure))

@@ -44,6 +44,7 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 	item := facts.main_items(line)[0]
 	figure := facts.figure_of(line, "vapor_ng")
 	measure.is_sound(figure)
+	_breaks_some(figure)
 	broken := _broken(limits.limits_for("vapor_ng", line, item.keys, line.role), figure)
 	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
 ]
@@ -51,6 +52,12 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 _name(_, item) := item.product if item.product != ""
 
 _name(line, item) := line.id if item.product == ""
+
+# Most sheets keep every limit of the project, wherever it holds: that is asked before the place is looked at.
+_breaks_some(figure) if {
+	some limit in limits.by_kind.vapor_ng
+	_broken([limit], figure)
+}
 
 _broken(asked, figure) := {"limit": limit, "says": "at most"} if {
 	limit := limits.lowest_max(asked)

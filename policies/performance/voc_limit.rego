@@ -23,6 +23,7 @@ findings contains found if {
 	some product in input.products
 	figure := product.figures.voc_gl
 	measure.is_sound(figure)
+	_is_over_some(measure.high(figure))
 	over := [{"line": use.line, "item": use.item, "limit": limit} |
 		some use in uses.of(product)
 		limit := limits.lowest_max(limits.limits_for("voc_gl", use.line, product.keys, product.role))
@@ -33,6 +34,13 @@ findings contains found if {
 	found := finding.for_product(product, measure.cell(figure, "voc_gl"), _message(product, figure, limit), {
 		"related": array.concat(uses.related(over, 0), [finding.related_address(limit.at, limit.text)]),
 	})
+}
+
+# Most products keep every limit of the project, wherever it holds: that is asked first.
+_is_over_some(value) if {
+	some limit in limits.by_kind.voc_gl
+	is_number(limit.max)
+	value > limit.max
 }
 
 _message(product, figure, limit) := sprintf("%s has %s VOC; the notes allow %s", [
