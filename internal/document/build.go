@@ -25,10 +25,11 @@ type Builder struct {
 // usualGrade is a grade of sheet with the lowest application temperature that
 // the trade means by it.
 type usualGrade struct {
-	ID   string  `json:"id"`
-	Name string  `json:"name"`
-	MinC float64 `json:"min_c"`
-	Text string  `json:"text"`
+	ID    string  `json:"id"`
+	Trait string  `json:"trait"` // the trait that names it in a material's words
+	Name  string  `json:"name"`
+	MinC  float64 `json:"min_c"`
+	Text  string  `json:"text"`
 }
 
 // Settings are what a settings file or flags say of the project.

@@ -128,7 +128,7 @@ func (b *Builder) usual(it *schedule.Item) *usualGrade {
 	var standard *usualGrade
 	for i := range b.grades {
 		g := &b.grades[i]
-		if slices.Contains(it.Keys, "grade-"+g.ID) {
+		if slices.Contains(it.Keys, g.Trait) {
 			return g
 		}
 		if g.ID == "standard" {

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
@@ -19,6 +20,13 @@ type headings struct {
 	byUnit map[string]string
 	slots  []headingSlot
 	bySlot map[string]*headingSlot
+	first  map[string][]headingPhrase // by their first word in the singular
+}
+
+// headingPhrase is one phrase that a slot goes by.
+type headingPhrase struct {
+	slot  int
+	words []string
 }
 
 type headingSlot struct {
@@ -26,7 +34,7 @@ type headingSlot struct {
 	many  bool
 	kind  string // what the cells must mostly hold, "" words
 	in    string // products or schedule, "" both
-	words [][]string
+	words []string
 	units map[string]string
 }
 
@@ -59,21 +67,30 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), units: set(file.Columns.Units),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit,
-		bySlot: map[string]*headingSlot{},
+		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
-		s := headingSlot{name: name, many: c.Many, kind: c.Kind, in: c.In, units: c.Units}
-		for _, w := range c.Words {
-			s.words = append(s.words, strings.Fields(w))
-		}
-		h.slots = append(h.slots, s)
+		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
-	for i := range h.slots {
-		h.bySlot[h.slots[i].name] = &h.slots[i]
-	}
+	h.index()
 	return h, nil
 }
+
+func (h *headings) index() {
+	for i := range h.slots {
+		s := &h.slots[i]
+		h.bySlot[s.name] = s
+		for _, w := range s.words {
+			if words := strings.Fields(w); len(words) > 0 {
+				key := singular(words[0])
+				h.first[key] = append(h.first[key], headingPhrase{i, words})
+			}
+		}
+	}
+}
+
+func singular(w string) string { return strings.TrimSuffix(w, "s") }
 
 // guess is one slot that a heading may stand for, with how much of the heading
 // the matching phrase covers (0..1, a little above 1 for the whole heading).
@@ -120,41 +137,51 @@ func (h *headings) guesses(group, sub string) []guess {
 	return out
 }
 
-// match scores one heading text against every phrase.
+// match scores one heading text against every phrase, and keeps the best of
+// each slot.
 func (h *headings) match(text string) []guess {
 	all := headingWords(text)
 	if len(all) == 0 || len(all) > 14 {
 		return nil
 	}
 	weight := h.weight(all)
-	var out []guess
-	for i := range h.slots {
-		s := &h.slots[i]
-		g := guess{slot: s.name}
-		for _, phrase := range s.words {
-			at, exact := indexWords(all, phrase)
-			if at < 0 {
+	best := map[int]guess{}
+	for at := range all {
+		for _, p := range h.first[singular(all[at])] {
+			exact, ok := begins(all[at:], p.words)
+			if !ok {
 				continue
 			}
-			score := h.weight(phrase) / weight
-			if len(phrase) == len(all) {
-				score = 1.05 + 0.01*float64(len(phrase))
-			}
-			if at == 0 {
-				score += 0.02 // the first words of a heading name it
-			}
-			if !exact {
-				score -= 0.01 // "layer" is the number of a layer before it is "layers"
-			}
-			if score > g.score {
-				g.score, g.words = score, strings.Join(phrase, " ")
+			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
+				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
 			}
 		}
-		if g.score >= 0.34 {
+	}
+	var out []guess
+	for _, slot := range slices.Sorted(maps.Keys(best)) {
+		if g := best[slot]; g.score >= telling {
 			out = append(out, h.bound(g, all))
 		}
 	}
 	return out
+}
+
+// telling is the least share of a heading that a phrase must cover.
+const telling = 0.34
+
+// score is the share of a heading's weight that a phrase covers.
+func (h *headings) score(phrase, all []string, weight float64, at int, exact bool) float64 {
+	score := h.weight(phrase) / weight
+	if len(phrase) == len(all) {
+		score = 1.05 + 0.01*float64(len(phrase))
+	}
+	if at == 0 {
+		score += 0.02 // the first words of a heading name it
+	}
+	if !exact {
+		score -= 0.01 // "layer" is the number of a layer before it is "layers"
+	}
+	return score
 }
 
 // weight counts the words that carry meaning; filler and units count little.
@@ -206,25 +233,28 @@ func set(words []string) map[string]bool {
 	return out
 }
 
-// indexWords finds the phrase as consecutive words; a plural s is the same word
-// but not exact. It gives -1 where the phrase does not stand.
-func indexWords(words, phrase []string) (at int, exact bool) {
-	for i := 0; i+len(phrase) <= len(words); i++ {
-		hit, same := true, true
-		for j, p := range phrase {
-			w := words[i+j]
-			if w == p {
-				continue
-			}
-			same = false
-			if w != p+"s" && w+"s" != p {
-				hit = false
-				break
-			}
+// begins tells whether words begin with a phrase; a plural s is the same word
+// but not exact.
+func begins(words, phrase []string) (exact, ok bool) {
+	if len(phrase) > len(words) {
+		return false, false
+	}
+	exact = true
+	for i, p := range phrase {
+		if singular(words[i]) != singular(p) {
+			return false, false
 		}
-		if hit {
-			return i, same
+		exact = exact && words[i] == p
+	}
+	return exact, true
+}
+
+// holdsWords tells whether a phrase stands among words.
+func holdsWords(words, phrase []string) bool {
+	for i := range words {
+		if _, ok := begins(words[i:], phrase); ok {
+			return true
 		}
 	}
-	return -1, false
+	return false
 }

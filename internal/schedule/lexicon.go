@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"cmp"
+	"maps"
 	"regexp"
 	"slices"
 	"strconv"
@@ -15,13 +17,14 @@ import (
 // lexicon finds the workbook's own tags and product names in a text, and
 // generic materials in what is left.
 type lexicon struct {
-	vocab *material.Vocabulary
-	tags  map[string]int // folded tag or name -> index of product
-	names []string       // folded, longest first
-	shape map[string]int // tag prefixes in use ("AB-", "R-") and how often
-	marks map[string]bool
-	short map[string][]int // folded last word of a product name -> products
-	maker map[string]int   // folded first word of product names of several words -> how many have it
+	vocab  *material.Vocabulary
+	tags   map[string]int // folded tag or name -> index of product
+	names  []string       // folded, longest first
+	shape  map[string]int // tag prefixes in use ("AB-", "R-") and how often
+	marks  map[string]bool
+	short  map[string][]int // folded last words of a product name -> products
+	shorts []string         // the keys of short, longest first
+	maker  map[string]int   // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
@@ -52,7 +55,9 @@ func (l *lexicon) add(tag string, index int) {
 }
 
 func (l *lexicon) done() {
-	slices.SortFunc(l.names, func(a, b string) int { return len(b) - len(a) })
+	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
+	slices.SortFunc(l.names, longest)
+	l.shorts = slices.SortedFunc(maps.Keys(l.short), longest)
 }
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.

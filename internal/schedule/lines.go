@@ -101,7 +101,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		}
 		src := source{slot: slot, unit: t.cols[i].Unit, at: t.at(row, col)}
 		if ok {
-			src.text, src.cell = strings.TrimSpace(c.Value), c
+			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value)), c
 		}
 		if _, again := l.Cells[slot]; !again {
 			l.Cells[slot] = src.at.Cell

@@ -198,6 +198,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
 	for _, part := range r.words.splitList(c.text) {
 		except := r.words.hasAny(part.text, r.words.accept.Fine)
+		part.text = r.words.before(part.text, r.words.accept.Unless)
 		for _, m := range r.near(p, part.text) {
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = except
@@ -254,14 +255,15 @@ func (r *reader) targetKeys(m material.Material) []string {
 func (r *reader) near(p *Product, text string) []mention {
 	found := r.lex.findListed(text)
 	maker, _, _ := strings.Cut(fold(p.Tag), " ")
-	for short, list := range r.lex.short {
-		for _, i := range list {
+	for _, short := range r.lex.shorts {
+		for _, i := range r.lex.short[short] {
 			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
 				continue
 			}
 			found = addShort(found, text, short, i, r.sched.Products[i].Tag)
 		}
 	}
+	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
 }
 

@@ -53,14 +53,25 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
-	for _, cl := range r.phrase.Read(text, &heard{lex: r.lex}, phrase.Options{}) {
-		for _, s := range cl.Signals {
-			p.Signals = append(p.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at})
-		}
-	}
 	for _, sentence := range r.sentences(text) {
+		limits := len(p.Limits)
 		r.limitsIn(sentence, at)
 		r.roomIn(sentence, at)
+		r.noteSignals(sentence, at, len(p.Limits) > limits)
+	}
+}
+
+// noteSignals keeps the conditions that a sentence states for the whole job; in
+// one that states a limit, the words that narrow it are no such condition.
+func (r *reader) noteSignals(sentence string, at At, limit bool) {
+	for _, cl := range r.phrase.Read(sentence, &heard{lex: r.lex}, phrase.Options{}) {
+		for _, s := range cl.Signals {
+			if _, narrows := r.limitRules.When[s.ID]; narrows && limit {
+				continue
+			}
+			said := Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at}
+			r.sched.Project.Signals = append(r.sched.Project.Signals, said)
+		}
 	}
 }
 

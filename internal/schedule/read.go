@@ -67,7 +67,8 @@ type reader struct {
 	limitRules *limitRules
 	lex        *lexicon
 	marks      map[string]bool
-	places     map[string]int // runs of up to four words of places -> rows that have them
+	short      map[string]string // the office's own short words and what they stand for
+	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
 	country    string
 	set        Settings
@@ -89,7 +90,7 @@ func (e *NoTable) Error() string {
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), marks: map[string]bool{}, places: map[string]int{}, country: set.Country, set: set,
+		lex: newLexicon(rd.vocab), marks: map[string]bool{}, short: map[string]string{}, places: map[string]int{}, country: set.Country, set: set,
 		sched: &Schedule{
 			File: b.Path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
@@ -118,6 +119,9 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindSchedule, r.collectMarks)
 	r.each(all, kindSchedule, r.collectPlaces)
 	r.each(all, kindSchedule, r.sites)
+	for i := range b.Sheets {
+		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+	}
 	for i := range b.Sheets {
 		r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 	}
@@ -216,10 +220,10 @@ func (r *reader) units(t *table) {
 
 // unitIn tries the words of a heading as units of the kind.
 func (r *reader) unitIn(heading, kind, slot string) string {
-	low := strings.Join(headingWords(heading), " ")
+	low := headingWords(heading)
 	if s := r.head.bySlot[slot]; s != nil {
 		for word, unit := range s.units {
-			if at, _ := indexWords(strings.Fields(low), strings.Fields(word)); at >= 0 {
+			if holdsWords(low, strings.Fields(word)) {
 				return unit
 			}
 		}

@@ -106,6 +106,9 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 			best = b
 		}
 	}
+	if best.rows > 0 && r.unitRow(s, row+best.rows) {
+		best = r.assign(s, row, best.rows+1, "")
+	}
 	filled := 0
 	for _, c := range best.cols {
 		if c.Heading != "" {
@@ -114,6 +117,38 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	}
 	enough := best.known >= 3 || best.known == 2 && filled <= smallTable
 	return best, enough && best.known*5 >= filled*2
+}
+
+// unitRow holds for a row under a heading that gives nothing but units.
+func (r *reader) unitRow(s *workbook.Sheet, row int) bool {
+	n := 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		if !r.isUnit(c.Value) {
+			return false
+		}
+		n++
+	}
+	return n >= 2
+}
+
+// isUnit holds for a text that is a unit and nothing else.
+func (r *reader) isUnit(text string) bool {
+	text = strings.TrimSpace(text)
+	if strings.HasPrefix(text, "(") || strings.HasPrefix(text, "[") {
+		text = strings.TrimSpace(text[1 : len(text)-1])
+	}
+	if text == "" || startsWithDigit(text) {
+		return false
+	}
+	for _, q := range r.phrase.Quantities("7 "+text, "") {
+		if q.Unit != "" && q.End == len(text)+2 {
+			return true
+		}
+	}
+	return false
 }
 
 // mayContinueHeading tells whether a row could be the lower part of a heading:
@@ -149,12 +184,13 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock
 	b := headingBlock{rows: n}
 	var bids []bid
 	for col := 1; col <= s.MaxCol; col++ {
-		group, sub := headingText(s, row, n, col)
+		group, sub, unit := r.headingText(s, row, n, col)
 		if group == "" && sub == "" && columnEmpty(s, row+n, col) {
 			continue
 		}
 		b.nums = append(b.nums, col)
-		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: strings.TrimSpace(group + " " + sub), Hidden: s.ColHidden(col)})
+		heading := strings.Join(strings.Fields(group+" "+sub+" "+unit), " ")
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col)})
 		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
 	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })
@@ -191,22 +227,24 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 	return out
 }
 
-// headingText gives the merged group heading over a column and its own heading.
-func headingText(s *workbook.Sheet, row, n, col int) (group, sub string) {
+// headingText gives the merged group heading over a column, its own heading,
+// and a unit that stands in a row of its own below.
+func (r *reader) headingText(s *workbook.Sheet, row, n, col int) (group, sub, unit string) {
 	var parts []string
 	for i := range n {
 		t := strings.Join(strings.Fields(text(s, row+i, col)), " ")
-		if t != "" && !slices.Contains(parts, t) {
+		switch {
+		case t == "" || slices.Contains(parts, t):
+		case i > 0 && len(parts) > 0 && r.isUnit(t):
+			unit = t
+		default:
 			parts = append(parts, t)
 		}
 	}
-	switch len(parts) {
-	case 0:
-		return "", ""
-	case 1:
-		return "", parts[0]
+	if len(parts) == 0 {
+		return "", "", unit
 	}
-	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1]
+	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1], unit
 }
 
 func columnEmpty(s *workbook.Sheet, from, col int) bool {

@@ -19,6 +19,7 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
+	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
 	accept             acceptanceWords
@@ -31,6 +32,7 @@ type acceptanceWords struct {
 	Primer []string `json:"primer"`
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
+	Unless []string `json:"unless"`
 }
 
 func loadWordlists(fsys fs.FS) (*wordlists, error) {
@@ -52,6 +54,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 			Abbreviations []string            `json:"abbreviations"`
 			Beside        []string            `json:"beside"`
 			SheetUnits    []string            `json:"sheet_units"`
+			Definition    string              `json:"definition"`
 			Acceptance    acceptanceWords     `json:"acceptance"`
 		} `json:"reading"`
 	}
@@ -63,8 +66,13 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: same_as: %w", err)
 	}
+	definition, err := regexp.Compile(f.Definition)
+	if err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: definition: %w", err)
+	}
 	return &wordlists{
-		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
+		definition: definition,
+		blank:      set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
 	}, nil
 }
@@ -96,4 +104,15 @@ func (w *wordlists) hasAny(text string, phrases []string) bool {
 		}
 	}
 	return false
+}
+
+// before gives the text up to the first of the phrases.
+func (w *wordlists) before(text string, phrases []string) string {
+	low := foldKeep(text)
+	for _, p := range phrases {
+		if i := strings.Index(low, p); i > 0 && wholeWord(low, i, i+len(p)) {
+			return text[:i]
+		}
+	}
+	return text
 }
