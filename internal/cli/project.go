@@ -25,9 +25,14 @@ type projectFlags struct {
 }
 
 func (p *projectFlags) add(cmd *cobra.Command) {
+	p.addPolicies(cmd)
+	cmd.Flags().StringVar(&p.Place, "place", "", "where the project is, if the workbook does not say or says it wrongly")
+}
+
+// addPolicies adds the flags of a command that needs the rules alone.
+func (p *projectFlags) addPolicies(cmd *cobra.Command) {
 	f := cmd.Flags()
 	f.StringVar(&p.Settings, "settings", "", "settings file (default: the nearest abut.yaml, from the working folder upward)")
-	f.StringVar(&p.Place, "place", "", "where the project is, if the workbook does not say or says it wrongly")
 	f.StringArrayVar(&p.Policies, "policies", nil, "folder with an office's own rules and data; may be repeated")
 }
 

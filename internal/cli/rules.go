@@ -15,15 +15,20 @@ import (
 // metadata alone.
 func newRules(s Streams) *cobra.Command {
 	var format string
-	var folders []string
+	var from projectFlags
 	cmd := &cobra.Command{
 		Use:   "rules [ID]",
 		Short: "List the rules, or tell why one fires and what to do",
 		Args:  cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
-			rules, err := engine.Catalogue(engine.Options{Folders: folders})
+			set, err := from.settings()
 			if err != nil {
-				return fmt.Errorf("load the rules: %w", err)
+				return err
+			}
+			folders := slices.Concat(set.Policies, from.Policies)
+			rules, err := engine.Catalogue(engine.Options{Folders: folders, Replace: set.Replace})
+			if err != nil {
+				return err
 			}
 			if len(args) == 0 {
 				return output.WriteRules(s.Out, format, rules)
@@ -36,7 +41,7 @@ func newRules(s Streams) *cobra.Command {
 		},
 	}
 	cmd.Flags().StringVar(&format, "format", "text", "text or json")
-	cmd.Flags().StringArrayVar(&folders, "policies", nil, "folder with an office's own rules and data; may be repeated")
+	from.addPolicies(cmd)
 	return cmd
 }
 

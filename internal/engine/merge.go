@@ -138,10 +138,12 @@ func (s source) lineOfKey(keys []string) int {
 	for _, key := range keys {
 		quoted, err := json.Marshal(key)
 		i := bytes.Index(s.text[at:], quoted)
-		if err != nil || i < 0 {
-			return 0
+		if err == nil && i >= 0 { // places in a list have no key
+			at += i + len(quoted)
 		}
-		at += i + len(quoted)
+	}
+	if at == 0 {
+		return 0
 	}
 	return 1 + bytes.Count(s.text[:at], []byte("\n"))
 }

@@ -95,6 +95,9 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 		problems = append(problems, mergeInto(own, s, sameLayer)...)
 	}
 	for _, s := range sources {
+		if g != nil {
+			problems = append(problems, checkPairs(s, t.data)...)
+		}
 		problems = append(problems, mergeInto(t.data, s, newLayer)...)
 	}
 	return problems.asError()
