@@ -139,7 +139,7 @@ func (f *finder) settle() {
 	for i := range f.found {
 		c := &f.found[i]
 		by, ok := told[pair(*c)]
-		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind != "separated" {
+		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind == "near" {
 			continue
 		}
 		c.Kind, c.Separator, c.ClearMM = by.Kind, by.Separator, by.ClearMM

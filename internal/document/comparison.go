@@ -23,12 +23,15 @@ type Was struct {
 
 // Pair is a submitted line with the specified line that it stands for.
 type Pair struct {
-	Line    string   `json:"line"` // id of the submitted line
-	Was     Was      `json:"was"`
-	Score   float64  `json:"score"` // how alike, 0..1
-	Next    float64  `json:"next"`  // score of the best other candidate with another content
-	Sure    bool     `json:"sure"`
-	Split   bool     `json:"split"` // one specified line became several, or several one
+	Line  string  `json:"line"` // id of the submitted line
+	Was   Was     `json:"was"`
+	Score float64 `json:"score"` // how alike, 0..1
+	Next  float64 `json:"next"`  // score of the best other candidate with another content
+	Sure  bool    `json:"sure"`
+	Split bool    `json:"split"` // one specified line became several, or several one
+	// Quoted is the product that the submitted line gives as specified, where
+	// that is another one than the specified line names.
+	Quoted  string   `json:"quoted"`
 	Swaps   []Swap   `json:"swaps"`
 	Changes []Change `json:"changes"`
 }

@@ -129,12 +129,18 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 // conditions takes the station's months and the room that the notes state.
 func (b *Builder) conditions(doc *Document, site *climate.Site) hygro.Conditions {
 	c := hygro.Conditions{Class: usualIndoorClass}
+	var low [12]float64
 	for m := range 12 {
-		_, _, mean, dew := site.Month(m + 1)
-		c.OutC[m] = mean
-		if dew != nil {
-			c.OutRH[m] = hygro.FromDewPoint(mean, *dew)
+		_, tmin, mean, dew := site.Month(m + 1)
+		c.OutC[m], low[m] = mean, tmin
+		if dew == nil {
+			c.Estimated = true
+			continue
 		}
+		c.OutRH[m] = hygro.FromDewPoint(mean, *dew)
+	}
+	if c.Estimated {
+		c.OutRH, _ = b.hygro.EstimateOutRH(c.OutC, low, false)
 	}
 	for _, room := range doc.Project.Indoor {
 		if room.TempC == nil || room.RH == nil {

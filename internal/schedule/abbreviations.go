@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"strings"
+	"unicode"
 
 	"abut/internal/workbook"
 )
@@ -30,22 +31,29 @@ func within(tables []*table, row int) bool {
 	return false
 }
 
-// define keeps the first meaning of a short word that is no tag or mark.
+// define keeps the first meaning of a short word that is no tag, mark or figure.
 func (r *reader) define(short, meaning string) {
+	if !strings.ContainsFunc(short, unicode.IsLetter) {
+		return
+	}
 	if _, tag := r.lex.tags[fold(short)]; tag || r.marks[fold(short)] || r.short[short] != "" {
 		return
 	}
 	r.short[short] = meaning
 }
 
-// spelled writes out the office's short words in a cell.
-func (r *reader) spelled(text string) string {
+// spelled writes out the office's short words in a cell; what a primer column
+// holds is a primer, also where its meaning does not say so.
+func (r *reader) spelled(text, slot string) string {
 	if len(r.short) == 0 {
 		return text
 	}
 	fields := strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) })
 	for _, f := range fields {
 		if meaning, ok := r.short[f]; ok && len(r.vocab.Find(f)) == 0 {
+			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
+				meaning = "primer, " + meaning
+			}
 			text = strings.Replace(text, f, meaning, 1)
 		}
 	}

@@ -38,6 +38,8 @@ var figureOf = map[string]struct{ key, kind string }{
 	"vapor":         {"vapor_ng", "vapor_permeance"},
 	"voc":           {"voc_gl", "voc"},
 	"concrete_age":  {"concrete_age_days", "days"},
+	"planned_open":  {"planned_open_days", "days"},
+	"age":           {"age_days", "days"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false
@@ -116,6 +118,9 @@ func dayOf(x phrase.Date, c source) Day {
 	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To)}
 	if x.Ambiguous {
 		d.Note = "day and month could be read both ways"
+	}
+	if x.WeekdayOff {
+		d.Note = strings.TrimPrefix(d.Note+"; the weekday written does not fall on this date", "; ")
 	}
 	return d
 }

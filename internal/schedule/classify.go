@@ -72,7 +72,7 @@ func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
 func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
 	for row := from; row <= s.MaxRow && telling < 40; row++ {
 		c, ok := s.At(row, col)
-		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) {
+		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
 			continue
 		}
 		telling++

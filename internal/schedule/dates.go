@@ -112,7 +112,19 @@ func (r *reader) spans() {
 			sheet = told
 		}
 		l.count("prime_gap_days", l.Dates["prime"], sheet)
+		l.planned("bare_days", "planned_open_days")
+		l.planned("concrete_age_days", "age_days")
 	}
+}
+
+// planned takes a span that a column states in days where no dates give it.
+func (l *Line) planned(span, figure string) {
+	f, ok := l.Figures[figure]
+	if _, counted := l.Spans[span]; counted || !ok || f.Min == nil {
+		return
+	}
+	n := int(*f.Min)
+	l.Spans[span] = Span{Min: n, Max: n, Last: n}
 }
 
 func (l *Line) count(key string, a, b Day) {

@@ -184,6 +184,22 @@ func (h *headings) score(phrase, all []string, weight float64, at int, exact boo
 	return score
 }
 
+// sameWords holds where heading and phrase have the same telling words in
+// another order ("open max" for "max open").
+func (h *headings) sameWords(words, phrase []string) bool {
+	n := 0
+	for _, w := range words {
+		if h.filler[w] && !slices.Contains(phrase, w) || h.units[w] {
+			continue
+		}
+		n++
+		if !slices.Contains(phrase, w) {
+			return false
+		}
+	}
+	return n == len(phrase) && n > 1
+}
+
 // weight counts the words that carry meaning; filler and units count little.
 func (h *headings) weight(words []string) float64 {
 	total := 0.0

@@ -36,6 +36,7 @@ func (r *reader) lines(t *table) {
 			group = g
 		} else if t.column("group") > 0 {
 			l.Group = group
+			l.Mark = firstNonEmpty(l.Mark, firstLine(group))
 		}
 		if l.Group == "" {
 			l.Group = divider
@@ -101,7 +102,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		}
 		src := source{slot: slot, unit: t.cols[i].Unit, at: t.at(row, col)}
 		if ok {
-			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value)), c
+			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value), slot), c
 		}
 		if _, again := l.Cells[slot]; !again {
 			l.Cells[slot] = src.at.Cell

@@ -55,10 +55,12 @@ func headingsFound(all []*table) []string {
 func (r *reader) productBooks() []*table {
 	var out []*table
 	for _, b := range r.set.Products {
-		for i := range b.Sheets {
-			b.Sheets[i].Name = strings.TrimSuffix(filepath.Base(b.Path)+": "+b.Sheets[i].Name, ": ")
+		own := *b // the same book serves other workbooks too
+		own.Sheets = slices.Clone(b.Sheets)
+		for i := range own.Sheets {
+			own.Sheets[i].Name = strings.TrimSuffix(filepath.Base(b.Path)+": "+b.Sheets[i].Name, ": ")
 		}
-		for _, t := range r.tables(b) {
+		for _, t := range r.tables(&own) {
 			if t.kind == kindProducts {
 				out = append(out, t)
 			}

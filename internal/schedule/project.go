@@ -86,6 +86,9 @@ func (r *reader) sentences(text string) []string {
 
 // limitsIn finds the limits that one sentence states.
 func (r *reader) limitsIn(sentence string, at At) {
+	if m := r.words.definition.FindString(sentence); strings.Contains(m, "=") {
+		return // "PW = water-borne primer, 50 g/L" tells of one product
+	}
 	last := 0
 	quantities := r.phrase.Quantities(sentence, "")
 	for i, q := range quantities {
@@ -156,6 +159,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)
+		if l.Scope == "" && len(l.Keys) == 0 && r.ofRoom(in.sentence) {
+			l.Scope = unknownPlace
+		}
 	}
 	if rule.When {
 		l.When = r.whenIn(in.before)
@@ -235,19 +241,38 @@ func (r *reader) sheetsIn(text string) []string {
 }
 
 // placeIn finds the place that a limit is stated for: the longest run of its
-// words that stands in the place of some line, and not of most.
+// words that stands in the place of some line, and not of most; the first of
+// several.
 func (r *reader) placeIn(sentence string) string {
 	words := headingWords(sentence)
-	best, count := "", 0
-	for n := min(4, len(words)); n > 0 && best == ""; n-- {
+	for n := min(4, len(words)); n > 0; n-- {
 		for i := 0; i+n <= len(words); i++ {
 			run := strings.Join(words[i:i+n], " ")
-			if c := r.places[run]; c > 0 && len(run) > 4 && c*3 <= r.placeRows && (best == "" || c < count) {
-				best, count = run, c
+			if n == 1 && (len(run) < 4 || r.limitRules.skip[run]) {
+				continue
+			}
+			for _, form := range []string{run, strings.TrimSuffix(run, "s"), run + "s"} {
+				if c := r.places[form]; c > 0 && c*3 <= r.placeRows {
+					return form
+				}
 			}
 		}
 	}
-	return best
+	return ""
+}
+
+// unknownPlace is the scope of a limit for a room that no line names; it holds
+// for none.
+const unknownPlace = "(place not found)"
+
+// ofRoom holds for a sentence that speaks of a room's own climate.
+func (r *reader) ofRoom(sentence string) bool {
+	for _, q := range r.phrase.Quantities(sentence, "") {
+		if q.Kind == "ratio" || q.Kind == "temperature" {
+			return true
+		}
+	}
+	return false
 }
 
 // roomIn finds stated indoor conditions: a temperature or a relative humidity

@@ -108,6 +108,9 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	r.lex.done()
+	if len(r.sched.Products) == 0 {
+		r.each(all, kindSchedule, r.ownTags)
+	}
 	r.each(all, kindSchedule, r.tagColumn)
 	r.each(all, kindSchedule, r.fillUnknown)
 	for _, t := range all {
@@ -228,15 +231,26 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 			}
 		}
 	}
-	fields := strings.FieldsFunc(heading, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;", c) })
+	fields := strings.FieldsFunc(heading, func(c rune) bool { return strings.ContainsRune(" ,_[]:;", c) })
 	for n := 3; n >= 1; n-- {
 		for i := len(fields) - n; i >= 0; i-- {
-			unit := strings.Join(fields[i:i+n], " ")
-			for _, q := range r.phrase.Quantities("7 "+unit, "") {
-				if q.Kind == kind && q.Unit != "" && strings.HasPrefix(strings.ToLower(unit), strings.ToLower(q.Unit)) {
-					return q.Unit
-				}
+			if unit := r.unitOf(strings.Join(fields[i:i+n], " "), kind); unit != "" {
+				return unit
 			}
+		}
+	}
+	return ""
+}
+
+// unitOf gives the unit of a kind that a few words begin with, "" if none;
+// brackets around it do not count.
+func (r *reader) unitOf(words, kind string) string {
+	if strings.HasPrefix(words, "(") {
+		words = strings.TrimSuffix(words[1:], ")")
+	}
+	for _, q := range r.phrase.Quantities("7 "+words, "") {
+		if q.Kind == kind && q.Unit != "" && strings.HasPrefix(strings.ToLower(words), strings.ToLower(q.Unit)) {
+			return q.Unit
 		}
 	}
 	return ""
@@ -326,6 +340,8 @@ type limitRules struct {
 	Roles   map[string][]string `json:"roles"`
 	Scopes  map[string][]string `json:"scopes"`
 	When    map[string][]string `json:"when"`
+	Skip    []string            `json:"place_skip"`
+	skip    map[string]bool     // words of places that name none
 	Indoor  struct {
 		Words  []string `json:"words"`
 		Unless []string `json:"unless"`
@@ -343,5 +359,6 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 	if err := json.Unmarshal(raw, &file); err != nil {
 		return nil, fmt.Errorf("limit words knowledge/limits.json: %w", err)
 	}
+	file.Limits.skip = set(file.Limits.Skip)
 	return &file.Limits, nil
 }

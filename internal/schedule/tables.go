@@ -4,7 +4,9 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+	"unicode"
 
+	"abut/internal/material"
 	"abut/internal/workbook"
 )
 
@@ -98,7 +100,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		return best, false
 	}
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
-		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
+		if n > 1 && !r.mayContinueHeading(s, row+n-1) || r.isData(s, row+n-1) {
 			break
 		}
 		b := r.assign(s, row, n, "")
@@ -134,11 +136,42 @@ func (r *reader) unitRow(s *workbook.Sheet, row int) bool {
 	return n >= 2
 }
 
+// isData holds for a row that fills a table: a good part of its cells are
+// figures, dates, or name a material closer than a heading does.
+func (r *reader) isData(s *workbook.Sheet, row int) bool {
+	filled, data := 0, 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		filled++
+		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.namesMaterial(c.Value) {
+			data++
+		}
+	}
+	return data*3 > filled
+}
+
+// isFigure holds for a text of digits without a word.
+func (r *reader) isFigure(text string) bool {
+	return startsWithDigit(text) && !strings.ContainsFunc(text, unicode.IsLetter)
+}
+
+// namesMaterial holds for a text that names one family and is no heading.
+func (r *reader) namesMaterial(text string) bool {
+	for _, g := range r.head.match(text) {
+		if g.score >= 1 {
+			return false
+		}
+	}
+	return slices.ContainsFunc(r.vocab.Find(text), func(m material.Material) bool { return m.Family != "" && !m.Generic })
+}
+
 // isUnit holds for a text that is a unit and nothing else.
 func (r *reader) isUnit(text string) bool {
 	text = strings.TrimSpace(text)
 	if strings.HasPrefix(text, "(") || strings.HasPrefix(text, "[") {
-		text = strings.TrimSpace(text[1 : len(text)-1])
+		text = strings.TrimSpace(strings.Trim(text, "()[]"))
 	}
 	if text == "" || startsWithDigit(text) {
 		return false

@@ -87,6 +87,11 @@ func (w *wordlists) isNone(s string) bool {
 	return w.none[strings.ToLower(strings.TrimSpace(s))]
 }
 
+// isDitto holds for cells that say the same again.
+func (w *wordlists) isDitto(s string) bool {
+	return w.ditto[strings.ToLower(strings.TrimSpace(s))]
+}
+
 // hasAny tells whether one of the phrases stands in the text as whole words.
 func (w *wordlists) hasAny(text string, phrases []string) bool {
 	low := foldKeep(text)

@@ -1,0 +1,243 @@
+package schedule_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+func TestTitleBlockAndNotes(t *testing.T) {
+	s := read(t, `
+Osprey Point Visitor Center | | | |
+Air barrier schedule, issue 2 | | | |
+Duluth, Minnesota | | | |
+ | | | |
+Item | Membrane | Substrate | Primer | Installed
+1 | butyl sheet | plywood | none | 3 Mar 2026
+2 | butyl sheet | CMU | acrylic primer | 4 Mar 2026
+ | | | |
+Notes | | | |
+1. | Primers 250 g/L max. | | |
+2. | See the drawings for the grid lines. | | |
+`)
+	if marks(s) != "1 2" {
+		t.Errorf("lines %q", marks(s))
+	}
+	if s.Project.Name != "Osprey Point Visitor Center" {
+		t.Errorf("name %q", s.Project.Name)
+	}
+	if len(s.Project.Limits) != 1 || s.Project.Limits[0].Kind != "voc_gl" {
+		t.Errorf("limits %+v", s.Project.Limits)
+	}
+	if !slices.ContainsFunc(s.Project.Places, func(f schedule.Fact) bool { return strings.Contains(f.Text, "Duluth") }) {
+		t.Errorf("places %+v", s.Project.Places)
+	}
+}
+
+func TestHeadings(t *testing.T) {
+	for name, tc := range map[string]struct {
+		page page
+		want string // slots
+		head int    // rows
+	}{
+		"one row": {page{grid: `
+Mark | Membrane | Substrate | Primer | Min. lap | Install date | Cover by
+D1 | butyl sheet | plywood | none | 3 in. | 2 Mar 2026 | 9 Mar 2026`},
+			"mark material substrate primer lap install cover", 1},
+		"two rows, merged groups": {page{grid: `
+Ref. | Membrane | | Dates | |
+ | type | thickness, mm | installed | covered | Substrate
+D1 | butyl sheet | 1.5 | 2 Mar 2026 | 9 Mar 2026 | plywood
+D2 | butyl sheet | 1.5 | 3 Mar 2026 | 9 Mar 2026 | CMU`, merges: []string{"B1:C1", "D1:E1"}},
+			"mark material thickness install cover substrate", 2},
+		"three rows": {page{grid: `
+Item | Wall materials | | Programme | |
+ | Sheet | | Dates | | Remarks
+ | Membrane | Substrate | Laid | Covered by |
+D1 | butyl sheet | plywood | 2 Mar 2026 | 9 Mar 2026 | none
+D2 | butyl sheet | CMU | 3 Mar 2026 | 9 Mar 2026 | none`, merges: []string{"B1:C1", "D1:E1", "B2:C2", "D2:E2"}},
+			"mark material substrate install cover remark", 3},
+		"units in a row of their own": {page{grid: `
+Mark | Membrane | Thickness | Substrate | Lap
+ | | mil | | in.
+D1 | butyl sheet | 40 | plywood | 3
+D2 | butyl sheet | 60 | CMU | 3`},
+			"mark material thickness substrate lap", 2},
+		"United Kingdom": {page{grid: `
+Item no. | Where | VCL | Background | Neighbouring materials | Programme: laid | Overclad
+1 | north | butyl sheet | blockwork | brick tie | 2/3/2026 | 20/3/2026
+2 | south | butyl sheet | blockwork | brick tie | 3/3/2026 | 21/3/2026`},
+			"mark place material substrate touches install cover", 1},
+		"Canada": {page{grid: `
+Detail no. | Wall assembly | AVB | Applied to | Primer | Mastic | Date installed | Cladding date
+1 | W1 | butyl sheet | plywood | none | butyl sealant | 2026-03-02 | 2026-03-20
+2 | W1 | butyl sheet | concrete | none | butyl sealant | 2026-03-03 | 2026-03-21`},
+			"mark group material substrate primer sealant install cover", 1},
+		"unknown column said": {page{grid: `
+Mark | Membrane | Substrate | Primer | Zeta index
+D1 | butyl sheet | plywood | none | qq
+D2 | butyl sheet | plywood | none | qq`},
+			"mark material substrate primer ", 1},
+	} {
+		t.Run(name, func(t *testing.T) {
+			tc.page.name = "S"
+			s := readPages(t, tc.page)
+			if got := slots(s.Reading.Tables[0]); got != tc.want || len(s.Reading.Tables[0].Head) != tc.head {
+				t.Errorf("slots %q in %d rows, want %q in %d", got, len(s.Reading.Tables[0].Head), tc.want, tc.head)
+			}
+		})
+	}
+}
+
+func TestUnknownColumnIsInTheReading(t *testing.T) {
+	s := read(t, `
+Mark | Membrane | Substrate | Primer | Zeta index
+D1 | butyl sheet | plywood | none | qq
+D2 | butyl sheet | plywood | none | ww
+`)
+	if len(s.Reading.Unread) != 2 || s.Reading.Unread[0].At.Cell != "E2" || s.Reading.Cells != 10 || s.Reading.Known != 8 {
+		t.Errorf("unread %+v, %d of %d", s.Reading.Unread, s.Reading.Known, s.Reading.Cells)
+	}
+}
+
+func TestRowsOfATable(t *testing.T) {
+	heading := "Wall type | Membrane | Substrate | Primer | Install date\n"
+	for name, tc := range map[string]struct {
+		page  page
+		marks string
+		group string // of the last line
+	}{
+		"dividers": {page{grid: "Item | Membrane | Substrate | Primer\nNORTH WALL\n1 | butyl sheet | plywood | none\nSOUTH WALL\n2 | butyl sheet | CMU | none"},
+			"1 2", "SOUTH WALL"},
+		"merged divider": {page{grid: "Item | Membrane | Substrate | Primer\nNORTH WALL\n1 | butyl sheet | plywood | none\nSOUTH WALL\n2 | butyl sheet | CMU | none", merges: []string{"A2:D2", "A4:D4"}},
+			"1 2", "SOUTH WALL"},
+		"group stands once, blank below": {page{grid: heading + "W1 | butyl sheet | plywood | none | @2026-03-02\n | butyl sheet | CMU | none | @2026-03-03\nW2 | butyl sheet | CMU | none | @2026-03-04\n | butyl sheet | steel | none | @2026-03-05"},
+			"W1 W1 W2 W2", "W2"},
+		"group merged": {page{grid: heading + "W1 | butyl sheet | plywood | none | @2026-03-02\n | butyl sheet | CMU | none | @2026-03-03\n | butyl sheet | CMU | none | @2026-03-04", merges: []string{"A2:A4"}},
+			"W1 W1 W1", "W1"},
+		"rows left empty between": {page{grid: "Item | Membrane | Substrate | Primer\n1 | butyl sheet | plywood | none\n\n2 | butyl sheet | CMU | none\n\n\n3 | butyl sheet | CMU | none"},
+			"1 2 3", ""},
+		"heading repeated on the next page": {page{grid: "Item | Membrane | Substrate | Primer\n1 | butyl sheet | plywood | none\nItem | Membrane | Substrate | Primer\n2 | butyl sheet | CMU | none"},
+			"1 2", ""},
+	} {
+		t.Run(name, func(t *testing.T) {
+			tc.page.name = "S"
+			s := readPages(t, tc.page)
+			if marks(s) != tc.marks {
+				t.Errorf("marks %q, want %q", marks(s), tc.marks)
+			}
+			if got := s.Lines[len(s.Lines)-1].Group; got != tc.group {
+				t.Errorf("group %q, want %q", got, tc.group)
+			}
+		})
+	}
+}
+
+func TestSeveralTablesAndSheets(t *testing.T) {
+	s := readPages(t,
+		page{name: "North", grid: `
+Revisions
+Rev | Date | Description | By
+A | @2026-01-05 | First issue | office
+B | @2026-01-20 | Sheet changed at the sill | office
+
+Item | Membrane | Substrate | Primer
+N1 | butyl sheet | plywood | none
+
+Tag | Type | Min apply °C | Max days open to sun
+BT-1 | butyl flashing tape | -5 | 30`},
+		page{name: "South", grid: `
+Ref | Where | Barrier | Stuck to | Primed with | Laid
+S1 | sill | BT-1 | steel angle | none | @2026-03-03`},
+		page{name: "Reading list", grid: "Standards that apply\nsee the drawings"})
+	if marks(s) != "N1 S1" {
+		t.Errorf("marks %q", marks(s))
+	}
+	if l := line(t, s, "S1"); l.Sheet != "South" || items(l, "material") != "BT-1" || l.Items[0].Family != "butyl-flashing-tape" {
+		t.Errorf("S1 %+v", l.Items)
+	}
+	as := map[string]string{}
+	for _, sh := range s.Reading.Sheets {
+		as[sh.Name] = sh.As
+	}
+	if as["North"] != "schedule" || as["South"] != "schedule" || as["Reading list"] != "notes" {
+		t.Errorf("sheets %v", as)
+	}
+}
+
+func TestHiddenIsReadAndSaid(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Item | Membrane | Substrate | Primer
+1 | butyl sheet | plywood | none
+2 | butyl sheet | CMU | acrylic primer`, hideRows: []int{3}, hideCols: []string{"D"}})
+	l := line(t, s, "2")
+	if !l.Hidden || line(t, s, "1").Hidden {
+		t.Error("row 3 is hidden and row 2 is not")
+	}
+	if items(l, "primer") == "" {
+		t.Error("the hidden column was not read")
+	}
+	if c := s.Reading.Tables[0].Columns[3]; !c.Hidden {
+		t.Errorf("column %+v", c)
+	}
+}
+
+func TestStruckRows(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Item | Membrane | Substrate | Primer
+~1 | ~butyl sheet | ~plywood | ~none
+2 | butyl sheet | CMU | none`})
+	if len(s.Lines) != 2 || !s.Lines[0].Struck || s.Lines[1].Struck {
+		t.Errorf("lines %+v", s.Lines)
+	}
+}
+
+func TestNoTable(t *testing.T) {
+	_, err := reader(t).Read(csvBook(t, "Dear all\nthe schedule follows next week\n"), schedule.Settings{})
+	if err == nil || !strings.Contains(err.Error(), "wall.csv: no material schedule found") {
+		t.Errorf("got %v", err)
+	}
+}
+
+func TestColumnsNamedInTheSettings(t *testing.T) {
+	b := csvBook(t, `
+Item | Membrane | Substrate | Zeta
+1 | butyl sheet | plywood | EPDM gasket
+2 | butyl sheet | plywood | EPDM gasket
+`)
+	s := readBook(t, b, schedule.Settings{Columns: map[string]string{"zeta": "touches"}})
+	if got := items(line(t, s, "1"), "touches"); !strings.HasPrefix(got, "epdm") {
+		t.Errorf("touches %q", got)
+	}
+	_, err := reader(t).Read(b, schedule.Settings{Columns: map[string]string{"Omega": "touches"}})
+	if err == nil || !strings.Contains(err.Error(), "Zeta") {
+		t.Errorf("a wrong heading gave %v", err)
+	}
+	_, err = reader(t).Read(b, schedule.Settings{Columns: map[string]string{"Zeta": "omega"}})
+	if err == nil || !strings.Contains(err.Error(), "none of") {
+		t.Errorf("a wrong slot gave %v", err)
+	}
+}
+
+// TestProductBooksAreLeftAlone: the same book of product data serves several
+// workbooks.
+func TestProductBooksAreLeftAlone(t *testing.T) {
+	data := xlsxBook(t, "data.xlsx", page{name: "Data", grid: "Tag | Type | Min apply °C | Max days open to sun\nBT-1 | butyl flashing tape | -5 | 30"})
+	b := csvBook(t, "Item | Membrane | Substrate | Primer\n1 | BT-1 | plywood | none\n")
+	for range 2 {
+		s := readBook(t, b, schedule.Settings{Products: nil})
+		if len(s.Products) != 0 {
+			t.Fatal("products without a book")
+		}
+	}
+	set := schedule.Settings{}
+	set.Products = append(set.Products, data)
+	for range 2 {
+		s := readBook(t, b, set)
+		if p := product(t, s, "BT-1"); p.Sheet != "data.xlsx: Data" {
+			t.Errorf("sheet %q", p.Sheet)
+		}
+	}
+}
