@@ -1,0 +1,52 @@
+#!/usr/bin/env bash
+# Everything that must hold before a change goes in: bash ci/test.sh
+# Needs Go and, for the first run, the network; takes a few minutes.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+
+staticcheck=honnef.co/go/tools/cmd/staticcheck@v0.8.2
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+
+step() { printf '\n== %s\n' "$*"; }
+stop() { printf 'ci/test.sh: %s\n' "$*" >&2; exit 1; }
+
+command -v go >/dev/null || stop "Go is not there; get it from https://go.dev/dl and run this again"
+
+step "formatting of the Go code"
+unformatted=$(gofmt -l cmd internal policies schema testdata)
+[ -z "$unformatted" ] || stop "run gofmt -w on: $unformatted"
+
+step "go vet"
+go vet ./... ./testdata/demo
+
+step "go.mod holds what is used and nothing else"
+go mod tidy -diff || stop "run go mod tidy"
+
+step "staticcheck"
+go run "$staticcheck" ./... ./testdata/demo
+
+step "tests of Go and Rego, with the race detector"
+race=-race
+if [ "$(go env CGO_ENABLED)" != 1 ] || ! command -v "$(go env CC)" >/dev/null; then
+	echo "no C compiler here, so the race detector is left out"
+	race=
+fi
+go test $race -timeout 9m ./...
+
+step "the demo is what its program writes"
+go run ./testdata/demo "$scratch"
+for file in "$scratch"/*; do
+	cmp "$file" "testdata/demo/$(basename "$file")" || stop "run go run ./testdata/demo and commit what it writes"
+done
+
+step "build, and one run on the demo"
+go build -o "$scratch/abut" ./cmd/abut
+code=0
+"$scratch/abut" check testdata/demo/tern-landing.xlsx >"$scratch/report.txt" || code=$?
+[ "$code" = 1 ] || stop "the demo has errors, so check must end with 1, not $code"
+for topic in contact pairing temperature exposure; do
+	grep -q "\[rule $topic-" "$scratch/report.txt" || stop "no finding of topic $topic on the demo"
+done
+
+step "all is well"
