@@ -154,9 +154,9 @@ func climateOf(s *Site) string {
 }
 
 type tally struct {
-	n            int
-	abs, sum, sq float64
-	worst        cell
+	n        int
+	abs, sum float64
+	worst    cell
 }
 
 func (a *tally) add(c cell) {
