@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"abut/internal/engine"
 )
 
 // Exit codes: 0 nothing at or above the chosen severity, 1 some findings, 2
@@ -35,9 +37,25 @@ func Main(ctx context.Context, args []string, s Streams) int {
 	case errors.Is(err, errFindings):
 		return exitFindings
 	case !errors.Is(err, errReported):
-		fmt.Fprintln(s.Err, "abut:", strings.Join(strings.Fields(err.Error()), " ")) // one line, whatever the library wrote
+		tell(s, err)
 	}
 	return exitFailed
+}
+
+// tell writes one line an error, whatever the library wrote; mistakes in
+// policies come several at a time.
+func tell(s Streams, err error) {
+	var problems engine.Problems
+	list := []error{err}
+	if errors.As(err, &problems) {
+		list = list[:0]
+		for _, p := range problems {
+			list = append(list, p)
+		}
+	}
+	for _, e := range list {
+		fmt.Fprintln(s.Err, "abut:", strings.Join(strings.Fields(e.Error()), " "))
+	}
 }
 
 // needs wants arguments, at most so many (0: any number), and says in plain

@@ -3,6 +3,7 @@ package engine
 import (
 	"context"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -37,15 +38,23 @@ func TestPolicies(t *testing.T) {
 
 func runPolicyTests(t *testing.T) []*tester.Result {
 	t.Helper()
-	built, err := readTree(Options{Tree: policies.FS})
+	tests := map[string]*ast.Module{}
+	for name, text := range regoFiles(t, policies.FS) {
+		if strings.HasSuffix(name, "_test.rego") {
+			tests[name] = parse(t, name, text)
+		}
+	}
+	return runTests(t, Options{Tree: policies.FS}, tests)
+}
+
+// runTests runs the Rego tests in some modules over a policy tree.
+func runTests(t *testing.T, opts Options, tests map[string]*ast.Module) []*tester.Result {
+	t.Helper()
+	built, err := readTree(opts)
 	if err != nil {
 		t.Fatal(err)
 	}
-	for name, text := range regoFiles(t) {
-		if strings.HasSuffix(name, "_test.rego") {
-			built.modules[name] = parse(t, name, text)
-		}
-	}
+	maps.Copy(built.modules, tests)
 	store := inmem.NewFromObject(built.data)
 	compiler := ast.NewCompiler().WithStrict(true).WithCapabilities(capabilities()).
 		WithEnablePrintStatements(true).WithRewriteTestRules(true)
@@ -70,7 +79,7 @@ func runPolicyTests(t *testing.T) []*tester.Result {
 
 // TestHouse holds the Rego to the habits of this project.
 func TestHouse(t *testing.T) {
-	files := regoFiles(t)
+	files := regoFiles(t, policies.FS)
 	if len(files) == 0 {
 		t.Fatal("no Rego file was found")
 	}
@@ -177,14 +186,14 @@ func TestDataFiles(t *testing.T) {
 }
 
 // regoFiles holds the text of each Rego file of the tree by its path.
-func regoFiles(t *testing.T) map[string]string {
+func regoFiles(t *testing.T, tree fs.FS) map[string]string {
 	t.Helper()
 	files := map[string]string{}
-	err := fs.WalkDir(policies.FS, ".", func(p string, entry fs.DirEntry, err error) error {
+	err := fs.WalkDir(tree, ".", func(p string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() || path.Ext(p) != ".rego" {
 			return err
 		}
-		text, err := fs.ReadFile(policies.FS, p)
+		text, err := fs.ReadFile(tree, p)
 		files[p] = string(text)
 		return err
 	})

@@ -55,9 +55,15 @@ func (ps Problems) asError() error {
 	}
 	slices.SortFunc(ps, func(a, b Problem) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line),
-			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Message, b.Message))
+			cmp.Compare(a.Rule, b.Rule), cmp.Compare(b.Message, a.Message)) // the longer first
 	})
-	return slices.Compact(ps)
+	return slices.CompactFunc(ps, toldTwice)
+}
+
+// toldTwice: the parser tells some mistakes with and without the cause.
+func toldTwice(a, b Problem) bool {
+	samePlace := a.File == b.File && a.Line == b.Line && a.Rule == b.Rule
+	return samePlace && (strings.HasPrefix(a.Message, b.Message) || strings.HasPrefix(b.Message, a.Message))
 }
 
 // problemsOf turns an error of the parser or compiler into problems.
