@@ -121,8 +121,25 @@ func (c *Comparer) pair(was, now *side, m match) document.Pair {
 	old, offered := was.lines[m.was], now.lines[m.now]
 	return document.Pair{
 		Line: offered.ID, Was: was.place(m.was), Score: m.score, Next: m.next, Sure: m.sure, Split: m.split,
-		Swaps: c.swaps(was, now, old, offered), Changes: c.changes(old, offered),
+		Quoted: c.quoted(was, now, old, offered), Swaps: c.swaps(was, now, old, offered), Changes: c.changes(old, offered),
 	}
+}
+
+// quoted is the product that the submitted line gives as specified, if both
+// that and the specified one are known products and they are not the same.
+func (c *Comparer) quoted(was, now *side, old, offered *schedule.Line) string {
+	main := old.Main()
+	if main == nil || was.product(main) == nil {
+		return ""
+	}
+	quote := was.named(offered, c.set.WithinSlots)
+	if quote == nil {
+		quote = now.named(offered, c.set.WithinSlots)
+	}
+	if quote == nil || plainWords(quote.Tag) == plainWords(was.product(main).Tag) {
+		return ""
+	}
+	return quote.Tag
 }
 
 // Within compares the specified product of a row with the submitted one beside
@@ -142,7 +159,7 @@ func (c *Comparer) Within(doc *document.Document) *document.Comparison {
 			Slot: c.set.WithinSlots[0], Text: product.Tag, Tag: product.Tag, Product: product.ID, Family: product.Family,
 			Name: product.Name, Class: product.Class, Keys: product.Keys, At: pair.Was.At,
 		}
-		if !sameItem(&old, main) {
+		if !newItem(&old).same(newItem(main)) {
 			pair.Swaps = []document.Swap{c.swap(s, s, l, l, &old, main)}
 		}
 		out.Pairs = append(out.Pairs, pair)

@@ -10,6 +10,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"abut/internal/document"
 	"abut/internal/engine"
 )
 
@@ -95,6 +96,7 @@ func TestChanges(t *testing.T) {
 		"substrate lost":   {offer(4, tight), "substitution-substrate", "B-01", "does not list concrete"},
 		"vapor class":      {offer(5, closed), "substitution-worse", "B-02", "0.5 perm instead of 18 perm"},
 		"not in the data":  {func(j *job) { j.rows[2].sheet = "Benth Edge" }, "substitution-no-data", "A-03", "Benth Edge"},
+		"its data changed": {func(j *job) { j.products[2].days = 20 }, "substitution-worse", "B-02", "the data offered for Arvo V22"},
 		"row left out":     {func(j *job) { j.rows = slices.Delete(j.rows, 3, 4) }, "substitution-removed", "", "A-04, Louver, roof"},
 		"moved to winter":  {func(j *job) { j.rows[0].install, j.rows[0].cover = day(12, 7), day(12, 21) }, "temperature-cold-sheet", "A-01", "40 °F"},
 		"gasket of rubber": {func(j *job) { j.rows[2].touches = "anodized aluminum frame; EPDM boot" }, "contact-epdm-on-asphalt", "A-03", "EPDM"},
@@ -195,5 +197,60 @@ func TestLog(t *testing.T) {
 	}
 	if got[1].Action != "no exceptions taken" || len(got[1].Worse)+len(got[1].Breaks) > 0 {
 		t.Errorf("got %+v", got[1])
+	}
+}
+
+// TestNothingToCompare: schedules without lines, or with no line in common.
+func TestNothingToCompare(t *testing.T) {
+	d := newDesk(t)
+	full := d.read(t, job{rows()[:2], products()}.write(t, form{dates: iso}))
+	strange := job{[]entry{{"Z-9", "Dome, lantern", "Benth Q", "Copper", "none", "brick", "solder", day(1, 5), day(2, 1)}}, nil}
+	other := d.read(t, strange.write(t, form{dates: iso}))
+	empty := &document.Document{}
+	tests := map[string]struct {
+		was, now                *document.Document
+		pairs, removed, brought int
+	}{
+		"nothing offered":   {full, empty, 0, 2, 0},
+		"nothing specified": {empty, full, 0, 0, 2},
+		"nothing in common": {full, other, 0, 2, 1},
+		"nothing at all":    {empty, empty, 0, 0, 0},
+	}
+	for name, tc := range tests {
+		t.Run(name, func(t *testing.T) {
+			c := d.compare.Documents(tc.was, tc.now)
+			if len(c.Pairs) != tc.pairs || len(c.Removed) != tc.removed || len(c.Added) != tc.brought {
+				t.Errorf("got %d pairs, %d removed, %d added", len(c.Pairs), len(c.Removed), len(c.Added))
+			}
+		})
+	}
+}
+
+// TestUncertain: a row of which everything was renamed is matched with a doubt.
+func TestUncertain(t *testing.T) {
+	d := newDesk(t)
+	renamed := change(func(j *job) {
+		j.rows[3].mark, j.rows[3].place, j.rows[3].sheet = "Q-77", "Vent panel, plant", "Arvo S40"
+	})
+	doc := d.read(t, renamed.write(t, form{dates: iso}))
+	c := d.compare.Documents(d.read(t, job{rows(), products()}.write(t, form{dates: iso})), doc)
+	for _, p := range c.Pairs {
+		if sure := p.Was.Mark != "A-04"; p.Sure != sure {
+			t.Errorf("%s (%s): sure is %v at score %.2f, next %.2f", p.Line, p.Was.Mark, p.Sure, p.Score, p.Next)
+		}
+	}
+}
+
+func BenchmarkDocuments(b *testing.B) {
+	d := newDesk(b)
+	large := job{products: products()}
+	for i := range 500 {
+		e := rows()[i%6]
+		e.mark, e.place = fmt.Sprintf("%s-%d", e.mark, i), fmt.Sprintf("%s, bay %d", e.place, i)
+		large.rows = append(large.rows, e)
+	}
+	was, now := d.read(b, large.write(b, form{dates: iso})), d.read(b, large.write(b, form{dates: iso, shuffle: 4}))
+	for b.Loop() {
+		d.compare.Documents(was, now)
 	}
 }

@@ -96,12 +96,12 @@ func bestOf(n int, score func(int) float64) int {
 // content, and says whether the match is sure.
 func (c *Comparer) rate(m *match, s *scorer, scores [][]float64) {
 	for i := range scores {
-		if i != m.was && !s.alike(s.was.features[i], s.was.features[m.was]) {
+		if i != m.was && s.was.features[i].content != s.was.features[m.was].content {
 			m.next = max(m.next, scores[i][m.now])
 		}
 	}
 	for j := range scores[m.was] {
-		if j != m.now && !s.alike(s.now.features[j], s.now.features[m.now]) {
+		if j != m.now && s.now.features[j].content != s.now.features[m.now].content {
 			m.next = max(m.next, scores[m.was][j])
 		}
 	}

@@ -1,12 +1,11 @@
 package compare
 
 import (
+	"maps"
 	"math"
 	"slices"
 	"strings"
 	"time"
-
-	"abut/internal/schedule"
 )
 
 // scorer tells how alike two lines are, 0 to 1.
@@ -167,7 +166,7 @@ func shareOf(a, b []string) float64 {
 	return 0
 }
 
-func likeItems(a, b []*schedule.Item) float64 {
+func likeItems(a, b []item) float64 {
 	gone, added := difference(a, b)
 	all := len(a) + len(b)
 	return float64(all-len(gone)-len(added)) / float64(all)
@@ -204,29 +203,18 @@ func sameWord(a, b string) bool {
 
 func isDigit(r rune) bool { return r >= '0' && r <= '9' }
 
-func (s *scorer) likeDates(a, b map[string]string) (float64, bool) {
+func (s *scorer) likeDates(a, b map[string]time.Time) (float64, bool) {
 	sum, count := 0.0, 0.0
-	for slot, x := range a {
-		y, ok := b[slot]
+	for _, slot := range slices.Sorted(maps.Keys(a)) {
+		to, ok := b[slot]
 		if !ok {
 			continue
 		}
-		from, err := time.Parse(time.DateOnly, x)
-		to, err2 := time.Parse(time.DateOnly, y)
-		if err != nil || err2 != nil {
-			continue
-		}
 		count++
-		sum += max(0, 1-math.Abs(to.Sub(from).Hours()/24)/s.set.DaysNear)
+		sum += max(0, 1-math.Abs(to.Sub(a[slot]).Hours()/24)/s.set.DaysNear)
 	}
 	if count == 0 {
 		return 0, false
 	}
 	return sum / count, true
-}
-
-// alike: two lines of one side that no swap could tell apart.
-func (s *scorer) alike(a, b features) bool {
-	gone, new := difference(a.around, b.around)
-	return a.material == b.material && len(gone)+len(new) == 0
 }

@@ -3,6 +3,7 @@ package compare
 import (
 	"slices"
 	"strings"
+	"time"
 	"unicode"
 
 	"abut/internal/document"
@@ -22,9 +23,10 @@ type features struct {
 	mark, order, role, material string
 	where, words                []string
 	main                        *schedule.Item
-	around                      []*schedule.Item
+	around                      []item
+	content                     string // what swaps are told by
 	thickness                   schedule.Figure
-	dates                       map[string]string
+	dates                       map[string]time.Time
 }
 
 func newSide(doc *document.Document, set settings) *side {
@@ -50,17 +52,28 @@ func featuresOf(l *schedule.Line, set settings) features {
 		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
 		where: words(l.Group + " " + l.Place + " " + l.Texts["section"]), around: around(l, set),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
-		thickness: l.Figures["thickness_mm"], dates: map[string]string{},
+		thickness: l.Figures["thickness_mm"], dates: map[string]time.Time{},
 	}
 	for slot, d := range l.Dates {
-		if d.From != "" {
-			f.dates[slot] = d.From
+		if from, err := time.Parse(time.DateOnly, d.From); err == nil {
+			f.dates[slot] = from
 		}
 	}
 	if f.main != nil {
 		f.material = or(plainWords(f.main.Tag), plainWords(f.main.Text))
 	}
+	f.content = contentOf(f)
 	return f
+}
+
+// contentOf is the same for two lines that no swap could tell apart.
+func contentOf(f features) string {
+	parts := []string{}
+	for _, it := range f.around {
+		parts = append(parts, or(it.tag, or(it.Family, it.text)))
+	}
+	slices.Sort(parts)
+	return f.material + "\n" + strings.Join(slices.Compact(parts), "\n")
 }
 
 // mainOf is the line's own material; where no material was read, the words of
@@ -80,15 +93,15 @@ func mainOf(l *schedule.Line) *schedule.Item {
 
 // around lists the materials that the line names beside its own, of the slots
 // that say what is there.
-func around(l *schedule.Line, set settings) []*schedule.Item {
+func around(l *schedule.Line, set settings) []item {
 	main := l.Main()
-	var out []*schedule.Item
+	var out []item
 	for i := range l.Items {
 		it := &l.Items[i]
 		if it == main || it.Polarity == "no" || it.Polarity == "removed" || !slices.Contains(set.Slots, it.Slot) {
 			continue
 		}
-		out = append(out, it)
+		out = append(out, newItem(it))
 	}
 	return out
 }

@@ -13,26 +13,26 @@ import (
 func (c *Comparer) swaps(was, now *side, old, offered *schedule.Line) []document.Swap {
 	var out []document.Swap
 	a, b := mainOf(old), mainOf(offered)
-	if a != nil && b != nil && !c.vague(b) {
+	if a != nil && b != nil && !c.vague(newItem(b)) {
 		swap := c.swap(was, now, old, offered, a, b)
-		if swap.Same = sameItem(a, b); !swap.Same || differs(swap) {
+		if swap.Same = newItem(a).same(newItem(b)); !swap.Same || differs(swap) {
 			out = append(out, swap)
 		}
 	}
 	gone, new := difference(c.telling(around(old, c.set)), c.telling(around(offered, c.set)))
 	for _, r := range c.replacements(gone, new) {
-		out = append(out, c.swap(was, now, old, offered, r.was, r.now))
+		out = append(out, c.swap(was, now, old, offered, r.was.Item, r.now.Item))
 	}
 	return out
 }
 
 // telling leaves out the materials whose kind is left open ("bead"): what they
 // are is told elsewhere, or not at all.
-func (c *Comparer) telling(items []*schedule.Item) []*schedule.Item {
+func (c *Comparer) telling(items []item) []item {
 	return slices.DeleteFunc(slices.Clone(items), c.vague)
 }
 
-func (c *Comparer) vague(it *schedule.Item) bool {
+func (c *Comparer) vague(it item) bool {
 	return it.Tag == "" && it.Product == "" && (it.Family != "" && c.open[it.Family])
 }
 

@@ -100,6 +100,13 @@ _mild(one, f) if {
 	_keeps_min(one, f, "service_c")
 }
 
+# A bead has no hot side of its own; the limit of the project is what it must keep.
+_mild(one, f) if {
+	f.kind == "service_max_c"
+	one.swap.now.class in data.substitution.roles.liquids
+	_keeps_min(one, f, "service_c")
+}
+
 _mild(one, f) if {
 	f.kind == "exposure_days"
 	one.line.spans.bare_days.last <= measure.low(f.now)

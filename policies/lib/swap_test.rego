@@ -71,6 +71,7 @@ pair(swaps, more) := object.union(
 		"next": 0.4,
 		"sure": true,
 		"split": false,
+		"quoted": "",
 		"swaps": swaps,
 		"changes": [],
 	},

@@ -4,9 +4,11 @@ import data.lib.bench_test
 import data.lib.swap_test
 import data.substitution.closes
 
-_wool := swap_test.offer("mineral wool", ["mineral-wool", "inert-fiber"], {"tag": "", "data": false, "name": "Mineral wool"})
+_plain(name) := {"tag": "", "data": false, "name": name}
 
-_foil := swap_test.offer("foil board", ["polyiso", "foil-faced"], {"tag": "", "data": false, "name": "Polyiso board"})
+_wool := swap_test.offer("mineral wool", ["mineral-wool", "inert-fiber"], _plain("Mineral wool"))
+
+_foil := swap_test.offer("foil board", ["polyiso", "foil-faced"], _plain("Polyiso board"))
 
 _found(was, now, traits) := found if {
 	line := bench_test.line("W!12", 12, {"items": [{

@@ -20,7 +20,7 @@ import data.lib.swap
 findings contains found if {
 	some one in swap.compared
 	not one.swap.same
-	lacks := array.concat(_report(one.swap), array.concat(_test(one.swap), _figures(one.swap)))
+	lacks := array.concat(_report(one.swap), array.concat(_test(one.swap), _figures(one)))
 	count(lacks) > 0
 	parts := [l.text | some l in lacks]
 	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lacks]))
@@ -38,13 +38,18 @@ _test(s) := [{"severity": "warning", "text": wrong[0].says}] if {
 	count(_wrong(s.was)) == 0
 } else := []
 
-_figures(s) := [{"severity": severity, "text": text} |
-	some f in s.figures
+_figures(one) := [{"severity": severity, "text": text} |
+	some f in one.swap.figures
 	f.order == "missing"
-	severity := data.substitution.missing[f.kind]
+	severity := _weight(one, f)
 	f.kind in _told
 	text := sprintf("its data gives no %s", [data.substitution.properties[f.kind].name])
 ]
+
+# What a primer or bead leaves out is worth knowing; what the sheet leaves out is asked for.
+_weight(one, f) := data.substitution.missing[f.kind] if {
+	one.swap.slot in {"material", "tag"}
+} else := "note"
 
 _proof(offer) := [text | some slot in ["report", "air_test", "air"]; text := offer.texts[slot]]
 

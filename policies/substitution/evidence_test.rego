@@ -44,3 +44,13 @@ test_figure_missing if {
 test_figure_that_no_product_has_is_silent if count(_found({}, {}, _missing, {})) == 0
 
 test_enclosed_is_silent if count(_found({"report": "enclosed"}, {"report": "attached"}, [], {})) == 0
+
+test_figure_of_a_primer_is_a_note if {
+	one := swap_test.a_swap(swap_test.asphaltic, swap_test.other_asphaltic, {"slot": "primer", "figures": _missing})
+	document := object.union(
+		swap_test.document([one]),
+		{"products": [bench_test.product("FM-9", {"figures": {"air_lsm2": _air}})]},
+	)
+	found := evidence.findings with input as document
+	[f.severity | some f in found] == ["note"]
+}

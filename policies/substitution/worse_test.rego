@@ -154,3 +154,19 @@ _limit(most) := {"project": {"signals": [], "limits": [{
 test_more_voc_than_the_notes_allow if _on(_limit(250), [_solvent]) == ["warning"]
 
 test_more_voc_within_the_notes_is_a_note if _on(_limit(350), [_solvent]) == ["note"]
+
+_cooler := swap_test.compared(
+	"service_max_c",
+	swap_test.figure(149, "300 °F", "°F"),
+	swap_test.figure(93, "200 °F", "°F"),
+	"lower",
+)
+
+test_cooler_sheet if _severity([_cooler]) == ["warning"]
+
+test_cooler_bead_is_a_note if {
+	bead := swap_test.offer("ZS-1", ["hybrid-sealant"], {"class": "sealant", "role": "sealant"})
+	one := swap_test.a_swap(swap_test.asphaltic, bead, {"slot": "sealant", "figures": [_cooler]})
+	found := worse.findings with input as swap_test.document([one])
+	[f.severity | some f in found] == ["note"]
+}
