@@ -3,6 +3,8 @@ package contact
 import (
 	"fmt"
 	"slices"
+	"strconv"
+	"strings"
 
 	"abut/internal/schedule"
 )
@@ -111,7 +113,7 @@ func (f *finder) buildUp() {
 // layer takes two rows of one assembly that follow each other in layer order.
 func (f *finder) layer(before *schedule.Line) {
 	l := f.line
-	if l.Order == "" || before.Order == "" || l.Group != before.Group || l.Sheet != before.Sheet || before.Struck {
+	if !whole(l.Order) || !whole(before.Order) || l.Group != before.Group || l.Sheet != before.Sheet || before.Struck {
 		return
 	}
 	a := before.Main()
@@ -162,6 +164,13 @@ func (f *finder) listed(e End) bool {
 		return true
 	}
 	return false
+}
+
+// whole holds for the number of a layer; a letter after it ("2a") marks an
+// accessory of the layer, which tells its neighbors itself.
+func whole(order string) bool {
+	_, err := strconv.Atoi(strings.TrimSpace(order))
+	return err == nil
 }
 
 // apartWords are relations that keep two materials apart.

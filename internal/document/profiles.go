@@ -107,7 +107,7 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 		in := &p.Layers[i]
 		layers = append(layers, hygro.Layer{
 			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
-			Vented: slices.Contains(in.Keys, "vented"),
+			Vented: slices.Contains(in.Keys, "vented") || i == len(p.Layers)-1 && screens(p.Layers),
 		})
 	}
 	res, err := b.hygro.Profile(layers, b.conditions(doc, site))
@@ -124,6 +124,16 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 		}
 	}
 	p.Result = res
+}
+
+// screens holds where the outermost layer is a metal or masonry skin outside of
+// insulation or a sheet: such a skin has an air space behind it that leads out.
+func screens(layers []Layer) bool {
+	last := layers[len(layers)-1]
+	if last.Class != "flashing-metal" && last.Class != "cladding" && last.Class != "masonry" && last.Class != "fastener" {
+		return false
+	}
+	return slices.ContainsFunc(layers, func(l Layer) bool { return l.Insulates || l.Class == "membrane" || l.Class == "tape" })
 }
 
 // conditions takes the station's months and the room that the notes state.

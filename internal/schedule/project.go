@@ -53,9 +53,13 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
-	for _, sentence := range r.sentences(text) {
+	heading := ""
+	for i, sentence := range r.sentences(text) {
 		limits := len(p.Limits)
-		r.limitsIn(sentence, at)
+		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
+		if words := headingWords(sentence); i == 0 && len(words) <= 4 {
+			heading = sentence
+		}
 		r.roomIn(sentence, at)
 		r.noteSignals(sentence, at, len(p.Limits) > limits)
 	}
@@ -90,6 +94,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		return // "PW = water-borne primer, 50 g/L" tells of one product
 	}
 	last := 0
+	keys := []string{}
 	quantities := r.phrase.Quantities(sentence, "")
 	for i, q := range quantities {
 		if q.Start < last {
@@ -100,11 +105,16 @@ func (r *reader) limitsIn(sentence string, at At) {
 			next = max(q.End, quantities[i+1].Start)
 		}
 		for _, rule := range r.limitRules.Figures {
-			if rule.Quantity != q.Kind || !r.fits(sentence, rule.Words, rule.Unless) {
+			around := around{sentence, sentence[last:q.End], sentence[q.End:next]}
+			if !r.states(rule, q, around) {
 				continue
 			}
-			around := around{sentence, sentence[last:q.End], sentence[q.End:next]}
-			r.sched.Project.Limits = append(r.sched.Project.Limits, r.limit(rule, q, around, at))
+			l := r.limit(rule, q, around, at)
+			if rule.Keys && len(l.Keys) == 0 {
+				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
+			}
+			keys = l.Keys
+			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
 			break
 		}
 		last = q.End
@@ -114,6 +124,20 @@ func (r *reader) limitsIn(sentence string, at At) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
 		}
 	}
+}
+
+// states tells whether a figure of a sentence is a limit of the kind.
+func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) {
+		return false
+	}
+	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
+}
+
+// firstWords gives the first n words of a text.
+func firstWords(text string, n int) string {
+	words := strings.Fields(text)
+	return strings.Join(words[:min(n, len(words))], " ")
 }
 
 // around are the words that a figure of a sentence stands among: all of them,
@@ -155,7 +179,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Keys = r.sheetsIn(in.after)
 	}
 	if rule.Scope {
-		l.Scope = r.scopeIn(in.before)
+		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))
 	}
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)

@@ -181,17 +181,19 @@ func (r *reader) collectPlaces(t *table) {
 	for row := t.first; row <= t.last; row++ {
 		seen := map[string]bool{}
 		for _, slot := range []string{"place", "group", "mark"} {
-			words := headingWords(text(t.sheet, row, max(1, t.column(slot))))
+			col := t.column(slot)
+			if col == 0 {
+				continue
+			}
+			words := headingWords(text(t.sheet, row, col))
 			for i := range words {
 				for n := 1; n <= 4 && i+n <= len(words); n++ {
-					seen[strings.Join(words[i:i+n], " ")] = t.column(slot) > 0
+					seen[strings.Join(words[i:i+n], " ")] = true
 				}
 			}
 		}
-		for run, ok := range seen {
-			if ok {
-				r.places[run]++
-			}
+		for run := range seen {
+			r.places[run]++
 		}
 		r.placeRows++
 	}
@@ -321,6 +323,8 @@ type limitFigure struct {
 	Roles     bool     `json:"roles"`
 	Keys      bool     `json:"keys"`
 	KeysAfter bool     `json:"keys_after"`
+	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
+	After     []string `json:"unless_after"`
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
 	When      bool     `json:"when"`

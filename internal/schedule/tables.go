@@ -301,7 +301,7 @@ func (t *table) bound() {
 			gap = true
 			continue
 		}
-		if gap && rows > 0 && n*3*rows < sum {
+		if gap && rows > 0 && n*3*rows < sum && !t.codeFirst(row) {
 			break
 		}
 		gap = false
@@ -311,6 +311,13 @@ func (t *table) bound() {
 		t.last = row
 		sum, rows = sum+n, rows+1
 	}
+}
+
+// codeFirst holds for a row that begins with a short code, as the rows of a
+// table do and notes do not.
+func (t *table) codeFirst(row int) bool {
+	first := strings.TrimSpace(text(t.sheet, row, t.nums[0]))
+	return codeShape.MatchString(first) || tagShape.MatchString(first)
 }
 
 // ownCells counts the cells of a row that stand in the table's columns and are

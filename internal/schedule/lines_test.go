@@ -1,0 +1,174 @@
+package schedule_test
+
+import (
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+func TestDittoAndSameAs(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Touches | Install date\n"
+	for name, tc := range map[string]struct {
+		rows      string
+		mark      string
+		material  string
+		substrate string
+	}{
+		"ditto marks":                       {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ″ | \" | ditto | do. | @2026-03-03", "D2", "butyl-sheet", "plywood"},
+		"ditto of a ditto":                  {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | CMU | none | brick | @2026-03-03\nD3 | ditto | ditto | none | brick | @2026-03-03", "D3", "butyl-sheet", "concrete-masonry"},
+		"same as above":                     {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | same as above | CMU | none | brick | @2026-03-03", "D2", "butyl-sheet", "concrete-masonry"},
+		"same as a mark":                    {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | as D1 | none | brick | @2026-03-03", "D3", "butyl-sheet", "plywood"},
+		"mark first, then dittos follow it": {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | ″ | ″ | ″ | @2026-03-03", "D3", "butyl-sheet", "plywood"},
+		"a mark that is not there":          {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD3 | same as D9 | CMU | none | brick | @2026-03-03", "D3", "", "concrete-masonry"},
+		"a date is never carried":           {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | ditto | none | brick | ", "D2", "butyl-sheet", "plywood"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := readPages(t, page{name: "S", grid: head + tc.rows})
+			l := line(t, s, tc.mark)
+			if got := items(l, "material"); got != tc.material {
+				t.Errorf("material %q, want %q", got, tc.material)
+			}
+			if got := items(l, "substrate"); got != tc.substrate {
+				t.Errorf("substrate %q, want %q", got, tc.substrate)
+			}
+			if name == "a date is never carried" && l.Dates["install"].From != "" {
+				t.Errorf("install %+v", l.Dates["install"])
+			}
+		})
+	}
+}
+
+func TestDatesOfALine(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Wall | Layer | Material | Substrate | Primed | Install date | Cover date | Concrete placed | Remarks
+W1 | 1 | cast concrete | footing | - | @2026-02-02 | | | 
+W1 | 2 | butyl sheet | cast concrete | 1 Mar 2026 | 2-4 Mar 2026 | 20 Mar 2026 | 2 Feb 2026 | 
+W1 | 3 | mineral wool | butyl sheet | | w/ layer 2 | TBD | N/A | 
+W1 | 4 | brick | air space | | 31 Feb 2026 | | | 
+W2 | 1 | butyl sheet | CMU | | wk of 9 Mar 2026 | 30 Mar 2026 | | Primed 8 Mar 2026`})
+	day := func(i int, slot string) schedule.Day { return s.Lines[i].Dates[slot] }
+	for _, tc := range []struct {
+		got             schedule.Day
+		from, to, state string
+	}{
+		{day(0, "install"), "2026-02-02", "2026-02-02", "day"},
+		{day(1, "install"), "2026-03-02", "2026-03-04", "span"},
+		{day(2, "install"), "2026-03-02", "2026-03-04", "implied"},
+		{day(2, "cover"), "", "", "unknown"},
+		{day(2, "placed"), "", "", "none"},
+		{day(3, "install"), "", "", "impossible"},
+		{day(3, "cover"), "", "", "missing"},
+		{day(4, "install"), "2026-03-09", "2026-03-13", "span"},
+		{day(4, "prime"), "2026-03-08", "2026-03-08", "day"},
+	} {
+		if tc.got.From != tc.from || tc.got.To != tc.to || tc.got.State != tc.state {
+			t.Errorf("%q: got %s to %s, %s, want %s to %s, %s", tc.got.Text, tc.got.From, tc.got.To, tc.got.State, tc.from, tc.to, tc.state)
+		}
+	}
+	if got := s.Lines[1].Spans["bare_days"]; got.Min != 16 || got.Max != 18 || got.Last != 16 {
+		t.Errorf("days bare %+v", got)
+	}
+	if got := s.Lines[1].Spans["concrete_age_days"]; got.Min != 28 || got.Max != 30 {
+		t.Errorf("age of concrete %+v", got)
+	}
+	if got := s.Lines[1].Spans["prime_gap_days"]; got.Min != 1 {
+		t.Errorf("days from primer to sheet %+v", got)
+	}
+}
+
+func TestOrderOfDayAndMonth(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Install date\n"
+	for name, tc := range map[string]struct {
+		rows, country, want string
+		note                bool
+	}{
+		"by the column, day first":   {"D1 | butyl sheet | CMU | none | 3/4/2026\nD2 | butyl sheet | CMU | none | 25/4/2026", "US", "2026-04-03", true},
+		"by the column, month first": {"D1 | butyl sheet | CMU | none | 3/4/2026\nD2 | butyl sheet | CMU | none | 4/25/2026", "GB", "2026-03-04", true},
+		"by the country, UK":         {"D1 | butyl sheet | CMU | none | 3/4/2026", "GB", "2026-04-03", true},
+		"by the country, US":         {"D1 | butyl sheet | CMU | none | 3/4/2026", "US", "2026-03-04", true},
+		"not to be told apart":       {"D1 | butyl sheet | CMU | none | 3/4/2026", "", "2026-03-04", true},
+		"written out":                {"D1 | butyl sheet | CMU | none | 3 Apr 2026", "US", "2026-04-03", false},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := readBook(t, csvBook(t, head+tc.rows+"\n"), schedule.Settings{Country: tc.country})
+			d := line(t, s, "D1").Dates["install"]
+			if d.From != tc.want || (d.Note != "") != tc.note {
+				t.Errorf("got %s, note %q, want %s", d.From, d.Note, tc.want)
+			}
+		})
+	}
+}
+
+func TestPours(t *testing.T) {
+	s := readPages(t,
+		page{name: "Walls", grid: `
+Mark | Membrane | Substrate | Primer | Install date
+D1 | butyl sheet | concrete, pour P-2 | none | @2026-03-30
+D2 | butyl sheet | CMU | none | @2026-03-30`},
+		page{name: "Concrete", grid: `
+Pour | Where | Placed | Curing
+P-1 | footing | @2026-02-01 | wet burlap
+P-2 | east wall | @2026-03-02 | curing compound`})
+	if len(s.Pours) != 2 || s.Pours[1].Placed.From != "2026-03-02" {
+		t.Fatalf("pours %+v", s.Pours)
+	}
+	l := line(t, s, "D1")
+	if got := l.Spans["concrete_age_days"]; got.Min != 28 || got.Max != 28 {
+		t.Errorf("age %+v", got)
+	}
+	if !said(l, "curing_compound") {
+		t.Errorf("signals %+v", l.Signals)
+	}
+	if _, ok := line(t, s, "D2").Spans["concrete_age_days"]; ok {
+		t.Error("the block has no pour")
+	}
+}
+
+func said(l *schedule.Line, id string) bool {
+	for _, s := range l.Signals {
+		if s.ID == id && !s.No {
+			return true
+		}
+	}
+	return false
+}
+
+func TestBareNounsStandForWhatTheRowNamed(t *testing.T) {
+	s := readPages(t,
+		page{name: "S", grid: `
+Mark | Membrane | Substrate | Touches | Remarks
+D1 | SAF-1 | W-1 nailer | galv. lintel | Sheet stops on the nailer; bead at lintel
+D2 | SAF-1 | CMU | brick | SAF laps 3 in.`},
+		page{name: "Data", grid: `
+Tag | Type | Min apply °C | Max days open to sun
+SAF-1 | rubberized asphalt flashing tape | 5 | 30
+W-1 | preservative-treated lumber, copper | - | -`})
+	l := line(t, s, "D1")
+	want := map[string]string{"nailer": "W-1", "lintel": ""}
+	for _, it := range l.Items {
+		if tag, ok := want[it.Text]; ok && it.Slot == "remark" && it.Tag != tag {
+			t.Errorf("%s of the remark is %q, want %q", it.Text, it.Tag, tag)
+		}
+		if it.Text == "lintel" && it.Slot == "remark" && it.Family != "galvanized-sheet" && it.Family != l.Items[2].Family {
+			t.Errorf("lintel is %s", it.Family)
+		}
+	}
+	for _, it := range line(t, s, "D2").Items {
+		if it.Text == "SAF" && it.Tag != "SAF-1" {
+			t.Errorf("SAF stands for %q", it.Tag)
+		}
+	}
+}
+
+func TestBeds(t *testing.T) {
+	for cell, want := range map[string][2]string{ // substrate, the rest
+		"cap plate on block": {"", ""},
+		"plywood":            {"plywood", ""},
+		"glass-mat sheathing, room side of the wool":   {"glass-mat-gypsum-sheathing", ""},
+		"CMU and steel angle":                          {"concrete-masonry structural-steel", ""},
+		"existing asphalt coating removed, then brick": {"", ""},
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | butyl sheet | "+cell+" | none\nD2 | butyl sheet | plywood | none\n")
+		t.Logf("%s: substrate %q under %q touches %q (want %q)", cell, items(&s.Lines[0], "substrate"), items(&s.Lines[0], "under"), items(&s.Lines[0], "touches"), want)
+	}
+}
