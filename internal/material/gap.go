@@ -8,12 +8,38 @@ import (
 // isName holds where the next word, or the one after it, makes the words a
 // proper name, a trade or a color: "Copper Street", "steel erector".
 func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
+	if v.isColor(text, toks, h) {
+		return true
+	}
 	for j := h.last + 1; j < len(toks) && j <= h.last+2; j++ {
 		if strings.Trim(text[toks[j-1].end:toks[j].start], " ") != "" {
 			return false
 		}
 		if v.nameWords[toks[j].low] {
 			return j == h.last+1 || toks[j-1].upper && toks[j-1].key < 0
+		}
+	}
+	return false
+}
+
+// isColor holds where the words stand alone in a list that a color begins ("in
+// white, bronze and limestone").
+func (v *Vocabulary) isColor(text string, toks []token, h hit) bool {
+	if next := h.last + 1; next < len(toks) && strings.TrimSpace(text[toks[h.last].end:toks[next].start]) == "" && toks[next].key >= 0 && !v.breaks[toks[next].low] {
+		return false
+	}
+	listed := 0
+	for j := h.first - 1; j >= 0; j-- {
+		between := strings.TrimSpace(text[toks[j].end:toks[j+1].start])
+		switch {
+		case v.colorLeads[toks[j].low] && between == "" || v.colorLeads[toks[j].low] && between == ":":
+			return listed > 0
+		case between != "" && between != ",":
+			return false
+		case v.colors[toks[j].low]:
+			listed++
+		case toks[j].low != "and" && toks[j].low != "or" && between != "," && toks[j+1].low != "and" && toks[j+1].low != "or":
+			return false
 		}
 	}
 	return false
@@ -39,9 +65,9 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 	for j := a.last; j < b.first; j++ {
 		if j > a.last {
 			switch low := toks[j].low; {
-			case v.soft[low]:
+			case v.soft[low], breaks[low] && v.layered[toks[j-1].low]:
 				g = max(g, with)
-			case breaks[low]:
+			case breaks[low] && !hyphened(text, &toks[j]), v.ofNumber[low] && !isDigit(toks[j-1].low[0]):
 				return wall
 			case !v.glue[low] && !v.breaks[low] && len(low) > 1 && !unicode.IsDigit(rune(low[0])):
 				unknown++
@@ -60,6 +86,14 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 	return g
 }
 
+// hyphened holds for the first part of an adjective ("under-slab"), which does
+// not part what stands around it.
+func hyphened(text string, t *token) bool {
+	return t.end+1 < len(text) && text[t.end] == '-' && isASCIILetter(text[t.end+1])
+}
+
+func isDigit(c byte) bool { return c >= '0' && c <= '9' }
+
 // sign reads the signs between two tokens.
 func (v *Vocabulary) sign(text string, before, after *token) gap {
 	s := text[before.end:after.start]
@@ -74,7 +108,7 @@ func (v *Vocabulary) sign(text string, before, after *token) gap {
 		return label
 	case strings.ContainsAny(s, ")]/"):
 		return loose
-	case strings.Contains(s, ". ") && after.upper && !v.shortened(text[before.start:before.end], before.low):
+	case strings.Contains(s, ". ") && after.upper && !before.short && !v.shortened(text[before.start:before.end], before.low):
 		return wall
 	}
 	return tight

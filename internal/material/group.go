@@ -48,7 +48,10 @@ type hit struct {
 // hits lists the phrases of a text, longest first at each place.
 func (v *Vocabulary) hits(text string, toks []token) []hit {
 	var out []hit
-	inPhrase := func(j int) bool { return !strings.ContainsAny(text[toks[j-1].end:toks[j].start], ",;:|()\n\t") }
+	inPhrase := func(j int) bool {
+		gap := text[toks[j-1].end:toks[j].start]
+		return !strings.ContainsAny(gap, ",;:|()\n\t") || strings.TrimSpace(gap) == "," && isDesignation(toks[j-1].low)
+	}
 	for i := 0; i < len(toks); {
 		s, n := v.longest(toks, i, inPhrase)
 		if n == 0 {
@@ -61,6 +64,16 @@ func (v *Vocabulary) hits(text string, toks []token) []hit {
 		i += n
 	}
 	return out
+}
+
+// isDesignation holds for the number of a standard ("C578"), which a comma may
+// part from its type.
+func isDesignation(low string) bool {
+	letters := 0
+	for letters < len(low) && low[letters] >= 'a' && low[letters] <= 'z' {
+		letters++
+	}
+	return letters > 0 && letters < 3 && len(low) >= letters+2 && strings.Trim(low[letters:], "0123456789") == ""
 }
 
 // saysWay: the phrase tells how a thing is made and names none. "No solvent" is
@@ -109,7 +122,7 @@ func (v *Vocabulary) oneName(a, b *group, between gap) bool {
 	if !v.hasStuff(a) && !v.onlyWays(b) && between == tight || !v.hasStuff(b) && between == tight || v.onlyWays(a) && between == tight {
 		return true
 	}
-	return v.better(a, b)
+	return between == tight && v.narrows(a, b) || v.better(a, b)
 }
 
 // better holds where both together name something more exactly than each.

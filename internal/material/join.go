@@ -44,7 +44,7 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	case a.after == with:
 		return !v.onlyWays(a) && (v.onlyWays(b) || v.isComponent(b))
 	case a.after == far:
-		return v.onlyWays(b) && !v.onlyWays(a)
+		return v.onlyWays(b) && !v.onlyWays(a) || v.isFinish(b) && !v.hasStuff(a) && v.headOf(a) >= 0 && v.better(a, b)
 	case a.after == loose, a.after == label && !v.hasStuff(a) && v.better(a, b):
 		return v.better(a, b)
 	case a.after == bracket && saysAll(a, b):
@@ -58,9 +58,42 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	case !v.hasStuff(b):
 		return v.headOf(b) < 0 && v.better(a, b)
 	case v.isComponent(b):
-		return v.headOf(a) >= 0 && v.better(a, b)
+		return v.headOf(a) >= 0 && (v.better(a, b) || v.same(a, b))
 	}
-	return v.isBase(a) && v.better(a, b)
+	return v.isBase(a) && (v.better(a, b) || v.narrows(a, b))
+}
+
+// isFinish: b is one word for what something is made of, and nothing more.
+func (v *Vocabulary) isFinish(b *group) bool {
+	return len(b.lits) == 0 && len(b.order) == 1 && v.terms[b.order[0]].kind == stuff
+}
+
+// narrows: all that a says of its stuff, b says too, and more ("steel, A606
+// siding").
+func (v *Vocabulary) narrows(a, b *group) bool {
+	if len(a.lits) > 0 || v.headOf(a) >= 0 {
+		return false
+	}
+	told := []string{}
+	for _, t := range b.order {
+		told = append(told, v.terms[t].add...)
+	}
+	none := true
+	for _, t := range a.order {
+		for _, add := range v.terms[t].add {
+			if none = false; !slices.Contains(told, add) {
+				return false
+			}
+		}
+	}
+	return !none && v.hasStuff(b)
+}
+
+// same: b changes nothing of what a names.
+func (v *Vocabulary) same(a, b *group) bool {
+	both := a.clone()
+	both.take(b)
+	return !v.vague(a) && v.resolve(&both).family == v.resolve(a).family
 }
 
 // isComponent: all that b is made of is a layer or adhesive of another thing.

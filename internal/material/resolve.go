@@ -62,7 +62,7 @@ func (v *Vocabulary) resolve(g *group) result {
 func (v *Vocabulary) weigh(g *group, t, h int, consider func(result, bool)) {
 	for i := range v.entries[t] {
 		e := &v.entries[t][i]
-		score, ok := e.score(g, func(t int) bool { return v.terms[t].kind == stuff })
+		score, ok := e.score(g, func(t int) bool { return v.terms[t].kind == stuff && !v.terms[t].base })
 		if !ok {
 			continue
 		}

@@ -15,6 +15,7 @@ type token struct {
 	key        int32  // number of the word in the vocabulary, -1 if it has none
 	upper      bool   // starts with a capital letter or digit
 	non        bool   // "nonasphaltic": denies the word
+	short      bool   // cut off by a point
 	fuzzy      bool   // taken for a word of the vocabulary that it nearly is
 }
 
@@ -34,12 +35,42 @@ func (v *Vocabulary) scan(text string) []token {
 				continue
 			}
 		}
-		if k, ok := v.nearKey(t.low); ok {
+		if k, ok := v.wholeKey(text, t); ok {
+			t.key, t.short = k, true
+		} else if k, ok := v.nearKey(t.low); ok {
 			t.key, t.fuzzy = k, true
 		}
 	}
 	return toks
 }
+
+// wholeKey finds the one word that a word cut off by a point begins ("neut.",
+// "liq."); of words that go on from each other, the shortest.
+func (v *Vocabulary) wholeKey(text string, t *token) (int32, bool) {
+	if t.end >= len(text) || text[t.end] != '.' || len(t.low) < minCut || len(t.low) > maxCut {
+		return 0, false
+	}
+	best := ""
+	for n := len(t.low) + 2; n <= maxWhole; n++ {
+		for _, w := range v.byLength[bucket{t.low[0], n}] {
+			switch {
+			case !strings.HasPrefix(w, t.low):
+			case best == "":
+				best = w
+			case !strings.HasPrefix(w, best) && !strings.HasPrefix(w, best[:len(best)-1]):
+				return 0, false
+			}
+		}
+	}
+	return v.keys[best], best != ""
+}
+
+// The letters of a word that is cut off, and of the whole word.
+const (
+	minCut   = 3
+	maxCut   = 6
+	maxWhole = 14
+)
 
 // cut finds words, numbers and the signs &, #, % and +; the rest is gap.
 func cut(text string) []token {
@@ -174,17 +205,18 @@ func singular(w string) string {
 	return w[:n-1]
 }
 
-// nearKey finds the one word of the vocabulary that a long word is a slip of
-// the pen away from: one letter more, less or other.
+// nearKey finds the word of the vocabulary that a long word is a slip of the
+// pen away from: one letter more, less or other. A shorter word may only have
+// lost a letter, for with another letter it may be a word of its own.
 func (v *Vocabulary) nearKey(low string) (int32, bool) {
 	n := len(low)
-	if n < v.fuzzyLength || strings.HasSuffix(low, "ed") || strings.HasSuffix(low, "ly") || strings.HasSuffix(low, "ing") && n < v.fuzzyLength+2 {
+	if n < v.slipLength || v.plain[low] || v.plain[singular(low)] || strings.HasSuffix(low, "ed") || strings.HasSuffix(low, "ly") || strings.HasSuffix(low, "ing") && n < v.fuzzyLength+2 {
 		return 0, false
 	}
 	word := singular(low)
 	for d := -1; d <= 1; d++ {
 		for _, w := range v.byLength[bucket{word[0], len(word) + d}] {
-			if oneSlip(word, w) {
+			if oneSlip(word, w) && (len(word) >= v.fuzzyLength || len(word) < len(w)) {
 				return v.keys[w], true
 			}
 		}

@@ -28,11 +28,17 @@ type Vocabulary struct {
 	denials  map[string]bool
 	soft     map[string]bool // words that join a part to a thing
 	within   map[string]bool // breaks that part the words of one product too
+	layered  map[string]bool // words after which a break names a layer of the thing ("laminated to")
+	ofNumber map[string]bool // glue after a number only ("3 in"), a break elsewhere
 
-	nameWords map[string]bool // words after which a material is a name
+	nameWords  map[string]bool // words after which a material is a name
+	colors     map[string]bool
+	colorLeads map[string]bool // words that a list of colors follows
 
-	fuzzyLength int     // letters that a word must have to be read in spite of a slip
-	nearAt      float64 // how much alike the nearest families must be, 0..1
+	plain       map[string]bool // words that are no slips of others
+	fuzzyLength int             // letters that a word must have to be read in spite of a slip
+	slipLength  int             // and in spite of a letter left out
+	nearAt      float64         // how much alike the nearest families must be, 0..1
 }
 
 type bucket struct {
@@ -115,9 +121,15 @@ type wordsData struct {
 	Loose       []string            `json:"loose_breaks"`
 	Denials     []string            `json:"denials"`
 	Soft        []string            `json:"soft_breaks"`
+	Layered     []string            `json:"layered"`
+	OfNumber    []string            `json:"number_glue"`
 	NameWords   []string            `json:"name_words"`
 	LookAlikes  []string            `json:"look_alikes"`
 	FuzzyLength int                 `json:"fuzzy_length"`
+	Colors      []string            `json:"colors"`
+	ColorLeads  []string            `json:"color_leads"`
+	NoSlips     []string            `json:"no_slips"`
+	SlipLength  int                 `json:"slip_length"`
 	NearAt      float64             `json:"near_at"`
 }
 
@@ -139,8 +151,15 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 	v := &Vocabulary{
 		byID: make(map[string]int, len(f.Families)), byTerm: make(map[string]int, len(w.Vocabulary.Terms)),
 		entries: map[int][]entry{}, keys: make(map[string]int32, 4096), byLength: map[bucket][]string{},
-		spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
-		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, nearAt: w.Vocabulary.NearAt,
+		plain: map[string]bool{}, spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
+		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, slipLength: w.Vocabulary.SlipLength, nearAt: w.Vocabulary.NearAt,
+	}
+	v.colors, v.colorLeads = set(w.Vocabulary.Colors), set(w.Vocabulary.ColorLeads)
+	v.layered, v.ofNumber = set(w.Vocabulary.Layered), set(w.Vocabulary.OfNumber)
+	for _, words := range [][]string{w.Vocabulary.NoSlips, w.Vocabulary.Glue, w.Vocabulary.Breaks, w.Vocabulary.Denials} {
+		for _, word := range words {
+			v.plain[word] = true
+		}
 	}
 	for _, b := range w.Vocabulary.Loose {
 		delete(v.within, b)
@@ -263,10 +282,8 @@ func (v *Vocabulary) word(w string) int32 {
 	if !ok {
 		k = int32(len(v.keys))
 		v.keys[w] = k
-		if len(w)+1 >= v.fuzzyLength {
-			b := bucket{w[0], len(w)}
-			v.byLength[b] = append(v.byLength[b], w)
-		}
+		b := bucket{w[0], len(w)}
+		v.byLength[b] = append(v.byLength[b], w)
 	}
 	return k
 }
