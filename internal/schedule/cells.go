@@ -91,7 +91,7 @@ func hint(kind, unit string) string {
 }
 
 // day reads the date of a cell; year is a year known from nearby dates.
-func (r *reader) day(c source, order phrase.DateOrder, year int) Day {
+func (r *reader) day(c source, order dayOrder, year int) Day {
 	d := Day{Text: c.text, At: c.at}
 	if c.cell.Kind == workbook.Date {
 		d.From, d.To, d.State = iso(c.cell.Date), iso(c.cell.Date), "day"
@@ -106,18 +106,20 @@ func (r *reader) day(c source, order phrase.DateOrder, year int) Day {
 		d.State = "none"
 		return d
 	}
-	dates := r.phrase.Dates(c.text, order, year)
+	dates := r.phrase.Dates(c.text, order.DateOrder, year)
 	if len(dates) == 0 {
 		d.State = "unknown"
 		return d
 	}
-	return dayOf(dates[0], c)
+	return r.dayOf(dates[0], c, order)
 }
 
-func dayOf(x phrase.Date, c source) Day {
+func (r *reader) dayOf(x phrase.Date, c source, order dayOrder) Day {
 	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To)}
-	if x.Ambiguous {
-		d.Note = "day and month could be read both ways"
+	if x.From != x.To || !x.From.IsZero() {
+		if r.eitherWay([]string{x.Text}) {
+			d.Note = "day and month could be read both ways; " + order.String()
+		}
 	}
 	if x.WeekdayOff {
 		d.Note = strings.TrimPrefix(d.Note+"; the weekday written does not fall on this date", "; ")

@@ -1,49 +1,11 @@
 package schedule
 
-import (
-	"time"
-
-	"abut/internal/phrase"
-	"abut/internal/workbook"
-)
-
-// dateOrders decides for each date column whether the day or the month stands
-// first: by the column, else by the project's country.
-func (r *reader) dateOrders(t *table) map[string]phrase.DateOrder {
-	orders := map[string]phrase.DateOrder{}
-	var all []string
-	for i, c := range t.cols {
-		if !isDateSlot(c.Slot) {
-			continue
-		}
-		var texts []string
-		for row := t.first; row <= t.last; row++ {
-			if c, ok := t.sheet.At(row, t.nums[i]); ok && c.Kind == workbook.Text {
-				texts = append(texts, c.Value)
-			}
-		}
-		all = append(all, texts...)
-		if order, decided := r.phrase.Order(texts); decided {
-			orders[c.Slot] = order
-		}
-	}
-	fallback, decided := r.phrase.Order(all)
-	if !decided {
-		fallback = r.phrase.OrderOf(r.country)
-	}
-	for _, c := range t.cols {
-		if _, known := orders[c.Slot]; !known && isDateSlot(c.Slot) {
-			orders[c.Slot] = fallback
-		}
-	}
-	orders[""] = fallback
-	return orders
-}
+import "time"
 
 // textDates takes dates told in words ("placed 3 Aug", "prime Fri, sheet Mon")
 // for the dates of the line that have no column of their own.
-func (r *reader) textDates(l *Line, c source, orders map[string]phrase.DateOrder) {
-	for _, x := range r.phrase.Dates(c.text, orders[""], r.year(l)) {
+func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
+	for _, x := range r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)) {
 		if x.State != "day" && x.State != "span" && x.State != "impossible" || x.Verb == "" {
 			continue
 		}
@@ -54,7 +16,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]phrase.DateOrder
 		if !isDateSlot(slot) {
 			continue
 		}
-		d := dayOf(x, c)
+		d := r.dayOf(x, c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {
 			l.told(slot, d)
 			continue

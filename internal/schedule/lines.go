@@ -61,7 +61,7 @@ func (r *reader) rowText(t *table, row int) string {
 }
 
 // line reads one data row.
-func (r *reader) line(t *table, row int, last *Line, orders map[string]phrase.DateOrder) Line {
+func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder) Line {
 	l := Line{
 		ID: fmt.Sprintf("%s!%d", t.sheet.Name, row), Sheet: t.sheet.Name, Row: row, Table: t.id,
 		Cells: map[string]string{}, Texts: map[string]string{}, Figures: map[string]Figure{},
@@ -129,7 +129,7 @@ func firstLine(s string) string {
 }
 
 // cell reads one cell into its line by the slot of its column.
-func (r *reader) cell(l *Line, c source, orders map[string]phrase.DateOrder) {
+func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	switch fig, isFigure := figureOf[c.slot]; {
 	case isDateSlot(c.slot):
 		l.Dates[c.slot] = r.day(c, orders[c.slot], r.year(l))

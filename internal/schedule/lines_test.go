@@ -14,13 +14,13 @@ func TestDittoAndSameAs(t *testing.T) {
 		material  string
 		substrate string
 	}{
-		"ditto marks":                       {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ″ | \" | ditto | do. | @2026-03-03", "D2", "butyl-sheet", "plywood"},
-		"ditto of a ditto":                  {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | CMU | none | brick | @2026-03-03\nD3 | ditto | ditto | none | brick | @2026-03-03", "D3", "butyl-sheet", "concrete-masonry"},
-		"same as above":                     {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | same as above | CMU | none | brick | @2026-03-03", "D2", "butyl-sheet", "concrete-masonry"},
-		"same as a mark":                    {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | as D1 | none | brick | @2026-03-03", "D3", "butyl-sheet", "plywood"},
-		"mark first, then dittos follow it": {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | ″ | ″ | ″ | @2026-03-03", "D3", "butyl-sheet", "plywood"},
+		"ditto marks":                       {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ″ | \" | ditto | do. | @2026-03-03", "D2", "butyl-flashing-tape", "osb-plywood-sheathing"},
+		"ditto of a ditto":                  {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | CMU | none | brick | @2026-03-03\nD3 | ditto | ditto | none | brick | @2026-03-03", "D3", "butyl-flashing-tape", "concrete-masonry"},
+		"same as above":                     {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | same as above | CMU | none | brick | @2026-03-03", "D2", "butyl-flashing-tape", "concrete-masonry"},
+		"same as a mark":                    {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | as D1 | none | brick | @2026-03-03", "D3", "butyl-flashing-tape", "osb-plywood-sheathing"},
+		"mark first, then dittos follow it": {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | ″ | ″ | ″ | @2026-03-03", "D3", "butyl-flashing-tape", "osb-plywood-sheathing"},
 		"a mark that is not there":          {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD3 | same as D9 | CMU | none | brick | @2026-03-03", "D3", "", "concrete-masonry"},
-		"a date is never carried":           {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | ditto | none | brick | ", "D2", "butyl-sheet", "plywood"},
+		"a date is never carried":           {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | ditto | none | brick | ", "D2", "butyl-flashing-tape", "osb-plywood-sheathing"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			s := readPages(t, page{name: "S", grid: head + tc.rows})

@@ -46,10 +46,10 @@ func (l *Line) Main() *Item {
 		if it.Slot != "material" && it.Slot != "tag" || it.Polarity == "no" {
 			continue
 		}
-		if it.Tag != "" {
+		if it.Slot == "tag" && it.Tag != "" {
 			return it
 		}
-		if first == nil || first.Unknown && !it.Unknown {
+		if first == nil || first.Tag == "" && (it.Tag != "" || first.Unknown && !it.Unknown) {
 			first = it
 		}
 	}

@@ -235,9 +235,17 @@ func (r *reader) scopeIn(text string) string {
 // and butyl sheets").
 func (r *reader) keysIn(text string) []string {
 	out := []string{}
-	for _, m := range r.vocab.Find(text) {
-		if len(m.Traits) > 0 && !slices.Contains(out, m.Traits[0]) {
-			out = append(out, m.Traits[0])
+	add := func(key string) {
+		if !slices.Contains(out, key) {
+			out = append(out, key)
+		}
+	}
+	for _, m := range r.lex.find(text) {
+		switch {
+		case m.product >= 0 && r.sched.Products[m.product].Family != "":
+			add(r.sched.Products[m.product].Family)
+		case m.product < 0 && len(m.mat.Traits) > 0:
+			add(m.mat.Traits[0])
 		}
 	}
 	return out
