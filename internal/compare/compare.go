@@ -126,20 +126,26 @@ func (c *Comparer) pair(was, now *side, m match) document.Pair {
 }
 
 // quoted is the product that the submitted line gives as specified, if both
-// that and the specified one are known products and they are not the same.
+// that and the specified one are known products and they are not the same. A
+// line that quotes as the specified one does is right.
 func (c *Comparer) quoted(was, now *side, old, offered *schedule.Line) string {
 	main := old.Main()
-	if main == nil || was.product(main) == nil {
+	quote := either(was.named(offered, c.set.WithinSlots), now.named(offered, c.set.WithinSlots))
+	if main == nil || was.product(main) == nil || quote == nil {
 		return ""
 	}
-	quote := was.named(offered, c.set.WithinSlots)
-	if quote == nil {
-		quote = now.named(offered, c.set.WithinSlots)
-	}
-	if quote == nil || plainWords(quote.Tag) == plainWords(was.product(main).Tag) {
+	right := either(was.named(old, c.set.WithinSlots), was.product(main))
+	if plainWords(quote.Tag) == plainWords(right.Tag) {
 		return ""
 	}
 	return quote.Tag
+}
+
+func either(a, b *schedule.Product) *schedule.Product {
+	if a != nil {
+		return a
+	}
+	return b
 }
 
 // Within compares the specified product of a row with the submitted one beside

@@ -26,23 +26,17 @@ text(f) := sprintf("%s %s instead of %s", [
 	_said(f.kind, f.was),
 ])
 
-_said(_, figure) := "without limit" if figure.no_limit
-
-_said(kind, figure) := measure.as_said(data.lib.measures.kinds[kind], figure) if {
-	not figure.no_limit
-	not _is_bare_count(kind, figure)
-}
-
-# A bare "30" under "days" is "30 days".
-_said(kind, figure) := words.days(measure.low(figure)) if {
-	not figure.no_limit
-	_is_bare_count(kind, figure)
-}
-
-_is_bare_count(kind, figure) if {
+_said(kind, figure) := "without limit" if {
+	figure.no_limit
+} else := words.days(measure.low(figure)) if {
+	_is_bare(figure)
 	data.lib.measures.kinds[kind] == "days"
-	regex.match(`^[\d\s.,]+$`, figure.text)
-}
+} else := sprintf("%s %s", [figure.text, measure.unit_of(data.lib.measures.kinds[kind], figure).unit]) if {
+	_is_bare(figure)
+} else := measure.as_said(data.lib.measures.kinds[kind], figure)
+
+# The unit of a bare "0.003" stands in the heading.
+_is_bare(figure) if regex.match(`^[\d\s.,]+$`, figure.text)
 
 is_worse(f) if f.order == data.substitution.properties[f.kind].worse
 
