@@ -65,6 +65,10 @@ func NewBuilder(fsys fs.FS) (*Builder, error) {
 
 // Build reads a workbook into a document.
 func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
+	set.Schedule.CountryOf = func(places []schedule.Fact) string {
+		place, _ := b.locate(places, set.Place)
+		return place.Country
+	}
 	s, err := b.reader.Read(book, set.Schedule)
 	if err != nil {
 		return nil, err
@@ -75,7 +79,7 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 	}
 	site := set.Site
 	if site == nil {
-		doc.Project.Place, site = b.locate(s, set.Place)
+		doc.Project.Place, site = b.locate(s.Project.Places, set.Place)
 	}
 	if site != nil {
 		doc.Windows = b.windows(doc, site, set.Hours)
@@ -87,8 +91,7 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 
 // locate finds the station of the project: the place of the settings, else the
 // first text of title block, site column or notes that names one.
-func (b *Builder) locate(s *schedule.Schedule, stated string) (Place, *climate.Site) {
-	texts := s.Project.Places
+func (b *Builder) locate(texts []schedule.Fact, stated string) (Place, *climate.Site) {
 	if stated != "" {
 		texts = []schedule.Fact{{Text: stated}}
 	}

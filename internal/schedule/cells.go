@@ -116,10 +116,8 @@ func (r *reader) day(c source, order dayOrder, year int) Day {
 
 func (r *reader) dayOf(x phrase.Date, c source, order dayOrder) Day {
 	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To)}
-	if x.From != x.To || !x.From.IsZero() {
-		if r.eitherWay([]string{x.Text}) {
-			d.Note = "day and month could be read both ways; " + order.String()
-		}
+	if !x.From.IsZero() && r.eitherWay([]string{x.Text}) {
+		d.Note = "day and month could be read both ways; " + order.String()
 	}
 	if x.WeekdayOff {
 		d.Note = strings.TrimPrefix(d.Note+"; the weekday written does not fall on this date", "; ")

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strings"
 
 	"abut/internal/phrase"
@@ -166,7 +167,33 @@ func (r *reader) byUnit(t *table, c Column) (slot, why string) {
 			}
 		}
 	}
-	return "", ""
+	return r.byTemperature(t, c)
+}
+
+// byTemperature tells the columns of temperatures apart by the words for
+// service and for the lower and upper end.
+func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
+	if r.unitIn(c.Heading, "temperature", "") == "" {
+		return "", ""
+	}
+	words := headingWords(c.Heading)
+	has := func(list []string) bool {
+		return slices.ContainsFunc(list, func(w string) bool { return slices.Contains(words, w) })
+	}
+	switch {
+	case has(r.head.service):
+		slot = "service_max"
+	case has(r.head.lower):
+		slot = "apply_min"
+	case has(r.head.upper):
+		slot = "apply_max"
+	default:
+		slot = "apply"
+	}
+	if t.column(slot) > 0 {
+		return "", ""
+	}
+	return slot, "temperatures by its unit"
 }
 
 // byContent looks at the cells of one column.
@@ -201,7 +228,7 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "cover", "dates stand under it, right of the installation"
 	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0:
 		return "tag", "tags of the product data stand under it"
-	case most(short) && len(seen)*10 >= filled*9 && t.has("mark") == 0:
+	case most(short) && len(seen)*10 >= filled*9 && t.has("mark", "tag") == 0:
 		return "mark", "short codes, each once"
 	case t.kind == kindSchedule && filled >= 3 && long*2 >= filled:
 		return "remark", "sentences stand under it"

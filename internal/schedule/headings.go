@@ -13,14 +13,15 @@ import (
 
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
 type headings struct {
-	filler map[string]bool
-	units  map[string]bool
-	lower  []string
-	upper  []string
-	byUnit map[string]string
-	slots  []headingSlot
-	bySlot map[string]*headingSlot
-	first  map[string][]headingPhrase // by their first word in the singular
+	filler  map[string]bool
+	units   map[string]bool
+	lower   []string
+	upper   []string
+	byUnit  map[string]string
+	service []string // words that tell a temperature in service from one at application
+	slots   []headingSlot
+	bySlot  map[string]*headingSlot
+	first   map[string][]headingPhrase // by their first word in the singular
 }
 
 // headingPhrase is one phrase that a slot goes by.
@@ -53,12 +54,13 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	}
 	var file struct {
 		Columns struct {
-			Filler []string              `json:"filler"`
-			Units  []string              `json:"unit_words"`
-			Lower  []string              `json:"lower"`
-			Upper  []string              `json:"upper"`
-			ByUnit map[string]string     `json:"by_unit"`
-			Slots  map[string]slotConfig `json:"slots"`
+			Filler  []string              `json:"filler"`
+			Units   []string              `json:"unit_words"`
+			Lower   []string              `json:"lower"`
+			Upper   []string              `json:"upper"`
+			ByUnit  map[string]string     `json:"by_unit"`
+			Service []string              `json:"service"`
+			Slots   map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
 	if err := json.Unmarshal(raw, &file); err != nil {
@@ -66,7 +68,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	}
 	h := &headings{
 		filler: set(file.Columns.Filler), units: set(file.Columns.Units),
-		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit,
+		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
@@ -193,7 +195,7 @@ func (h *headings) sameWords(words, phrase []string) bool {
 			continue
 		}
 		n++
-		if !slices.Contains(phrase, w) {
+		if !slices.ContainsFunc(phrase, func(p string) bool { return sameWord(w, p) }) {
 			return false
 		}
 	}
@@ -274,3 +276,6 @@ func holdsWords(words, phrase []string) bool {
 	}
 	return false
 }
+
+// sameWord lets a plural s stand or not.
+func sameWord(a, b string) bool { return a == b || a == b+"s" || a+"s" == b }

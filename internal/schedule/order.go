@@ -59,8 +59,12 @@ func (r *reader) usualOrder(texts []string) dayOrder {
 	if order, decided := r.phrase.Order(texts); decided {
 		return dayOrder{order, "as dates in other columns show"}
 	}
-	if order := r.phrase.OrderOf(r.country); order != phrase.Unknown {
-		return dayOrder{order, fmt.Sprintf("as is usual in the project's country (%s)", r.country)}
+	country := r.country
+	if country == "" && r.set.CountryOf != nil && r.eitherWay(texts) {
+		country = r.set.CountryOf(r.sched.Project.Places)
+	}
+	if order := r.phrase.OrderOf(country); order != phrase.Unknown {
+		return dayOrder{order, fmt.Sprintf("as is usual in the project's country (%s)", country)}
 	}
 	return dayOrder{phrase.Unknown, "since nothing tells which stands first"}
 }

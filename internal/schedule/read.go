@@ -53,9 +53,12 @@ func (rd *Reader) Phrases() *phrase.Reader { return rd.phrase }
 
 // Settings are what a project's settings file says of its workbooks.
 type Settings struct {
-	Country  string            // two letters; decides the order of day and month where nothing else does
-	Columns  map[string]string // heading -> slot
-	Products []*workbook.Book  // workbooks of product data beside this one
+	Country string // two letters; decides the order of day and month where nothing else does
+	// CountryOf finds the country from texts that may name the place; it is asked
+	// where Country is "" and dates could be read both ways. It may be nil.
+	CountryOf func(places []Fact) string
+	Columns   map[string]string // heading -> slot
+	Products  []*workbook.Book  // workbooks of product data beside this one
 }
 
 // reader is one run over one workbook.

@@ -111,14 +111,30 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	if best.rows > 0 && r.unitRow(s, row+best.rows) {
 		best = r.assign(s, row, best.rows+1, "")
 	}
-	filled := 0
-	for _, c := range best.cols {
-		if c.Heading != "" {
-			filled++
+	return best, r.isHeading(best)
+}
+
+// isHeading holds for a block that names enough columns, two of them surely,
+// and has no dates in it.
+func (r *reader) isHeading(b headingBlock) bool {
+	filled, sure, known := 0, 0, 0
+	for _, c := range b.cols {
+		if c.Heading == "" {
+			continue
+		}
+		filled++
+		if c.Slot != "" && c.Confidence >= 0.5 {
+			known++
+		}
+		if c.Slot != "" && c.Confidence >= 0.9 {
+			sure++
+		}
+		if strings.ContainsAny(c.Heading, "0123456789") && r.isDate(c.Heading) {
+			return false
 		}
 	}
-	enough := best.known >= 3 || best.known == 2 && filled <= smallTable
-	return best, enough && best.known*5 >= filled*2
+	enough := known >= 3 || known == 2 && filled <= smallTable
+	return enough && sure >= 2 && known*5 >= filled*2
 }
 
 // unitRow holds for a row under a heading that gives nothing but units.
@@ -233,7 +249,7 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock
 		if c.Slot != "" || taken[x.slot] && !slot.many || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		if x.score < certain && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+		if x.score < certain && x.slot != "remark" && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
 			continue
 		}
 		taken[x.slot] = true
