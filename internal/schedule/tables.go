@@ -305,9 +305,8 @@ func columnEmpty(s *workbook.Sheet, from, col int) bool {
 	return true
 }
 
-// bound finds the last data row: the last row with at least two cells of its
-// own in known columns. After an empty row, rows that fill far fewer columns
-// than the table does are notes under it.
+// bound finds the last data row: the last row that fills, in known columns, at
+// least a third of what rows of the table do. Sparser rows after it are notes.
 func (t *table) bound() {
 	t.last = t.first - 1
 	sum, rows, gap := 0, 0, false
@@ -317,13 +316,10 @@ func (t *table) bound() {
 			gap = true
 			continue
 		}
-		if gap && rows > 0 && n*3*rows < sum && !t.codeFirst(row) {
-			break
-		}
-		gap = false
-		if n == 1 {
+		if n == 1 || gap && rows > 0 && n*3*rows < sum && !t.codeFirst(row) {
 			continue
 		}
+		gap = false
 		t.last = row
 		sum, rows = sum+n, rows+1
 	}
