@@ -109,8 +109,8 @@ func (b *bringer) wasThere(f engine.Finding) bool {
 		if weight(old.Severity) < weight(f.Severity) {
 			return false
 		}
-		if !known {
-			return true // a note or a title block: these have no counterpart by row
+		if !known || f.Topic == "safety" {
+			return true // no counterpart by row: a note, a title block, a caution told once
 		}
 		return slices.Contains(b.was[at], row{old.Sheet, old.Row}) || b.sameRows(f, old)
 	}
@@ -213,7 +213,7 @@ func swapsAt(p document.Pair, at row, cells []string) []engine.Related {
 func because(at row, s document.Swap) engine.Related {
 	what := fmt.Sprintf("brought by the swap: %s in place of %s", called(s.Now), called(s.Was))
 	if s.Same {
-		what = "brought by the data offered for " + s.Now.Text
+		what = "brought by what is now said of " + called(s.Now)
 	}
 	return engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(s.Now.At.Cell), What: what}
 }

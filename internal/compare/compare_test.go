@@ -96,7 +96,7 @@ func TestChanges(t *testing.T) {
 		"substrate lost":   {offer(4, tight), "substitution-substrate", "B-01", "does not list concrete"},
 		"vapor class":      {offer(5, closed), "substitution-worse", "B-02", "0.5 perm instead of 18 perm"},
 		"not in the data":  {func(j *job) { j.rows[2].sheet = "Benth Edge" }, "substitution-no-data", "A-03", "Benth Edge"},
-		"its data changed": {func(j *job) { j.products[2].days = 20 }, "substitution-worse", "B-02", "the data offered for Arvo V22"},
+		"its data changed": {func(j *job) { j.products[2].days = 20 }, "substitution-worse", "B-02", "Arvo V22 as offered: "},
 		"row left out":     {func(j *job) { j.rows = slices.Delete(j.rows, 3, 4) }, "substitution-removed", "", "A-04, Louver, roof"},
 		"moved to winter":  {func(j *job) { j.rows[0].install, j.rows[0].cover = day(12, 7), day(12, 21) }, "temperature-cold-sheet", "A-01", "40 °F"},
 		"gasket of rubber": {func(j *job) { j.rows[2].touches = "anodized aluminum frame; EPDM boot" }, "contact-epdm-on-asphalt", "A-03", "EPDM"},

@@ -72,11 +72,12 @@ func (c *Comparer) Log(submitted *document.Document, findings []engine.Finding) 
 	return entries
 }
 
+// named is a product with what it is, or the words of the row.
 func named(o document.Offer) string {
-	if o.Name == "" || strings.EqualFold(o.Name, o.Text) {
-		return called(o)
+	if !o.Data || o.Name == "" || strings.EqualFold(o.Name, o.Text) {
+		return o.Text
 	}
-	return called(o) + " (" + o.Name + ")"
+	return o.Text + " (" + o.Name + ")"
 }
 
 func lineName(mark string, at row) string {
@@ -134,6 +135,9 @@ func brings(f engine.Finding, at row, what string) bool {
 
 // shortened leaves out the names that the entry tells already.
 func shortened(message string, s document.Swap) string {
+	if s.Same {
+		return strings.TrimPrefix(message, s.Now.Text+" as offered: ")
+	}
 	return strings.TrimPrefix(message, s.Now.Text+" in place of "+s.Was.Text+": ")
 }
 

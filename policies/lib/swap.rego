@@ -27,11 +27,14 @@ compared := [one | some one in all; one.swap.was.data; one.swap.now.data]
 # names is "Dunk 32 in place of Tib S40", or the product alone where only its data changed.
 names(swap) := sprintf("%s in place of %s", [called(swap.now), called(swap.was)]) if not swap.same
 
-names(swap) := sprintf("the data offered for %s", [swap.now.text]) if swap.same
+names(swap) := sprintf("%s as offered", [called(swap.now)]) if swap.same
 
-# called is a product by its name, anything else by its kind; the words of a cell may break off within a bracket.
+# called gives the row's own words; where those break off within a bracket, the kind of material.
 called(offer) := offer.text if {
 	_is_product(offer)
+} else := offer.text if {
+	strings.count(offer.text, "(") == strings.count(offer.text, ")")
+	count(offer.text) <= 60
 } else := naming.uncapped(offer.name) if {
 	offer.name != ""
 } else := offer.text

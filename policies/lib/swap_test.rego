@@ -93,10 +93,10 @@ one(a) := {"line": bench_test.line("W!12", 12, {}), "pair": pair([a], {}), "swap
 
 test_names if swap.names(a_swap(asphaltic, butyl, {})) == "ZB-1 in place of FM-1"
 
-test_names_of_changed_data if swap.names(a_swap(asphaltic, asphaltic, {"same": true})) == "the data offered for FM-1"
+test_names_of_changed_data if swap.names(a_swap(asphaltic, asphaltic, {"same": true})) == "FM-1 as offered"
 
 test_words_give_way_to_the_kind if {
-	board := offer("polyiso, foil", ["polyiso"], {"tag": "", "data": false, "name": "Polyiso board"})
+	board := offer("polyiso (foil", ["polyiso"], {"tag": "", "data": false, "name": "Polyiso board"})
 	swap.called(board) == "polyiso board"
 }
 

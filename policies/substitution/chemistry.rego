@@ -3,8 +3,8 @@
 # description: |
 #   The offered sheet sticks by another stuff than the specified one (butyl for asphalt, acrylic for butyl). Primer,
 #   sealant, roof and foam were chosen for the old one; each pairing has to be looked at anew. The rules on contacts and
-#   pairings look at those the schedule tells; the maker's letter covers the rest. Sheets whose stuff is not told are
-#   left out.
+#   pairings look at those the schedule tells; the maker's letter covers the rest. A fluid in place of a sheet of the
+#   same stuff is told too. Materials whose stuff is not told are left out.
 # custom:
 #   id: substitution-chemistry
 #   topic: substitution
@@ -37,4 +37,30 @@ findings contains found if {
 	found := swap.at(one, message, "warning")
 }
 
-_stuff(offer) := {key | some key in offer.keys; key in data.substitution.chemistry.sheets}
+# One is a sheet, the other is rolled or sprayed on: thickness, weather and detailing are others.
+findings contains found if {
+	some one in swap.own
+	not one.swap.same
+	forms := {"was": _form(one.swap.was), "now": _form(one.swap.now)}
+	forms.was != forms.now
+	count(_stuff(one.swap.was) & _stuff(one.swap.now)) > 0
+	message := sprintf("%s is %s, %s is %s", [
+		naming.sentence(one.swap.now.text),
+		forms.now,
+		one.swap.was.text,
+		forms.was,
+	])
+	found := swap.at(one, message, "warning")
+}
+
+_form(offer) := "put on as a fluid" if offer.family in data.substitution.chemistry.fluids
+
+_form(offer) := "a sheet" if {
+	offer.family != ""
+	not offer.family in data.substitution.chemistry.fluids
+}
+
+_stuff(offer) := {word |
+	some key in offer.keys
+	word := data.substitution.chemistry.sheets[key]
+}

@@ -24,3 +24,19 @@ test_unknown_stuff_is_silent if {
 
 # A sealant of another stuff is the business of the contact rules.
 test_other_column_is_silent if count(_found(swap_test.asphaltic, swap_test.butyl, {"slot": "touches"})) == 0
+
+_emulsion := swap_test.offer("ZE-1", ["fluid-applied-asphalt-emulsion-air-barrier", "asphaltic"], {})
+
+test_fluid_for_a_sheet if {
+	some f in _found(swap_test.asphaltic, _emulsion, {})
+	f.message == "ZE-1 is put on as a fluid, FM-1 is a sheet"
+}
+
+test_fluid_for_a_fluid_is_silent if count(_found(_emulsion, _emulsion, {})) == 0
+
+# The acrylic of an adhesive and that of a coating have one name.
+test_two_traits_of_one_stuff_are_silent if {
+	tape := swap_test.offer("ZT-1", ["acrylic-flashing-tape", "acrylic-adhesive"], {})
+	sheet := swap_test.offer("ZT-2", ["vapor-permeable-self-adhered-membrane", "acrylic"], {})
+	count(_found(tape, sheet, {})) == 0
+}

@@ -24,7 +24,7 @@ _found(was, now, traits) := found if {
 
 test_foil_over_a_permeable_sheet if {
 	some f in _found(_wool, _foil, ["vapor-permeable"])
-	f.message == "polyiso board in place of mineral wool is vapor-tight and closes the permeable sheet FM-5"
+	f.message == "foil board in place of mineral wool is vapor-tight and closes the permeable sheet FM-5"
 }
 
 test_foil_over_a_tight_sheet_is_silent if count(_found(_wool, _foil, ["asphaltic"])) == 0

@@ -48,7 +48,7 @@ _severity := {true: "note", false: "warning"}
 
 _lists := {
 	true: "and the data of the sheet lists it",
-	false: "and the data of the sheet does not list it",
+	false: "and nothing shows that the sheet takes it",
 }
 
 default _listed(_) := false

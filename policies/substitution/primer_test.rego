@@ -29,7 +29,7 @@ _found(now, listed) := found if {
 test_solvent_for_water if {
 	some f in _found(_solvent, ["PR-1"])
 	f.severity == "warning"
-	f.message == "PR-2 is solvent-borne, PR-1 is water-borne, and the data of the sheet does not list it"
+	f.message == "PR-2 is solvent-borne, PR-1 is water-borne, and nothing shows that the sheet takes it"
 }
 
 test_listed_is_a_note if {
