@@ -42,6 +42,8 @@ func (r *sheetReader) read(s *scanner) error {
 			err = r.rows()
 		case "mergeCells":
 			err = r.merges()
+		case "dataValidations", "extLst":
+			r.lists()
 		}
 		if err != nil {
 			return err

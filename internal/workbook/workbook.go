@@ -100,6 +100,7 @@ type Sheet struct {
 	Rows           []Row
 	MaxRow, MaxCol int // last row and column that hold something
 	Merges         []Range
+	Lists          []Range // what drop-downs, of this sheet or another, take their words from
 	HiddenRows     []Span
 	HiddenCols     []Span
 }

@@ -22,6 +22,7 @@ type book struct {
 	date1904 bool
 	cells    int // so far, of all sheets
 	text     int // bytes of text so far
+	sources  []listSource
 }
 
 func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
@@ -51,6 +52,7 @@ func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 	if b.cells == 0 {
 		return nil, nothing(out)
 	}
+	b.placeLists(out.Sheets)
 	return out, nil
 }
 
