@@ -29,6 +29,9 @@ func sheetRead(s *workbook.Sheet, tables []*table) SheetRead {
 	if len(s.Rows) == 0 {
 		return SheetRead{Name: s.Name, State: s.State, As: "empty", Why: "holds nothing"}
 	}
+	if s.FeedsDropDowns() {
+		return SheetRead{Name: s.Name, State: s.State, As: "words", Why: "its words feed drop-downs, and it was not read as part of the project"}
+	}
 	for _, t := range tables {
 		if t.kind != kindOther && (out.As == "notes" || t.kind == kindSchedule) {
 			out.As = t.kind

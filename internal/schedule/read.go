@@ -129,7 +129,9 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 	}
 	for i := range b.Sheets {
-		r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+		if !b.Sheets[i].FeedsDropDowns() {
+			r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+		}
 	}
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.lines)
@@ -148,7 +150,7 @@ func (r *reader) tables(b *workbook.Book) []*table {
 	var all []*table
 	for i := range b.Sheets {
 		s := &b.Sheets[i]
-		if s.Kind != workbook.Worksheet {
+		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {
 			continue
 		}
 		for _, t := range r.findTables(s) {

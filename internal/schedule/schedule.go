@@ -216,7 +216,7 @@ type Reading struct {
 }
 
 // SheetRead is what one sheet was taken for: schedule, products, pours, notes,
-// other, hidden-and-read, chart.
+// words (of drop-downs), other, hidden-and-read, chart.
 type SheetRead struct {
 	Name  string `json:"name"`
 	As    string `json:"as"`
