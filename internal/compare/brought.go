@@ -56,21 +56,19 @@ func cellKey(f engine.Finding) string { return fmt.Sprint(f.Sheet, "\x00", f.Row
 
 // bringer knows which rows stand for which, and what was found before.
 type bringer struct {
-	pairs    map[row][]document.Pair // by submitted row
-	added    map[row]bool
-	products map[string]row // specified product by tag
-	offered  map[row]string // submitted product row -> tag
-	byID     map[string]string
-	was      map[row][]row
-	before   map[string][]engine.Finding // by rule, not yet matched
-	all      []document.Pair
-	rowOf    map[string]row
+	pairs   map[row][]document.Pair // by submitted row
+	added   map[row]bool
+	offered map[row]string // submitted product row -> id
+	was     map[row][]row
+	before  map[string][]engine.Finding // by rule, not yet matched
+	all     []document.Pair
+	rowOf   map[string]row
 }
 
 func newBringer(c *document.Comparison, specified, submitted *document.Document, before []engine.Finding) *bringer {
 	b := &bringer{
-		pairs: map[row][]document.Pair{}, added: map[row]bool{}, products: map[string]row{}, offered: map[row]string{},
-		was: map[row][]row{}, before: map[string][]engine.Finding{}, all: c.Pairs, rowOf: map[string]row{}, byID: map[string]string{},
+		pairs: map[row][]document.Pair{}, added: map[row]bool{}, offered: map[row]string{},
+		was: map[row][]row{}, before: map[string][]engine.Finding{}, all: c.Pairs, rowOf: map[string]row{},
 	}
 	for _, l := range submitted.Lines {
 		b.rowOf[l.ID] = row{l.Sheet, l.Row}
@@ -83,13 +81,14 @@ func newBringer(c *document.Comparison, specified, submitted *document.Document,
 	for _, a := range c.Added {
 		b.added[b.rowOf[a.Line]] = true
 	}
+	products := map[string]row{}
 	for _, p := range specified.Products {
-		b.products[plainWords(p.Tag)] = row{p.Sheet, p.Row}
+		products[plainWords(p.Tag)] = row{p.Sheet, p.Row}
 	}
 	for _, p := range submitted.Products {
 		at := row{p.Sheet, p.Row}
-		b.offered[at], b.byID[p.ID] = p.ID, plainWords(p.Tag)
-		if old, ok := b.products[plainWords(p.Tag)]; ok {
+		b.offered[at] = p.ID
+		if old, ok := products[plainWords(p.Tag)]; ok {
 			b.was[at] = append(b.was[at], old)
 		}
 	}
