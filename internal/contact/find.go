@@ -211,7 +211,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
 			continue
 		}
-		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b)) {
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s)) {
 			return s
 		}
 	}
@@ -221,7 +221,21 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 // separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {
 	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
-		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side == "subject"
+		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
+}
+
+// alone holds for "tape between" that names neither side: it stands between the
+// row's own material and all else in the cell.
+func (f *finder) alone(s *schedule.Item) bool {
+	if s.Relation != "between" {
+		return false
+	}
+	for i := range f.line.Items {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && o.Clause == s.Clause {
+			return false
+		}
+	}
+	return true
 }
 
 // namedWith holds where another clause of the cell names the separator

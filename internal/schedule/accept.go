@@ -185,7 +185,7 @@ func (r *reader) primerRule(p *Product, c source) {
 			rule = "none"
 		}
 		if rule == "" {
-			continue
+			rule = "always" // "Key W on concrete": a primer that has no row of its own
 		}
 		named := false
 		for _, m := range r.near(p, piece.text) {

@@ -170,7 +170,7 @@ func (r *reader) items(l *Line, c source) {
 // block".
 func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
 	switch {
-	case r.words.beside[cl.Relation]:
+	case r.words.beside[cl.Relation] && !contains(cl.Subject, n):
 		return "touches"
 	case cl.Relation == "on" && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
 		return "under"

@@ -1,6 +1,10 @@
 package schedule
 
-import "time"
+import (
+	"time"
+
+	"abut/internal/phrase"
+)
 
 // textDates takes dates told in words ("placed 3 Aug", "prime Fri, sheet Mon")
 // for the dates of the line that have no column of their own.
@@ -16,13 +20,35 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if !isDateSlot(slot) {
 			continue
 		}
-		d := r.dayOf(x, c, orders[""])
+		d := r.dayOf(l.sameSeason(x), c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {
 			l.told(slot, d)
 			continue
 		}
 		l.Dates[slot] = d
 	}
+}
+
+// halfYear is the distance at which a date without a year, read in the year of
+// the installation, must be of the year before or after.
+const halfYear = 183 * 24 * time.Hour
+
+// sameSeason moves a date that gives no year to the year that puts it nearest
+// to the installation.
+func (l *Line) sameSeason(x phrase.Date) phrase.Date {
+	at, _, ok := bounds(l.Dates["install"])
+	if !ok || !x.NoYear || x.From.IsZero() {
+		return x
+	}
+	shift := 0
+	switch d := x.From.Sub(at); {
+	case d > halfYear:
+		shift = -1
+	case d < -halfYear:
+		shift = 1
+	}
+	x.From, x.To = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0)
+	return x
 }
 
 // told keeps a date that words give next to the column's own: a remark that
@@ -33,34 +59,57 @@ func (l *Line) told(slot string, d Day) {
 	}
 }
 
-// relatives fills in dates that hang on another line ("w/ layer 5").
+// relatives fills in dates that hang on another line ("w/ layer 5"), which may
+// hang on a third; one that leads nowhere is not known.
 func (r *reader) relatives() {
-	byGroup := map[string]*Line{}
-	byMark := map[string]*Line{}
+	lines := map[string]*Line{}
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
-		byGroup[l.Sheet+"\x00"+l.Group+"\x00layer "+fold(l.Order)] = l
-		byMark[fold(l.Mark)] = l
+		lines[l.layerKey("layer "+l.Order)] = l
+		lines[fold(l.Mark)] = l
+	}
+	for again := true; again; {
+		again = false
+		for i := range r.sched.Lines {
+			again = r.sched.Lines[i].hang(lines) || again
+		}
 	}
 	for i := range r.sched.Lines {
-		l := &r.sched.Lines[i]
-		for slot, d := range l.Dates {
-			if d.State != "relative" || d.Ref == "" {
-				continue
-			}
-			ref := byGroup[l.Sheet+"\x00"+l.Group+"\x00"+fold(d.Ref)]
-			if ref == nil {
-				ref = byMark[fold(d.Ref)]
-			}
-			if ref == nil || ref.ID == l.ID {
-				continue
-			}
-			if from, ok := ref.Dates["install"]; ok && from.From != "" {
-				d.From, d.To, d.State, d.Ref = from.From, from.To, "implied", ref.ID
-				l.Dates[slot] = d
+		for slot, d := range r.sched.Lines[i].Dates {
+			if d.State == "relative" {
+				d.State, d.Note = "unknown", "hangs on other work whose date is not found"
+				r.sched.Lines[i].Dates[slot] = d
 			}
 		}
 	}
+}
+
+// layerKey names a layer of the line's own assembly.
+func (l *Line) layerKey(layer string) string {
+	return l.Sheet + "\x00" + l.Group + "\x00" + fold(layer)
+}
+
+// hang takes the installation dates of other lines for dates that hang on them,
+// and tells whether there were any.
+func (l *Line) hang(lines map[string]*Line) bool {
+	found := false
+	for slot, d := range l.Dates {
+		if d.State != "relative" || d.Ref == "" {
+			continue
+		}
+		ref := lines[l.layerKey(d.Ref)]
+		if ref == nil {
+			ref = lines[fold(d.Ref)]
+		}
+		if ref == nil || ref.ID == l.ID {
+			continue
+		}
+		if from, ok := ref.Dates["install"]; ok && from.From != "" {
+			d.From, d.To, d.State, d.Ref = from.From, from.To, "implied", ref.ID
+			l.Dates[slot], found = d, true
+		}
+	}
+	return found
 }
 
 // spans counts the days between the dates of each line.

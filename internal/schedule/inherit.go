@@ -52,6 +52,9 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 }
 
 func isCarried(slot string) bool {
+	if _, figure := figureOf[slot]; figure {
+		return true
+	}
 	for _, s := range carried {
 		if s == slot {
 			return true

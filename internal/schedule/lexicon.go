@@ -24,11 +24,13 @@ type lexicon struct {
 	marks  map[string]bool
 	short  map[string][]int // folded last words of a product name -> products
 	shorts []string         // the keys of short, longest first
+	lead   map[string]int   // folded first word of "Larch Primer", by which lists call it
+	heads  map[string]bool  // words that end such names
 	maker  map[string]int   // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}}
+	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -45,6 +47,9 @@ func (l *lexicon) add(tag string, index int) {
 		l.shape[p]++
 	}
 	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))
+	if n := len(words); n == 2 && l.heads[fold(words[1])] {
+		l.lead[fold(words[0])] = index
+	}
 	if len(words) > 1 {
 		l.maker[fold(words[0])]++
 	}

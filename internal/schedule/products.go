@@ -170,9 +170,36 @@ func (r *reader) identify(p *Product) {
 		}
 	}
 	m := r.vocab.Describe(parts...)
+	if m.Family == "" || strings.HasSuffix(m.Family, "-unspecified") {
+		// "Larch Primer", water-borne: the name says what the description leaves out
+		if named := r.vocab.Describe(append(parts, p.Tag)...); named.Family != "" {
+			m = named
+		}
+	}
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
+}
+
+// primersByUse takes products that the primer columns of the schedule name, and
+// that nothing else tells the kind of, for primers.
+func (r *reader) primersByUse(t *table) {
+	col := t.column("primer")
+	for row := t.first; col > 0 && row <= t.last; row++ {
+		for _, m := range r.lex.findTags(text(t.sheet, row, col)) {
+			if m.product < 0 {
+				continue
+			}
+			p := &r.sched.Products[m.product]
+			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") {
+				continue
+			}
+			as := r.vocab.Describe("primer, "+firstNonEmpty(p.Texts["type"], p.Name), p.Texts["chemistry"])
+			if as.Class == "primer" {
+				p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
+			}
+		}
+	}
 }
 
 // oneGrade drops the standard grade where a description taken over from

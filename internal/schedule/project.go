@@ -90,7 +90,7 @@ func (r *reader) sentences(text string) []string {
 
 // limitsIn finds the limits that one sentence states.
 func (r *reader) limitsIn(sentence string, at At) {
-	if m := r.words.definition.FindString(sentence); strings.Contains(m, "=") {
+	if m := r.words.definition.FindStringSubmatch(sentence); m != nil && strings.Contains(m[0], "=") && r.appliedWet(m[2]) {
 		return // "PW = water-borne primer, 50 g/L" tells of one product
 	}
 	last := 0
@@ -124,6 +124,20 @@ func (r *reader) limitsIn(sentence string, at At) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
 		}
 	}
+}
+
+// appliedWet holds for words that describe a primer, sealant or adhesive.
+func (r *reader) appliedWet(text string) bool {
+	for _, m := range r.vocab.Find(text) {
+		switch r.words.roleByClass[m.Class] {
+		case "primer", "sealant", "adhesive":
+			return true
+		}
+		if slices.Contains(m.Traits, "water-borne") || slices.Contains(m.Traits, "solvent-borne") {
+			return true
+		}
+	}
+	return false
 }
 
 // states tells whether a figure of a sentence is a limit of the kind.
@@ -246,6 +260,8 @@ func (r *reader) keysIn(text string) []string {
 			add(r.sched.Products[m.product].Family)
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
+		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate":
+			add(m.mat.Family)
 		}
 	}
 	return out

@@ -100,6 +100,11 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 			Reading: Reading{Sheets: []SheetRead{}, Tables: []Table{}, Unread: []Unread{}, Skipped: []Unread{}},
 		},
 	}
+	for _, words := range rd.limits.Roles {
+		for _, w := range words {
+			r.lex.heads[w] = true
+		}
+	}
 	all := r.tables(b)
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err
@@ -121,6 +126,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	}
 	r.missingUnits(all)
 	r.each(all, kindProducts, r.describe)
+	r.each(all, kindSchedule, r.primersByUse)
 	r.each(all, kindProducts, r.limits)
 	r.each(all, kindSchedule, r.collectMarks)
 	r.each(all, kindSchedule, r.collectPlaces)
