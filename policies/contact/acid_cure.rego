@@ -1,8 +1,9 @@
 # METADATA
 # title: Acid-cure silicone on metal, stone or cement
 # description: |
-#   The vinegar smell is acetic acid. Under the bead it grows green salts on copper and white ones on lead and zinc,
-#   etches marble, and leaves a weak skin on concrete, so the bead peels. Glass and anodized aluminum are its home.
+#   The vinegar smell is acetic acid. Under the bead it grows green salts on copper and white ones on lead and
+#   zinc, etches marble, and leaves a weak skin on concrete; within two years the bead peels off with that skin on
+#   its back. It does not apply to glass and anodized aluminum, which are its home, nor to neutral-cure silicone.
 # custom:
 #   id: contact-acid-cure
 #   topic: contact

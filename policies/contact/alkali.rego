@@ -2,8 +2,10 @@
 # title: Wet cement against aluminum, lead or coated steel
 # description: |
 #   Fresh mortar is as alkaline as lye. It etches bare aluminum within hours, eats lead until it has cured and
-#   dried, and dissolves aluminum-zinc coating. Copper and stainless do not mind, plain galvanizing is only marked.
-#   Coat the metal, or keep it out of the mortar until the mortar is dry.
+#   dried, and dissolves aluminum-zinc coating; after two years an unpainted sill set in mortar is white, pitted
+#   and thin. Coat the metal, or keep it out of the mortar until the mortar is dry. It does not apply to copper
+#   and stainless, which do not mind, nor to plain galvanizing, which is only marked, nor to concrete that is
+#   cured and dry.
 # custom:
 #   id: contact-wet-cement-on-metal
 #   topic: contact

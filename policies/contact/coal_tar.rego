@@ -1,9 +1,10 @@
 # METADATA
 # title: Coal tar against asphalt, rubber, foam or sealant
 # description: |
-#   Coal tar looks like asphalt and is another chemistry: aromatic, oily, a solvent for most of what a wall is built
-#   of. Stuck to old pitch an asphaltic strip turns to soup or to glass within a few summers; vinyl, EPDM and foam
-#   fare worse. "Tar paper" is asphalt felt and is not meant.
+#   Coal tar looks like asphalt and is another chemistry: aromatic, oily, a solvent for most of what a wall is
+#   built of. Stuck to old pitch an asphaltic strip turns to soup or to glass within a few summers; vinyl, EPDM
+#   and foam fare worse. Take the pitch off, or part the two with metal or a sheet listed for it. It does not
+#   apply to "tar paper", which is asphalt felt, nor to words that say coal-tar-free.
 # custom:
 #   id: contact-coal-tar
 #   topic: contact

@@ -1,8 +1,10 @@
 # METADATA
 # title: Creosoted wood against asphalt, rubber or foam
 # description: |
-#   Old ties and timbers sweat creosote for decades, most on a hot day. The oil soaks into an asphaltic sheet, softens
-#   it and carries it off. Ties standing clear of the wall, with soil or air between, do no harm.
+#   Old ties and timbers sweat creosote for decades, most on a hot day. The oil soaks into an asphaltic sheet,
+#   softens it and carries it off: after two summers the sheet behind the tie is a brown smear. Part them with
+#   metal or with a gap that stays open. It does not apply to ties that stand clear of the wall, with soil or air
+#   between.
 # custom:
 #   id: contact-creosote
 #   topic: contact

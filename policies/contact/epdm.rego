@@ -2,9 +2,9 @@
 # title: EPDM against asphalt, oil or tar
 # description: |
 #   EPDM is compounded with oil and drinks more of it. On a rubberized asphalt sheet the oils trade places: the
-#   gasket swells and creeps, the adhesive under it goes soft and lets go, and the boot that sealed on day one leaks
-#   in its second year. Butyl bears EPDM well, so an EPDM strip on a butyl sheet is fine; so is a gasket in a glass
-#   pocket that never meets the sheet.
+#   gasket swells and creeps, the adhesive under it goes soft and lets go, and the boot that sealed on day one
+#   leaks in its second year. A butyl strip or a metal flange between them is the cure. It does not apply to EPDM
+#   on a butyl sheet, which bears it well, nor to a gasket in a glass pocket that never meets the sheet.
 # custom:
 #   id: contact-epdm-on-asphalt
 #   topic: contact

@@ -2,9 +2,10 @@
 # title: Unlike metals in contact
 # description: |
 #   Two metals, wet, touching: the less noble one is eaten. Copper on aluminum or on zinc is the classic of the
-#   wall; the galvanized angle under a copper flashing shows white rust in a season and red rust in a few years.
-#   Stainless screws in aluminum sheet are accepted, an aluminum rivet in stainless is not: the small part must be
-#   the nobler one. A tape parts two metals; it does not stop rain from carrying copper onto aluminum below.
+#   wall; the galvanized angle under a copper flashing shows white rust in a season and red rust in two years. The
+#   small part must be the nobler one: an aluminum rivet in stainless fails. A tape parts two metals; it does not
+#   stop rain from carrying copper onto aluminum below. It does not apply to couples that the trade accepts, such
+#   as stainless screws in aluminum sheet inland, nor where a strip parts the whole contact.
 # custom:
 #   id: contact-unlike-metals
 #   topic: contact

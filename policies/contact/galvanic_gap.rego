@@ -1,9 +1,10 @@
 # METADATA
 # title: Metals far apart in the galvanic table
 # description: |
-#   Where the table of pairs knows nothing of two metals, the gap of their anodic index is a reason to look, and no
-#   more: it ranks stainless on aluminum worse than the trade does. Painted and anodized faces are left to the eye. The
-#   rule is quiet where a judgement of the pair exists.
+#   Where the table of pairs knows nothing of two metals, the gap of their anodic index is a reason to look, and
+#   no more: it ranks stainless on aluminum worse than the trade does. A couple with a real gap, kept wet, shows
+#   rust stains or white salts at the joint by its second year. It does not apply to painted and anodized faces,
+#   to metals that only stand near each other, nor where a judgement of the pair exists.
 # custom:
 #   id: contact-metals-gap
 #   topic: contact

@@ -2,8 +2,9 @@
 # title: The product's own data says to keep off
 # description: |
 #   The data sheet names the neighbor among what it must not touch, and the row lets them touch. No chemistry is
-#   needed: the warranty ends there. Where the chemistry is known as well, the rule of that mechanism tells it
-#   instead.
+#   needed: the warranty ends there, and after two years nobody pays for what has gone soft, stained or let go.
+#   Part the two, or get the maker's letter for this pair. It does not apply where the chemistry is known as well,
+#   since the rule of that mechanism tells it then.
 # custom:
 #   id: contact-own-data-bars
 #   topic: contact

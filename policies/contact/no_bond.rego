@@ -1,8 +1,10 @@
 # METADATA
 # title: A bond that will not last
 # description: |
-#   Little holds on silicone but silicone, little on polyethylene film but its own tape, and nothing on tarry dust.
-#   The lap looks sealed until the first wind-driven rain. A backer rod is meant not to bond and is left alone.
+#   Little holds on silicone but silicone, little on polyethylene film but its own tape, and nothing on tarry
+#   dust. The lap looks sealed until the first wind-driven rain; after two years the bead lies in its joint like a
+#   loose string. Choose a sealant that is listed for that face, or put a strip between that both hold. It does
+#   not apply to a backer rod, which is meant not to bond, nor to a gasket that is clamped.
 # custom:
 #   id: contact-no-bond
 #   topic: contact

@@ -1,8 +1,10 @@
 # METADATA
 # title: Other neighbors that do not get along
 # description: |
-#   What the table of pairs knows and no rule of its own tells: salt on metal, cleaners, boards with chloride, felt
-#   as a flashing. The reason in the finding is that of the pair.
+#   What the table of pairs knows and no rule of its own tells: salt on metal, cleaners, boards with chloride,
+#   felt as a flashing. The reason in the finding is that of the pair; what it looks like after two years follows
+#   from it: rust behind a chloride board, etched glass below a cleaner, felt that has rotted in its groove. It
+#   does not apply to pairs that the table calls fine, nor to pairs that it does not know.
 # custom:
 #   id: contact-other
 #   topic: contact

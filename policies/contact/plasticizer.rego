@@ -3,8 +3,9 @@
 # description: |
 #   Soft PVC is a third oil. Where it lies on asphalt the oil moves over: the vinyl shrinks and goes brittle, the
 #   asphalt turns to syrup and runs. After two summers a parapet lap is a black stain under a cracked roof sheet.
-#   Polystyrene drinks the same oil and pits. Rigid PVC (conduit, window flanges) has no such oil and is left alone;
-#   a film, a metal strip or a butyl strip over the whole contact is the cure, felt or rosin paper is none.
+#   Polystyrene drinks the same oil and pits. A film, a metal strip or a butyl strip over the whole contact is the
+#   cure, felt or rosin paper is none. It does not apply to rigid PVC (conduit, window flanges), which has no such
+#   oil.
 # custom:
 #   id: contact-soft-vinyl
 #   topic: contact

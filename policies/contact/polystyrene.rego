@@ -1,9 +1,10 @@
 # METADATA
 # title: Solvent or heat on polystyrene foam
 # description: |
-#   Any hydrocarbon, ketone or ester eats XPS and EPS on contact, and its vapor does so in a closed joint: the board
-#   behind a bead of the wrong adhesive is a hollow. Hot asphalt melts it. Solvent-free asphalt laid cold is harmless,
-#   and so are water-borne products; a primer on foam is judged with its sheet.
+#   Any hydrocarbon, ketone or ester eats XPS and EPS on contact, and its vapor does so in a closed joint: the
+#   board behind a bead of the wrong adhesive is a hollow, found when the cladding is opened years later. Hot
+#   asphalt melts it. Use a product that its maker lists for polystyrene. It does not apply to solvent-free
+#   asphalt laid cold and to water-borne products, which are harmless; a primer on foam is judged with its sheet.
 # custom:
 #   id: contact-foam-dissolved
 #   topic: contact

@@ -2,9 +2,9 @@
 # title: Copper-treated wood against metal
 # description: |
 #   Wood treated with copper (ACQ, copper azole, CCA) is a battery when damp. Bare aluminum pits through within a
-#   few years, plated screws lose their zinc in one; coping cleats and door thresholds go first. Borate-treated wood
-#   has no copper and does no harm; stainless and heavy hot-dip zinc are the fasteners for it; a self-adhered strip
-#   over the whole face parts flashing and wood.
+#   few years, plated screws lose their zinc in one and are red by the second; coping cleats and door thresholds
+#   go first. Stainless and heavy hot-dip zinc are the fasteners for it; a self-adhered strip over the whole face
+#   parts flashing and wood. It does not apply to borate-treated wood, which has no copper.
 # custom:
 #   id: contact-copper-treated-wood
 #   topic: contact

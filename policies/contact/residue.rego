@@ -1,9 +1,10 @@
 # METADATA
 # title: Sealant or coating over oil or wax
 # description: |
-#   Form oil and curing wax are bond breakers by design. A bead run on a waxed joint face peels in one piece in its
-#   first winter. What lies under a self-adhered sheet is judged with its substrate; this is the bead, the paint,
-#   the tape.
+#   Form oil and curing wax are bond breakers by design. A bead run on a waxed joint face peels in one piece in
+#   its first winter, and by the second the joint is open along its length. Grind or clean the face and try a
+#   short length first. It does not apply to what lies under a self-adhered sheet, which is judged with its
+#   substrate; this is the bead, the paint, the tape.
 # custom:
 #   id: contact-oil-or-wax
 #   topic: contact

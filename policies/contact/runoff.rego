@@ -1,9 +1,10 @@
 # METADATA
 # title: Run-off that harms what lies below
 # description: |
-#   No contact is needed. Rain takes copper off a coping and plates it out on the aluminum or zinc below, which then
-#   pits along the drip line. Cedar wash thins copper, lime wash marks glass and metal. The order matters: aluminum
-#   above copper is fine. A tape between the two does nothing; a gutter, a drip or a diverter does.
+#   No contact is needed. Rain takes copper off a coping and plates it out on the aluminum or zinc below, which is
+#   pitted along the drip line by its second year. Cedar wash thins copper, lime wash marks glass and metal. A
+#   gutter, a drip or a diverter helps; a tape between the two does nothing. It does not apply the other way
+#   round: aluminum above copper is fine.
 # custom:
 #   id: contact-run-off
 #   topic: contact

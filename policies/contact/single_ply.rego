@@ -2,8 +2,9 @@
 # title: Asphalt or tar on a single-ply roof sheet
 # description: |
 #   At a parapet the wall sheet meets the roof sheet. TPO and vinyl alloys bear aged asphalt unevenly, and fresh
-#   cutback cement not at all: the roof sheet stains, swells and will not weld again. Makers ask for a listed
-#   transition strip or a metal edge. Soft PVC has a rule of its own.
+#   cutback cement not at all: after two years the roof sheet is stained and swollen and will not weld again.
+#   Makers ask for a listed transition strip or a metal edge. It does not apply to soft PVC, which has a rule of
+#   its own, nor to sheets that a strip parts.
 # custom:
 #   id: contact-asphalt-on-single-ply
 #   topic: contact

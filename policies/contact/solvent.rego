@@ -2,9 +2,10 @@
 # title: Solvent against asphalt, butyl, rubber or clear plastic
 # description: |
 #   The solvent of a gun-grade butyl, an acoustical caulk or a cutback mastic is just what dissolves rubberized
-#   asphalt. A bead along the sheet's edge eats it back to the film; the edge opens while the bead still looks
-#   sound. Solvent also swells EPDM and crazes polycarbonate. It passes through a film. A solvent-borne primer is
-#   made for the sheet and dries before the sheet goes on; a bead between two metals away from the sheet is fine.
+#   asphalt. A bead along the sheet's edge eats it back to the film; within two years the edge is open while the
+#   bead still looks sound. Solvent also swells EPDM and crazes polycarbonate, and it passes through a film. Use a
+#   solvent-free bead that the sheet's maker lists. It does not apply to a solvent-borne primer, which is made for
+#   the sheet and dries before it goes on, nor to a bead between two metals away from the sheet.
 # custom:
 #   id: contact-solvent
 #   topic: contact

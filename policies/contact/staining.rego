@@ -1,8 +1,10 @@
 # METADATA
 # title: A neighbor that stains
 # description: |
-#   Oil of a caulk, a filler strip or a bitumen edge wanders into stone, brick, paint or a light bead and shows as a
-#   dark halo that no cleaning takes out. The wall still works; the owner will not accept it.
+#   Oil of a caulk, a filler strip or a bitumen edge wanders into stone, brick, paint or a light bead and shows
+#   within a year or two as a dark halo that no cleaning takes out. The wall still works; the owner will not
+#   accept it. Ask for a stain test (ASTM C1248) on the stone itself. It does not apply to pairs that the table
+#   holds for fine, nor where a strip parts bead and stone.
 # custom:
 #   id: contact-stain
 #   topic: contact

@@ -1,8 +1,9 @@
 # METADATA
 # title: Cedar, oak or redwood against metal
 # description: |
-#   These woods are acid. Plain and plated steel in them bleeds blue-black within weeks, zinc wastes away. Stainless
-#   and aluminum stand it. Keep zinc panels off cedar, and fix cedar with stainless.
+#   These woods are acid. Plain and plated steel in them bleeds blue-black within weeks, and zinc wastes away;
+#   after two years there is a black streak below each nail. Keep zinc panels off cedar, and fix cedar with
+#   stainless. It does not apply to stainless and aluminum, which stand it, nor to woods without such acid.
 # custom:
 #   id: contact-acid-wood
 #   topic: contact

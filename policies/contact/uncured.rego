@@ -2,7 +2,8 @@
 # title: Two fresh chemistries side by side
 # description: |
 #   A fresh neutral silicone gives off alcohol that stops a fresh urethane from curing; green concrete makes a
-#   urethane foam. The bead stays gum, or lifts. Let the first cure before the second goes on.
+#   urethane foam. The bead stays gum or lifts, and two years later a finger still goes into it. Let the first
+#   cure before the second goes on. It does not apply once the first is cured, however long the two then touch.
 # custom:
 #   id: contact-fresh-beside-fresh
 #   topic: contact

@@ -1,8 +1,10 @@
 # METADATA
 # title: Cell empty that the notes ask for
 # description: |
-#   The project's notes ask for every cell of the row. An empty primer cell of a sheet that needs one, and an empty
-#   installation date, have rules of their own.
+#   The project's notes ask for every cell of the row. An empty cell is filled on site by whoever stands there,
+#   and two years later nobody knows with what. Write what is meant, or none. It does not apply to an empty primer
+#   cell of a sheet that needs one and to an empty installation date, which have rules of their own, nor to a
+#   dash, which says none.
 # custom:
 #   id: data-cell-blank
 #   topic: data

@@ -2,7 +2,9 @@
 # title: Date that does not exist
 # description: |
 #   A slip of the pen, or text from another program that no one read back. The season, the days in the sun and the
-#   order of work cannot be checked until it is put right. Dates of concrete told elsewhere are looked at as well.
+#   order of work cannot be checked until it is put right, so a winter start or a long bare span passes unseen.
+#   Dates of concrete told elsewhere are looked at as well. It does not apply to days that exist and are only
+#   unlikely, nor to words such as 'to follow'.
 # custom:
 #   id: data-date-impossible
 #   topic: data

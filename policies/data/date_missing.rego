@@ -1,9 +1,10 @@
 # METADATA
 # title: Installation date missing
 # description: |
-#   The other sheets and flashings of the table have dates and this one has an empty cell. A dash says that there is
-#   none and is not empty. Rows by others, existing work and rows that say 'same as' are left out. Where the notes ask
-#   for every cell to be filled it is an error.
+#   The other sheets and flashings of the table have dates and this one has an empty cell: its season and its days
+#   in the sun cannot be checked, and it is often the one that goes on last, in the cold. Where the notes ask for
+#   every cell to be filled it is an error. It does not apply to a dash, which says that there is none, to rows by
+#   others, to existing work, and to rows that say 'same as'.
 # custom:
 #   id: data-date-missing
 #   topic: data

@@ -1,8 +1,10 @@
 # METADATA
 # title: Date that was not understood
 # description: |
-#   The cell has figures or a month in it, as a date has, and no calendar date could be read. Words such as 'left open'
-#   or 'with layer 3' are no dates and are not told here. In rows that are no sheet it is a note.
+#   The cell has figures or a month in it, as a date has, and no calendar date could be read, so neither season
+#   nor days in the sun were checked for the row. Write the date with the month as a word or as year-month-day. In
+#   rows that are no sheet it is a note. It does not apply to words such as 'left open' or 'with layer 3', which
+#   are no dates.
 # custom:
 #   id: data-date-unread
 #   topic: data

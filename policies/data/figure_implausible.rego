@@ -1,8 +1,10 @@
 # METADATA
 # title: Figure that no such material has
 # description: |
-#   A sheet of 40 mm, a primer that may be put on at 200 degrees: the unit slipped, or a digit. Where a slip of the unit
-#   explains the figure it is an error and the message says which; else it is asked about.
+#   A sheet of 40 mm, a primer that may be put on at 200 degrees: the unit slipped, or a digit. The wrong figure
+#   is bought and built, or hides a limit that the plan breaks. Where a slip of the unit explains the figure it is
+#   an error and the message says which; else it is asked about. It does not apply to figures inside the widest
+#   range that is sold.
 # custom:
 #   id: data-figure-implausible
 #   topic: data

@@ -1,8 +1,9 @@
 # METADATA
 # title: One mark twice with different materials
 # description: |
-#   Two rows have the same number and the same place, and name different sheets or primers: one is a leftover. Only in
-#   tables where a mark stands for one item; in tables by wall type or layer the rows share marks by design.
+#   Two rows have the same number and the same place, and name different sheets or primers: one is a leftover, and
+#   the crew builds the one it finds first. Take the old row out or strike it. It does not apply to tables by wall
+#   type or layer, in which rows share marks by design, nor to rows that are struck out.
 # custom:
 #   id: data-mark-twice
 #   topic: data

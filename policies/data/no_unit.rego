@@ -1,8 +1,9 @@
 # METADATA
 # title: Figure without a unit
 # description: |
-#   The cell begins with a figure, and neither the cell nor its heading tells the unit. Nothing was held against it.
-#   Told once for each column.
+#   The cell begins with a figure, and neither the cell nor its heading tells the unit: 40 may be mil or mm, 5 °F
+#   or °C. Nothing was held against it, so a limit that is broken stays unseen. Told once for each column. It does
+#   not apply where the heading or any word of the cell tells the unit.
 # custom:
 #   id: data-no-unit
 #   topic: data

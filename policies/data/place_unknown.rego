@@ -1,7 +1,10 @@
 # METADATA
 # title: Place of the job not known
 # description: |
-#   The checks of cold, heat, night frost and winter condensation need a weather station. Told once for the workbook.
+#   The checks of cold, heat, night frost and winter condensation need a weather station, and the workbook names
+#   no place that is known. Without them a standard-grade sheet in January passes unseen. Name the town and the
+#   state or province in the title block or the settings; told once for the workbook. It does not apply where the
+#   settings name the place or give the project's own climate file.
 # custom:
 #   id: data-place-unknown
 #   topic: data

@@ -1,9 +1,10 @@
 # METADATA
 # title: Primer column and remark contradict
 # description: |
-#   The primer cell names a primer, and the words of the same row say that there is none here. Where the data of the
-#   sheet asks for a primer on that substrate it is an error. A remark that no primer is needed on one of several
-#   substrates, or that the row was primed earlier, does not contradict.
+#   The primer cell names a primer, and the words of the same row say that there is none here. The crew follows
+#   one of the two, and the bond of the next years hangs on which. Where the data of the sheet asks for a primer
+#   on that substrate it is an error. It does not apply to a remark that no primer is needed on one of several
+#   substrates, or that the row was primed earlier.
 # custom:
 #   id: data-primer-contradiction
 #   topic: data

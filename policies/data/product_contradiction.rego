@@ -1,8 +1,10 @@
 # METADATA
 # title: Row and product data tell two figures
 # description: |
-#   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data tells
-#   another. Figures within rounding of the other unit are the same. Thickness has a rule of its own.
+#   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data
+#   tells another. One of the two is old, and the crew goes by the row. Check against the maker's current sheet
+#   and state the limit in one place. It does not apply to figures within rounding of the other unit, nor to
+#   thickness, which has a rule of its own.
 # custom:
 #   id: data-product-contradiction
 #   topic: data

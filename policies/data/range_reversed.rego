@@ -1,8 +1,10 @@
 # METADATA
 # title: Lower bound above upper bound
 # description: |
-#   20 for -20, or two columns exchanged. Limits in the notes and figures of products are looked at, used or not, since
-#   the data itself is wrong.
+#   20 for -20, or two columns exchanged: the low end of a range lies above its high end. Whatever is held against
+#   it gives the wrong answer, so the sheet may go on too cold with the paper in order. Limits in the notes and
+#   figures of products are looked at, used or not, since the data itself is wrong. It does not apply to rows of
+#   the schedule, only to product data and notes; a range whose ends are equal is right.
 # custom:
 #   id: data-range-reversed
 #   topic: data

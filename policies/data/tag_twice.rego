@@ -1,8 +1,9 @@
 # METADATA
 # title: One tag, two products
 # description: |
-#   The product data has the tag more than once, with another material or other limits. A row repeated word for word
-#   does no harm. The message names what differs; rows that use the tag are named beside it.
+#   The product data has the tag more than once, with another material or other limits, so that each reader may
+#   pick another. What is bought and what was checked are then two things. The message names what differs; rows
+#   that use the tag are named beside it. It does not apply to a row repeated word for word, which does no harm.
 # custom:
 #   id: data-tag-twice
 #   topic: data

@@ -1,8 +1,9 @@
 # METADATA
 # title: Two units that do not agree
 # description: |
-#   A cell prints a figure in two units and they are farther apart than rounding. Rows that repeat the same cell are
-#   told once.
+#   A cell prints a figure in two units and they are farther apart than rounding, as 60 mil (2.5 mm). One of the
+#   two is bought or built, and which one depends on the reader. Rows that repeat the same cell are told once. It
+#   does not apply to the usual rounding of printed pairs, such as 40 mil (1.0 mm) or 36 in. (900 mm).
 # custom:
 #   id: data-units-disagree
 #   topic: data

@@ -1,8 +1,10 @@
 # METADATA
 # title: Weekday and date do not match
 # description: |
-#   A row names a weekday with its date, and the date falls on another. Often the year or the order of day and month is
-#   wrong, which moves the work into another season.
+#   A row names a weekday with its date, and the date falls on another. Often the year or the order of day and
+#   month is wrong, which moves the work into another season and past its limits of cold or sun. Check both
+#   against the programme. It does not apply to a weekday that stands apart from any date, as in 'poured on
+#   Mondays'.
 # custom:
 #   id: data-weekday-off
 #   topic: data

@@ -1,8 +1,10 @@
 # METADATA
 # title: Cover date missing
 # description: |
-#   The other sheets of the table have a cover date and this one has none, although its data limits the days in the
-#   sun. Nothing can be counted. A dash, a row by others, and a row whose sheet may stay exposed are left alone.
+#   Sheets chalk and crack in the sun, and the damage is out of sight when it starts to leak in its second or
+#   third year. The other sheets of the table have a cover date and this one has none, although its data limits
+#   the days: nothing can be counted. It does not apply to a dash, a row by others, and a row whose sheet may stay
+#   exposed.
 # custom:
 #   id: exposure-cover-missing
 #   topic: exposure

@@ -1,9 +1,10 @@
 # METADATA
 # title: Sheet that stays in view for good
 # description: |
-#   The row says that the sheet is never covered, or leaves its cover date open. A sheet with a limit in days is not a
-#   finish: it chalks, cracks and lets go. Sheets with a metal face, and those whose data lets them stay exposed, are
-#   fine; words that speak of another material in the same clause are not heard.
+#   The row says that the sheet is never covered, or leaves its cover date open. A sheet with a limit in days is
+#   not a finish: after two years it is chalked and cracked and lets go at its edges. It does not apply to sheets
+#   with a metal face and those whose data lets them stay exposed; words that speak of another material in the
+#   same clause are not heard.
 # custom:
 #   id: exposure-left-open
 #   topic: exposure

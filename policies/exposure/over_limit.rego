@@ -1,10 +1,10 @@
 # METADATA
 # title: Sheet bare for longer than its data allows
 # description: |
-#   Sunlight breaks the face film first, then the compound under it; wind works at the laps meanwhile. The damage hides
-#   under the cladding until the first driving rain of the third year. The days run from placing the sheet to covering
-#   it; on the last day allowed all is well. A range of days where only the long end is over the limit is asked about,
-#   and a temporary cover told in the row makes it a note.
+#   Sunlight breaks the face film first, then the compound under it; wind works at the laps meanwhile. The damage
+#   hides under the cladding until the first driving rain of the second or third year. The days run from placing
+#   the sheet to covering it. A range of days where only the long end is over the limit is asked about, and a
+#   temporary cover told in the row makes it a note. It does not apply on the last day allowed, when all is well.
 # custom:
 #   id: exposure-over-limit
 #   topic: exposure

@@ -1,8 +1,10 @@
 # METADATA
 # title: Sheet bare for longer than its kind usually may
 # description: |
-#   Neither the row nor the product data says how long the sheet may stay open, and the plan is past the upper end of
-#   what makers print for such a face. No test standard stands behind those days, so it is a question to the maker.
+#   Neither the row nor the product data says how long the sheet may stay open, and the plan is past the upper end
+#   of what makers print for such a face. Past it the film chalks and splits, which shows as leaks in the second
+#   or third year. No test standard stands behind those days, so it is a question to the maker. It does not apply
+#   where row, product data or notes state a limit, which is held instead.
 # custom:
 #   id: exposure-over-usual
 #   topic: exposure

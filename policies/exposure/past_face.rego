@@ -1,9 +1,10 @@
 # METADATA
 # title: Sheet run out past the face
 # description: |
-#   A flexible flashing that is its own drip looks neat on the day. By the second summer the film has gone, the compound
-#   hangs in strings and stains the brick. A metal edge carries the water out, and the sheet stops behind the face in a
-#   bed of sealant. A metal or foil face that its data allows in daylight may run out.
+#   A flexible flashing that is its own drip looks neat on the day. By the second summer the film has gone, the
+#   compound hangs in strings and stains the brick. A metal edge carries the water out, and the sheet stops behind
+#   the face in a bed of sealant. It does not apply to a metal or foil face that its data allows in daylight,
+#   which may run out.
 # custom:
 #   id: exposure-past-face
 #   topic: exposure

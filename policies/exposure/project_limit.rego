@@ -1,8 +1,10 @@
 # METADATA
 # title: Sheet bare for longer than the notes allow
 # description: |
-#   The project's own notes set a limit for days open to the sun, often lower than the maker's, since another trade
-#   follows or the climate is harsh. Told where the sheet's own data is kept.
+#   The project's own notes set a limit for days open to the sun, often lower than the maker's, since another
+#   trade follows or the climate is harsh. A sheet left longer may look sound, and chalks and cracks unseen behind
+#   the cladding within two years. Cover it sooner, or ask the author of the note. It does not apply where the
+#   sheet's own data is broken as well, as that finding tells of both.
 # custom:
 #   id: exposure-project-limit
 #   topic: exposure

@@ -2,7 +2,9 @@
 # title: Face on which the bond must be tested
 # description: |
 #   Fire-retardant-treated wood, old paint, water-repellent block, fluoropolymer finishes: the bond is that of the
-#   face, and it varies. A good reviewer asks for a pull test on the job. Asked once for each kind of face.
+#   face, and it varies from lot to lot. Where it was poor, the sheet hangs by its termination bar after two
+#   years. A good reviewer asks for a pull test on the job; it is asked once for each kind of face. It does not
+#   apply to faces whose bond is known, whether they need a primer or not.
 # custom:
 #   id: pairing-bond-test
 #   topic: pairing

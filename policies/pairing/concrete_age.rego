@@ -2,9 +2,10 @@
 # title: Concrete too young for the sheet
 # description: |
 #   Young concrete sheds water for weeks. Under a tight sheet it collects at the adhesive, which turns milky and
-#   lets go, or blisters in the sun. The age asked for stands in the notes or the product's data; without either, 7
-#   days is the least that the federal guide gives. On the day itself is old enough. Age is a stand-in for moisture:
-#   a test may prove younger concrete dry, and cold concrete older than its days.
+#   lets go, or blisters in the sun; after two years the sheet comes off the wall like wet paper. The age asked
+#   for stands in the notes or the product's data; without either, 7 days is the least that the federal guide
+#   gives. Age is a stand-in for moisture: a test may prove younger concrete dry, and cold concrete older than its
+#   days. It does not apply on the day itself, which is old enough, nor where the row has no date of the concrete.
 # custom:
 #   id: pairing-concrete-age
 #   topic: pairing

@@ -1,8 +1,10 @@
 # METADATA
 # title: Sheet on green concrete or mortar
 # description: |
-#   The cell says green or fresh concrete and gives no date. Only sheets and fluids whose data names green concrete go
-#   on it; "damp surface" is another permission. Where dates stand in the row, the age is judged instead.
+#   The cell says green or fresh concrete and gives no date. Its water and its lime get between the face and the
+#   adhesive, and within two years a tight sheet hangs on it in blisters. Only sheets and fluids whose data names
+#   green concrete go on it; "damp surface" is another permission. It does not apply where dates stand in the row,
+#   since the age is judged then.
 # custom:
 #   id: pairing-green-concrete
 #   topic: pairing

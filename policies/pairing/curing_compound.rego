@@ -2,8 +2,10 @@
 # title: Curing compound under a sheet
 # description: |
 #   Wax, oil and pigmented compounds are there to keep water in, and keep adhesive out as well. Nothing holds on
-#   them. Dissipating resin wears off with sun and weeks, less so in winter and in shade; ground or washed off is
-#   fine, and so is water curing. The compound often stands on another sheet than the membrane: in the pour log.
+#   them: the sheet sags off in its first summer, or hangs loose behind the insulation for years. Dissipating
+#   resin wears off with sun and weeks, less so in winter and in shade. The compound often stands on another sheet
+#   than the membrane: in the pour log. It does not apply to faces that are ground or washed free of it, nor to
+#   water curing.
 # custom:
 #   id: pairing-curing-compound
 #   topic: pairing

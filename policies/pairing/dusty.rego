@@ -1,9 +1,9 @@
 # METADATA
 # title: Dusty face, and no primer
 # description: |
-#   Dust is the usual failure plane on block and sawn concrete: the sheet comes off with a gray back. A primer binds
-#   it, a brush takes it off. Where a primer is missing anyway that finding tells it; this one is for sheets that
-#   else need none.
+#   Dust is the usual failure plane on block and sawn concrete: within two years the sheet comes off with a gray
+#   back. A primer binds it, a brush takes it off. It does not apply where a primer is missing anyway, since that
+#   finding tells it; this one is for sheets that else need none.
 # custom:
 #   id: pairing-dusty-face
 #   topic: pairing

@@ -1,8 +1,10 @@
 # METADATA
 # title: Sheet on frost or ice
 # description: |
-#   Frost in a mortar joint is water by noon. Primer and adhesive bridge it, and the sheet lets go with the thaw.
-#   "Frost-free", and frost that is taken off and the face dried, are as they should be.
+#   Frost in a mortar joint is water by noon. Primer and adhesive bridge it, and the sheet lets go with the thaw;
+#   by the second winter water freezes behind it and lifts it off. Warm and dry the face, and feel it by hand
+#   before priming. It does not apply to a face that is said to be frost-free, or whose frost is taken off and the
+#   face dried.
 # custom:
 #   id: pairing-frost
 #   topic: pairing

@@ -1,8 +1,9 @@
 # METADATA
 # title: Face too rough for a sheet
 # description: |
-#   A sheet bridges split-face block and rubble and touches a third of it; water runs behind the rest. Such faces are
-#   parged first, or take a thick fluid. Where the sheet's data lists the face, it is believed.
+#   A sheet bridges split-face block and rubble and touches a third of it; water and air run behind the rest, and
+#   in two years it has let go at the first cut edge. Such faces are parged first, or take a thick fluid. It does
+#   not apply where the sheet's own data lists the face, which is believed.
 # custom:
 #   id: pairing-rough-face
 #   topic: pairing

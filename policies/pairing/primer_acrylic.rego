@@ -1,9 +1,10 @@
 # METADATA
 # title: Acrylic sheet on a dusty face without primer
 # description: |
-#   Acrylic adhesives are mostly sold to need no primer, and on sheathing that is so. Block, brick and parging are the
-#   exception: the vapor-permeable sheet bridges the pores and holds the dust. Judged here only where the workbook has
-#   no data of the sheet.
+#   Acrylic adhesives are mostly sold to need no primer, and on sheathing that is so. Block, brick and parging are
+#   the exception: the vapor-permeable sheet bridges the pores and holds the dust, and after two winters it flaps
+#   behind the cladding. It does not apply where the workbook has data of the sheet, which is heard instead, nor
+#   to sheathing, metal and smooth boards.
 # custom:
 #   id: pairing-acrylic-unprimed
 #   topic: pairing

@@ -3,8 +3,8 @@
 # description: |
 #   Rubberized asphalt grips clean smooth faces. On concrete, block, glass-mat gypsum, OSB or parging it needs a
 #   primer to bind the dust and to wet the pores. Unprimed it holds for the photograph and fails at the first cold
-#   snap, edges first. Judged here only where the workbook has no data of the sheet; sheets sold to need none say so
-#   in theirs.
+#   snap, edges first; after two years whole sheets lie in the cavity. It does not apply where the workbook has
+#   data of the sheet: sheets sold to need none say so in theirs.
 # custom:
 #   id: pairing-asphaltic-unprimed
 #   topic: pairing

@@ -2,7 +2,9 @@
 # title: Primer cell empty where the product needs one
 # description: |
 #   The data sheet asks for a primer on that substrate and the row leaves the cell empty. The crew reads an empty
-#   cell as none. A row that is said to be primed earlier, or that has a priming date, is not empty.
+#   cell as none, and the sheet comes off with the dust of the wall on its back within two years. Name the primer,
+#   or say that none is needed and who says so. It does not apply to a row that is said to be primed earlier, or
+#   that has a priming date.
 # custom:
 #   id: pairing-primer-blank
 #   topic: pairing

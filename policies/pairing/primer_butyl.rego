@@ -2,8 +2,8 @@
 # title: Butyl sheet on a porous face without primer
 # description: |
 #   Butyl holds bare metal, glass and many plastics unaided. On concrete, block and glass-mat gypsum it builds its
-#   bond slowly and mostly wants a primer. Clean metal needs none. Judged here only where the workbook has no data
-#   of the sheet.
+#   bond slowly and mostly wants a primer; without it the ends curl within two winters. It does not apply to clean
+#   metal, which needs none, nor where the workbook has data of the sheet, which is heard instead.
 # custom:
 #   id: pairing-butyl-unprimed
 #   topic: pairing

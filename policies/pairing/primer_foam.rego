@@ -1,9 +1,11 @@
 # METADATA
 # title: Solvent-borne primer on polystyrene foam
 # description: |
-#   Toluene, hexane and naphtha dissolve XPS and EPS on contact: the primed foam edge is a gap with a film over it.
-#   The sheet itself does no harm, so a water-borne primer that its maker lists for foam is all that is needed.
-#   Fires where foam is one of several substrates and no water-borne primer is named for it.
+#   Toluene, hexane and naphtha dissolve XPS and EPS on contact: the primed foam edge is a gap with a film over
+#   it, and two years later the sheet there is a bag of water. The sheet itself does no harm, so a water-borne
+#   primer that its maker lists for foam is all that is needed. Told where foam is one of several substrates and
+#   no water-borne primer is named for it. It does not apply to faces that are no polystyrene, nor where one of
+#   the primers named is water-borne.
 # custom:
 #   id: pairing-solvent-primer-on-foam
 #   topic: pairing

@@ -1,10 +1,10 @@
 # METADATA
 # title: Said to go on without the primer that its data asks for
 # description: |
-#   The data sheet of the sheet lists a primer for that substrate, and the row says none. Dust and glass fibers hold
-#   the adhesive instead of the wall; it rolls down nicely and falls off behind the insulation in its first winter.
-#   Where the data says that the face needs none (butyl on clean metal, an acrylic sheet on plywood), nothing is
-#   missing.
+#   The data sheet of the sheet lists a primer for that substrate, and the row says none. Dust and glass fibers
+#   hold the adhesive instead of the wall; it rolls down nicely and falls off behind the insulation in its first
+#   or second winter. It does not apply where the data says that the face needs none (butyl on clean metal, an
+#   acrylic sheet on plywood).
 # custom:
 #   id: pairing-primer-none
 #   topic: pairing

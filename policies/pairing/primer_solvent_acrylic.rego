@@ -1,9 +1,10 @@
 # METADATA
 # title: Solvent-borne primer under an acrylic sheet
 # description: |
-#   Acrylic adhesive swells in solvent and stays soft; the sheet slides when the sun reaches it. Most makers of
-#   acrylic sheets allow a water-borne primer or none. An error where data of sheet or primer says so, else a
-#   question.
+#   Acrylic adhesive swells in solvent and stays soft; the sheet slides when the sun reaches it, and after two
+#   summers its top edge has crept down from under its bar. Most makers of acrylic sheets allow a water-borne
+#   primer or none. An error where data of sheet or primer says so, else a question. It does not apply to
+#   asphaltic and butyl sheets, which solvent-borne primers are made for.
 # custom:
 #   id: pairing-solvent-primer-under-acrylic
 #   topic: pairing

@@ -1,8 +1,10 @@
 # METADATA
 # title: A primer that does not suit the face
 # description: |
-#   Water-borne primer beads on water-repellent block and flash-rusts bare steel; asphalt primer stays soft on rigid
-#   vinyl. A question, since products differ; where the sheet's own data speaks, it is heard instead.
+#   Water-borne primer beads on water-repellent block and flash-rusts bare steel; asphalt primer stays soft on
+#   rigid vinyl. Either way the sheet holds on to the primer and the primer to nothing, and in two years both come
+#   off together. A question, since products differ. It does not apply where the sheet's own data speaks of that
+#   face, which is heard instead.
 # custom:
 #   id: pairing-primer-face
 #   topic: pairing

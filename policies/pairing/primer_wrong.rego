@@ -2,9 +2,10 @@
 # title: A primer that is not one of the sheet's own
 # description: |
 #   Sheet and primer are a system. A butyl primer under an asphaltic sheet stays slick, an acrylic one under it
-#   dries to a skin that peels. Either the sheet's data lists other primers for that substrate, or the primer's data
-#   is for other sheets. Where a row names several primers, one that fits is enough: the others are for other faces.
-#   Solvent on foam and solvent under an acrylic sheet have rules of their own.
+#   dries to a skin that peels; in two years the sheet is off with the primer on its back. Either the sheet's data
+#   lists other primers for that substrate, or the primer's data is for other sheets. It does not apply where one
+#   of several primers in the row fits, as the others are for other faces; solvent on foam and solvent under an
+#   acrylic sheet have rules of their own.
 # custom:
 #   id: pairing-primer-wrong
 #   topic: pairing

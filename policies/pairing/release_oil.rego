@@ -1,8 +1,10 @@
 # METADATA
 # title: Form-release oil under a sheet
 # description: |
-#   Oil from the forms, or bond breaker on tilt-up panels, is on every cast face unless someone takes it off. Water
-#   beads on it, and so does primer. Fires where the row says oil and does not say that it is cleaned off.
+#   Oil from the forms, or bond breaker on tilt-up panels, is on every cast face unless someone takes it off.
+#   Water beads on it, and so does primer; the sheet peels as one piece, at the latest in its second summer.
+#   Sprinkle the face: where water beads, it is not clean. It does not apply where the row says that the oil is
+#   cleaned off.
 # custom:
 #   id: pairing-release-oil
 #   topic: pairing

@@ -1,7 +1,10 @@
 # METADATA
 # title: Substrate that the product's data rules out
 # description: |
-#   The list of substrates itself says where the sheet does not go ("not on foam", "except OSB").
+#   The list of substrates in the sheet's data says itself where it does not go ("not on foam", "except OSB").
+#   Makers bar a face after failures on it, so the warranty ends there, and what they saw is what the wall looks
+#   like in two years. Change the sheet or the face, or get a letter for this job. It does not apply to faces that
+#   the list merely leaves out, which are asked about by another rule.
 # custom:
 #   id: pairing-substrate-barred
 #   topic: pairing

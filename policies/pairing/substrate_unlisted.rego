@@ -2,8 +2,9 @@
 # title: Substrate that the product's data does not list
 # description: |
 #   The data of the sheet lists the faces it was tested on, and this one is not among them. Silence is not
-#   acceptance. A lap onto a sheet or a metal flashing is no substrate; a face whose kind was not understood is not
-#   judged.
+#   acceptance: if the bond fails in two years, the data sheet is the first thing that is read. Ask the maker, or
+#   pull a test piece on the face. It does not apply to a lap onto a sheet or a metal flashing, which is no
+#   substrate, nor to a face whose kind was not understood.
 # custom:
 #   id: pairing-substrate-unlisted
 #   topic: pairing

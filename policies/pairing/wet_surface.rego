@@ -2,8 +2,9 @@
 # title: Sheet on a wet face
 # description: |
 #   A self-adhered sheet sticks to water as long as there is water. The row itself says that the face is wet, or
-#   that work goes on in the rain; sheathing closed in wet stays wet for a season. "Dry" in the row, or wet denied,
-#   is silent.
+#   that work goes on in the rain; sheathing closed in wet stays wet for a season, and after two years its face
+#   paper or its fibers come off with the sheet. It does not apply where the row says dry or denies wet, nor to
+#   rows without a self-adhered sheet.
 # custom:
 #   id: pairing-wet-face
 #   topic: pairing

@@ -1,10 +1,11 @@
 # METADATA
 # title: Product passes more air than allowed
 # description: |
-#   An air barrier sheet is judged by its own test: 0.02 L/(s·m²) at 75 Pa, the same limit as 0.004 cfm/ft² at 1.57
-#   psf. Material, assembly and building limits lie a factor of ten apart, and the same digits in the other unit are
-#   five times apart, so a figure copied to the wrong column looks right. The building leaks where nobody finds the
-#   hole. Claddings, insulation and sheets said to be wind layers only are not held to it.
+#   An air barrier sheet is judged by its own test: 0.02 L/(s·m²) at 75 Pa, the same limit as 0.004 cfm/ft² at
+#   1.57 psf. Material, assembly and building limits lie a factor of ten apart, and the same digits in the other
+#   unit are five times apart, so a figure copied to the wrong column looks right. Two winters later there is
+#   frost behind the cladding, and nobody finds the hole. It does not apply to claddings, insulation and sheets
+#   said to be wind layers only.
 # custom:
 #   id: performance-air-permeance
 #   topic: performance

@@ -1,8 +1,10 @@
 # METADATA
 # title: Row's sheet passes more air than allowed
 # description: |
-#   The same limit as for products, where the row itself states the figure. A row whose product data is over the limit
-#   is told at the product.
+#   The same limit as for products, 0.02 L/(s·m²) or 0.004 cfm/ft² at 75 Pa, where the row itself states the
+#   figure. A leaky sheet brings room air to the cold side; by the second winter it shows as stains and frost.
+#   Check the unit first: the same digits in the other unit are five times as much. It does not apply to a row
+#   whose product data is over the limit, which is told at the product.
 # custom:
 #   id: performance-air-permeance-row
 #   topic: performance

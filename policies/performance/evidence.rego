@@ -1,9 +1,10 @@
 # METADATA
 # title: Air permeance not shown
 # description: |
-#   The project limits the air permeance of its sheets, and the data of this one has no figure, or its report is "to
-#   follow". The promise is worth nothing once the sheet is on the wall. Rows said not to be the air barrier are left
-#   out, and so is product data that tells no air figure of any sheet.
+#   The project limits the air permeance of its sheets, and the data of this one has no figure, or its report is
+#   "to follow". The promise is worth nothing once the sheet is on the wall: two years later, when drafts are
+#   complained of, there is no report to hold it against. Ask for the ASTM E2178 report before the order. It does
+#   not apply to rows said not to be the air barrier, nor to product data that tells no air figure of any sheet.
 # custom:
 #   id: performance-air-evidence
 #   topic: performance

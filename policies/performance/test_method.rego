@@ -1,9 +1,10 @@
 # METADATA
 # title: Air figure by the wrong test
 # description: |
-#   The figure of a sheet is told by the test of a material. Window tests, assembly tests and building tests measure
-#   something else, at limits ten or a hundred times higher, so their numbers cannot be held against the limit of a
-#   sheet. A cell that names the right test beside another is fine.
+#   The figure of a sheet is told by the test of a material. Window tests, assembly tests and building tests
+#   measure something else, at limits ten or a hundred times higher, so their numbers cannot be held against the
+#   limit of a sheet; the leak shows in a blower-door test or two winters later. It does not apply to a cell that
+#   names the right test beside another.
 # custom:
 #   id: performance-air-test-method
 #   topic: performance

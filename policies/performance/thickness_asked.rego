@@ -1,7 +1,10 @@
 # METADATA
 # title: Sheet thinner than its row asks
 # description: |
-#   The row has a column for the thickness that is specified, and the sheet in the same row is thinner.
+#   The row has a column for the thickness that is specified, and the sheet in the same row is thinner. A thin
+#   sheet bridges less, seals less around screws and is torn at corners, which shows as leaks at fasteners by the
+#   second year. It does not apply to figures within the rounding of the other unit (40 mil is 1.016 mm and is
+#   printed as 1.0 mm).
 # custom:
 #   id: performance-thickness-asked
 #   topic: performance

@@ -1,9 +1,10 @@
 # METADATA
 # title: Row and product data tell two thicknesses
 # description: |
-#   The row says one thickness and the data of its product another. Either the wrong product is named or the row was
-#   copied from an older one. Boards and insulation come in several thicknesses and are left out. Figures within
-#   rounding of the other unit are the same.
+#   The row says one thickness and the data of its product another. Either the wrong product is named or the row
+#   was copied from an older one; what arrives on site is the product, and two years later the torn corners are
+#   those of the thinner sheet. It does not apply to boards and insulation, which come in several thicknesses, nor
+#   to figures within rounding of the other unit.
 # custom:
 #   id: performance-thickness-differs
 #   topic: performance

@@ -2,8 +2,9 @@
 # title: Sheet thinner than the project asks
 # description: |
 #   The notes ask for a least thickness, and the row's own figure or its product's data is below it. A thin sheet
-#   bridges less, seals less around screws and tears at corners. 40 mil is 1.016 mm and is printed as 1.0 mm, so a
-#   figure within rounding is equal. Rows of the same product are told once.
+#   bridges less, seals less around screws and tears at corners; by the second year it leaks at the fasteners.
+#   Rows of the same product are told once. It does not apply to figures within rounding: 40 mil is 1.016 mm, is
+#   printed as 1.0 mm, and is equal.
 # custom:
 #   id: performance-thickness-limit
 #   topic: performance

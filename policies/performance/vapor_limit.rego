@@ -1,9 +1,10 @@
 # METADATA
 # title: Vapor permeance outside a stated limit
 # description: |
-#   The notes ask for a tighter or a more open sheet at some rooms or of some kind: 0.1 perm at most around a pool, 10
-#   perm at least outside of batts. A note for a place counts where its words stand in the row. Rows of one product
-#   under one note are told once.
+#   The notes ask for a tighter or a more open sheet at some rooms or of some kind: 0.1 perm at most around a
+#   pool, 10 perm at least outside of batts. The wrong side of that bound shows after two winters as wet sheathing
+#   and mold. Rows of one product under one note are told once. It does not apply to rows in which the words of
+#   the note's place do not stand, nor to figures within rounding of perm and ng.
 # custom:
 #   id: performance-vapor-limit
 #   topic: performance

@@ -2,7 +2,9 @@
 # title: VOC over the project's limit
 # description: |
 #   A primer, sealant or adhesive that the schedule uses has more volatile organic compounds than the notes allow.
-#   Exactly the limit is allowed. A product that no live row uses is not told.
+#   The pail is turned back at the gate or breaks the local rule, and a substitute is bought in haste; two years
+#   later the air credit of the building is argued about. It does not apply to a figure exactly on the limit, nor
+#   to a product that no live row uses.
 # custom:
 #   id: performance-voc-limit
 #   topic: performance

@@ -1,8 +1,10 @@
 # METADATA
 # title: VOC over the usual limit
 # description: |
-#   The project states no limit, and the product has more than many states and provinces allow. Worth a look at the
-#   local rule; limits differ by place, by date and by what the product is sold as.
+#   The project states no limit, and the product has more than many states and provinces allow. Worth a look at
+#   the local rule before it is bought: limits differ by place, by date and by what the product is sold as (a
+#   primer for sealants may have far more than an adhesive primer). It does not apply where the notes state a
+#   limit, which is held instead, nor to a product that no live row uses.
 # custom:
 #   id: performance-voc-usual
 #   topic: performance
