@@ -87,7 +87,7 @@ func (r *reader) findTables(s *workbook.Sheet) []*table {
 		if i+1 < len(tables) {
 			t.end = tables[i+1].head[0] - 1
 		}
-		t.bound()
+		r.bound(t)
 	}
 	return slices.DeleteFunc(tables, func(t *table) bool { return t.last < t.first })
 }
@@ -307,7 +307,7 @@ func columnEmpty(s *workbook.Sheet, from, col int) bool {
 
 // bound finds the last data row: the last row that fills, in known columns, at
 // least a third of what rows of the table do. Sparser rows after it are notes.
-func (t *table) bound() {
+func (r *reader) bound(t *table) {
 	t.last = t.first - 1
 	sum, rows, gap := 0, 0, false
 	for row := t.first; row <= t.end; row++ {
@@ -316,13 +316,32 @@ func (t *table) bound() {
 			gap = true
 			continue
 		}
-		if n == 1 || gap && rows > 0 && n*3*rows < sum && !t.codeFirst(row) {
+		if n == 1 || n == 2 && r.isNote(t, row) || gap && rows > 0 && n*2*rows <= sum && !t.codeFirst(row) {
 			continue
 		}
 		gap = false
 		t.last = row
 		sum, rows = sum+n, rows+1
 	}
+}
+
+// noteLength is the length from which a text beside a number is a note.
+const noteLength = 25
+
+// isNote holds for a row of two cells that are a note and its number.
+func (r *reader) isNote(t *table, row int) bool {
+	number := ""
+	for _, c := range t.sheet.Row(row) {
+		v := strings.TrimSpace(c.Value)
+		switch {
+		case v == "" || c.Merged:
+		case number == "":
+			number = v
+		default:
+			return r.words.noteNumber.MatchString(number) && len(v) >= noteLength
+		}
+	}
+	return false
 }
 
 // codeFirst holds for a row that begins with a short code, as the rows of a
