@@ -90,7 +90,7 @@ func (r *reader) sentences(text string) []string {
 
 // limitsIn finds the limits that one sentence states.
 func (r *reader) limitsIn(sentence string, at At) {
-	if m := r.words.definition.FindStringSubmatch(sentence); m != nil && strings.Contains(m[0], "=") && r.appliedWet(m[2]) {
+	if m := r.words.definition.FindStringSubmatch(sentence); m != nil && strings.Contains(m[0], "=") && (r.appliedWet(m[2]) || strings.ContainsAny(m[1], "0123456789")) {
 		return // "PW = water-borne primer, 50 g/L" tells of one product
 	}
 	last := 0
@@ -260,7 +260,7 @@ func (r *reader) keysIn(text string) []string {
 			add(r.sched.Products[m.product].Family)
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
-		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate":
+		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:
 			add(m.mat.Family)
 		}
 	}
@@ -281,9 +281,11 @@ func (r *reader) sheetsIn(text string) []string {
 			continue
 		}
 		if strings.HasSuffix(keys[0], "-unspecified") {
-			keys = keys[min(1, len(keys)-1):]
+			keys = keys[1:]
 		}
-		out = append(out, keys[0])
+		if len(keys) > 0 {
+			out = append(out, keys[0])
+		}
 	}
 	return out
 }

@@ -19,6 +19,7 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
+	noteNumber         *regexp.Regexp  // what stands before a note: "1.", "N2"
 	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
@@ -55,6 +56,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 			Beside        []string            `json:"beside"`
 			SheetUnits    []string            `json:"sheet_units"`
 			Definition    string              `json:"definition"`
+			NoteNumber    string              `json:"note_number"`
 			Acceptance    acceptanceWords     `json:"acceptance"`
 		} `json:"reading"`
 	}
@@ -66,13 +68,17 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: same_as: %w", err)
 	}
+	number, err := regexp.Compile(f.NoteNumber)
+	if err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: note_number: %w", err)
+	}
 	definition, err := regexp.Compile(f.Definition)
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: definition: %w", err)
 	}
 	return &wordlists{
-		definition: definition,
-		blank:      set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
+		definition: definition, noteNumber: number,
+		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
 	}, nil
 }
