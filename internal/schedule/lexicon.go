@@ -67,15 +67,7 @@ func (l *lexicon) done() {
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.
 func fold(s string) string {
-	return strings.Join(strings.Fields(strings.Map(func(r rune) rune {
-		switch r {
-		case '‐', '‑', '–', '—':
-			return '-'
-		case '\u00a0':
-			return ' '
-		}
-		return unicode.ToLower(r)
-	}, s)), " ")
+	return strings.ToLower(strings.Join(strings.Fields(typed.ReplaceAllStringFunc(s, plainSign)), " "))
 }
 
 var tagShape = regexp.MustCompile(`^[A-Za-z]{1,6}[-./ ]?\d{1,3}[A-Za-z]?$`)
@@ -160,8 +152,44 @@ func (l *lexicon) materials(found []mention, text string, offset int) []mention 
 	return found
 }
 
-// findTags lists known tags and names, and texts of the shape of a tag in use.
+// findTags lists known tags and names, and texts of the shape of a tag in use,
+// whichever dashes and spaces they are typed with.
 func (l *lexicon) findTags(text string) []mention {
+	plain, at := plainly(text)
+	found := l.tagsIn(plain)
+	for i := range found {
+		m := &found[i]
+		m.start, m.end = at(m.start), at(m.end)
+	}
+	return found
+}
+
+var typed = regexp.MustCompile("[‐‑–—\u00a0]")
+
+// plainly writes every dash as a hyphen and every space as a plain one; at
+// leads from a byte of the plain text to its place in the text.
+func plainly(text string) (plain string, at func(int) int) {
+	odd := typed.FindAllStringIndex(text, -1)
+	plain = typed.ReplaceAllStringFunc(text, plainSign)
+	return plain, func(i int) int {
+		for _, o := range odd {
+			if o[0] >= i {
+				break
+			}
+			i += o[1] - o[0] - 1
+		}
+		return i
+	}
+}
+
+func plainSign(s string) string {
+	if s == "\u00a0" {
+		return " "
+	}
+	return "-"
+}
+
+func (l *lexicon) tagsIn(text string) []mention {
 	var found []mention
 	low, taken := foldKeep(text), make([]bool, len(text)+1)
 	for _, name := range l.names {
@@ -207,6 +235,8 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 	return found
 }
 
+var digits = regexp.MustCompile(`\d+`)
+
 // listed reads "R-01/02/03": further numbers after a tag share its prefix.
 func (l *lexicon) listed(text string, found []mention, taken []bool, from int) []mention {
 	prefix := tagPrefix(text[found[len(found)-1].start:from])
@@ -214,7 +244,7 @@ func (l *lexicon) listed(text string, found []mention, taken []bool, from int) [
 	if prefix == "" || m == nil {
 		return found
 	}
-	for _, n := range regexp.MustCompile(`\d+`).FindAllStringIndex(text[from:from+m[1]], -1) {
+	for _, n := range digits.FindAllStringIndex(text[from:from+m[1]], -1) {
 		i, known := l.tags[fold(prefix+text[from+n[0]:from+n[1]])]
 		if known {
 			found = append(found, mention{start: from + n[0], end: from + n[1], product: i, tag: prefix + text[from+n[0]:from+n[1]]})

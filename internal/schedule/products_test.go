@@ -1,0 +1,236 @@
+package schedule_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+const walls = "Mark | Membrane | Substrate | Primer | Touches\nD1 | R-1 | CMU | PR-1 | brick\nD2 | R-1 | plywood | none | brick\n\n"
+
+// accepted writes an acceptance list as "family primer(list)".
+func accepted(p *schedule.Product) string {
+	var out []string
+	for _, a := range p.Accepts {
+		what := "*"
+		if len(a.Keys) > 0 {
+			what = a.Keys[0]
+		}
+		rule := a.Primer
+		if len(a.Primers) > 0 {
+			rule = strings.Join(a.Primers, "/")
+		}
+		if a.Only {
+			rule += " only"
+		}
+		out = append(out, what+" "+rule)
+	}
+	return strings.Join(out, ", ")
+}
+
+func targets(list []schedule.Target) string {
+	var out []string
+	for _, tg := range list {
+		word := strings.Join(tg.Products, "/")
+		if word == "" && len(tg.Keys) > 0 {
+			word = tg.Keys[0]
+		}
+		if tg.Except {
+			word = "fine:" + word
+		}
+		out = append(out, word)
+	}
+	return strings.Join(out, " ")
+}
+
+func TestAcceptances(t *testing.T) {
+	primers := "PR-1 | solvent-borne rubber primer | %s |\nPR-2 | water-borne acrylic primer | %s |\n"
+	for name, tc := range map[string]struct {
+		heading, cells, want string
+	}{
+		"primers in brackets": {"Substrates and primers", "CMU (PR-1 or PR-2); plywood (PR-2); galvanized steel (no primer)",
+			"concrete-masonry PR-1/PR-2, osb-plywood-sheathing PR-2, galvanized-sheet none"},
+		"a primer after a colon": {"Substrates and primers", "PR-1: CMU, cast concrete; PR-2: plywood",
+			"concrete-masonry PR-1, cast-concrete PR-1, osb-plywood-sheathing PR-2"},
+		"only": {"Substrates and primers", "CMU, plywood, XPS (with PR-2 only)",
+			"concrete-masonry unsaid, osb-plywood-sheathing unsaid, xps PR-2 only"},
+		"substrates alone": {"Accepted substrates", "CMU, cast concrete, plywood",
+			"concrete-masonry unsaid, cast-concrete unsaid, osb-plywood-sheathing unsaid"},
+		"none": {"Accepted substrates", "-", ""},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := read(t, walls+"Tag | Type | Min apply °C | "+tc.heading+"\nR-1 | rubberized asphalt membrane | 5 | "+tc.cells+"\n"+strings.ReplaceAll(primers, "%s", "0"))
+			if got := accepted(product(t, s, "R-1")); got != tc.want {
+				t.Errorf("got  %s\nwant %s", got, tc.want)
+			}
+		})
+	}
+}
+
+func TestPrimerColumnOfItsOwn(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | CMU, galvanized steel, plywood | none on galvanized steel; PR-1 elsewhere
+PR-1 | solvent-borne rubber primer | -5 | - | -
+`)
+	want := "concrete-masonry PR-1, galvanized-sheet none, osb-plywood-sheathing PR-1"
+	if got := accepted(product(t, s, "R-1")); got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
+func TestColumnsOfPrimedAndUnprimed(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | No primer on | Primer required on
+R-1 | rubberized asphalt membrane | 5 | galvanized steel, aluminum | CMU, concrete
+`)
+	got := accepted(product(t, s, "R-1"))
+	for _, want := range []string{"galvanized-sheet none", "concrete-masonry always", "cast-concrete always"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not in %q", want, got)
+		}
+	}
+}
+
+func TestKeepOff(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | rubberized asphalt membrane | 5 | flexible PVC, coal tar, polysulfide sealant; EPDM gasket is fine
+R-2 | butyl flashing tape | -10 | as R-1
+R-3 | butyl flashing tape | -10 | S-9, solvents
+S-9 | oil-based caulk | 0 | -
+`)
+	if got := targets(product(t, s, "R-1").KeepOff); !strings.Contains(got, "polysulfide-sealant") || !strings.Contains(got, "coal-tar") || !strings.Contains(got, "fine:epdm-gasket") {
+		t.Errorf("R-1 keeps off %q", got)
+	}
+	if a, b := targets(product(t, s, "R-2").KeepOff), targets(product(t, s, "R-1").KeepOff); a != b {
+		t.Errorf("R-2 keeps off %q, R-1 %q", a, b)
+	}
+	if got := targets(product(t, s, "R-3").KeepOff); !strings.HasPrefix(got, "S-9") {
+		t.Errorf("R-3 keeps off %q", got)
+	}
+}
+
+func TestFiguresOfProducts(t *testing.T) {
+	s := read(t, walls+`
+Tag | Generic type | Thickness | Application temperature | Max service temp (°F) | UV days | Air permeance (cfm/ft2) | Vapor (perms) | VOC g/L
+R-1 | rubberized asphalt membrane | 40 mil (1.0 mm) | 40 to 100 F | 180 | 30 | 0.004 | 0.05 | -
+R-2 | butyl flashing tape | 1.5 mm | -10 °C and above | 200 | no limit | <0.001 | 0.02 | -
+PR-1 | solvent-borne rubber primer | - | 25 F min. | - | - | - | - | 650
+`)
+	for _, tc := range []struct {
+		tag, key string
+		min, max float64
+	}{
+		{"R-1", "thickness_mm", 1.016, -1},
+		{"R-1", "apply_min_c", 4.444, -1},
+		{"R-1", "apply_max_c", 37.78, -1},
+		{"R-1", "service_max_c", 82.22, -1},
+		{"R-1", "exposure_days", 30, -1},
+		{"R-1", "air_lsm2", 0.02032, -1},
+		{"R-1", "vapor_ng", 2.8607, -1},
+		{"R-2", "apply_min_c", -10, -1},
+		{"R-2", "thickness_mm", 1.5, -1},
+		{"R-2", "air_lsm2", -1, 0.00508},
+		{"PR-1", "apply_min_c", -3.889, -1},
+		{"PR-1", "voc_gl", 650, -1},
+	} {
+		f, ok := product(t, s, tc.tag).Figures[tc.key]
+		if !ok || tc.min != -1 && !near(f.Min, tc.min) || tc.max != -1 && !near(f.Max, tc.max) {
+			t.Errorf("%s %s: %+v, want %g, %g", tc.tag, tc.key, f, tc.min, tc.max)
+		}
+	}
+	if f := product(t, s, "R-2").Figures["exposure_days"]; !f.NoLimit {
+		t.Errorf("no limit: %+v", f)
+	}
+	if _, ok := product(t, s, "R-2").Figures["apply_max_c"]; ok {
+		t.Error("R-2 has no upper limit")
+	}
+}
+
+func TestRepeatedTag(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Max days open to sun
+R-1 | rubberized asphalt membrane | 5 | 30
+R-1 | butyl flashing tape | -10 | 60
+`)
+	if len(s.Products) != 2 || !s.Products[0].Repeats || !s.Products[1].Repeats || s.Products[0].ID == s.Products[1].ID {
+		t.Errorf("products %+v", s.Products)
+	}
+}
+
+func TestTags(t *testing.T) {
+	data := `
+
+Tag | Type | Min apply °C | Max days open to sun
+R-01 | rubberized asphalt membrane | 5 | 30
+R-02 | butyl flashing tape | -10 | 60
+Fennick Seal W | polyurethane sealant | 5 | -
+Fennick Seal G | butyl sealant | 5 | -
+Fennick Prime | solvent-borne primer | -5 | -
+`
+	for cell, want := range map[string][]string{
+		"R-01/02":             {"R-01", "R-02"},
+		"R-01 & R-02":         {"R-01", "R-02"},
+		"R‑01":                {"R-01"}, // a hyphen that does not break
+		"r-02 strip":          {"r-02"},
+		"R-09":                {"?R-09"},
+		"Fennick Seal G":      {"Fennick Seal G"},
+		"Fennick Edge":        {"?Fennick Edge"},
+		"R-010":               {"?R-010"},
+		"ER-01":               {},
+		"Fennick Seal W bead": {"Fennick Seal W"},
+	} {
+		t.Run(cell, func(t *testing.T) {
+			s := read(t, "Mark | Membrane | Substrate | Primer | Touches\nD1 | R-01 | CMU | none | "+cell+"\nD2 | R-02 | CMU | none | brick\n"+data)
+			var got []string
+			for _, it := range line(t, s, "D1").Items {
+				if it.Slot != "touches" || it.Tag == "" {
+					continue
+				}
+				if it.Product == "" {
+					it.Tag = "?" + it.Tag
+				}
+				got = append(got, it.Tag)
+			}
+			if !slices.Equal(got, want) {
+				t.Errorf("got %q, want %q", got, want)
+			}
+		})
+	}
+}
+
+func TestUnits(t *testing.T) {
+	for name, tc := range map[string]struct {
+		grid    string
+		key     string
+		want    float64
+		problem string
+	}{
+		"in the cell":                      {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 2 1/2\"", "lap_mm", 63.5, ""},
+		"both in the cell":                 {"Mark | Membrane | Substrate | Thickness\nD1 | butyl tape | CMU | 60 mil (1.5 mm)", "thickness_mm", 1.524, ""},
+		"in the heading":                   {"Mark | Membrane | Substrate | Lap (mm)\nD1 | butyl tape | CMU | 75", "lap_mm", 75, ""},
+		"in a column heading with a point": {"Mark | Membrane | Substrate | Min. lap, in.\nD1 | butyl tape | CMU | 3", "lap_mm", 76.2, ""},
+		"by the column":                    {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 3\nD2 | butyl tape | CMU | 4 in.", "lap_mm", 76.2, ""},
+		"by the sheet":                     {"All dimensions in mm\n\nMark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 75\nD2 | butyl tape | CMU | 100", "lap_mm", 75, ""},
+		"nowhere":                          {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 75\nD2 | butyl tape | CMU | 100", "lap_mm", -1, "no unit"},
+		"words for a figure":               {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | as detailed\nD2 | butyl tape | CMU | 100 mm", "lap_mm", -1, "not a figure"},
+		"a range":                          {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 3 to 4 in.\nD2 | butyl tape | CMU | 100 mm", "lap_mm", 76.2, ""},
+	} {
+		t.Run(name, func(t *testing.T) {
+			f := line(t, read(t, tc.grid+"\n"), "D1").Figures[tc.key]
+			if f.Problem != tc.problem || tc.want != -1 && !near(f.Min, tc.want) {
+				t.Errorf("got %+v, want %g %q", f, tc.want, tc.problem)
+			}
+		})
+	}
+}
+
+func TestFiguresThatDisagree(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Thickness\nD1 | butyl tape | CMU | 40 mil (2.0 mm)\nD2 | butyl tape | CMU | 40 mil (1.0 mm)\n")
+	if !line(t, s, "D1").Figures["thickness_mm"].Disagree || line(t, s, "D2").Figures["thickness_mm"].Disagree {
+		t.Errorf("figures %+v %+v", line(t, s, "D1").Figures, line(t, s, "D2").Figures)
+	}
+}
