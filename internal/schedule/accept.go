@@ -137,7 +137,7 @@ func inBrackets(text string, at int) bool {
 // products named, always, or nothing.
 func (r *reader) primerWords(p *Product, text string) (rule string, list []string) {
 	for _, m := range r.near(p, text) {
-		if m.product >= 0 && r.isPrimer(m) {
+		if m.product >= 0 && r.isPrimer(m) && !r.words.hasAny(upToSemicolon(text[m.end:]), r.words.accept.Not) {
 			list = append(list, r.sched.Products[m.product].ID)
 		}
 	}
@@ -151,6 +151,14 @@ func (r *reader) primerWords(p *Product, text string) (rule string, list []strin
 		return "always", nil
 	}
 	return "", nil
+}
+
+// upToSemicolon gives what is still said of a primer: "P-2 not on foam".
+func upToSemicolon(text string) string {
+	if i := strings.IndexAny(text, ";,()"); i >= 0 {
+		return text[:i]
+	}
+	return text
 }
 
 func (r *reader) isPrimer(m mention) bool {

@@ -145,6 +145,11 @@ func (r *reader) describe(t *table) {
 // productWords resolves "as FM-1, low-temp. grade" to the words of FM-1's cell
 // followed by the rest.
 func (r *reader) productWords(p *Product, slot, words string) string {
+	if at := r.words.sameLead.FindStringIndex(words); at != nil {
+		if above := r.productAbove(p); above != nil {
+			return strings.Trim(above.Texts[slot]+", "+words[at[1]:], ", ")
+		}
+	}
 	for _, pat := range r.words.sameAs {
 		m := pat.FindStringSubmatch(words)
 		if m == nil {
@@ -158,6 +163,16 @@ func (r *reader) productWords(p *Product, slot, words string) string {
 		return strings.Trim(r.sched.Products[i].Texts[slot]+", "+rest, ", ")
 	}
 	return words
+}
+
+// productAbove is the product of the row above in the same table, nil if none.
+func (r *reader) productAbove(p *Product) *Product {
+	for i := range r.sched.Products {
+		if o := &r.sched.Products[i]; i > 0 && o.Sheet == p.Sheet && o.Row == p.Row && r.sched.Products[i-1].Sheet == p.Sheet {
+			return &r.sched.Products[i-1]
+		}
+	}
+	return nil
 }
 
 // identify names the family of a product from its description, its chemistry
@@ -174,6 +189,14 @@ func (r *reader) identify(p *Product) {
 		// "Larch Primer", water-borne: the name says what the description leaves out
 		if named := r.vocab.Describe(append(parts, p.Tag)...); named.Family != "" {
 			m = named
+		}
+	}
+	if m.Family == "" && len(m.Traits) > 0 {
+		// the chemistry is told, and the rest of the row is that of a sheet
+		if _, sheet := p.Cells["exposure_days"]; sheet {
+			if as := r.vocab.Describe(append(parts, "self-adhered sheet")...); as.Family != "" {
+				m = as
+			}
 		}
 	}
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)

@@ -19,6 +19,7 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
+	sameLead           *regexp.Regexp  // "Same, cold-weather compound": the row above, and more
 	noteNumber         *regexp.Regexp  // what stands before a note: "1.", "N2"
 	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
@@ -48,6 +49,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 			None          []string            `json:"none"`
 			Ditto         []string            `json:"ditto"`
 			SameAs        []string            `json:"same_as"`
+			SameLead      string              `json:"same_lead"`
 			RoleByClass   map[string]string   `json:"roles_by_class"`
 			RoleByFamily  map[string]string   `json:"roles_by_family"`
 			Flashing      []string            `json:"flashing_words"`
@@ -72,12 +74,16 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: note_number: %w", err)
 	}
+	lead, err := regexp.Compile("(?i)" + f.SameLead)
+	if err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: same_lead: %w", err)
+	}
 	definition, err := regexp.Compile(f.Definition)
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: definition: %w", err)
 	}
 	return &wordlists{
-		definition: definition, noteNumber: number,
+		definition: definition, noteNumber: number, sameLead: lead,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
 	}, nil
