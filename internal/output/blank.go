@@ -174,5 +174,8 @@ func (b *blankBook) words() error {
 			}
 		}
 	}
-	return b.file.SetColWidth(sheet, "A", "Z", 48)
+	if err := b.file.SetColWidth(sheet, "A", "Z", 48); err != nil {
+		return err
+	}
+	return b.page(sheet, letter)
 }

@@ -11,6 +11,15 @@ import (
 // blankHead is the row of the headings on every sheet of the blank workbook.
 const blankHead = 4
 
+// twoLines is the height in points of a row with two lines of text.
+const twoLines = 31
+
+// The sizes of paper, by their number in the file format.
+const (
+	letter  = 1
+	tabloid = 3
+)
+
 // table writes a sheet with its headings, its examples and rows to fill in.
 func (b *blankBook) table(t blankTable) error {
 	if err := b.set(t.Sheet, 1, 1, t.Title, b.title); err != nil {
@@ -30,8 +39,14 @@ func (b *blankBook) table(t blankTable) error {
 				return err
 			}
 		}
+		if err := b.file.SetRowHeight(t.Sheet, blankHead+1+i, twoLines); err != nil {
+			return err
+		}
 	}
-	return b.page(t.Sheet)
+	if err := b.heading(t.Sheet); err != nil {
+		return err
+	}
+	return b.page(t.Sheet, tabloid)
 }
 
 // column writes one heading and prepares the cells under it.
@@ -131,23 +146,31 @@ func (b *blankBook) project(place string) error {
 	if err := b.file.SetColWidth(p.Sheet, "A", "A", 12); err != nil {
 		return err
 	}
-	return b.file.SetColWidth(p.Sheet, "B", "B", 100)
+	if err := b.file.SetColWidth(p.Sheet, "B", "B", 100); err != nil {
+		return err
+	}
+	return b.page(p.Sheet, letter)
 }
 
-// page freezes the headings, repeats them on every printed page, and prints
-// across one page.
-func (b *blankBook) page(sheet string) error {
-	fit, landscape, tabloid, one, many := true, "landscape", 3, 1, 0
+// heading freezes the heading of a table, with room for two lines in it, and
+// repeats it on every printed page.
+func (b *blankBook) heading(sheet string) error {
+	if err := b.file.SetRowHeight(sheet, blankHead, twoLines); err != nil {
+		return err
+	}
 	if err := b.file.SetPanes(sheet, &excelize.Panes{Freeze: true, YSplit: blankHead, TopLeftCell: fmt.Sprintf("A%d", blankHead+1), ActivePane: "bottomLeft"}); err != nil {
 		return err
 	}
-	if err := b.file.SetDefinedName(&excelize.DefinedName{
+	return b.file.SetDefinedName(&excelize.DefinedName{
 		Name: "_xlnm.Print_Titles", RefersTo: fmt.Sprintf("'%s'!$%d:$%d", sheet, blankHead, blankHead), Scope: sheet,
-	}); err != nil {
-		return err
-	}
+	})
+}
+
+// page prints a sheet across one page of a size, letter or tabloid.
+func (b *blankBook) page(sheet string, size int) error {
+	fit, landscape, one, many := true, "landscape", 1, 0
 	if err := b.file.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
-	return b.file.SetPageLayout(sheet, &excelize.PageLayoutOptions{Size: &tabloid, Orientation: &landscape, FitToWidth: &one, FitToHeight: &many})
+	return b.file.SetPageLayout(sheet, &excelize.PageLayoutOptions{Size: &size, Orientation: &landscape, FitToWidth: &one, FitToHeight: &many})
 }
