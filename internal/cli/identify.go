@@ -4,8 +4,10 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
+	"abut/internal/engine"
 	"abut/internal/material"
 	"abut/internal/phrase"
 	"abut/policies"
@@ -22,6 +24,7 @@ type identity struct {
 
 func newIdentify(s Streams) *cobra.Command {
 	var format string
+	var from projectFlags
 	cmd := &cobra.Command{
 		Use:   "identify TEXT...",
 		Short: "How the words for a material are read: family, traits, and why",
@@ -32,22 +35,31 @@ said to be unknown, with the families that come nearest.`,
   abut identify --format json "butyl sealant, no solvent"`,
 		Args: cobra.MinimumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
-			return runIdentify(strings.Join(args, " "), format, s)
+			return runIdentify(strings.Join(args, " "), format, from, s)
 		},
 	}
 	cmd.Flags().StringVar(&format, "format", "text", "text or json")
+	from.addPolicies(cmd)
 	return cmd
 }
 
-func runIdentify(text, format string, s Streams) error {
+func runIdentify(text, format string, from projectFlags, s Streams) error {
 	if format != "text" && format != "json" {
 		return fmt.Errorf("--format %q: write text or json", format)
 	}
-	vocab, err := material.Load(policies.FS)
+	set, err := from.settings()
 	if err != nil {
 		return err
 	}
-	reader, err := phrase.New()
+	tree, err := engine.Overlay(policies.FS, slices.Concat(set.Policies, from.Policies))
+	if err != nil {
+		return err
+	}
+	vocab, err := material.Load(tree)
+	if err != nil {
+		return err
+	}
+	reader, err := phrase.From(tree)
 	if err != nil {
 		return err
 	}
