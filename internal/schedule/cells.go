@@ -138,6 +138,9 @@ func (r *reader) items(l *Line, c source) {
 	for _, cl := range r.phrase.Read(c.text, h, phrase.Options{}) {
 		var ids []string
 		for _, s := range cl.Signals {
+			if s.If {
+				continue // "unless tented", "if frost": said of a case, not of this one
+			}
 			l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
 			if !s.No {
 				ids = append(ids, s.ID)

@@ -35,7 +35,7 @@ func (l *Line) namedBefore(i int) *Item {
 		if from.Polarity == "no" || from.Family == "" {
 			continue
 		}
-		if from.noun != "" && lastWord(from.noun) == word || from.Tag == "" && !from.bare() && lastWord(from.Text) == word {
+		if from.noun != "" && lastWord(from.noun) == word || from.Tag == "" && len(strings.Fields(from.Text)) > 1 && lastWord(from.Text) == word {
 			return from
 		}
 	}

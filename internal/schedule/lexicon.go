@@ -67,7 +67,7 @@ func (l *lexicon) done() {
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.
 func fold(s string) string {
-	return strings.ToLower(strings.Join(strings.Fields(typed.ReplaceAllStringFunc(s, plainSign)), " "))
+	return strings.ToLower(strings.Join(strings.Fields(plainSigns.Replace(s)), " "))
 }
 
 var tagShape = regexp.MustCompile(`^[A-Za-z]{1,6}[-./ ]?\d{1,3}[A-Za-z]?$`)
@@ -164,14 +164,19 @@ func (l *lexicon) findTags(text string) []mention {
 	return found
 }
 
-var typed = regexp.MustCompile("[‐‑–—\u00a0]")
+var (
+	typed      = regexp.MustCompile("[‐‑–—\u00a0]")
+	plainSigns = strings.NewReplacer("‐", "-", "‑", "-", "–", "-", "—", "-", "\u00a0", " ")
+)
 
 // plainly writes every dash as a hyphen and every space as a plain one; at
 // leads from a byte of the plain text to its place in the text.
 func plainly(text string) (plain string, at func(int) int) {
+	if !strings.ContainsAny(text, "‐‑–—\u00a0") {
+		return text, func(i int) int { return i }
+	}
 	odd := typed.FindAllStringIndex(text, -1)
-	plain = typed.ReplaceAllStringFunc(text, plainSign)
-	return plain, func(i int) int {
+	return plainSigns.Replace(text), func(i int) int {
 		for _, o := range odd {
 			if o[0] >= i {
 				break
@@ -180,13 +185,6 @@ func plainly(text string) (plain string, at func(int) int) {
 		}
 		return i
 	}
-}
-
-func plainSign(s string) string {
-	if s == "\u00a0" {
-		return " "
-	}
-	return "-"
 }
 
 func (l *lexicon) tagsIn(text string) []mention {

@@ -170,6 +170,9 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 func (r *reader) signals(l *Line, c source) {
 	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
 		for _, s := range cl.Signals {
+			if s.If {
+				continue // "unless tented", "if frost": said of a case, not of this one
+			}
 			l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
 		}
 	}

@@ -299,6 +299,9 @@ func (r *reader) productCell(p *Product, c source) {
 	}
 	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
 		for _, s := range cl.Signals {
+			if s.If {
+				continue // "unless tented", "if frost": said of a case, not of this one
+			}
 			p.Signals = append(p.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
 		}
 	}

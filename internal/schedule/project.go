@@ -70,6 +70,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 func (r *reader) noteSignals(sentence string, at At, limit bool) {
 	for _, cl := range r.phrase.Read(sentence, &heard{lex: r.lex}, phrase.Options{}) {
 		for _, s := range cl.Signals {
+			if s.If {
+				continue // "unless tented", "if frost": said of a case, not of this one
+			}
 			if _, narrows := r.limitRules.When[s.ID]; narrows && limit {
 				continue
 			}

@@ -1,0 +1,123 @@
+package schedule_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+const oneWall = "Mark | Location | Membrane | Substrate | Primer\nD1 | pool hall, north | rubberized asphalt membrane | CMU | none\nD2 | office, north | butyl tape | CMU | none\nD3 | office, south | butyl tape | CMU | none\nD4 | office, east | butyl tape | CMU | none\n\nNotes\n"
+
+// limit finds the limit of a kind, with a bound near the one wanted.
+func limit(s *schedule.Schedule, kind string) *schedule.Limit {
+	for i := range s.Project.Limits {
+		if s.Project.Limits[i].Kind == kind {
+			return &s.Project.Limits[i]
+		}
+	}
+	return nil
+}
+
+func TestLimitsOfNotes(t *testing.T) {
+	for note, want := range map[string]struct {
+		kind     string
+		min, max float64 // -1: none
+		roles    string
+		keys     string
+		when     string
+		scope    string
+	}{
+		"Air barrier materials 0.004 cfm/ft2 at 1.57 psf, maximum.":     {kind: "air_lsm2", min: -1, max: 0.02032},
+		"Air permeance not over 0.02 L/(s·m²) @ 75 Pa.":                 {kind: "air_lsm2", min: -1, max: 0.02},
+		"Primers 250 g/L max.":                                          {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
+		"Sealants shall not exceed 250 g/L VOC.":                        {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
+		"Side laps 3 in. minimum.":                                      {kind: "lap_mm", min: 76.2, max: -1},
+		"Through-wall flashing laps 6 in. min.":                         {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
+		"Concrete to be at least 28 days old before the sheet goes on.": {kind: "concrete_age_days", min: 28, max: -1},
+		"Allow 185 F under black metal laid direct.":                    {kind: "service_c", min: 85, max: -1, when: "dark_color laid_direct"},
+		"Prime and sheet the same day.":                                 {kind: "same_day", min: -1, max: -1},
+		"All sheet edges are sealed or clamped with a termination bar.": {kind: "termination", min: -1, max: -1},
+		"No curing compound on concrete that gets a sheet.":             {kind: "no_curing_compound", min: -1, max: -1},
+		"No sheet may stay uncovered for more than 30 days.":            {kind: "exposure_days", min: -1, max: 30},
+		"Asphaltic sheets 40 mil thick, minimum.":                       {kind: "thickness_mm", min: 1.016, max: -1, keys: "asphaltic"},
+	} {
+		t.Run(note, func(t *testing.T) {
+			s := read(t, oneWall+note+"\n")
+			l := limit(s, want.kind)
+			if l == nil {
+				t.Fatalf("none; have %+v", s.Project.Limits)
+			}
+			if want.min != -1 && !near(l.Min, want.min) || want.max != -1 && !near(l.Max, want.max) || want.min == -1 && l.Min != nil || want.max == -1 && l.Max != nil {
+				t.Errorf("bounds %v %v, want %g %g", value(l.Min), value(l.Max), want.min, want.max)
+			}
+			for _, pair := range [][2]string{{strings.Join(l.Roles, " "), want.roles}, {strings.Join(l.Keys, " "), want.keys}, {strings.Join(l.When, " "), want.when}, {l.Scope, want.scope}} {
+				if pair[0] != pair[1] {
+					t.Errorf("got %q, want %q", pair[0], pair[1])
+				}
+			}
+		})
+	}
+}
+
+func value(f *float64) any {
+	if f == nil {
+		return nil
+	}
+	return *f
+}
+
+func TestNotesThatStateNoLimit(t *testing.T) {
+	for _, note := range []string{
+		"Grid lines are 8 m apart.",
+		"The crane stands for 14 days at the north wall.",
+		"See sheet 4 for the lap at the parapet.",
+		"Issued for tender, 30 days for questions.",
+	} {
+		if s := read(t, oneWall+note+"\n"); len(s.Project.Limits) != 0 {
+			t.Errorf("%q: %+v", note, s.Project.Limits)
+		}
+	}
+}
+
+func TestRooms(t *testing.T) {
+	for note, want := range map[string][2]float64{
+		"Rooms are kept at 70 F and 40% RH in winter.": {21.11, 0.40},
+		"Indoor conditions: 28 °C, 60 % RH.":           {28, 0.60},
+	} {
+		s := read(t, oneWall+note+"\n")
+		if len(s.Project.Indoor) != 1 || !near(s.Project.Indoor[0].TempC, want[0]) || !near(s.Project.Indoor[0].RH, want[1]) {
+			t.Errorf("%q: %+v", note, s.Project.Indoor)
+		}
+	}
+	if s := read(t, oneWall+"Apply sealant inside the tent at 50 F or above.\n"); len(s.Project.Indoor) != 0 {
+		t.Errorf("a tent is no room: %+v", s.Project.Indoor)
+	}
+}
+
+func TestPlaceInTheTitle(t *testing.T) {
+	s := read(t, "Heron Street Depot, Saskatoon, Saskatchewan\n\n"+oneWall)
+	if !slices.ContainsFunc(s.Project.Places, func(f schedule.Fact) bool { return strings.Contains(f.Text, "Saskatoon") && f.At.Row == 1 }) {
+		t.Errorf("places %+v", s.Project.Places)
+	}
+	s = read(t, strings.ReplaceAll(strings.Replace(oneWall, "| Primer", "| Primer | City", 1), "| none", "| none | Moncton, NB"))
+	if len(s.Project.Places) == 0 || s.Project.Places[0].Text != "Moncton, NB" {
+		t.Errorf("places %+v", s.Project.Places)
+	}
+}
+
+func TestLimitsInTheRow(t *testing.T) {
+	s := read(t, `
+Mark | Membrane | Substrate | Primer | Min. application temp (°C) | UV exposure days | Install date | Cover date
+D1 | butyl tape | CMU | acrylic primer | -7 | 30 | 2026-01-05 | 2026-01-20
+D2 | rubberized asphalt membrane | CMU | acrylic primer | 4 | 60 | 2026-01-05 | 2026-01-20
+`)
+	l := line(t, s, "D1")
+	if !near(l.Figures["apply_min_c"].Min, -7) || !near(l.Figures["exposure_days"].Min, 30) && !near(l.Figures["exposure_days"].Max, 30) {
+		t.Errorf("figures %+v", l.Figures)
+	}
+	if len(s.Lines) != 2 || len(s.Products) != 0 {
+		t.Errorf("%d lines, %d products", len(s.Lines), len(s.Products))
+	}
+}
