@@ -8,7 +8,7 @@ import (
 // isName holds where the next word, or the one after it, makes the words a
 // proper name, a trade or a color: "Copper Street", "steel erector".
 func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
-	if v.isColor(text, toks, h) {
+	if v.isColor(text, toks, h) || v.nameLeads[low(toks, h.first-1)] || v.nameLeads[low(toks, h.first-2)] {
 		return true
 	}
 	for j := h.last + 1; j < len(toks) && j <= h.last+2; j++ {
@@ -20,6 +20,13 @@ func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
 		}
 	}
 	return false
+}
+
+func low(toks []token, i int) string {
+	if i < 0 {
+		return ""
+	}
+	return toks[i].low
 }
 
 // isColor holds where the words stand alone in a list that a color begins ("in
@@ -61,12 +68,17 @@ const (
 
 func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]bool) gap {
 	g := tight
-	unknown := 0
+	unknown, cited := 0, false
 	for j := a.last; j < b.first; j++ {
 		if j > a.last {
 			switch low := toks[j].low; {
 			case v.soft[low], breaks[low] && v.layered[toks[j-1].low]:
+				if unknown > 0 {
+					return wall
+				}
 				g = max(g, with)
+			case v.cites[low] && b.sense.standard:
+				cited = true
 			case breaks[low] && !hyphened(text, &toks[j]), v.ofNumber[low] && !isDigit(toks[j-1].low[0]):
 				return wall
 			case !v.glue[low] && !v.breaks[low] && len(low) > 1 && !unicode.IsDigit(rune(low[0])):
@@ -76,12 +88,14 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 		g = max(g, v.sign(text, &toks[j], &toks[j+1]))
 	}
 	switch {
-	case unknown > 2 || unknown > 0 && g == with:
+	case unknown > 2 || unknown > 1 && g == with:
 		return wall
 	case unknown > 0 && g == comma:
 		return far
 	case unknown > 0:
 		return max(g, loose)
+	case cited:
+		return comma
 	}
 	return g
 }

@@ -23,7 +23,10 @@ type group struct {
 }
 
 // literal is a family by its own words, which hold so many phrases.
-type literal struct{ family, terms int }
+type literal struct {
+	family, terms int
+	standard      bool
+}
 
 // said keeps the words of a term for the explanation.
 type said struct {
@@ -189,7 +192,7 @@ func (v *Vocabulary) say(g *group, s *sense, h hit) {
 		return
 	}
 	for _, f := range s.families {
-		g.lits = append(g.lits, literal{f, 1})
+		g.lits = append(g.lits, literal{f, 1, s.standard})
 		g.said = append(g.said, said{h.words, -1})
 	}
 	g.bars = append(g.bars, s.bars...)

@@ -43,6 +43,8 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	switch {
 	case a.after == with:
 		return !v.onlyWays(a) && (v.onlyWays(b) || v.isComponent(b))
+	case v.onlyStandard(b):
+		return a.after <= comma && v.hasStuff(a)
 	case a.after == far:
 		return v.onlyWays(b) && !v.onlyWays(a) || v.isFinish(b) && !v.hasStuff(a) && v.headOf(a) >= 0 && v.better(a, b)
 	case a.after == loose, a.after == label && !v.hasStuff(a) && v.better(a, b):
@@ -52,7 +54,7 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	case v.onlyWays(b):
 		return !v.onlyWays(a) || v.better(a, b)
 	case v.onlyWays(a):
-		return v.headOf(b) < 0 && v.better(a, b)
+		return (v.headOf(b) < 0 || a.begins) && v.better(a, b)
 	case !v.hasStuff(a) && v.hasStuff(b):
 		return v.headTakes(a, b)
 	case !v.hasStuff(b):
@@ -60,7 +62,18 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	case v.isComponent(b):
 		return v.headOf(a) >= 0 && (v.better(a, b) || v.same(a, b))
 	}
-	return v.isBase(a) && (v.better(a, b) || v.narrows(a, b))
+	return v.isBase(a) && (v.better(a, b) || v.narrows(a, b)) || v.isBase(b) && v.narrows(b, a)
+}
+
+// onlyStandard: b cites a standard and says nothing of what the thing is made
+// of, so that other words decide.
+func (v *Vocabulary) onlyStandard(b *group) bool {
+	for _, l := range b.lits {
+		if !l.standard {
+			return false
+		}
+	}
+	return len(b.lits) > 0 && v.headOf(b) != -1 || len(b.lits) > 0 && len(b.order) == 0
 }
 
 // isFinish: b is one word for what something is made of, and nothing more.
@@ -113,7 +126,7 @@ func (v *Vocabulary) headTakes(a, b *group) bool {
 		return h >= 0 && v.better(a, b) && (v.vague(a) || v.vague(b))
 	}
 	if h < 0 && !a.begins {
-		return false
+		return v.isFinish(b) && len(a.order) > 0 && v.better(a, b)
 	}
 	if h < 0 || v.better(a, b) {
 		return true

@@ -10,6 +10,7 @@ type sense struct {
 	bars     []int
 	weak     bool
 	null     bool
+	standard bool // holds the number of a standard
 }
 
 // addWeak adds a term by a word that means it only beside other words.
@@ -65,6 +66,7 @@ func (v *Vocabulary) phrase(p string) *sense {
 		v.trie.senses[node] = &sense{}
 	}
 	s := v.trie.senses[node]
+	s.standard = slices.ContainsFunc(toks, func(t token) bool { return isDesignation(t.low) })
 	for i := 0; i+1 < len(toks); i++ {
 		if joinable(toks[i].low) && joinable(toks[i+1].low) && len(toks[i].low)+len(toks[i+1].low) >= minJoined {
 			one := v.word(normal(toks[i].low+toks[i+1].low, v.spelling))

@@ -32,6 +32,8 @@ type Vocabulary struct {
 	ofNumber map[string]bool // glue after a number only ("3 in"), a break elsewhere
 
 	nameWords  map[string]bool // words after which a material is a name
+	nameLeads  map[string]bool // words before which a material is a name ("rue du Cuivre")
+	cites      map[string]bool // words that a standard follows ("per")
 	colors     map[string]bool
 	colorLeads map[string]bool // words that a list of colors follows
 
@@ -126,6 +128,8 @@ type wordsData struct {
 	NameWords   []string            `json:"name_words"`
 	LookAlikes  []string            `json:"look_alikes"`
 	FuzzyLength int                 `json:"fuzzy_length"`
+	NameLeads   []string            `json:"name_leads"`
+	Cites       []string            `json:"cites"`
 	Colors      []string            `json:"colors"`
 	ColorLeads  []string            `json:"color_leads"`
 	NoSlips     []string            `json:"no_slips"`
@@ -154,6 +158,7 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 		plain: map[string]bool{}, spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
 		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, slipLength: w.Vocabulary.SlipLength, nearAt: w.Vocabulary.NearAt,
 	}
+	v.nameLeads, v.cites = set(w.Vocabulary.NameLeads), set(w.Vocabulary.Cites)
 	v.colors, v.colorLeads = set(w.Vocabulary.Colors), set(w.Vocabulary.ColorLeads)
 	v.layered, v.ofNumber = set(w.Vocabulary.Layered), set(w.Vocabulary.OfNumber)
 	for _, words := range [][]string{w.Vocabulary.NoSlips, w.Vocabulary.Glue, w.Vocabulary.Breaks, w.Vocabulary.Denials} {
