@@ -219,7 +219,8 @@ func (h *headings) weight(words []string) float64 {
 }
 
 // bound turns the two-sided application range into its lower or upper half
-// where the heading says which.
+// where the heading says which. The first word that tells decides: the "to" of
+// "lowest temp. to apply" is no upper end.
 func (h *headings) bound(g guess, words []string) guess {
 	if g.slot != "apply" {
 		return g
@@ -228,8 +229,10 @@ func (h *headings) bound(g guess, words []string) guess {
 		switch {
 		case slices.Contains(h.lower, w):
 			g.slot = "apply_min"
+			return g
 		case slices.Contains(h.upper, w):
 			g.slot = "apply_max"
+			return g
 		}
 	}
 	return g
