@@ -108,7 +108,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 			next = max(q.End, quantities[i+1].Start)
 		}
 		for _, rule := range r.limitRules.Figures {
-			around := around{sentence, sentence[last:q.End], sentence[q.End:next]}
+			around := around{sentence, sentence[:quantities[0].Start], sentence[last:q.End], sentence[q.End:next]}
 			if !r.states(rule, q, around) {
 				continue
 			}
@@ -158,8 +158,9 @@ func firstWords(text string, n int) string {
 }
 
 // around are the words that a figure of a sentence stands among: all of them,
-// those since the figure before, and those up to the next.
-type around struct{ sentence, before, after string }
+// those before the first figure, those since the figure before, and those up to
+// the next.
+type around struct{ sentence, lead, before, after string }
 
 func (r *reader) fits(sentence string, words, unless []string) bool {
 	return (len(words) == 0 || r.words.hasAny(sentence, words)) && !r.words.hasAny(sentence, unless)
@@ -181,7 +182,11 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	if value == nil {
 		value = q.Max
 	}
-	if bound := firstNonEmpty(q.Bound, rule.Bound); bound == "min" || rule.Bound == "min" && bound != "max" {
+	bound := firstNonEmpty(q.Bound, rule.Bound)
+	if rule.Fixed {
+		bound = rule.Bound
+	}
+	if bound == "min" || rule.Bound == "min" && bound != "max" {
 		l.Min = value
 	} else {
 		l.Max = firstOf(q.Max, value)
@@ -206,6 +211,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if rule.When {
 		l.When = r.whenIn(in.before)
+		if len(r.whenIn(in.lead)) == 0 { // "185 F under black metal, 160 F under white"
+			l.When = r.whenIn(in.after)
+		}
 	}
 	return l
 }

@@ -329,6 +329,7 @@ type limitFigure struct {
 	Kind      string   `json:"kind"`
 	Quantity  string   `json:"quantity"`
 	Bound     string   `json:"bound"`
+	Fixed     bool     `json:"fixed"` // the bound, whatever the words ("no more than")
 	Words     []string `json:"words"`
 	Unless    []string `json:"unless"`
 	Roles     bool     `json:"roles"`
