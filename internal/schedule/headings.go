@@ -22,6 +22,7 @@ type headings struct {
 	slots   []headingSlot
 	bySlot  map[string]*headingSlot
 	first   map[string][]headingPhrase // by their first word in the singular
+	anyWay  map[string][]headingPhrase // by their words in the singular, sorted
 }
 
 // headingPhrase is one phrase that a slot goes by.
@@ -69,7 +70,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), units: set(file.Columns.Units),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
-		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{},
+		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
@@ -87,9 +88,25 @@ func (h *headings) index() {
 			if words := strings.Fields(w); len(words) > 0 {
 				key := singular(words[0])
 				h.first[key] = append(h.first[key], headingPhrase{i, words})
+				if all := sorted(words, nil); len(words) > 1 {
+					h.anyWay[all] = append(h.anyWay[all], headingPhrase{i, words})
+				}
 			}
 		}
 	}
+}
+
+// sorted joins words in the singular in the order of the alphabet, without those
+// to be left out.
+func sorted(words []string, out map[string]bool) string {
+	var list []string
+	for _, w := range words {
+		if !out[w] {
+			list = append(list, singular(w))
+		}
+	}
+	slices.Sort(list)
+	return strings.Join(list, " ")
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }
@@ -159,6 +176,13 @@ func (h *headings) match(text string) []guess {
 			}
 		}
 	}
+	for _, key := range []string{sorted(all, nil), sorted(all, h.units)} { // "open max" for "max open"
+		for _, p := range h.anyWay[key] {
+			if best[p.slot].score < inverted {
+				best[p.slot] = guess{slot: h.slots[p.slot].name, score: inverted, words: strings.Join(p.words, " ")}
+			}
+		}
+	}
 	var out []guess
 	for _, slot := range slices.Sorted(maps.Keys(best)) {
 		if g := best[slot]; g.score >= telling {
@@ -167,6 +191,9 @@ func (h *headings) match(text string) []guess {
 	}
 	return out
 }
+
+// inverted is the score of a heading with the words of a phrase in another order.
+const inverted = 0.95
 
 // telling is the least share of a heading that a phrase must cover.
 const telling = 0.34
@@ -186,7 +213,6 @@ func (h *headings) score(phrase, all []string, weight float64, at int, exact boo
 	return score
 }
 
-// sameWords holds where heading and phrase have the same telling words in
 // another order ("open max" for "max open").
 func (h *headings) sameWords(words, phrase []string) bool {
 	n := 0
