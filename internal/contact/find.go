@@ -211,7 +211,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
 			continue
 		}
-		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s)) {
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}
 	}
@@ -222,6 +222,17 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 func separates(s *schedule.Item) bool {
 	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
 		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
+}
+
+// follows holds for "gasket, separated by tape": a clause that names no other
+// side tells of the material just before it.
+func (f *finder) follows(s, b *schedule.Item) bool {
+	for i := 1; i < len(f.line.Items); i++ {
+		if f.line.Items[i].ID == s.ID {
+			return s.Relation == "separated_by" && s.Side == "object" && f.line.Items[i-1].ID == b.ID
+		}
+	}
+	return false
 }
 
 // alone holds for "tape between" that names neither side: it stands between the

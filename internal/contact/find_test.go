@@ -1,0 +1,182 @@
+package contact_test
+
+import (
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"abut/internal/contact"
+	"abut/internal/schedule"
+	"abut/internal/workbook"
+	"abut/policies"
+)
+
+var newReader = sync.OnceValues(func() (*schedule.Reader, error) { return schedule.NewReader(policies.FS) })
+
+// find reads a csv text whose cells are parted by bars, and finds its contacts.
+func find(t testing.TB, grid string) []contact.Contact {
+	t.Helper()
+	r, err := newReader()
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := workbook.Read("wall.csv", []byte(strings.TrimLeft(grid, "\n")), workbook.DefaultLimits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := r.Read(b, schedule.Settings{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return contact.Find(s)
+}
+
+func name(e contact.End) string {
+	if e.Tag != "" {
+		return e.Tag
+	}
+	return e.Family
+}
+
+// told writes the contacts of a line: "a|b kind separator", sorted.
+func told(list []contact.Contact, line string) []string {
+	var out []string
+	for _, c := range list {
+		if c.Line != line {
+			continue
+		}
+		word := name(c.A) + "|" + name(c.B) + " " + c.Kind
+		if c.Separator != nil {
+			word += " by " + name(*c.Separator)
+		}
+		out = append(out, word)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+func TestKindsOfContact(t *testing.T) {
+	for cell, want := range map[string]string{
+		"EPDM gasket":                                         "epdm-gasket direct",
+		"polysulfide sealant at the joint":                    "polysulfide-sealant direct",
+		"EPDM gasket kept 2 in. clear":                        "epdm-gasket near",
+		"clear of the EPDM gasket by 50 mm":                   "epdm-gasket near",
+		"not in contact with the EPDM gasket":                 "epdm-gasket apart",
+		"EPDM gasket not in contact":                          "epdm-gasket apart",
+		"no EPDM gasket here":                                 "epdm-gasket apart",
+		"EPDM gasket, separated by butyl tape":                "epdm-gasket separated by butyl-flashing-tape",
+		"EPDM gasket separated from it by stainless flashing": "epdm-gasket separated by stainless-sheet",
+		"butyl tape between it and the EPDM gasket":           "epdm-gasket separated by butyl-flashing-tape",
+		"existing coal tar pitch removed":                     "coal-tar-pitch apart",
+		"existing coal tar pitch left on":                     "coal-tar-pitch direct",
+	} {
+		t.Run(cell, func(t *testing.T) {
+			got := told(find(t, "Mark | Membrane | Substrate | Primer | Touches\nD1 | rubberized asphalt membrane | CMU | none | "+cell+"\nD2 | rubberized asphalt membrane | CMU | none | clay brick\n"), "!2")
+			if !slices.Contains(got, "rubberized-asphalt-membrane|"+want) {
+				t.Errorf("got %q, want %q", got, want)
+			}
+		})
+	}
+}
+
+func TestWhereContactsAreReadFrom(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Left | Behind | Edge | Sealant | Remarks\n"
+	got := find(t, head+"D1 | butyl tape | plywood | solvent-borne primer | EPDM gasket | XPS | termination bar in polyurethane sealant | neutral silicone sealant | Copper flashing laps onto the sheet.\nD2 | butyl tape | CMU | none | - | - | - | - | See drawings.\n")
+	for _, want := range []string{
+		"butyl-flashing-tape|osb-plywood-sheathing direct", "butyl-flashing-tape|solvent-primer direct", "solvent-primer|osb-plywood-sheathing direct",
+		"butyl-flashing-tape|epdm-gasket direct", "butyl-flashing-tape|xps direct", "butyl-flashing-tape|polyurethane-sealant direct",
+		"butyl-flashing-tape|neutral-silicone-sealant direct", "butyl-flashing-tape|copper-sheet direct",
+	} {
+		if list := told(got, "!2"); !slices.Contains(list, want) {
+			t.Errorf("%q is not in %q", want, list)
+		}
+	}
+	if list := told(got, "!3"); !slices.Equal(list, []string{"butyl-flashing-tape|concrete-masonry direct"}) {
+		t.Errorf("the second line: %q", list)
+	}
+}
+
+func TestRemarkThatOnlyNamesMakesNoContact(t *testing.T) {
+	got := find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | butyl tape | plywood | none | Coal tar pitch is on the list of others.\nD2 | butyl tape | CMU | none | -\n")
+	for _, c := range got {
+		if c.B.Family == "coal-tar-pitch" && c.Kind == "direct" {
+			t.Errorf("contact %+v", c)
+		}
+	}
+}
+
+func TestWet(t *testing.T) {
+	got := find(t, "Mark | Membrane | Substrate | Primer | Sealant\nD1 | butyl tape | XPS | solvent-borne primer | polyurethane sealant\nD2 | butyl tape | CMU | none | -\n")
+	for _, c := range got {
+		wet := c.B.Class == "primer" || c.B.Class == "sealant" || c.A.Class == "primer"
+		if c.Wet != wet {
+			t.Errorf("%s|%s wet %v", name(c.A), name(c.B), c.Wet)
+		}
+	}
+}
+
+func TestLayerOrder(t *testing.T) {
+	got := find(t, `
+Wall | Layer | Material | Install date
+W1 | 1 | glass-mat gypsum sheathing | 2026-03-02
+W1 | 2 | rubberized asphalt membrane | 2026-03-03
+W1 | 3 | XPS | 2026-03-04
+W2 | 1 | CMU | 2026-03-02
+W2 | 2 | butyl tape | 2026-03-03
+`)
+	for line, want := range map[string][]string{
+		"!2": nil,
+		"!3": {"rubberized-asphalt-membrane|glass-mat-gypsum-sheathing direct"},
+		"!4": {"xps|rubberized-asphalt-membrane direct"},
+		"!5": nil,
+		"!6": {"butyl-flashing-tape|concrete-masonry direct"},
+	} {
+		if list := told(got, line); !slices.Equal(list, want) {
+			t.Errorf("%s: %q, want %q", line, list, want)
+		}
+	}
+}
+
+func TestBuildUpInOneCell(t *testing.T) {
+	got := find(t, "Mark | Membrane | Substrate | Build-up\nD1 | butyl tape | CMU | gypsum board / mineral wool / rubberized asphalt membrane / XPS / clay brick\nD2 | butyl tape | CMU | -\n")
+	for _, want := range []string{"gypsum-board|mineral-wool direct", "rubberized-asphalt-membrane|xps direct", "xps|clay-brick direct"} {
+		if list := told(got, "!2"); !slices.Contains(list, want) {
+			t.Errorf("%q is not in %q", want, list)
+		}
+	}
+}
+
+func TestMetalToMetalAndEmbeddedAreApartFromTheSheet(t *testing.T) {
+	for _, cell := range []string{"copper flashing set metal to metal on the galvanized angle", "copper anchor embedded in the block"} {
+		got := find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | butyl tape | CMU | none | "+cell+"\nD2 | butyl tape | CMU | none | -\n")
+		for _, c := range got {
+			if strings.HasPrefix(c.B.Family, "copper") && c.A.Family == "butyl-flashing-tape" && c.Kind == "direct" {
+				t.Errorf("%s: %+v", cell, c)
+			}
+		}
+	}
+}
+
+func TestStruckLinesTouchNothing(t *testing.T) {
+	s := &schedule.Schedule{Lines: []schedule.Line{{ID: "!2", Struck: true, Items: []schedule.Item{
+		{ID: "1", Slot: "material", Family: "xps"}, {ID: "2", Slot: "substrate", Family: "cast-concrete"}}}}}
+	if got := contact.Find(s); len(got) != 0 {
+		t.Errorf("got %+v", got)
+	}
+}
+
+func TestOwnMaterialNamedAgain(t *testing.T) {
+	got := find(t, `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | AB-1 | CMU | none | AB-1 laps, AB-2
+D2 | AB-2 | CMU | none | -
+
+Tag | Type | Min apply °C | Max days open to sun
+AB-1 | butyl flashing tape | -5 | 30
+AB-2 | rubberized asphalt membrane | 5 | 30
+`)
+	if list := told(got, "!2"); !slices.Equal(list, []string{"AB-1|AB-2 direct", "AB-1|concrete-masonry direct"}) {
+		t.Errorf("got %q", list)
+	}
+}
