@@ -51,7 +51,7 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 // accepts reads the substrates that product data accepts, each with its primer.
 func (r *reader) accepts(p *Product, c source) {
 	if p.Role == "primer" || p.Role == "sealant" || p.Role == "adhesive" {
-		p.Suits = append(p.Suits, r.targets(p, c)...)
+		p.Suits = append(p.Suits, r.suited(p, c)...)
 		return
 	}
 	if r.words.isNone(c.text) {

@@ -315,7 +315,7 @@ func (r *reader) productCell(p *Product, c source) {
 	case "keep_off":
 		p.KeepOff = append(p.KeepOff, r.targets(p, c)...)
 	case "suits":
-		p.Suits = append(p.Suits, r.targets(p, c)...)
+		p.Suits = append(p.Suits, r.suited(p, c)...)
 	case "remark":
 		r.remarkTargets(p, c)
 	}
@@ -332,6 +332,16 @@ func (r *reader) targets(p *Product, c source) []Target {
 			tg.Except = except
 			out = append(out, tg)
 		}
+	}
+	return out
+}
+
+// suited lists what a primer or sealant is for; "tested compatible with" is no
+// exception there.
+func (r *reader) suited(p *Product, c source) []Target {
+	out := r.targets(p, c)
+	for i := range out {
+		out[i].Except = false
 	}
 	return out
 }
