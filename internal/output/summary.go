@@ -73,7 +73,7 @@ func (s Summary) notUnderstood() string {
 	if s.Unread == 0 && s.Understood >= s.Cells {
 		return ""
 	}
-	return fmt.Sprintf("Not understood: %s listed, %d of %s in schedules; `abut read FILE` shows them.",
+	return fmt.Sprintf("Not understood: %s listed, %d of %s in schedules; `abut read --why FILE` shows them.",
 		counted(s.Unread, "text"), s.Cells-s.Understood, counted(s.Cells, "cell"))
 }
 
