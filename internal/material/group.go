@@ -61,6 +61,10 @@ func (v *Vocabulary) hits(text string, toks []token) []hit {
 			i++
 			continue
 		}
+		if v.outside(text, toks, i+n) {
+			i += n
+			continue
+		}
 		h := hit{sense: s, first: i, last: i + n - 1, words: text[toks[i].start:toks[i+n-1].end], deny: toks[i].non}
 		h.deny = h.deny || denies(text, toks, i+n) || i > 0 && (toks[i-1].low == "non" || v.denials[toks[i-1].low] && v.saysWay(s) && strings.Trim(text[toks[i-1].end:toks[i].start], " -") == "")
 		out = append(out, h)
@@ -84,6 +88,12 @@ func isDesignation(low string) bool {
 // the clause.
 func (v *Vocabulary) saysWay(s *sense) bool {
 	return len(s.families) == 0 && !slices.ContainsFunc(s.terms, func(t int) bool { return v.terms[t].kind != way })
+}
+
+// outside holds where the next word makes the words name what a thing gets on
+// with and not the thing ("silicone-compatible tape", "oil-resistant").
+func (v *Vocabulary) outside(text string, toks []token, next int) bool {
+	return next < len(toks) && v.outsiders[toks[next].low] && strings.Trim(text[toks[next-1].end:toks[next].start], "- ") == ""
 }
 
 // denies holds for "-free" after a word.
@@ -122,10 +132,24 @@ func (v *Vocabulary) segments(text string, toks []token, breaks map[string]bool)
 
 // oneName holds where b goes on with the name that a began.
 func (v *Vocabulary) oneName(a, b *group, between gap) bool {
+	if v.otherThing(a, b) {
+		return v.better(a, b)
+	}
 	if !v.hasStuff(a) && !v.onlyWays(b) && between == tight || !v.hasStuff(b) && between == tight || v.onlyWays(a) && between == tight {
 		return true
 	}
 	return between == tight && v.narrows(a, b) || v.better(a, b)
+}
+
+// otherThing holds where a is a thing by its own words and b names a thing of
+// another class ("PVC conduit thru wall").
+func (v *Vocabulary) otherThing(a, b *group) bool {
+	h := v.headOf(b)
+	if len(a.lits) == 0 || h < 0 || v.hasStuff(b) || !v.lastIsLit(a) {
+		return false
+	}
+	r := v.resolve(a)
+	return r.family >= 0 && r.lit && v.families[r.family].class == "other" && !v.takes(h, r.family)
 }
 
 // better holds where both together name something more exactly than each.
@@ -223,6 +247,10 @@ func (v *Vocabulary) sayInner(g *group, toks []token, h hit) {
 		s, n := v.longest(toks[:to], i, func(int) bool { return true })
 		if n == 0 {
 			i++
+			continue
+		}
+		if i+n < len(toks) && v.outsiders[toks[i+n].low] {
+			i += n
 			continue
 		}
 		if h.deny && i == h.first || i > h.first && toks[i-1].low == "non" || i+n < len(toks) && toks[i+n].low == "free" {

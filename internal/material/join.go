@@ -1,6 +1,9 @@
 package material
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // join puts groups together that a comma parts though they name one material:
 // "sealant, silicone", "aluminum sheet, mill finish", "STPE (silyl-terminated
@@ -58,7 +61,7 @@ func (v *Vocabulary) goesOn(a, b *group) bool {
 	case !v.hasStuff(a) && v.hasStuff(b):
 		return v.headTakes(a, b)
 	case !v.hasStuff(b):
-		return v.headOf(b) < 0 && v.better(a, b)
+		return (v.headOf(b) < 0 || v.isAdjective(a)) && v.better(a, b)
 	case v.isComponent(b):
 		return v.headOf(a) >= 0 && (v.better(a, b) || v.same(a, b))
 	}
@@ -76,6 +79,15 @@ func (v *Vocabulary) onlyStandard(b *group) bool {
 	return len(b.lits) > 0 && v.headOf(b) != -1 || len(b.lits) > 0 && len(b.order) == 0
 }
 
+// isAdjective: a ends in a word that goes with a later one ("butyl-based, ...").
+func (v *Vocabulary) isAdjective(a *group) bool {
+	if len(a.said) == 0 || v.headOf(a) >= 0 {
+		return false
+	}
+	last := strings.ToLower(a.said[len(a.said)-1].words)
+	return slices.ContainsFunc(v.adjectives, func(end string) bool { return strings.HasSuffix(last, end) })
+}
+
 // isFinish: b is one word for what something is made of, and nothing more.
 func (v *Vocabulary) isFinish(b *group) bool {
 	return len(b.lits) == 0 && len(b.order) == 1 && v.terms[b.order[0]].kind == stuff
@@ -88,6 +100,9 @@ func (v *Vocabulary) narrows(a, b *group) bool {
 		return false
 	}
 	told := []string{}
+	for _, l := range b.lits {
+		told = append(told, v.families[l.family].traits...)
+	}
 	for _, t := range b.order {
 		told = append(told, v.terms[t].add...)
 	}

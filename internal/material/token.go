@@ -216,13 +216,26 @@ func (v *Vocabulary) nearKey(low string) (int32, bool) {
 	word := singular(low)
 	for d := -1; d <= 1; d++ {
 		for _, w := range v.byLength[bucket{word[0], len(word) + d}] {
-			if oneSlip(word, w) && (len(word) >= v.fuzzyLength || len(word) < len(w)) {
+			if oneSlip(word, w) && (len(word) >= v.fuzzyLength || len(word) < len(w) || doubled(word, w)) {
 				return v.keys[w], true
 			}
 		}
 	}
 	return 0, false
 }
+
+// doubled holds where a has a letter of b once too often ("woool").
+func doubled(a, b string) bool {
+	for i := 1; len(a) == len(b)+1 && i < len(a); i++ {
+		if a[i] == a[i-1] && a[:i]+a[i+1:] == b {
+			return true
+		}
+	}
+	return false
+}
+
+// slipStart is how many letters must stand before one left out near the end.
+const slipStart = 4
 
 // oneSlip holds for one letter added, dropped or changed, or two swapped, before
 // the end of the word: a different ending is a different word.
@@ -236,6 +249,9 @@ func oneSlip(a, b string) bool {
 		j++
 	}
 	ra, rb := len(a)-i-j, len(b)-i-j
+	if ra == 0 && rb == 1 && i >= slipStart && (i < len(a) || b[i] == 'g') { // a letter left out late in the word
+		return true
+	}
 	if j < 2 {
 		return false
 	}

@@ -33,6 +33,8 @@ type Vocabulary struct {
 
 	nameWords  map[string]bool // words after which a material is a name
 	nameLeads  map[string]bool // words before which a material is a name ("rue du Cuivre")
+	outsiders  map[string]bool // words after which a material is one that the thing gets on with
+	adjectives []string        // endings of words that say what the next thing is made of
 	cites      map[string]bool // words that a standard follows ("per")
 	colors     map[string]bool
 	colorLeads map[string]bool // words that a list of colors follows
@@ -130,6 +132,8 @@ type wordsData struct {
 	FuzzyLength int                 `json:"fuzzy_length"`
 	NameLeads   []string            `json:"name_leads"`
 	Cites       []string            `json:"cites"`
+	Outsiders   []string            `json:"outsiders"`
+	Adjectives  []string            `json:"adjective_endings"`
 	Colors      []string            `json:"colors"`
 	ColorLeads  []string            `json:"color_leads"`
 	NoSlips     []string            `json:"no_slips"`
@@ -159,6 +163,7 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, slipLength: w.Vocabulary.SlipLength, nearAt: w.Vocabulary.NearAt,
 	}
 	v.nameLeads, v.cites = set(w.Vocabulary.NameLeads), set(w.Vocabulary.Cites)
+	v.outsiders, v.adjectives = set(w.Vocabulary.Outsiders), w.Vocabulary.Adjectives
 	v.colors, v.colorLeads = set(w.Vocabulary.Colors), set(w.Vocabulary.ColorLeads)
 	v.layered, v.ofNumber = set(w.Vocabulary.Layered), set(w.Vocabulary.OfNumber)
 	for _, words := range [][]string{w.Vocabulary.NoSlips, w.Vocabulary.Glue, w.Vocabulary.Breaks, w.Vocabulary.Denials} {
