@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"context"
 	"encoding/json"
 	"fmt"
 
@@ -17,7 +18,7 @@ func newRead(s Streams) *cobra.Command {
 		Use:   "read FILE",
 		Short: "Print how a workbook is read: the JSON document, or with --why a page in plain words",
 		Args:  needs(1, "the name of one workbook"),
-		RunE: func(_ *cobra.Command, args []string) error {
+		RunE: func(c *cobra.Command, args []string) error {
 			p, err := flags.open()
 			if err != nil {
 				return err
@@ -27,14 +28,28 @@ func newRead(s Streams) *cobra.Command {
 				return err
 			}
 			if why {
-				return output.WriteReading(s.Out, doc)
+				return explain(c.Context(), p, doc, s)
 			}
 			return writeDocument(s, doc)
 		},
 	}
 	flags.add(cmd)
-	cmd.Flags().BoolVar(&why, "why", false, "a page in plain words: sheets, columns, lines, and every cell not understood")
+	cmd.Flags().BoolVar(&why, "why", false, "a page in plain words: sheets, columns, lines, contacts and which are fine, and every cell not understood")
 	return cmd
+}
+
+// explain writes the page in plain words; the rules are asked which contacts are
+// fine and why.
+func explain(ctx context.Context, p *project, doc *document.Document, s Streams) error {
+	eng, err := p.engine()
+	if err != nil {
+		return err
+	}
+	fine, err := eng.Fine(ctx, doc)
+	if err != nil {
+		return err
+	}
+	return output.WriteReading(s.Out, doc, fine)
 }
 
 func writeDocument(s Streams, doc *document.Document) error {

@@ -6,19 +6,22 @@ import (
 	"io"
 	"strings"
 
+	"abut/internal/contact"
 	"abut/internal/document"
+	"abut/internal/engine"
 	"abut/internal/schedule"
 )
 
-// WriteReading writes how a workbook was read, as a page in plain words.
-func WriteReading(w io.Writer, doc *document.Document) error {
+// WriteReading writes how a workbook was read, as a page in plain words, with
+// the reason of each contact that was judged fine.
+func WriteReading(w io.Writer, doc *document.Document, fine []engine.FineContact) error {
 	p := page{bufio.NewWriter(w)}
 	p.line("%s", doc.File)
 	p.place(doc.Project.Place)
 	p.sheets(doc.Reading)
 	p.project(doc.Project)
 	p.products(doc.Products)
-	p.lines(doc)
+	p.lines(doc, fine)
 	p.unread(doc.Reading)
 	if err := p.Flush(); err != nil {
 		return fmt.Errorf("write the reading: %w", err)
@@ -29,7 +32,9 @@ func WriteReading(w io.Writer, doc *document.Document) error {
 type page struct{ *bufio.Writer }
 
 func (p page) line(format string, args ...any) {
-	fmt.Fprintln(p, plain(fmt.Sprintf(format, args...)))
+	text := fmt.Sprintf(format, args...)
+	words := strings.TrimLeft(text, " ")
+	fmt.Fprintln(p, strings.Repeat(" ", len(text)-len(words))+plain(words))
 }
 
 func (p page) place(pl document.Place) {
@@ -114,15 +119,65 @@ func (p page) products(list []schedule.Product) {
 	}
 }
 
-func (p page) lines(doc *document.Document) {
-	struck := 0
+func (p page) lines(doc *document.Document, fine []engine.FineContact) {
+	struck, hidden := 0, 0
 	for _, l := range doc.Lines {
 		if l.Struck {
 			struck++
 		}
+		if l.Hidden {
+			hidden++
+		}
 	}
 	p.line("")
-	p.line("%d lines (%d struck out), %d contacts", len(doc.Lines), struck, len(doc.Contacts))
+	p.line("%d lines (%d struck out, %d in hidden rows), %d contacts", len(doc.Lines), struck, hidden, len(doc.Contacts))
+	reasons := map[string]string{}
+	for _, f := range fine {
+		reasons[f.Contact.ID] = f.Why
+	}
+	contacts := map[string][]contact.Contact{}
+	for _, c := range doc.Contacts {
+		contacts[c.Line] = append(contacts[c.Line], c)
+	}
+	for _, l := range doc.Lines {
+		p.scheduleLine(l)
+		for _, c := range contacts[l.ID] {
+			p.contact(c, reasons[c.ID])
+		}
+	}
+}
+
+func (p page) scheduleLine(l schedule.Line) {
+	if l.Struck {
+		p.line("  %s row %d %s: struck out", l.Sheet, l.Row, l.Mark)
+		return
+	}
+	words := l.Role
+	if it := l.Main(); it != nil {
+		words += " " + it.Text
+		if it.Name != "" {
+			words += " (" + it.Name + ")"
+		}
+	}
+	for _, slot := range []string{"install", "cover"} {
+		if d := l.Dates[slot]; d.From != "" {
+			words += ", " + slot + " " + d.From
+		}
+	}
+	p.line("  %s row %d %s: %s", l.Sheet, l.Row, strings.Join(strings.Fields(l.Mark), " "), words)
+}
+
+// contact tells one contact: how the two meet, where that was read, and why it
+// is fine where it was judged so.
+func (p page) contact(c contact.Contact, why string) {
+	with := ""
+	if c.Separator != nil {
+		with = " by " + c.Separator.Text
+	}
+	if why != "" {
+		why = "; fine: " + why
+	}
+	p.line("    %s / %s: %s%s (%s)%s", c.A.Text, c.B.Text, c.Kind, with, c.From, why)
 }
 
 func (p page) unread(r schedule.Reading) {
