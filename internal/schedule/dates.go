@@ -17,6 +17,9 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 			continue
 		}
 		slot := x.Verb
+		if c.slot == "substrate" && slot == "install" {
+			slot = "placed" // "blockwork, laid in March"
+		}
 		if !isDateSlot(slot) {
 			continue
 		}

@@ -1,0 +1,267 @@
+package schedule
+
+import (
+	"cmp"
+	"maps"
+	"slices"
+	"strings"
+	"unicode"
+
+	"abut/internal/material"
+	"abut/internal/workbook"
+)
+
+// maxHead is how many rows a heading may take up.
+const maxHead = 3
+
+// headingBlock is a candidate for a heading: its rows and the slot of each column.
+type headingBlock struct {
+	rows  int
+	cols  []Column
+	nums  []int
+	known int
+}
+
+// headingAt tries one, two and three rows as a heading and keeps the block that
+// makes most columns known; a further row must make more of them known.
+func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
+	var best headingBlock
+	if len(s.Row(row)) == 0 {
+		return best, false
+	}
+	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
+		if n > 1 && !r.mayContinueHeading(s, row+n-1) || r.isData(s, row+n-1) {
+			break
+		}
+		b := r.assign(s, row, n, "")
+		if b.known > best.known {
+			best = b
+		}
+	}
+	if best.rows > 0 && r.unitRow(s, row+best.rows) {
+		best = r.assign(s, row, best.rows+1, "")
+	}
+	return best, r.isHeading(best) && !r.isTitle(s, row, best)
+}
+
+// isTitle holds for a first row that only stands above a heading: without it
+// the rest makes the same columns known.
+func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
+	own, spans := 0, false
+	for _, c := range s.Row(row) {
+		if !c.Merged && !r.words.isBlank(c.Value) {
+			own++
+		}
+	}
+	for _, m := range s.Merges {
+		spans = spans || m.Top <= row && row <= m.Bottom
+	}
+	if b.rows == 1 || own > 1 && spans {
+		return false
+	}
+	below := r.assign(s, row+1, b.rows-1, "")
+	return r.isHeading(below) && maps.Equal(below.slots(), b.slots())
+}
+
+// slots gives the slot of each known column by its number.
+func (b *headingBlock) slots() map[int]string {
+	out := map[int]string{}
+	for i, c := range b.cols {
+		if c.Slot != "" {
+			out[b.nums[i]] = c.Slot
+		}
+	}
+	return out
+}
+
+// isHeading holds for a block that names enough columns, two of them surely,
+// and has no dates in it.
+func (r *reader) isHeading(b headingBlock) bool {
+	filled, sure, known := 0, 0, 0
+	for _, c := range b.cols {
+		if c.Heading == "" {
+			continue
+		}
+		filled++
+		if c.Slot != "" && c.Confidence >= 0.5 {
+			known++
+		}
+		if c.Slot != "" && c.Confidence >= 0.9 {
+			sure++
+		}
+		if strings.ContainsAny(c.Heading, "0123456789") && r.isDate(c.Heading) {
+			return false
+		}
+	}
+	enough := known >= 3 || known == 2 && filled <= smallTable
+	return enough && sure >= 2 && known*5 >= filled*2
+}
+
+// unitRow holds for a row under a heading that gives nothing but units.
+func (r *reader) unitRow(s *workbook.Sheet, row int) bool {
+	n := 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		if !r.isUnit(c.Value) {
+			return false
+		}
+		n++
+	}
+	return n >= 2
+}
+
+// isData holds for a row that fills a table: a good part of its cells are
+// figures, dates, or name a material closer than a heading does.
+func (r *reader) isData(s *workbook.Sheet, row int) bool {
+	filled, data := 0, 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		filled++
+		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.namesMaterial(c.Value) {
+			data++
+		}
+	}
+	return data*3 > filled
+}
+
+// isFigure holds for a text of digits without a word.
+func (r *reader) isFigure(text string) bool {
+	return startsWithDigit(text) && !strings.ContainsFunc(text, unicode.IsLetter)
+}
+
+// namesMaterial holds for a text that names one family and is no heading.
+func (r *reader) namesMaterial(text string) bool {
+	for _, g := range r.head.match(text) {
+		if g.score >= 1 {
+			return false
+		}
+	}
+	return slices.ContainsFunc(r.vocab.Find(text), func(m material.Material) bool { return m.Family != "" && !m.Generic })
+}
+
+// isUnit holds for a text that is a unit and nothing else.
+func (r *reader) isUnit(text string) bool {
+	text = strings.TrimSpace(text)
+	if strings.HasPrefix(text, "(") || strings.HasPrefix(text, "[") {
+		text = strings.TrimSpace(strings.Trim(text, "()[]"))
+	}
+	if text == "" || startsWithDigit(text) {
+		return false
+	}
+	for _, q := range r.phrase.Quantities("7 "+text, "") {
+		if q.Unit != "" && q.End == len(text)+2 {
+			return true
+		}
+	}
+	return false
+}
+
+// mayContinueHeading tells whether a row could be the lower part of a heading:
+// no dates or numbers, and short words only.
+func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
+	words := 0
+	for col := 1; col <= s.MaxCol; col++ {
+		c, ok := s.At(row, col)
+		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
+			continue
+		}
+		if c.Kind == workbook.Number || c.Kind == workbook.Date {
+			return false
+		}
+		words++
+		if len(headingWords(c.Value)) > 6 {
+			return false
+		}
+	}
+	return words > 0
+}
+
+// bid is one slot that a column could take.
+type bid struct {
+	col int
+	guess
+}
+
+// assign gives each column under a heading block the slot that suits it best;
+// most slots stand once, and the surest column takes them. sort keeps to the
+// slots of product data or of schedules; "" takes both.
+func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock {
+	b := headingBlock{rows: n}
+	var bids []bid
+	for col := 1; col <= s.MaxCol; col++ {
+		group, sub, unit := r.headingText(s, row, n, col)
+		if group == "" && sub == "" && columnEmpty(s, row+n, col) {
+			continue
+		}
+		b.nums = append(b.nums, col)
+		heading := strings.Join(strings.Fields(group+" "+sub+" "+unit), " ")
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col)})
+		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
+	}
+	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })
+	taken := map[string]bool{}
+	for _, x := range bids {
+		c, slot := &b.cols[x.col], r.head.bySlot[x.slot]
+		if c.Slot != "" || taken[x.slot] && !slot.many || slot.in != "" && sort != "" && slot.in != sort {
+			continue
+		}
+		if x.score < certain && x.slot != "remark" && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+			continue
+		}
+		taken[x.slot] = true
+		c.Slot, c.Confidence = x.slot, min(x.score, 1)
+		c.Why = "heading says \"" + x.words + "\""
+		b.known++
+	}
+	return b
+}
+
+// certain is the score of a column that the settings name.
+const certain = 2
+
+// bids lists what a column could be: what the settings name it, else what its
+// heading says.
+func (r *reader) bids(col int, heading, group, sub string) []bid {
+	if slot, ok := r.named(heading); ok && r.head.bySlot[slot] != nil {
+		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}}}
+	}
+	var out []bid
+	for _, g := range r.head.guesses(group, sub) {
+		out = append(out, bid{col, g})
+	}
+	return out
+}
+
+// headingText gives the merged group heading over a column, its own heading,
+// and a unit that stands in a row of its own below.
+func (r *reader) headingText(s *workbook.Sheet, row, n, col int) (group, sub, unit string) {
+	var parts []string
+	for i := range n {
+		t := strings.Join(strings.Fields(text(s, row+i, col)), " ")
+		switch {
+		case t == "" || slices.Contains(parts, t):
+		case i > 0 && len(parts) > 0 && r.isUnit(t):
+			unit = t
+		default:
+			parts = append(parts, t)
+		}
+	}
+	if len(parts) == 0 {
+		return "", "", unit
+	}
+	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1], unit
+}
+
+func columnEmpty(s *workbook.Sheet, from, col int) bool {
+	for row := from; row <= min(s.MaxRow, from+200); row++ {
+		if text(s, row, col) != "" {
+			return false
+		}
+	}
+	return true
+}
+
