@@ -1,9 +1,11 @@
 # METADATA
 # title: Sealant or adhesive below its least temperature
 # description: |
-#   A stiff bead does not wet the joint and skins over before it is tooled; frost on the face does the rest. Joint
-#   sealants usually ask for 40 F (4 C); silicones go far lower on a frost-free face. Told where half of the working
-#   hours are too cold, and not where the row's sheet or primer is told of already.
+#   A stiff bead does not wet the joint and is not pressed home by the tool; frost on the face does the rest.
+#   After two winters it has let go along one side and drinks water. Joint sealants usually ask for 40 F (4 C);
+#   silicones go far lower on a frost-free face. Told where half of the working hours are too cold, and as a note
+#   where the workbook states no figure and the usual one was taken. It does not apply where the row's sheet or
+#   primer is told of already, nor where the work is heated.
 # custom:
 #   id: temperature-cold-bead
 #   topic: temperature

@@ -1,9 +1,11 @@
 # METADATA
 # title: Primer put on below its least temperature
 # description: |
-#   The sheet may be a winter grade while its primer is not: the pair's limit is the higher of the two. A water-borne
-#   primer that freezes before it is dry turns to powder, and the sheet peels off with it; a solvent-borne one stays
-#   wet and is trapped. Told only where the sheet itself is warm enough, or the row has no sheet.
+#   The sheet may be a winter grade while its primer is not: the pair's limit is the higher of the two. A
+#   water-borne primer that freezes before it is dry turns to powder, and within two years the sheet peels off
+#   with it; a solvent-borne one stays wet and is trapped. A usual figure, where the workbook states none, is
+#   asked about. It does not apply where the sheet itself is too cold as well, since that finding names both, nor
+#   where the work is heated.
 # custom:
 #   id: temperature-cold-primer
 #   topic: temperature

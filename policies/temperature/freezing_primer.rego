@@ -1,9 +1,11 @@
 # METADATA
 # title: Water-borne primer before a night of frost
 # description: |
-#   By day the air is warm enough, and by night it freezes. A water-borne primer that is not dry and covered by
-#   evening freezes on the wall and is powder in the morning; the tin in the shed freezes too. A note, as a crew that
-#   primes by noon and covers by three does well. Nothing is said where the work is heated.
+#   By day the air is mostly warm enough, and half of the nights or more it freezes. A water-borne primer that is
+#   not dry and covered by evening freezes on the wall and is powder in the morning; within two years the sheet
+#   comes off with it. The tin in the shed freezes too. A note, as a crew that primes by noon and covers by three
+#   does well; a question where nearly every night freezes and the row or the data says to keep it from frost. It
+#   does not apply where the work is heated, nor to solvent-borne primers that nothing says to keep from frost.
 # custom:
 #   id: temperature-freezing-primer
 #   topic: temperature

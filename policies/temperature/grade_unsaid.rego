@@ -1,8 +1,10 @@
 # METADATA
 # title: No grade given for a sheet in the cold
 # description: |
-#   A sheet that goes on in the cold season, and nothing in the workbook says how cold it may be put on: no figure, no
-#   grade. The standard grade stops at 40 F, and that is what comes when nobody asks. In mild weeks nothing is asked.
+#   A self-adhered sheet goes on in the cold season, and nothing in the workbook says how cold it may be put on:
+#   no figure, no grade. The standard grade stops at 40 F, and that is what comes when nobody asks; two winters
+#   later its laps are open. Name the grade. It does not apply to mild weeks, when nothing is asked, nor to heated
+#   work.
 # custom:
 #   id: temperature-grade-unsaid
 #   topic: temperature

@@ -1,9 +1,10 @@
 # METADATA
 # title: Sheet put on above its highest temperature
 # description: |
-#   A soft winter grade on a hot wall slides under its own weight, stretches, and oozes at the edges; the roll cannot
-#   be placed twice. The air alone may pass the limit, and a wall in the sun stands well above the air. Shade and
-#   morning work are the cure and are heard, unless the air itself is too hot for half of the hours.
+#   A soft winter grade on a hot wall slides under its own weight, stretches, and oozes at the edges; the roll
+#   cannot be placed twice, and after two summers the top edge has crept from under its bar. The air alone may
+#   pass the limit, and a wall that the row says is in the sun stands well above the air. It does not apply to
+#   work in the shade or the morning, unless the air itself is too hot for half of the hours.
 # custom:
 #   id: temperature-hot-sheet
 #   topic: temperature

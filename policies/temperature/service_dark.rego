@@ -1,10 +1,11 @@
 # METADATA
 # title: Sheet too soft for the heat under dark metal
 # description: |
-#   Dark metal laid on a sheet takes the sun and has nowhere to give it. After two summers ordinary asphaltic sheet
-#   has run out at the drip and left the nails bare. The figure that the notes state counts; without one, 185 F
-#   (85 C) under dark metal laid direct is asked about. Insulation between, battens or clips with air below, light
-#   metal, and a high-temperature or butyl sheet whose data has the figure are as they should be.
+#   Dark metal laid on a sheet takes the sun and has nowhere to give it. After two summers ordinary asphaltic
+#   sheet has run out at the drip and left the nails bare. The figure that the notes state counts; without one,
+#   185 F (85 C) under dark metal laid direct is asked about. It does not apply where insulation, battens or clips
+#   with air lie between, to light metal, nor to a sheet whose data has the figure; without a figure, a
+#   high-temperature grade, butyl and silicone are let pass, so look up theirs.
 # custom:
 #   id: temperature-service-dark
 #   topic: temperature

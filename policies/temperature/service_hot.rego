@@ -1,9 +1,11 @@
 # METADATA
 # title: Sheet on a part hotter than it bears
 # description: |
-#   A sleeve, flange or flue that runs hot cooks the sheet around it: the compound flows away from the very joint it
-#   seals. The row states how hot, the product's data how much it bears. A part that is insulated or stands clear is
-#   no question, and a sheet whose data has the figure is right.
+#   A sleeve, flange or flue that runs hot cooks the sheet around it: the compound flows away from the very joint
+#   it seals, and after two years there is a dry ring around the pipe. The row states how hot, the product's data
+#   how much it bears; where the data is silent, the usual figure of ordinary asphaltic sheet is held against it
+#   and asked about. It does not apply to a part that is insulated or stands clear, nor to a sheet whose data has
+#   the figure.
 # custom:
 #   id: temperature-service-hot
 #   topic: temperature
