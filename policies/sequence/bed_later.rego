@@ -1,9 +1,11 @@
 # METADATA
 # title: Sheet before the layer under it
 # description: |
-#   In a schedule by layers the sheet has an earlier date than the sheathing or wall that it is stuck to. Told only
-#   where the row's substrate is the material of a layer one or two numbers away in the same assembly, and both have
-#   dates that do not overlap.
+#   In a schedule by layers the sheet has an earlier date than the sheathing or wall that it is stuck to. Nobody
+#   can build in that order, so the site moves one of the two, often into another season or onto another face; two
+#   years later nobody knows which face the sheet is on. The layer is known as the one under the sheet by the
+#   row's substrate, one or two numbers away in the same assembly. It does not apply where the dates overlap, nor
+#   where no layer that near is of the row's substrate.
 # custom:
 #   id: sequence-bed-later
 #   topic: sequence

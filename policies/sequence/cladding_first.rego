@@ -1,8 +1,10 @@
 # METADATA
 # title: Cladding before the sheet behind it
 # description: |
-#   In a schedule by layers the cladding is up before the sheet that it covers. Told only where the sheet lies between
-#   a wall or sheathing and the cladding of the same assembly, as a sheet on the room side may well come last.
+#   In a schedule by layers the cladding is up before the sheet that it covers. Either a date is wrong, or the
+#   sheet is slipped in behind and never rolled, and after two years it hangs in the cavity. Told where the sheet
+#   lies between a wall or sheathing and the cladding of the same assembly. It does not apply to a sheet on the
+#   room side, which may well come last.
 # custom:
 #   id: sequence-cladding-first
 #   topic: sequence

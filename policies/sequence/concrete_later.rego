@@ -1,8 +1,9 @@
 # METADATA
 # title: Sheet before its concrete
 # description: |
-#   The concrete under the sheet is placed after the sheet is to go on. One of the dates is wrong, or the programme was
-#   moved for one trade only. The age that the concrete needs comes on top. A range that overlaps is not told of.
+#   The concrete under the sheet is placed after the sheet is to go on. One of the dates is wrong, or the
+#   programme was moved for one trade only; if the sheet then goes on as soon as the forms are off, it blisters
+#   within two years. The age that the concrete needs comes on top. It does not apply to ranges that overlap.
 # custom:
 #   id: sequence-concrete-later
 #   topic: sequence

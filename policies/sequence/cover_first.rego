@@ -1,8 +1,9 @@
 # METADATA
 # title: Covered before it is installed
 # description: |
-#   The cover date lies before the date of installation: a slip of the year, two cells swapped, or a programme that
-#   was moved in one column only. The same day is fine, and so is a range that overlaps.
+#   The cover date lies before the date of installation: a slip of the year, two cells swapped, or a programme
+#   that was moved in one column only. The days in the sun cannot be counted, and a sheet that is left bare too
+#   long leaks in its second or third year. It does not apply to the same day, nor to a range that overlaps.
 # custom:
 #   id: sequence-cover-first
 #   topic: sequence

@@ -1,8 +1,10 @@
 # METADATA
 # title: No termination where the other rows have one
 # description: |
-#   The edge cell says none, or is empty although the notes ask for every edge to be closed, while most sheets of the
-#   table have a bar, a bead or a lap in it. A closure told elsewhere in the row is heard.
+#   The edge cell says none, or is empty although the notes ask for every edge to be closed, while at least half
+#   of the sheets in the table have something in it. A loose top edge is peeled by wind and let down by its own
+#   weight, and by the second year water runs in behind it. It does not apply where a bar, a bead or a lap is told
+#   elsewhere in the row, nor to a table without a column for edges.
 # custom:
 #   id: sequence-edge-none
 #   topic: sequence

@@ -1,10 +1,11 @@
 # METADATA
 # title: Edge left open
 # description: |
-#   The row says that an edge is loose, or that there is no bar and no bead. Insulation and brick hold nothing: water
-#   that runs down the wall gets behind the edge, and wind peels it before the wall is closed. A bar, a bead or a lap
-#   from above told in the same cell is enough, and an edge that stays loose until the next sheet is tucked is work in
-#   hand. Where the lap is reversed as well, that finding tells of both.
+#   The row says that an edge is loose, or that there is no bar and no bead. Insulation and brick hold nothing:
+#   water that runs down the wall gets behind the edge, and wind peels it before the wall is closed; after two
+#   years it has let go a hand deep. Where the lap is reversed as well, that finding tells of both. It does not
+#   apply where the same cell tells of a bar, a bead or a lap from above, nor to an edge said to be loose until a
+#   later step, which is work in hand.
 # custom:
 #   id: sequence-edge-open
 #   topic: sequence

@@ -1,8 +1,9 @@
 # METADATA
 # title: Flashing without end dams
 # description: |
-#   A flashing that stops without an end dam pours its water into the wall beside the opening. Told only where the row
-#   says that there are none: most rows do not speak of them at all.
+#   A flashing that stops without an end dam pours its water into the wall beside the opening; after two winters
+#   there is a damp patch and white salts at each jamb. Turn the ends up into a joint. Told where the row says
+#   that there are none. It does not apply to rows that do not speak of end dams at all, as most do not.
 # custom:
 #   id: sequence-end-dam
 #   topic: sequence

@@ -1,9 +1,10 @@
 # METADATA
 # title: Lap against the water
 # description: |
-#   The upper sheet is behind the lower one: water that runs down the wall is led behind the flashing instead of over
-#   it. A sheet stuck all over a reversed lap is still a reversed lap. Where the same cell tells of a bar, a bead and a
-#   lap from above, the lap is made good.
+#   The upper sheet is behind the lower one: water that runs down the wall is led behind the flashing instead of
+#   over it, and the sheathing there is soft in two years. A sheet stuck all over a reversed lap is still a
+#   reversed lap. It does not apply where the same cell also tells of a bar, a bead or a lap from above and no
+#   edge of the row is open; look whether that closes the very lap in question.
 # custom:
 #   id: sequence-lap-reversed
 #   topic: sequence

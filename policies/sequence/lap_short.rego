@@ -1,10 +1,11 @@
 # METADATA
 # title: Lap too short
 # description: |
-#   Sheets shrink a little, hands are cold, and the first half inch at an edge seldom holds: a short lap is the first
-#   place to let water through. The notes' figure for the place counts (through-wall flashings often have one of their
-#   own), else 2 in (50 mm) for adhered sheet, which is asked about. Exactly on the figure is enough, and 50 mm is
-#   taken for 2 in.
+#   Sheets shrink a little, hands are cold, and the first half inch at an edge seldom holds: a short lap is open
+#   within two years and is the first place to let water through. The highest figure that the notes state for the
+#   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
+#   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
+#   for 2 in.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence

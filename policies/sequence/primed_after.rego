@@ -1,8 +1,9 @@
 # METADATA
 # title: Primed after the sheet
 # description: |
-#   The date of priming lies after that of the sheet: two cells swapped, or one column of the programme moved. A sheet
-#   goes on a primed and dry face.
+#   The date of priming lies after that of the sheet: two cells swapped, or one column of the programme moved. A
+#   sheet goes on a primed and dry face; put on a bare one, it is off the wall in two years with the dust on its
+#   back. It does not apply to the same day, nor to ranges that overlap.
 # custom:
 #   id: sequence-primed-after
 #   topic: sequence

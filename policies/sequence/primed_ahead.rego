@@ -1,9 +1,10 @@
 # METADATA
 # title: Primed days before the sheet
 # description: |
-#   Primer that stands overnight gathers dust and dew and loses its tack; the sheet sticks to the dust. Where the
-#   notes, the product's data or the row ask for the same day it is an error; else it is asked about, since some
-#   acrylic primers stay open for longer. Primed again on the day is fine.
+#   Primer that stands overnight gathers dust and dew and loses its tack; the sheet sticks to the dust and lets go
+#   within two years. Where the notes, the product's data or the row ask for the same day, dates that lie apart
+#   are an error; else it is asked about, as words without dates always are, since some acrylic primers stay open
+#   for longer. It does not apply where the face is primed again on the day.
 # custom:
 #   id: sequence-primed-ahead
 #   topic: sequence
