@@ -1,8 +1,11 @@
 # METADATA
 # title: Name and permeance of a sheet contradict
 # description: |
-#   The description says vapor-permeable and the figure is class I or II, or it says vapor barrier and the figure is
-#   above 10 perm. Most often a perm was read as ng, or the wet cup as the dry one. It is told used or not.
+#   The name of a product says vapor-permeable and its figure is class I or II, or it says vapor barrier and the
+#   figure is above 10 perm. Most often a perm was read as ng, or the wet cup as the dry one. The sheet is then
+#   put on the wrong side of the wall, which is damp within two winters. Every sheet in the product data is looked
+#   at, used or not. It does not apply to figures within rounding of the bound, nor to sheets called
+#   semi-permeable or variable.
 # custom:
 #   id: vapor-class-word
 #   topic: vapor

@@ -1,10 +1,11 @@
 # METADATA
 # title: Vapor-tight sheet on the cold side of the insulation
 # description: |
-#   A vapor-tight sheet belongs on the warm side of all or most of the insulation. On the cold side it is below the dew
-#   point of the room in every cold month. How much insulation must lie outside depends on the winter and on the
-#   humidity of the room. An error where the winter is cold and the sheet is class I, else a question. Roofs and walls
-#   in the ground are left out.
+#   A vapor-tight sheet belongs on the warm side of all or most of the insulation. On the cold side it is below
+#   the dew point of the room in the cold months, and by the second winter the sheathing behind it is black. How
+#   much insulation must lie outside depends on the winter and on the humidity of the room. An error where the
+#   winter is cold and the sheet is class I, else a question. It does not apply to roofs, to walls in the ground,
+#   nor to mild winters.
 # custom:
 #   id: vapor-cold-side
 #   topic: vapor

@@ -1,10 +1,10 @@
 # METADATA
 # title: Two vapor barriers around insulation in a cold climate
 # description: |
-#   Each of the two is right somewhere, and together around batts they are the worst of both. In a cold climate the
-#   outer sheet lies below the dew point of the room all winter; what leaks past the film freezes there and cannot
-#   leave in spring. A vapor-open sheet outside of the film is right, and so is a tight sheet with all insulation
-#   outside it.
+#   Each of the two is right somewhere, and together around insulation they are the worst of both. In a cold
+#   climate the outer sheet lies below the dew point of the room all winter; what leaks past the film freezes
+#   there and cannot leave in spring, and after two years the sheathing is soft. It does not apply to a vapor-open
+#   sheet outside of the film, nor to a tight sheet with all insulation, or enough of it, outside.
 # custom:
 #   id: vapor-cold-trap
 #   topic: vapor

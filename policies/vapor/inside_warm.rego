@@ -1,8 +1,10 @@
 # METADATA
 # title: Vapor barrier inside in a warm climate
 # description: |
-#   Polyethylene inside belongs to cold climates. Where winters are mild the film only stops drying in summer. Vinyl
-#   wall covering and walls that already have a tight sheet outside are told by other rules.
+#   Polyethylene inside belongs to cold climates. Where winters are mild the film only stops drying: in a humid
+#   summer outdoor vapor meets it on the cooled side, and within two such summers the gypsum behind it is spotted.
+#   It does not apply to vinyl wall covering, nor to walls that already have a tight sheet outside, which are told
+#   by other rules.
 # custom:
 #   id: vapor-inside-warm
 #   topic: vapor

@@ -1,9 +1,10 @@
 # METADATA
 # title: Winter water that does not dry
 # description: |
-#   The monthly sum of vapor diffusion shows water that gathers in winter and is not gone by the next. The method knows
-#   no air leakage, rain or storage, so the truth is rather worse. A question where the humidity outside was
-#   estimated. Sections whose order of barriers is wrong are told by that.
+#   The monthly sum of vapor diffusion shows water that gathers in winter and is not gone by the next; each year
+#   begins wetter, and two or more years on wood there begins to rot. The method knows no air leakage, rain or
+#   storage, so the truth is rather worse. A question where the humidity outside was estimated. It does not apply
+#   to sections whose order of barriers is wrong, which are told by that.
 # custom:
 #   id: vapor-never-dries
 #   topic: vapor

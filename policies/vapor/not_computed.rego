@@ -1,7 +1,10 @@
 # METADATA
 # title: Vapor profile not computed
 # description: |
-#   The order of barriers was still looked at. Nothing is guessed of the layer that is not known.
+#   A section can only be computed if each layer is known. The one named here is not, and nothing is guessed of
+#   it, so water that gathers by the second winter would pass unseen. The order of barriers was still looked at.
+#   State the thickness or permeance and check again. It does not apply to layers that count for nothing, such as
+#   those outside of a vented space, nor to sections without a sheet or without insulation.
 # custom:
 #   id: vapor-not-computed
 #   topic: vapor

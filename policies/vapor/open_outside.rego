@@ -1,8 +1,10 @@
 # METADATA
 # title: Vapor-tight board where the notes ask for vapor-open
 # description: |
-#   The notes ask that all outside of the permeable sheet be vapor-open, because the room side is closed. A foil-faced
-#   or otherwise tight board outside makes two barriers around the wall.
+#   The notes ask that all outside of the permeable sheet be vapor-open, most often because the room side is
+#   closed. A foil-faced or otherwise tight board outside makes two barriers around the wall, and after two
+#   winters the sheathing between them is wet. It does not apply to rows whose sheet is tight itself, nor to
+#   boards behind the sheet.
 # custom:
 #   id: vapor-open-outside
 #   topic: vapor

@@ -1,9 +1,10 @@
 # METADATA
 # title: Row tells its vapor-tight sheet on the cold side
 # description: |
-#   A remark tells the layers in order, from the room to the weather or back, and the row's own vapor-tight sheet comes
-#   after all of the insulation. The same mistake as in a section by rows, told where no section is scheduled. An error
-#   where the winter is cold and the sheet is class I, else a question; nothing where the winter is not known.
+#   A remark tells the layers in order, from the room to the weather or back, and the row's own vapor-tight sheet
+#   comes after all of the insulation. By the second winter the face behind it is wet. The same mistake as in a
+#   section by rows, told where no section is scheduled. An error where the winter is cold and the sheet is class
+#   I, else a question. It does not apply where the winter is mild or not known.
 # custom:
 #   id: vapor-cold-side-told
 #   topic: vapor

@@ -1,8 +1,10 @@
 # METADATA
 # title: Vinyl wall covering in a hot and humid climate
 # description: |
-#   In a cooled building vapor drives inward. Vinyl is a class I layer that no vapor schedule lists, and interiors are
-#   picked by someone else. With a tight sheet outside the wall can dry to neither side.
+#   In a cooled building in a humid summer vapor drives inward. Vinyl is a class I layer that a vapor schedule
+#   seldom lists, and interiors are picked by someone else; after two summers there is pink and black mold behind
+#   it. With a tight sheet outside the wall can dry to neither side. It does not apply in cold or dry climates,
+#   nor to vinyl on partitions, whose rows have no sheet of an outside wall.
 # custom:
 #   id: vapor-vinyl-humid
 #   topic: vapor
