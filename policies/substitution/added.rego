@@ -1,7 +1,10 @@
 # METADATA
 # title: Row added
 # description: |
-#   A row of the submittal has no counterpart in the specified schedule.
+#   A row of the submittal has no counterpart in the specified schedule: an addition by the contractor, or a row
+#   that was renamed beyond knowing. Nobody has specified or priced it, and after two years it is the row that no
+#   drawing explains. Ask what it is for. It does not apply to rows that were split off, joined, renamed or moved,
+#   as long as they are still known for what they were.
 # custom:
 #   id: substitution-added
 #   topic: substitution

@@ -1,7 +1,10 @@
 # METADATA
 # title: Better than specified
 # description: |
-#   What the offered product does better than the specified one, so that the reviewer sees both sides. Never a failure.
+#   What the offered product does better than the specified one, so that the reviewer sees both sides and the gain
+#   is not lost in the list of losses two years later, when the choice is questioned. A note, never a failure. It
+#   does not apply to figures that differ by rounding between units, to vapor permeance, of which neither more nor
+#   less is better in itself, nor where one side states none.
 # custom:
 #   id: substitution-better
 #   topic: substitution

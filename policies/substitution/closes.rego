@@ -1,9 +1,10 @@
 # METADATA
 # title: Vapor-tight neighbor of a permeable sheet
 # description: |
-#   The sheet of the row lets vapor through, and what lies against it changed from an open material to a tight one:
-#   foil-faced board where mineral wool was specified. The row may still read as specified. A sheet that is tight
-#   itself loses nothing, and neither does a row whose specified neighbor was tight already.
+#   The sheet of the row lets vapor through, and what lies against it changed from an open material to a tight
+#   one: foil-faced board where mineral wool was specified. The sheet may still be the one specified, and after
+#   two winters the sheathing behind it is wet. It does not apply to a sheet that is tight itself, which loses
+#   nothing, nor to a row whose specified neighbor was tight already.
 # custom:
 #   id: substitution-closes
 #   topic: substitution

@@ -1,9 +1,9 @@
 # METADATA
 # title: Proof missing
 # description: |
-#   The offer comes without what the specified product has: a test report that is still to come, a figure that its data
-#   leaves out, or another test than the usual one. A figure is missed only where the data of the submittal gives it for
-#   some other product.
+#   The offer comes without what the specified product has: a test report that is still to come, a figure that its
+#   data leaves out, or another test than the usual one. What is not shown before the order is not shown after two
+#   years either. It does not apply to a figure that the data of the submittal gives for none of its products.
 # custom:
 #   id: substitution-evidence
 #   topic: substitution

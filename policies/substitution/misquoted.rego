@@ -1,9 +1,10 @@
 # METADATA
 # title: Specified product misquoted
 # description: |
-#   The submittal has a column for what was specified, and names another product there than the specified schedule does
-#   for that row. A substitute then looks equal to something that nobody specified. Only products that have data are
-#   held against each other; other words for the same product are not meant.
+#   The submittal has a column for what was specified, and names another product there than the specified schedule
+#   does for that row. A substitute then looks equal to something that nobody specified, and two years later the
+#   record of the job is wrong. Only products that have data are held against each other. It does not apply to
+#   other words for the same product, nor to rows whose match is in doubt.
 # custom:
 #   id: substitution-misquoted
 #   topic: substitution

@@ -1,8 +1,10 @@
 # METADATA
 # title: Not in the product data
 # description: |
-#   A product is offered that the product data of the submittal does not hold, so that nothing can be compared. Only
-#   where the specified product has data; words that name a kind of material instead of a product are not meant.
+#   A product is offered that the product data of the submittal does not hold, so that nothing can be compared: a
+#   thinner sheet, or one that only goes on in warmer weather, would pass unseen until its second winter. Ask for
+#   its data sheet. It does not apply where the specified product has no data either, nor to words that name a
+#   kind of material instead of a product.
 # custom:
 #   id: substitution-no-data
 #   topic: substitution

@@ -1,9 +1,10 @@
 # METADATA
 # title: Other primer chemistry
 # description: |
-#   A primer of another carrier (solvent for water, or the reverse) is offered. Where the data of the row's sheet lists
-#   the offered primer, that settles it and is told as a note. Else nothing shows that sheet and primer fit, and a
-#   solvent reaches foam, cold weather and VOC limits in another way than water does.
+#   A primer of another carrier (solvent for water, or the reverse) is offered. Where the data of the row's sheet
+#   lists the offered primer, that settles it and is told as a note. Else nothing shows that sheet and primer fit,
+#   and in two years both may be off the wall; a solvent also reaches foam, cold weather and VOC limits in another
+#   way than water does. It does not apply to another primer of the same carrier.
 # custom:
 #   id: substitution-primer
 #   topic: substitution

@@ -1,8 +1,10 @@
 # METADATA
 # title: Specified row missing
 # description: |
-#   A row of the specified schedule has no counterpart in the submittal. Rows that were split, joined, renamed or moved
-#   have one. The finding stands at the heading of the submitted table, since there is no row for it.
+#   A row of the specified schedule has no counterpart in the submittal: it was forgotten, or dropped to save its
+#   cost, and what it closed leaks in its first or second year. The finding stands at the heading of the submitted
+#   table, since there is no row for it. It does not apply to rows that were split, joined, renamed or moved, as
+#   long as they are still known for what they were.
 # custom:
 #   id: substitution-removed
 #   topic: substitution

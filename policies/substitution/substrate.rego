@@ -1,9 +1,10 @@
 # METADATA
 # title: Substrate lost
 # description: |
-#   The specified product takes the substrate of this row, the data of the offered one does not list it. Substrates that
-#   are lost elsewhere are told as a note, since the product may be moved to them later. Data that lists no substrate at
-#   all says nothing.
+#   The specified product takes the substrate of this row, and the data of the offered one does not list it; if
+#   the bond fails in two years, the data sheet is the first thing that is read. Substrates that this row does not
+#   need are told as a note, since the product may be moved to them later. It does not apply to data that lists no
+#   substrate at all, which says nothing.
 # custom:
 #   id: substitution-substrate
 #   topic: substitution

@@ -1,8 +1,10 @@
 # METADATA
 # title: Match uncertain
 # description: |
-#   The submitted row was matched to a specified one, but not beyond doubt: the two are little alike, or another row
-#   fits almost as well. What is said of this row rests on that match.
+#   The submitted row was matched to a specified one, but not beyond doubt: the two are little alike, or another
+#   row fits almost as well. What is said of this row rests on that match, and a wrong one hides a loss that shows
+#   two years later. Look at both rows. It does not apply where the two are well alike and no material differs,
+#   since nothing rests on the match then.
 # custom:
 #   id: substitution-uncertain
 #   topic: substitution

@@ -1,10 +1,12 @@
 # METADATA
 # title: Worse than specified
 # description: |
-#   The offered product is worse in a figure than the one specified: thinner, leakier, of another vapor class, with a
-#   warmer installation limit, a lower service temperature, fewer days in the sun or more VOC. Both figures are told in
-#   the words of their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is
-#   warm enough, the project's limit is kept) is a note. Figures that differ by rounding between units are the same.
+#   The offered product is worse in a figure than the one specified: thinner, leakier, of another vapor class,
+#   with a warmer installation limit, a lower service temperature, fewer days in the sun or more VOC; what was
+#   paid for in the specification is what fails first, in two years or ten. Both figures are told in the words of
+#   their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is warm
+#   enough, the project's limit is kept) is a note. It does not apply to figures that differ by rounding between
+#   units.
 # custom:
 #   id: substitution-worse
 #   topic: substitution
