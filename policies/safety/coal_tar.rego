@@ -1,8 +1,11 @@
 # METADATA
 # title: Coal tar or creosote on site
 # description: |
-#   Told once, at the first row that meets it. Grinding or torching near it is the worst; leaving it alone and separated
-#   is often the safest.
+#   Coal tar and creosote carry compounds that irritate skin and lungs and are carcinogens. Grinding or torching
+#   near them is the worst; leaving them alone and separated is often the safest. Two years on, what was left is
+#   still there for the next trade, so mark it on the drawings. Told once, at the first row that meets it, and
+#   also where it is to be removed. It does not apply to asphalt felt called tar paper. The local rule on
+#   hazardous material governs.
 # custom:
 #   id: safety-coal-tar
 #   topic: safety

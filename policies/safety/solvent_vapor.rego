@@ -1,8 +1,11 @@
 # METADATA
 # title: Solvent-borne primer, fire and fumes
 # description: |
-#   Told once for the schedule: at a row that puts one into a heated shelter if there is one, since a heater and solvent
-#   vapor in one tent is how fires start, else at the first row that uses one.
+#   Solvent vapor is heavier than air, gathers in tents, shafts and pits, and burns back from a heater to the open
+#   pail; breathed for a shift it makes people dizzy first. Told once for the schedule: at a row that puts a
+#   solvent-borne primer into a heated shelter if there is one, since a heater and solvent vapor in one tent is
+#   how fires start, else at the first row that uses one. Solvent-borne sealants and adhesives want the same care
+#   and are not looked at. It does not apply to water-borne products, whose safety sheets still govern.
 # custom:
 #   id: safety-solvent-vapor
 #   topic: safety
