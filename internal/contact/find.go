@@ -25,6 +25,7 @@ func Find(s *schedule.Schedule) []Contact {
 			f.layer(&s.Lines[i-1])
 		}
 		f.settle()
+		f.runoff()
 		for _, c := range f.found {
 			c.ID = fmt.Sprintf("c%d", len(out)+1)
 			out = append(out, c)
@@ -51,7 +52,7 @@ var touching = map[string]bool{
 func (f *finder) own() {
 	for i := range f.line.Items {
 		it := &f.line.Items[i]
-		if f.main == nil || it.ID == f.main.ID || f.same(it) {
+		if f.main == nil || it.ID == f.main.ID || f.same(it) || drains[it.Relation] {
 			continue
 		}
 		switch {
@@ -90,7 +91,7 @@ func (f *finder) between() {
 		if a.At != b.At || a.Clause != b.Clause || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
 			continue
 		}
-		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] {
+		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] {
 			continue
 		}
 		f.add(*a, *b, a.Slot, kindOf(b, true))

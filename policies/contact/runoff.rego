@@ -4,7 +4,7 @@
 #   No contact is needed. Rain takes copper off a coping and plates it out on the aluminum or zinc below, which is
 #   pitted along the drip line by its second year. Cedar wash thins copper, lime wash marks glass and metal. A
 #   gutter, a drip or a diverter helps; a tape between the two does nothing. It does not apply the other way
-#   round: aluminum above copper is fine.
+#   round (aluminum above copper is fine), nor where the row says that the water is caught or led away.
 # custom:
 #   id: contact-run-off
 #   topic: contact
@@ -20,7 +20,21 @@ import data.lib.hit
 import data.lib.naming
 import data.lib.told
 
-findings contains hit.tell(v, _message(v.contact)) if some v in told.under("runoff")
+findings contains hit.tell(v, _message(v.contact)) if {
+	some v in told.under("runoff")
+	not _is_caught(v.contact)
+	_is_said(v)
+}
+
+# A gutter, pipe or diverter told in the same words takes the water elsewhere.
+_is_caught(contact) if regex.match(data.contact.runoff_words.caught, lower(contact.clause))
+
+# "above" alone says where a thing stands, not that water falls on the other: enough for a harm, not for a question.
+_is_said(v) if v.outcome == "harm"
+
+_is_said(v) if not _is_position(v.contact)
+
+_is_position(contact) if not regex.match(data.contact.runoff_words.drains, lower(contact.clause))
 
 _message(contact) := sprintf("water off %s runs onto %s, and nothing shown catches it", [
 	naming.plain(contact.a),

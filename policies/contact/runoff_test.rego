@@ -35,6 +35,23 @@ test_silent[name] if {
 		"other way round": bench.contact(bench.aluminum, bench.copper, {"kind": "runoff"}),
 		"touch is another question": bench.contact(bench.copper, bench.aluminum, {}),
 		"said apart": bench.contact(bench.copper, bench.aluminum, {"kind": "apart"}),
+		"caught": bench.contact(bench.copper, bench.aluminum, {
+			"kind": "runoff",
+			"clause": "drains onto aluminum panels, diverter above them",
+		}),
 	}
 	count(_found([contact])) == 0
 }
+
+_question := object.union(_row, {"verdict": "needs-confirmation", "severity": "warning"})
+
+_asked(clause) := {object.get(f, "severity", "") | some f in found} if {
+	one := bench.contact(bench.copper, bench.aluminum, {"kind": "runoff", "clause": clause})
+	found := runoff.findings with input as bench.document([one], [])
+		with data.knowledge.pairs as bench.pairs([_question])
+		with data.knowledge.separators as []
+}
+
+test_question_where_it_drains if _asked("drains onto aluminum panels") == {"note"}
+
+test_no_question_for_a_place_alone if _asked("aluminum panels below") == set()

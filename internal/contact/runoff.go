@@ -1,0 +1,78 @@
+package contact
+
+import (
+	"slices"
+
+	"abut/internal/schedule"
+)
+
+// reach tells which side of a relation stands higher, so that rain comes off
+// it onto the other.
+var reach = map[string]struct{ fromSubject bool }{
+	"drains_onto": {true}, "above": {true},
+	"drained_from": {false}, "below": {false},
+}
+
+// drains are the relations in which water runs and nothing touches.
+var drains = map[string]bool{"drains_onto": true, "drained_from": true}
+
+// runoff finds what water reaches from another material, where the words say
+// that it drains there or that the one stands above the other.
+func (f *finder) runoff() {
+	for i := range f.line.Items {
+		it := &f.line.Items[i]
+		if it.Polarity != "yes" || it.Slot == "layers" {
+			continue
+		}
+		before, last := f.neighbors(i)
+		if before == nil {
+			before = f.main
+		}
+		if upper, lower := f.flow(before, it, last); upper != nil && lower != nil && !alike(upper, lower) {
+			c := contactOf(f.line, *upper, *lower, it.Slot, "runoff")
+			c.Clause, c.At, c.ClearMM = it.Clause, it.At, nil
+			f.found = append(f.found, c)
+		}
+	}
+}
+
+// flow tells which of two materials the water comes from; nil where the words
+// of the second do not tell.
+func (f *finder) flow(before, it *schedule.Item, last bool) (upper, lower *schedule.Item) {
+	r, told := reach[it.Relation]
+	switch {
+	case told && it.Side == "object":
+		if r.fromSubject {
+			return before, it
+		}
+		return it, before
+	case it.Relation == "above" || it.Relation == "below" || !last:
+		return nil, nil
+	case slices.Contains(it.Signals, "lies_above"):
+		return it, before
+	case slices.Contains(it.Signals, "lies_below"):
+		return before, it
+	}
+	return nil, nil
+}
+
+// neighbors gives the material that item i is told of in its clause, nil if
+// there is none, and whether item i is the last of the clause. Of a list of
+// objects ("onto zinc and lead") each is told of the same subject.
+func (f *finder) neighbors(i int) (before *schedule.Item, last bool) {
+	items := f.line.Items
+	same := func(j int) bool {
+		return j >= 0 && j < len(items) && items[j].At == items[i].At && items[j].Clause == items[i].Clause
+	}
+	for j := i - 1; same(j) && before == nil; j-- {
+		if items[j].Side != "object" || items[j].Relation != items[i].Relation {
+			before = &items[j]
+		}
+	}
+	return before, !same(i + 1)
+}
+
+// alike holds for one and the same material.
+func alike(a, b *schedule.Item) bool {
+	return a.ID == b.ID || a.Product != "" && a.Product == b.Product || a.Family != "" && a.Family == b.Family
+}
