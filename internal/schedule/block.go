@@ -192,8 +192,9 @@ type bid struct {
 func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock {
 	b := headingBlock{rows: n}
 	var bids []bid
+	units := n > 1 && r.unitRow(s, row+n-1)
 	for col := 1; col <= s.MaxCol; col++ {
-		group, sub, unit := r.headingText(s, row, n, col)
+		group, sub, unit := headingText(s, row, n, col, units)
 		if group == "" && sub == "" && columnEmpty(s, row+n, col) {
 			continue
 		}
@@ -238,13 +239,13 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 
 // headingText gives the merged group heading over a column, its own heading,
 // and a unit that stands in a row of its own below.
-func (r *reader) headingText(s *workbook.Sheet, row, n, col int) (group, sub, unit string) {
+func headingText(s *workbook.Sheet, row, n, col int, units bool) (group, sub, unit string) {
 	var parts []string
 	for i := range n {
 		t := strings.Join(strings.Fields(text(s, row+i, col)), " ")
 		switch {
 		case t == "" || slices.Contains(parts, t):
-		case i > 0 && len(parts) > 0 && r.isUnit(t):
+		case units && i == n-1 && len(parts) > 0:
 			unit = t
 		default:
 			parts = append(parts, t)
