@@ -92,7 +92,7 @@ func (v *Vocabulary) traits(g *group, class string, have []string, r result) []s
 		if t.kind == stuff && r.family >= 0 && len(t.on) == 0 || !t.suits(class, have) && r.family >= 0 {
 			continue
 		}
-		if t.kind == way && r.family < 0 && len(t.on) > 0 && !t.alone && !t.suits(class, out) {
+		if t.kind == way && r.family < 0 && len(t.on) > 0 && !t.alone && !t.grade && !t.suits(class, out) {
 			continue
 		}
 		drop = append(drop, t.drop...)

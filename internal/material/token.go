@@ -1,6 +1,7 @@
 package material
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -21,9 +22,12 @@ type token struct {
 
 // scan cuts a text into tokens.
 func (v *Vocabulary) scan(text string) []token {
-	toks := cut(text)
+	toks := v.part(cut(text))
 	for i := range toks {
 		t := &toks[i]
+		if t.key != 0 {
+			continue
+		}
 		if k, ok := v.keys[normal(t.low, v.spelling)]; ok {
 			t.key = k
 			continue
@@ -40,6 +44,31 @@ func (v *Vocabulary) scan(text string) []token {
 		} else if k, ok := v.nearKey(t.low); ok {
 			t.key, t.fuzzy = k, true
 		}
+	}
+	return toks
+}
+
+// part takes apart words that are written as one ("hotdip"), where the lists do
+// not have them so. The key of a part is its word's.
+func (v *Vocabulary) part(toks []token) []token {
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
+		if len(t.low) < minJoined || t.end-t.start != len(t.low) {
+			continue
+		}
+		j, ok := v.joints[t.low]
+		if !ok {
+			j, ok = v.joints[singular(t.low)]
+		}
+		if _, known := v.keys[normal(t.low, v.spelling)]; !ok || known {
+			continue
+		}
+		second := t
+		second.start, second.low, second.key = t.start+j.at, t.low[j.at:], j.second
+		t.end, t.low, t.key = second.start, t.low[:j.at], j.first
+		toks = slices.Insert(toks, i+1, second)
+		toks[i] = t
+		i++
 	}
 	return toks
 }

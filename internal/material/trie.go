@@ -1,6 +1,9 @@
 package material
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // sense is what a phrase says: terms, families of their own, families that it
 // bars, or nothing at all (a look-alike).
@@ -34,7 +37,7 @@ type trie struct {
 }
 
 func newTrie() trie {
-	return trie{edges: make(map[uint64]int32, 16384), senses: make([]*sense, 1, 8192)}
+	return trie{edges: make(map[uint64]int32, 8192), senses: make([]*sense, 1, 8192)}
 }
 
 func edge(node, word int32) uint64 { return uint64(node)<<32 | uint64(uint32(word)) }
@@ -56,27 +59,72 @@ func (t *trie) insert(words []int32) int32 {
 // phrase gives the sense of a phrase, made on first use. Two words of it may
 // also be written as one ("peel and stick", "hotdip galvanized").
 func (v *Vocabulary) phrase(p string) *sense {
-	toks := cut(p)
-	words := make([]int32, len(toks))
-	for i, t := range toks {
-		words[i] = v.word(normal(t.low, v.spelling))
+	var space [12]string
+	var keys [12]int32
+	lows, words := lowWords(p, space[:0]), keys[:0]
+	standard := false
+	for i, low := range lows {
+		words = append(words, v.wordOf(low))
+		standard = standard || isDesignation(low)
+		if i > 0 {
+			v.mayJoin(lows[i-1], low, words[i-1], words[i])
+		}
 	}
 	node := v.trie.insert(words)
 	if v.trie.senses[node] == nil {
-		v.trie.senses[node] = &sense{}
+		v.trie.senses[node] = &sense{standard: standard}
 	}
-	s := v.trie.senses[node]
-	s.standard = slices.ContainsFunc(toks, func(t token) bool { return isDesignation(t.low) })
-	for i := 0; i+1 < len(toks); i++ {
-		if joinable(toks[i].low) && joinable(toks[i+1].low) && len(toks[i].low)+len(toks[i+1].low) >= minJoined {
-			one := v.word(normal(toks[i].low+toks[i+1].low, v.spelling))
-			joined := append(append(append([]int32{}, words[:i]...), one), words[i+2:]...)
-			if n := v.trie.insert(joined); v.trie.senses[n] == nil {
-				v.trie.senses[n] = s
-			}
+	return v.trie.senses[node]
+}
+
+// lowWords cuts a phrase of the lists into its words in lower case. Most have
+// plain letters and digits alone, which need not be looked at rune by rune.
+func lowWords(p string, into []string) []string {
+	if strings.ContainsFunc(p, func(r rune) bool { return !isPlain(r) && r != ' ' && r != '-' }) {
+		for _, t := range cut(p) {
+			into = append(into, t.low)
 		}
+		return into
 	}
-	return s
+	for p = strings.ToLower(p); p != ""; {
+		end := strings.IndexAny(p, " -")
+		if end < 0 {
+			end = len(p)
+		}
+		if end > 0 {
+			into = append(into, p[:end])
+		}
+		p = p[min(end+1, len(p)):]
+	}
+	return into
+}
+
+func isPlain(r rune) bool {
+	return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9'
+}
+
+// wordOf gives the number of a word of the lists as it is written there.
+func (v *Vocabulary) wordOf(low string) int32 {
+	k, ok := v.raw[low]
+	if !ok {
+		k = v.word(normal(low, v.spelling))
+		v.raw[low] = k
+	}
+	return k
+}
+
+// joint is two words that may be written as one; the second begins at a byte of it.
+type joint struct {
+	first, second int32
+	at            int
+}
+
+func (v *Vocabulary) mayJoin(a, b string, first, second int32) {
+	if !joinable(a) || !joinable(b) || len(a)+len(b) < minJoined || v.pairs[edge(first, second)] {
+		return
+	}
+	v.pairs[edge(first, second)] = true
+	v.joints[a+b] = joint{first, second, len(a)}
 }
 
 // minJoined keeps short words from being run together into other words.

@@ -22,6 +22,9 @@ type Vocabulary struct {
 	keys     map[string]int32
 	byLength map[bucket][]string
 	trie     trie
+	raw      map[string]int32 // words of the lists as written there
+	pairs    map[uint64]bool  // two words that stand in joints
+	joints   map[string]joint
 	spelling map[string]string
 	glue     map[string]bool
 	breaks   map[string]bool
@@ -175,6 +178,8 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 		delete(v.within, b)
 	}
 	v.trie = newTrie()
+	v.raw, v.pairs, v.joints = make(map[string]int32, 4096), make(map[uint64]bool, 4096), make(map[string]joint, 4096)
+	v.keys[""] = 0 // a token's key of 0 means that it is not looked up yet
 	if err := v.addTerms(w.Vocabulary.Terms); err != nil {
 		return nil, err
 	}
