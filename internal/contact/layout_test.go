@@ -1,6 +1,7 @@
 package contact_test
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"math"
@@ -20,7 +21,7 @@ import (
 // known is one line as it should be read back.
 type known struct {
 	mark, group                          string
-	material, substrate, primer, touches string // families
+	material, substrate, primer, touches string // families, parted by spaces
 	thick, lap                           float64
 	install, cover                       time.Time
 	words                                map[string]string // slot -> what the cell says
@@ -111,6 +112,10 @@ func draw(t *rapid.T) []known {
 		k.substrate, k.words["substrate"] = pick("substrate", "substrate")
 		k.primer, k.words["primer"] = pick("primer", "primer")
 		k.touches, k.words["touches"] = pick("touches", "touches")
+		if more, word := pick("touches", "touches too"); k.touches != "" && more != "" && more != k.touches {
+			k.touches += " " + more
+			k.words["touches"] += rapid.SampledFrom([]string{", ", "; ", "\n", " and ", " + ", " & "}).Draw(t, "joined") + word
+		}
 		k.thick = float64(rapid.IntRange(6, 40).Draw(t, "thickness")) / 10
 		k.lap = float64(rapid.IntRange(50, 200).Draw(t, "lap"))
 		k.install = time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC).AddDate(0, 0, rapid.IntRange(0, 330).Draw(t, "day"))
@@ -131,6 +136,8 @@ type layout struct {
 	unit    map[string]string
 	bare    map[string]bool // the unit stands in the heading
 	date    string
+	country string
+	ditto   string // stands for the material of the row above, "" never
 	group   string // column, merged, once, divider, none
 	title   []string
 	notes   []string
@@ -144,7 +151,7 @@ func drawLayout(t *rapid.T, headings map[string][]string) layout {
 	if l.group == "column" || l.group == "merged" || l.group == "once" {
 		slots = append(slots, "group")
 	}
-	l.order = rapid.Permutation(slots).Draw(t, "order")
+	l.order = rapid.Permutation(append(slots, rapid.SliceOfNDistinct(rapid.SampledFrom(idle()), 0, 2, rapid.ID).Draw(t, "idle")...)).Draw(t, "order")
 	for _, s := range slots {
 		w := rapid.SampledFrom(headings[s]).Draw(t, s+" heading")
 		switch rapid.IntRange(0, 2).Draw(t, s+" case") {
@@ -155,18 +162,23 @@ func drawLayout(t *rapid.T, headings map[string][]string) layout {
 		}
 		l.heading[s] = w
 	}
+	l.ditto = rapid.SampledFrom([]string{"", "", "ditto", "″", "same as above"}).Draw(t, "ditto")
 	for _, s := range []string{"thickness", "lap"} {
 		l.unit[s] = rapid.SampledFrom(map[string][]string{"thickness": {"mm", "mil"}, "lap": {"mm", "in."}}[s]).Draw(t, s+" unit")
 		if l.bare[s] = rapid.Bool().Draw(t, s+" bare"); l.bare[s] {
 			l.heading[s] += " (" + l.unit[s] + ")"
 		}
 	}
-	l.date = rapid.SampledFrom([]string{"2 Jan 2006", "January 2, 2006", "2006-01-02", "02-Jan-06", "1/2/2006", "Jan. 2, 2006", "Mon 2 Jan 2006", "real"}).Draw(t, "dates")
+	l.date = rapid.SampledFrom([]string{"2 Jan 2006", "January 2, 2006", "2006-01-02", "02-Jan-06", "1/2/2006", "Jan. 2, 2006", "Mon 2 Jan 2006", "2/1/2006", "02.01.2006", "real"}).Draw(t, "dates")
+	l.country = map[bool]string{true: "GB", false: "US"}[l.date == "2/1/2006" || l.date == "02.01.2006"]
 	l.title = rapid.SliceOfN(rapid.SampledFrom([]string{"Osprey Point Visitor Center", "Issue 3, for tender", "Duluth, Minnesota", "Drawn by the office", "Sheet 2 of 4"}), 0, 3).Draw(t, "title")
 	l.notes = rapid.SliceOfN(rapid.SampledFrom([]string{"Primers 250 g/L max.", "See the drawings for grid lines.", "Keep rolls dry on site until they are used."}), 0, 2).Draw(t, "notes")
 	l.gap = rapid.Bool().Draw(t, "gap")
 	return l
 }
+
+// idle are columns that say nothing of the materials.
+func idle() []string { return []string{"Cost code", "Drawing", "Qty", "Status"} }
 
 // sheet writes the lines down.
 func (l layout) sheet(lines []known) *workbook.Book {
@@ -190,7 +202,7 @@ func (l layout) sheet(lines []known) *workbook.Book {
 	}
 	var head []workbook.Cell
 	for _, slot := range l.order {
-		head = append(head, workbook.Cell{Value: l.heading[slot]})
+		head = append(head, workbook.Cell{Value: cmp.Or(l.heading[slot], slot)})
 	}
 	put(head...)
 	for i, k := range lines {
@@ -200,7 +212,11 @@ func (l layout) sheet(lines []known) *workbook.Book {
 		}
 		var cells []workbook.Cell
 		for _, slot := range l.order {
-			cells = append(cells, l.cell(k, slot, first))
+			c := l.cell(k, slot, first)
+			if slot == "material" && i > 0 && l.ditto != "" && lines[i-1].material == k.material {
+				c.Value = l.ditto
+			}
+			cells = append(cells, c)
 		}
 		put(cells...)
 	}
@@ -233,6 +249,14 @@ func (l layout) cell(k known, slot string, first bool) workbook.Cell {
 		return l.day(k.install)
 	case "cover":
 		return l.day(k.cover)
+	case "Cost code":
+		return workbook.Cell{Value: "07-2" + k.mark[2:]}
+	case "Drawing":
+		return workbook.Cell{Value: "A-5" + k.mark[2:]}
+	case "Qty":
+		return workbook.Cell{Value: "40", Kind: workbook.Number, Number: 40}
+	case "Status":
+		return workbook.Cell{Value: "approved"}
 	}
 	return workbook.Cell{Value: k.words[slot]}
 }
@@ -265,7 +289,7 @@ func TestLayouts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		want := draw(t)
 		l := drawLayout(t, headings)
-		s, err := r.Read(l.sheet(want), schedule.Settings{Country: "US"})
+		s, err := r.Read(l.sheet(want), schedule.Settings{Country: l.country})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -327,8 +351,8 @@ func (k known) untold(got []string) string {
 	if k.primer != "" {
 		want = append(want, k.material+"|"+k.primer+" direct", k.primer+"|"+k.substrate+" direct")
 	}
-	if k.touches != "" {
-		want = append(want, k.material+"|"+k.touches+" direct")
+	for _, f := range strings.Fields(k.touches) {
+		want = append(want, k.material+"|"+f+" direct")
 	}
 	slices.Sort(want)
 	if !slices.Equal(got, want) {
