@@ -13,9 +13,13 @@ import (
 )
 
 // Caution ends every report, once.
-const Caution = "This report reads what the schedule says, and nothing else. The makers' written instructions and " +
-	"compatibility letters, the local code and the licensed professional decide. Solvent-borne primers burn: " +
-	"keep them from flame and ventilate."
+const Caution = "This report reads what the schedule says, and nothing else. " + whoDecides
+
+// ruleCaution ends what is told of rules, which is no report.
+const ruleCaution = "A rule reads what the schedule says, and nothing else. " + whoDecides
+
+const whoDecides = "The makers' written instructions and compatibility letters, the local code and the licensed " +
+	"professional decide. Solvent-borne primers burn: keep them from flame and ventilate."
 
 // Run is all that a report tells of. Findings are in order of file, sheet, row,
 // severity and rule.

@@ -12,7 +12,7 @@ func sampleRules() []engine.Rule {
 	return []engine.Rule{
 		{
 			ID: "contact-oil", Topic: "contact", Severity: "error", Title: "Oil between two materials",
-			Description: "Oil moves from the softer one to the other.\nIt shows after two summers.\n\nIt does not happen through metal.",
+			Description: "Oil moves from the softer one to the other.\nIt shows after two summers.\n\nBy two winters it is hard. It does not apply through metal.",
 			Reason:      "the oil has room to move", Remedy: "part them by metal", Source: "maker's bulletin on oils", Basis: "from-memory",
 			Example: "vinyl flashing on an asphaltic sheet", Package: "contact.oil", File: "policies/contact/oil.rego", Line: 20,
 		},
