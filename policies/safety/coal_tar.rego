@@ -4,8 +4,8 @@
 #   Coal tar and creosote carry compounds that irritate skin and lungs and are carcinogens. Grinding or torching
 #   near them is the worst; leaving them alone and separated is often the safest. Two years on, what was left is
 #   still there for the next trade, so mark it on the drawings. Told once, at the first row that meets it, and
-#   also where it is to be removed. It does not apply to asphalt felt called tar paper. The local rule on
-#   hazardous material governs.
+#   also where it is to be removed. The local rule on hazardous material governs. It does not apply to asphalt
+#   felt called tar paper.
 # custom:
 #   id: safety-coal-tar
 #   topic: safety

@@ -1,11 +1,11 @@
 # METADATA
 # title: Other chemistry
 # description: |
-#   The offered material is of another stuff than the specified one (butyl for asphalt, acrylic for butyl).
+#   The offered material is of another chemistry than the specified one (butyl for asphalt, acrylic for butyl).
 #   Primer, sealant, roof and foam were chosen for the old one; each pairing has to be looked at anew, or in two
 #   years the new one has softened, or let go of, the neighbor that suited the old. The rules on contacts and
 #   pairings look at those the schedule tells; the maker's letter covers the rest. A fluid in place of a sheet of
-#   the same stuff is told too. It does not apply to materials whose stuff is not told.
+#   the same chemistry is told too. It does not apply to materials whose chemistry is not told.
 # custom:
 #   id: substitution-chemistry
 #   topic: substitution
