@@ -30,10 +30,13 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		return best, false
 	}
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
-		if n > 1 && !r.mayContinueHeading(s, row+n-1) || r.isData(s, row+n-1) {
+		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
 		}
 		b := r.assign(s, row, n, "")
+		if b.known > 0 && r.isData(s, row+n-1) {
+			break
+		}
 		if b.known > best.known {
 			best = b
 		}

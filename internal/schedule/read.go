@@ -70,6 +70,7 @@ type reader struct {
 	limitRules *limitRules
 	lex        *lexicon
 	marks      map[string]bool
+	dates      map[string]bool   // texts asked before, and whether they are dates
 	short      map[string]string // the office's own short words and what they stand for
 	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
@@ -93,7 +94,7 @@ func (e *NoTable) Error() string {
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), marks: map[string]bool{}, short: map[string]string{}, places: map[string]int{}, country: set.Country, set: set,
+		lex: newLexicon(rd.vocab), marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{}, places: map[string]int{}, country: set.Country, set: set,
 		sched: &Schedule{
 			File: b.Path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
