@@ -40,6 +40,11 @@ var figureOf = map[string]struct{ key, kind string }{
 	"concrete_age":  {"concrete_age_days", "days"},
 	"planned_open":  {"planned_open_days", "days"},
 	"age":           {"age_days", "days"},
+
+	"reading_surface": {"reading_surface_c", "temperature"},
+	"reading_air":     {"reading_air_c", "temperature"},
+	"reading_dew":     {"reading_dew_c", "temperature"},
+	"reading_rh":      {"reading_rh", "ratio"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

@@ -35,6 +35,7 @@ func (r *reader) classify(t *table) {
 	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
 	t.cols, t.nums = b.cols, b.nums
 	t.kind = t.kindOf(sort)
+	r.airColumn(t)
 }
 
 func (t *table) kindOf(sort string) string {
@@ -110,15 +111,6 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 // isDate holds for a text that is a date and little else, or hangs on one.
 func (r *reader) isDate(text string) bool {
 	said := 0
-	is, known := r.dates[text]
-	if !known {
-		is = r.readsAsDate(text)
-		r.dates[text] = is
-	}
-	return is
-}
-
-func (r *reader) readsAsDate(text string) bool {
 	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, 0) {
 		switch d.State {
 		case "relative", "open":

@@ -139,9 +139,11 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 		if !r.words.blank[strings.ToLower(c.text)] {
 			r.items(l, c)
 			r.textDates(l, c, orders)
+			r.readings(l, c)
 		}
 	case wordSlots[c.slot]:
 		r.signals(l, c)
+		r.readings(l, c)
 	}
 }
 

@@ -25,6 +25,7 @@ type wordlists struct {
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
 	accept             acceptanceWords
+	readings           readingWords
 }
 
 type acceptanceWords struct {
@@ -60,6 +61,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 			Definition    string              `json:"definition"`
 			NoteNumber    string              `json:"note_number"`
 			Acceptance    acceptanceWords     `json:"acceptance"`
+			Readings      readingWords        `json:"readings"`
 		} `json:"reading"`
 	}
 	if err := json.Unmarshal(raw, &file); err != nil {
@@ -82,7 +84,11 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	if err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: definition: %w", err)
 	}
+	if err := f.Readings.compile(); err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: readings: %w", err)
+	}
 	return &wordlists{
+		readings:   f.Readings,
 		definition: definition, noteNumber: number, sameLead: lead,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,

@@ -1,0 +1,170 @@
+package schedule
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"abut/internal/phrase"
+)
+
+// readingWords tell what the site measured: temperatures of surface and air,
+// relative humidity, dew point; from policies/knowledge/reading.json.
+type readingWords struct {
+	Slots []string      `json:"slots"` // columns whose words may tell readings
+	Not   string        `json:"not"`   // words of a limit or a forecast, no reading
+	List  []readingWord `json:"list"`
+	not   *regexp.Regexp
+}
+
+// readingWord is one kind of reading. Key is that of the figure: Kind that of
+// the quantity.
+type readingWord struct {
+	Key   string `json:"key"`
+	Kind  string `json:"kind"`
+	Words string `json:"words"`
+	Unit  string `json:"unit"` // of a figure whose unit alone tells the reading ("85% RH")
+	words *regexp.Regexp
+	unit  *regexp.Regexp
+}
+
+func (w *readingWords) compile() (err error) {
+	if w.not, err = regexp.Compile("(?i)" + w.Not); err != nil {
+		return fmt.Errorf("not: %w", err)
+	}
+	for i := range w.List {
+		one := &w.List[i]
+		if one.words, err = regexp.Compile("(?i)" + one.Words); err != nil {
+			return fmt.Errorf("%s: %w", one.Key, err)
+		}
+		if one.Unit == "" {
+			continue
+		}
+		if one.unit, err = regexp.Compile("(?i)" + one.Unit); err != nil {
+			return fmt.Errorf("%s: %w", one.Key, err)
+		}
+	}
+	return nil
+}
+
+// airColumn takes "air temp" beside a column of surface readings for a reading,
+// and not for the range in which a material goes on.
+func (r *reader) airColumn(t *table) {
+	if t.kind != kindSchedule || t.has("reading_surface", "reading_dew", "reading_rh") == 0 || t.column("reading_air") > 0 {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		for _, one := range r.words.readings.List {
+			if c.Slot == "apply" && one.Key == figureOf["reading_air"].key && one.words.MatchString(c.Heading) {
+				c.Slot = "reading_air"
+			}
+		}
+	}
+}
+
+// sentenceEnd parts the sentences of a remark; a point between figures does not.
+var sentenceEnd = regexp.MustCompile(`[;\n]|\.\s`)
+
+// labelEnd parts a figure's label from the words before or after it.
+var labelEnd = regexp.MustCompile(`[,;/()\n|]|\band\b|&|\+`)
+
+// readings takes what the site measured from the words of a cell ("board 38F,
+// air 42F, 85% RH"). A reading that is told twice with two figures is taken
+// out: which of them held for the work is not known.
+func (r *reader) readings(l *Line, c source) {
+	w := &r.words.readings
+	if !hasWord(w.Slots, c.slot) {
+		return
+	}
+	found := map[string]Figure{}
+	twice := map[string]bool{}
+	start := 0
+	for _, end := range append(sentenceEnd.FindAllStringIndex(c.text, -1), []int{len(c.text), len(c.text)}) {
+		sentence := c.text[start:end[0]]
+		start = end[1]
+		if w.not.MatchString(sentence) {
+			continue
+		}
+		for key, f := range r.readingsOf(sentence) {
+			before, again := found[key]
+			twice[key] = twice[key] || again && *before.Min != *f.Min
+			f.At, found[key] = c.at, f
+		}
+	}
+	for key, f := range found {
+		if _, stated := l.Figures[key]; !stated && !twice[key] {
+			l.Figures[key] = f
+		}
+	}
+}
+
+func hasWord(list []string, s string) bool {
+	for _, one := range list {
+		if one == s {
+			return true
+		}
+	}
+	return false
+}
+
+// readingsOf reads one sentence; of a reading told twice in it none is kept.
+func (r *reader) readingsOf(text string) map[string]Figure {
+	out := map[string]Figure{}
+	qs := r.phrase.Quantities(text, "")
+	for i, q := range qs {
+		if q.Min == nil || q.Max == nil || *q.Min != *q.Max || q.Bound == "min" || q.Bound == "max" {
+			continue
+		}
+		from, to := 0, len(text)
+		if i > 0 {
+			from = qs[i-1].End
+		}
+		if i+1 < len(qs) {
+			to = qs[i+1].Start
+		}
+		key := r.words.readings.keyOf(q, text[from:q.Start], text[q.End:to])
+		if key == "" {
+			continue
+		}
+		if _, again := out[key]; again {
+			return nil
+		}
+		f := Figure{Text: q.Text}
+		f.take(q)
+		out[key] = f
+	}
+	return out
+}
+
+// keyOf tells which reading a figure is: by its unit, else by the words right
+// before it, else by those right after it.
+func (w *readingWords) keyOf(q phrase.Quantity, before, after string) string {
+	before = strings.TrimRight(before, " (:=~@")
+	if ends := labelEnd.FindAllStringIndex(before, -1); len(ends) > 0 {
+		before = before[ends[len(ends)-1][1]:]
+	}
+	if end := labelEnd.FindStringIndex(after); end != nil {
+		after = after[:end[0]]
+	}
+	for _, one := range w.List {
+		if one.Kind == q.Kind && one.unit != nil && one.unit.MatchString(q.Unit) {
+			return one.Key
+		}
+	}
+	for _, label := range []string{before, after} {
+		key, last := "", -1
+		for _, one := range w.List {
+			if one.Kind != q.Kind {
+				continue
+			}
+			if at := one.words.FindAllStringIndex(label, -1); len(at) > 0 && at[len(at)-1][1] > last {
+				key, last = one.Key, at[len(at)-1][1]
+			}
+		}
+		if key != "" {
+			return key
+		}
+	}
+	return ""
+}

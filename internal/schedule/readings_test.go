@@ -1,0 +1,75 @@
+package schedule_test
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+func TestReadingsInWords(t *testing.T) {
+	for remark, want := range map[string]string{
+		"Board 38F, air 42F, 85% RH":                                     "air_c 5.6 rh 0.85 surface_c 3.3",
+		"surface 4 °C, dew point 3 °C":                                   "dew_c 3.0 surface_c 4.0",
+		"Wall at 5 °C / air 7 °C / RH 92%. Sheet rolled.":                "air_c 7.0 rh 0.92 surface_c 5.0",
+		"surface 6.5°C (DP 4.1°C)":                                       "dew_c 4.1 surface_c 6.5",
+		"38 F board and 42 F air, humidity 85 %":                         "air_c 5.6 rh 0.85 surface_c 3.3",
+		"Checked at 8 am; surface 2 °F above dew point":                  "margin_k 1.1",
+		"Surface must be 5 °F above dew point":                           "",
+		"Keep the surface above 40 F":                                    "",
+		"wait until air is 40 F":                                         "",
+		"7 am: board 38F, air 42F, 85% RH; noon: board 46F":              "air_c 5.6 rh 0.85",
+		"concrete at 4.2% MC":                                            "",
+		"good to surface 20 F":                                           "",
+		"room 21 °C, 40% RH":                                             "",
+		"Brick to 120 F in July":                                         "",
+		"readings: steel 1.5 °C, ambient 3 °C, relative humidity 88 pct": "air_c 3.0 rh 0.88 surface_c 1.5",
+	} {
+		t.Run(remark, func(t *testing.T) {
+			head := "Mark | Membrane | Substrate | Primer | Touches | Remarks\n"
+			s := readPages(t, page{name: "S", grid: head + "D1 | butyl sheet | plywood | none | brick | " + remark})
+			if got := readingsOf(t, s.Lines[0].Figures); got != want {
+				t.Errorf("got %q, want %q", got, want)
+			}
+		})
+	}
+}
+
+func TestReadingsInColumns(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Surface temp F | Air temp F | RH % | Dew point
+D1 | butyl sheet | plywood | none | @2026-03-02 | 38 | 42 | 85 | 37 F
+D2 | butyl sheet | plywood | none | @2026-03-02 | | | n/a | `})
+	if got, want := readingsOf(t, s.Lines[0].Figures), "air_c 5.6 dew_c 2.8 rh 0.85 surface_c 3.3"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	if got := readingsOf(t, s.Lines[1].Figures); got != "" {
+		t.Errorf("empty cells: got %q", got)
+	}
+}
+
+// readingsOf writes the readings of a line: "air_c 5.6 rh 0.85".
+func readingsOf(t *testing.T, figures map[string]schedule.Figure) string {
+	t.Helper()
+	var out []string
+	for _, key := range slices.Sorted(maps.Keys(figures)) {
+		name, ok := strings.CutPrefix(key, "reading_")
+		if !ok {
+			continue
+		}
+		f := figures[key]
+		if f.Min == nil || f.Problem != "" {
+			t.Errorf("%s: %+v", key, f)
+			continue
+		}
+		format := "%s %.1f"
+		if name == "rh" {
+			format = "%s %.2f"
+		}
+		out = append(out, fmt.Sprintf(format, name, *f.Min))
+	}
+	return strings.Join(out, " ")
+}
