@@ -110,6 +110,15 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 
 // isDate holds for a text that is a date and little else, or hangs on one.
 func (r *reader) isDate(text string) bool {
+	is, known := r.dates[text]
+	if !known {
+		is = r.readsAsDate(text)
+		r.dates[text] = is
+	}
+	return is
+}
+
+func (r *reader) readsAsDate(text string) bool {
 	said := 0
 	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, 0) {
 		switch d.State {
