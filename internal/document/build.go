@@ -84,6 +84,7 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 	if site != nil {
 		doc.Windows = b.windows(doc, site, set.Hours)
 	}
+	dewPoints(doc.Lines)
 	doc.Profiles = b.profiles(doc, site)
 	Complete(doc)
 	return doc, nil
