@@ -212,6 +212,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
 			continue
 		}
+		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" {
+			return s
+		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}

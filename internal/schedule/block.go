@@ -268,4 +268,3 @@ func columnEmpty(s *workbook.Sheet, from, col int) bool {
 	}
 	return true
 }
-

@@ -20,7 +20,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if c.slot == "substrate" && slot == "install" {
 			slot = "placed" // "blockwork, laid in March"
 		}
-		if !isDateSlot(slot) {
+		if !isDateSlot(slot) || slot == "placed" && !tellsOfBed(c.slot) {
 			continue
 		}
 		d := r.dayOf(l.sameSeason(x), c, orders[""])
@@ -30,6 +30,12 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		}
 		l.Dates[slot] = d
 	}
+}
+
+// tellsOfBed holds for columns whose words can tell when the bed was placed; a
+// neighbor that is placed is none.
+func tellsOfBed(slot string) bool {
+	return slot == "substrate" || slot == "remark" || slot == "material"
 }
 
 // halfYear is the distance at which a date without a year, read in the year of

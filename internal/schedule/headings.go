@@ -138,7 +138,7 @@ func (h *headings) guesses(group, sub string) []guess {
 	}
 	if group != "" {
 		consider(group+" "+sub, 1.02)
-		consider(parenthesis.ReplaceAllString(group, " "), 0.8)
+		consider(parenthesis.ReplaceAllString(group, " "), 0.6) // the heading itself tells more
 	}
 	out := make([]guess, 0, len(best))
 	for _, g := range best {
