@@ -29,6 +29,8 @@ var figureOf = map[string]struct{ key, kind string }{
 	"thickness":     {"thickness_mm", "length"},
 	"min_thickness": {"min_thickness_mm", "length"},
 	"lap":           {"lap_mm", "length"},
+	"min_lap":       {"min_lap_mm", "length"},
+	"primer_min":    {"primer_apply_min_c", "temperature"},
 	"apply":         {"apply_min_c", "temperature"},
 	"apply_min":     {"apply_min_c", "temperature"},
 	"apply_max":     {"apply_max_c", "temperature"},

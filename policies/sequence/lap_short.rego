@@ -45,7 +45,7 @@ findings contains found if {
 }
 
 _need(line, item) := need if {
-	stated := array.concat(_noted(line, item), _of_product(item))
+	stated := array.concat(array.concat(_noted(line, item), _of_product(item)), _of_row(line))
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
@@ -56,6 +56,11 @@ _need(line, item) := need if {
 _noted(line, item) := [{"mm": l.min, "says": "the notes ask for", "like": l, "severity": "error", "related": [note]} |
 	l := limits.highest_min(limits.limits_for("lap_mm", line, item.keys, line.role))
 	note := finding.related_address(l.at, l.text)
+]
+
+_of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "severity": "error", "related": []} |
+	lap := line.figures.min_lap_mm
+	lap.min > 0
 ]
 
 _of_product(item) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
