@@ -213,21 +213,6 @@ func (h *headings) score(phrase, all []string, weight float64, at int, exact boo
 	return score
 }
 
-// another order ("open max" for "max open").
-func (h *headings) sameWords(words, phrase []string) bool {
-	n := 0
-	for _, w := range words {
-		if h.filler[w] && !slices.Contains(phrase, w) || h.units[w] {
-			continue
-		}
-		n++
-		if !slices.ContainsFunc(phrase, func(p string) bool { return sameWord(w, p) }) {
-			return false
-		}
-	}
-	return n == len(phrase) && n > 1
-}
-
 // weight counts the words that carry meaning; filler and units count little.
 func (h *headings) weight(words []string) float64 {
 	total := 0.0
@@ -305,6 +290,3 @@ func holdsWords(words, phrase []string) bool {
 	}
 	return false
 }
-
-// sameWord lets a plural s stand or not.
-func sameWord(a, b string) bool { return a == b || a == b+"s" || a+"s" == b }
