@@ -2,11 +2,9 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
-	"abut/internal/material"
 	"abut/internal/phrase"
 )
 
@@ -34,76 +32,6 @@ func newProduct(tag, sheet string, row int) Product {
 		ID: tag, Tag: tag, Sheet: sheet, Row: row, Cells: map[string]string{}, Texts: map[string]string{},
 		Figures: map[string]Figure{}, Accepts: []Acceptance{}, KeepOff: []Target{}, Suits: []Target{}, Signals: []Said{},
 		Traits: []string{}, Keys: []string{},
-	}
-}
-
-// ownTags makes a schedule its own product data where the workbook has no other:
-// a code that stands beside a material, again and again, stands for it in the
-// cells of other rows too.
-func (r *reader) ownTags(t *table) {
-	code, name := t.codeColumn(r), t.column("material")
-	if code < 0 || name == 0 {
-		return
-	}
-	last := ""
-	for row := t.first; row <= t.last; row++ {
-		tag, words := text(t.sheet, row, t.nums[code]), text(t.sheet, row, name)
-		if !r.words.isDitto(words) && words != "" {
-			last = words
-		}
-		if _, known := r.lex.tags[fold(tag)]; known || t.ownCells(row) < 2 || !codeShape.MatchString(tag) || last == "" {
-			continue
-		}
-		p := newProduct(tag, t.sheet.Name, row)
-		p.Texts["type"] = last
-		p.Cells["type"] = t.at(row, name).Cell
-		r.identify(&p)
-		r.ownFigures(t, row, &p)
-		r.sched.Products = append(r.sched.Products, p)
-		r.lex.add(tag, len(r.sched.Products)-1)
-	}
-	t.cols[code].Slot, t.cols[code].Why = "tag", "codes that stand for the materials beside them"
-	r.lex.done()
-}
-
-var codeShape = regexp.MustCompile(`^[A-Za-z0-9]{1,4}[-.][A-Za-z0-9]{1,4}$`)
-
-// codeColumn finds the column of short codes that repeat from row to row.
-func (t *table) codeColumn(r *reader) int {
-	for i, c := range t.cols {
-		if c.Slot != "mark" && c.Slot != "tag" && c.Slot != "" {
-			continue
-		}
-		n, seen := 0, map[string]bool{}
-		for row := t.first; row <= t.last; row++ {
-			if v := text(t.sheet, row, t.nums[i]); codeShape.MatchString(v) {
-				n++
-				seen[v] = true
-			}
-		}
-		if n >= 4 && len(seen)*3 <= n*2 {
-			return i
-		}
-	}
-	return -1
-}
-
-// ownFigures takes the limits that stand in the row itself.
-func (r *reader) ownFigures(t *table, row int, p *Product) {
-	for i, col := range t.nums {
-		fig, ok := figureOf[t.cols[i].Slot]
-		cell, there := t.sheet.At(row, col)
-		if ok && there {
-			p.Texts[t.cols[i].Slot] = strings.TrimSpace(cell.Value)
-		}
-		if !ok || !there || r.words.isDitto(cell.Value) || t.cols[i].Slot == "lap" {
-			continue
-		}
-		src := source{slot: t.cols[i].Slot, unit: r.unitIn(t.cols[i].Heading, fig.kind, t.cols[i].Slot), at: t.at(row, col), cell: cell, text: strings.TrimSpace(cell.Value)}
-		if f, said := r.figure(src, fig.kind); said && f.Problem == "" {
-			p.Figures[fig.key] = f
-			p.Cells[t.cols[i].Slot] = src.at.Cell
-		}
 	}
 }
 
@@ -318,119 +246,5 @@ func (r *reader) productCell(p *Product, c source) {
 		p.Suits = append(p.Suits, r.suited(p, c)...)
 	case "remark":
 		r.remarkTargets(p, c)
-	}
-}
-
-// targets lists the materials that a keep-away or suits cell names.
-func (r *reader) targets(p *Product, c source) []Target {
-	var out []Target
-	for _, part := range r.words.splitList(c.text) {
-		except := r.words.hasAny(part.text, r.words.accept.Fine)
-		part.text = r.words.before(part.text, r.words.accept.Unless)
-		for _, m := range r.near(p, part.text) {
-			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except = except
-			out = append(out, tg)
-		}
-	}
-	return out
-}
-
-// suited lists what a primer or sealant is for; "tested compatible with" is no
-// exception there.
-func (r *reader) suited(p *Product, c source) []Target {
-	out := r.targets(p, c)
-	for i := range out {
-		out[i].Except = false
-	}
-	return out
-}
-
-// remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
-func (r *reader) remarkTargets(p *Product, c source) {
-	for _, part := range r.words.splitList(c.text) {
-		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
-		if !fine && !not {
-			continue
-		}
-		for _, m := range r.near(p, part.text) {
-			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except = fine && !not
-			p.KeepOff = append(p.KeepOff, tg)
-		}
-	}
-}
-
-func (r *reader) target(m mention, words string, at At) Target {
-	tg := Target{Text: words, Keys: []string{}, Products: []string{}, At: at}
-	if m.product >= 0 {
-		tg.Products = append(tg.Products, r.sched.Products[m.product].ID)
-		return tg
-	}
-	tg.Keys = r.targetKeys(m.mat)
-	return tg
-}
-
-// targetKeys are the keys by which a list means a material: its family and the
-// trait that names its chemistry, never a trait that many share. A generic word
-// ("wood", "clean metal") means all that have its trait.
-func (r *reader) targetKeys(m material.Material) []string {
-	if m.Family == "" {
-		return append([]string{}, m.Traits...)
-	}
-	if strings.HasSuffix(m.Family, "-unspecified") && len(m.Traits) > 0 {
-		return []string{m.Traits[0]}
-	}
-	keys := []string{m.Family}
-	if len(m.Traits) > 0 && m.Traits[0] != "metal" && m.Traits[0] != "wood" {
-		keys = append(keys, m.Traits[0])
-	}
-	return append(keys, r.words.alsoMeans[m.Family]...)
-}
-
-// near finds mentions in a cell of product data, where products of one maker
-// are also called by the last words of their names ("Prime W" or "W").
-func (r *reader) near(p *Product, text string) []mention {
-	found := r.lex.findListed(text)
-	maker, _, _ := strings.Cut(fold(p.Tag), " ")
-	for _, short := range r.lex.shorts {
-		for _, i := range r.lex.short[short] {
-			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
-				continue
-			}
-			found = addShort(found, text, short, i, r.sched.Products[i].Tag)
-		}
-	}
-	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
-	return found
-}
-
-// addShort adds a product called by its short name where nothing else stands;
-// a single letter must stand in capitals.
-func addShort(found []mention, text, short string, product int, tag string) []mention {
-	low := foldKeep(text)
-	for from := 0; ; {
-		i := strings.Index(low[from:], short)
-		if i < 0 {
-			return found
-		}
-		i += from
-		from = i + len(short)
-		if !wholeWord(low, i, from) || len(short) == 1 && text[i:from] == short {
-			continue
-		}
-		free := true
-		for k, m := range found {
-			if m.start < from && i < m.end {
-				free = m.product < 0 && m.end-m.start <= len(short) && !m.unknownTag || m.unknownTag
-				if free {
-					found = append(found[:k], found[k+1:]...)
-				}
-				break
-			}
-		}
-		if free {
-			found = append(found, mention{start: i, end: from, product: product, tag: tag})
-		}
 	}
 }

@@ -1,0 +1,275 @@
+package schedule
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"abut/internal/phrase"
+)
+
+type limitFigure struct {
+	Kind      string   `json:"kind"`
+	Quantity  string   `json:"quantity"`
+	Bound     string   `json:"bound"`
+	Fixed     bool     `json:"fixed"` // the bound, whatever the words ("no more than")
+	Words     []string `json:"words"`
+	Unless    []string `json:"unless"`
+	Roles     bool     `json:"roles"`
+	Keys      bool     `json:"keys"`
+	KeysAfter bool     `json:"keys_after"`
+	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
+	After     []string `json:"unless_after"`
+	Scope     bool     `json:"scope"`
+	Place     bool     `json:"place"`
+	When      bool     `json:"when"`
+}
+
+type limitWords struct {
+	Kind   string     `json:"kind"`
+	All    [][]string `json:"all"`
+	Any    []string   `json:"any"`
+	Unless []string   `json:"unless"`
+}
+
+// limitRules are how notes state limits, from policies/knowledge/limits.json.
+type limitRules struct {
+	Figures []limitFigure       `json:"figures"`
+	Words   []limitWords        `json:"words"`
+	Roles   map[string][]string `json:"roles"`
+	Scopes  map[string][]string `json:"scopes"`
+	When    map[string][]string `json:"when"`
+	Skip    []string            `json:"place_skip"`
+	skip    map[string]bool     // words of places that name none
+	Indoor  struct {
+		Words  []string `json:"words"`
+		Unless []string `json:"unless"`
+	} `json:"indoor"`
+}
+
+func loadLimitRules(fsys fs.FS) (*limitRules, error) {
+	raw, err := fs.ReadFile(fsys, "knowledge/limits.json")
+	if err != nil {
+		return nil, fmt.Errorf("limit words: %w", err)
+	}
+	var file struct {
+		Limits limitRules `json:"limits"`
+	}
+	if err := json.Unmarshal(raw, &file); err != nil {
+		return nil, fmt.Errorf("limit words knowledge/limits.json: %w", err)
+	}
+	file.Limits.skip = set(file.Limits.Skip)
+	return &file.Limits, nil
+}
+
+// limitsIn finds the limits that one sentence states.
+func (r *reader) limitsIn(sentence string, at At) {
+	if m := r.words.definition.FindStringSubmatch(sentence); m != nil && strings.Contains(m[0], "=") && (r.appliedWet(m[2]) || strings.ContainsAny(m[1], "0123456789")) {
+		return // "PW = water-borne primer, 50 g/L" tells of one product
+	}
+	last := 0
+	keys := []string{}
+	quantities := r.phrase.Quantities(sentence, "")
+	for i, q := range quantities {
+		if q.Start < last {
+			continue
+		}
+		next := len(sentence)
+		if i+1 < len(quantities) {
+			next = max(q.End, quantities[i+1].Start)
+		}
+		for _, rule := range r.limitRules.Figures {
+			around := around{sentence, sentence[:quantities[0].Start], sentence[last:q.End], sentence[q.End:next]}
+			if !r.states(rule, q, around) {
+				continue
+			}
+			l := r.limit(rule, q, around, at)
+			if rule.Keys && len(l.Keys) == 0 {
+				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
+			}
+			keys = l.Keys
+			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
+			break
+		}
+		last = q.End
+	}
+	for _, rule := range r.limitRules.Words {
+		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
+			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
+		}
+	}
+}
+
+// appliedWet holds for words that describe a primer, sealant or adhesive.
+func (r *reader) appliedWet(text string) bool {
+	for _, m := range r.vocab.Find(text) {
+		switch r.words.roleByClass[m.Class] {
+		case "primer", "sealant", "adhesive":
+			return true
+		}
+		if slices.Contains(m.Traits, "water-borne") || slices.Contains(m.Traits, "solvent-borne") {
+			return true
+		}
+	}
+	return false
+}
+
+// states tells whether a figure of a sentence is a limit of the kind.
+func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) {
+		return false
+	}
+	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
+}
+
+// firstWords gives the first n words of a text.
+func firstWords(text string, n int) string {
+	words := strings.Fields(text)
+	return strings.Join(words[:min(n, len(words))], " ")
+}
+
+// around are the words that a figure of a sentence stands among: all of them,
+// those before the first figure, those since the figure before, and those up to
+// the next.
+type around struct{ sentence, lead, before, after string }
+
+func (r *reader) fits(sentence string, words, unless []string) bool {
+	return (len(words) == 0 || r.words.hasAny(sentence, words)) && !r.words.hasAny(sentence, unless)
+}
+
+func (r *reader) allOf(sentence string, all [][]string) bool {
+	for _, words := range all {
+		if !r.words.hasAny(sentence, words) {
+			return false
+		}
+	}
+	return true
+}
+
+// limit builds one limit, narrowed by the words that its figure stands among.
+func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
+	l := Limit{Kind: rule.Kind, Text: strings.TrimSpace(in.sentence), At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+	value := q.Min
+	if value == nil {
+		value = q.Max
+	}
+	bound := firstNonEmpty(q.Bound, rule.Bound)
+	if rule.Fixed {
+		bound = rule.Bound
+	}
+	if bound == "min" || rule.Bound == "min" && bound != "max" {
+		l.Min = value
+	} else {
+		l.Max = firstOf(q.Max, value)
+	}
+	if rule.Roles {
+		l.Roles = r.rolesIn(in.before)
+	}
+	if rule.Keys {
+		l.Keys = r.keysIn(in.before)
+	}
+	if rule.KeysAfter {
+		l.Keys = r.sheetsIn(in.after)
+	}
+	if rule.Scope {
+		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))
+	}
+	if rule.Place {
+		l.Scope = r.placeIn(in.sentence)
+		if l.Scope == "" && len(l.Keys) == 0 && r.ofRoom(in.sentence) {
+			l.Scope = unknownPlace
+		}
+	}
+	if rule.When {
+		l.When = r.whenIn(in.before)
+		if len(r.whenIn(in.lead)) == 0 { // "185 F under black metal, 160 F under white"
+			l.When = r.whenIn(in.after)
+		}
+	}
+	return l
+}
+
+func firstOf(a, b *float64) *float64 {
+	if a != nil {
+		return a
+	}
+	return b
+}
+
+func (r *reader) rolesIn(text string) []string {
+	out := []string{}
+	for role, words := range r.limitRules.Roles {
+		if r.words.hasAny(text, words) {
+			out = append(out, role)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (r *reader) whenIn(text string) []string {
+	out := []string{}
+	for id, words := range r.limitRules.When {
+		if r.words.hasAny(text, words) {
+			out = append(out, id)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (r *reader) scopeIn(text string) string {
+	for scope, words := range r.limitRules.Scopes {
+		if r.words.hasAny(text, words) {
+			return scope
+		}
+	}
+	return ""
+}
+
+// keysIn lists the chemistry that the words before a figure name ("asphaltic
+// and butyl sheets").
+func (r *reader) keysIn(text string) []string {
+	out := []string{}
+	add := func(key string) {
+		if !slices.Contains(out, key) {
+			out = append(out, key)
+		}
+	}
+	for _, m := range r.lex.find(text) {
+		switch {
+		case m.product >= 0 && r.sched.Products[m.product].Family != "":
+			add(r.sched.Products[m.product].Family)
+		case m.product < 0 && len(m.mat.Traits) > 0:
+			add(m.mat.Traits[0])
+		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:
+			add(m.mat.Family)
+		}
+	}
+	return out
+}
+
+// sheetsIn lists the sheets that the words after a figure name ("28 days before
+// AB-4"), by family or by what says how they go on.
+func (r *reader) sheetsIn(text string) []string {
+	out := []string{}
+	for _, m := range r.lex.find(text) {
+		keys, class := m.mat.Keys, m.mat.Class
+		if m.product >= 0 {
+			p := &r.sched.Products[m.product]
+			keys, class = p.Keys, p.Class
+		}
+		if role := r.words.roleByClass[class]; role != "membrane" && role != "flashing" || len(keys) == 0 {
+			continue
+		}
+		if strings.HasSuffix(keys[0], "-unspecified") {
+			keys = keys[1:]
+		}
+		if len(keys) > 0 {
+			out = append(out, keys[0])
+		}
+	}
+	return out
+}

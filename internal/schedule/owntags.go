@@ -1,0 +1,76 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+)
+
+// ownTags makes a schedule its own product data where the workbook has no other:
+// a code that stands beside a material, again and again, stands for it in the
+// cells of other rows too.
+func (r *reader) ownTags(t *table) {
+	code, name := t.codeColumn(r), t.column("material")
+	if code < 0 || name == 0 {
+		return
+	}
+	last := ""
+	for row := t.first; row <= t.last; row++ {
+		tag, words := text(t.sheet, row, t.nums[code]), text(t.sheet, row, name)
+		if !r.words.isDitto(words) && words != "" {
+			last = words
+		}
+		if _, known := r.lex.tags[fold(tag)]; known || t.ownCells(row) < 2 || !codeShape.MatchString(tag) || last == "" {
+			continue
+		}
+		p := newProduct(tag, t.sheet.Name, row)
+		p.Texts["type"] = last
+		p.Cells["type"] = t.at(row, name).Cell
+		r.identify(&p)
+		r.ownFigures(t, row, &p)
+		r.sched.Products = append(r.sched.Products, p)
+		r.lex.add(tag, len(r.sched.Products)-1)
+	}
+	t.cols[code].Slot, t.cols[code].Why = "tag", "codes that stand for the materials beside them"
+	r.lex.done()
+}
+
+var codeShape = regexp.MustCompile(`^[A-Za-z0-9]{1,4}[-.][A-Za-z0-9]{1,4}$`)
+
+// codeColumn finds the column of short codes that repeat from row to row.
+func (t *table) codeColumn(r *reader) int {
+	for i, c := range t.cols {
+		if c.Slot != "mark" && c.Slot != "tag" && c.Slot != "" {
+			continue
+		}
+		n, seen := 0, map[string]bool{}
+		for row := t.first; row <= t.last; row++ {
+			if v := text(t.sheet, row, t.nums[i]); codeShape.MatchString(v) {
+				n++
+				seen[v] = true
+			}
+		}
+		if n >= 4 && len(seen)*3 <= n*2 {
+			return i
+		}
+	}
+	return -1
+}
+
+// ownFigures takes the limits that stand in the row itself.
+func (r *reader) ownFigures(t *table, row int, p *Product) {
+	for i, col := range t.nums {
+		fig, ok := figureOf[t.cols[i].Slot]
+		cell, there := t.sheet.At(row, col)
+		if ok && there {
+			p.Texts[t.cols[i].Slot] = strings.TrimSpace(cell.Value)
+		}
+		if !ok || !there || r.words.isDitto(cell.Value) || t.cols[i].Slot == "lap" {
+			continue
+		}
+		src := source{slot: t.cols[i].Slot, unit: r.unitIn(t.cols[i].Heading, fig.kind, t.cols[i].Slot), at: t.at(row, col), cell: cell, text: strings.TrimSpace(cell.Value)}
+		if f, said := r.figure(src, fig.kind); said && f.Problem == "" {
+			p.Figures[fig.key] = f
+			p.Cells[t.cols[i].Slot] = src.at.Cell
+		}
+	}
+}

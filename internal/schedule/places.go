@@ -1,0 +1,93 @@
+package schedule
+
+import (
+	"strings"
+)
+
+// collectPlaces counts the runs of words that stand in the places of a table,
+// which limits may be stated for.
+func (r *reader) collectPlaces(t *table) {
+	for row := t.first; row <= t.last; row++ {
+		seen := map[string]bool{}
+		for _, slot := range []string{"place", "group", "mark"} {
+			col := t.column(slot)
+			if col == 0 {
+				continue
+			}
+			words := headingWords(text(t.sheet, row, col))
+			for i := range words {
+				for n := 1; n <= 4 && i+n <= len(words); n++ {
+					seen[strings.Join(words[i:i+n], " ")] = true
+				}
+			}
+		}
+		for run := range seen {
+			r.places[run]++
+		}
+		r.placeRows++
+	}
+}
+
+// sites takes the texts of a site column as texts that may name the place.
+func (r *reader) sites(t *table) {
+	col := t.column("site")
+	seen := map[string]bool{}
+	for row := t.first; col > 0 && row <= t.last; row++ {
+		if s := text(t.sheet, row, col); s != "" && !seen[s] {
+			seen[s] = true
+			r.sched.Project.Places = append(r.sched.Project.Places, Fact{Text: s, At: t.at(row, col)})
+		}
+	}
+}
+
+// mostPlaces is how many different texts of a place column are tried.
+const mostPlaces = 30
+
+// linePlaces adds the places of the lines, tried last: a database writes the
+// city into every row.
+func (r *reader) linePlaces() {
+	seen := map[string]bool{}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		if l.Place == "" || seen[l.Place] || len(seen) == mostPlaces {
+			continue
+		}
+		seen[l.Place] = true
+		r.sched.Project.Places = append(r.sched.Project.Places, Fact{Text: l.Place, At: At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells["place"]}})
+	}
+}
+
+// placeIn finds the place that a limit is stated for: the longest run of its
+// words that stands in the place of some line, and not of most; the first of
+// several.
+func (r *reader) placeIn(sentence string) string {
+	words := headingWords(sentence)
+	for n := min(4, len(words)); n > 0; n-- {
+		for i := 0; i+n <= len(words); i++ {
+			run := strings.Join(words[i:i+n], " ")
+			if n == 1 && (len(run) < 4 || r.limitRules.skip[run]) {
+				continue
+			}
+			for _, form := range []string{run, strings.TrimSuffix(run, "s"), run + "s"} {
+				if c := r.places[form]; c > 0 && c*3 <= r.placeRows {
+					return form
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// unknownPlace is the scope of a limit for a room that no line names; it holds
+// for none.
+const unknownPlace = "(place not found)"
+
+// ofRoom holds for a sentence that speaks of a room's own climate.
+func (r *reader) ofRoom(sentence string) bool {
+	for _, q := range r.phrase.Quantities(sentence, "") {
+		if q.Kind == "ratio" || q.Kind == "temperature" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,122 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+
+	"abut/internal/material"
+)
+
+// targets lists the materials that a keep-away or suits cell names.
+func (r *reader) targets(p *Product, c source) []Target {
+	var out []Target
+	for _, part := range r.words.splitList(c.text) {
+		except := r.words.hasAny(part.text, r.words.accept.Fine)
+		part.text = r.words.before(part.text, r.words.accept.Unless)
+		for _, m := range r.near(p, part.text) {
+			tg := r.target(m, part.text[m.start:m.end], c.at)
+			tg.Except = except
+			out = append(out, tg)
+		}
+	}
+	return out
+}
+
+// suited lists what a primer or sealant is for; "tested compatible with" is no
+// exception there.
+func (r *reader) suited(p *Product, c source) []Target {
+	out := r.targets(p, c)
+	for i := range out {
+		out[i].Except = false
+	}
+	return out
+}
+
+// remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
+func (r *reader) remarkTargets(p *Product, c source) {
+	for _, part := range r.words.splitList(c.text) {
+		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
+		if !fine && !not {
+			continue
+		}
+		for _, m := range r.near(p, part.text) {
+			tg := r.target(m, part.text[m.start:m.end], c.at)
+			tg.Except = fine && !not
+			p.KeepOff = append(p.KeepOff, tg)
+		}
+	}
+}
+
+func (r *reader) target(m mention, words string, at At) Target {
+	tg := Target{Text: words, Keys: []string{}, Products: []string{}, At: at}
+	if m.product >= 0 {
+		tg.Products = append(tg.Products, r.sched.Products[m.product].ID)
+		return tg
+	}
+	tg.Keys = r.targetKeys(m.mat)
+	return tg
+}
+
+// targetKeys are the keys by which a list means a material: its family and the
+// trait that names its chemistry, never a trait that many share. A generic word
+// ("wood", "clean metal") means all that have its trait.
+func (r *reader) targetKeys(m material.Material) []string {
+	if m.Family == "" {
+		return append([]string{}, m.Traits...)
+	}
+	if strings.HasSuffix(m.Family, "-unspecified") && len(m.Traits) > 0 {
+		return []string{m.Traits[0]}
+	}
+	keys := []string{m.Family}
+	if len(m.Traits) > 0 && m.Traits[0] != "metal" && m.Traits[0] != "wood" {
+		keys = append(keys, m.Traits[0])
+	}
+	return append(keys, r.words.alsoMeans[m.Family]...)
+}
+
+// near finds mentions in a cell of product data, where products of one maker
+// are also called by the last words of their names ("Prime W" or "W").
+func (r *reader) near(p *Product, text string) []mention {
+	found := r.lex.findListed(text)
+	maker, _, _ := strings.Cut(fold(p.Tag), " ")
+	for _, short := range r.lex.shorts {
+		for _, i := range r.lex.short[short] {
+			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
+				continue
+			}
+			found = addShort(found, text, short, i, r.sched.Products[i].Tag)
+		}
+	}
+	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
+	return found
+}
+
+// addShort adds a product called by its short name where nothing else stands;
+// a single letter must stand in capitals.
+func addShort(found []mention, text, short string, product int, tag string) []mention {
+	low := foldKeep(text)
+	for from := 0; ; {
+		i := strings.Index(low[from:], short)
+		if i < 0 {
+			return found
+		}
+		i += from
+		from = i + len(short)
+		if !wholeWord(low, i, from) || len(short) == 1 && text[i:from] == short {
+			continue
+		}
+		free := true
+		for k, m := range found {
+			if m.start < from && i < m.end {
+				free = m.product < 0 && m.end-m.start <= len(short) && !m.unknownTag || m.unknownTag
+				if free {
+					found = append(found[:k], found[k+1:]...)
+				}
+				break
+			}
+		}
+		if free {
+			found = append(found, mention{start: i, end: from, product: product, tag: tag})
+		}
+	}
+}

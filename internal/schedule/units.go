@@ -1,0 +1,108 @@
+package schedule
+
+import (
+	"strings"
+)
+
+// units finds the unit that a heading gives to the bare figures below it.
+func (r *reader) units(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		fig, ok := figureOf[c.Slot]
+		if !ok {
+			continue
+		}
+		c.Unit = r.unitIn(c.Heading, fig.kind, c.Slot)
+	}
+}
+
+// unitIn tries the words of a heading as units of the kind.
+func (r *reader) unitIn(heading, kind, slot string) string {
+	low := headingWords(heading)
+	if s := r.head.bySlot[slot]; s != nil {
+		for word, unit := range s.units {
+			if holdsWords(low, strings.Fields(word)) {
+				return unit
+			}
+		}
+	}
+	fields := strings.FieldsFunc(heading, func(c rune) bool { return strings.ContainsRune(" ,_[]:;", c) })
+	for n := 3; n >= 1; n-- {
+		for i := len(fields) - n; i >= 0; i-- {
+			if unit := r.unitOf(strings.Join(fields[i:i+n], " "), kind); unit != "" {
+				return unit
+			}
+		}
+	}
+	return ""
+}
+
+// unitOf gives the unit of a kind that a few words begin with, "" if none;
+// brackets around it do not count.
+func (r *reader) unitOf(words, kind string) string {
+	if strings.HasPrefix(words, "(") {
+		words = strings.TrimSuffix(words[1:], ")")
+	}
+	for _, q := range r.phrase.Quantities("7 "+words, "") {
+		if q.Kind == kind && q.Unit != "" && strings.HasPrefix(strings.ToLower(words), strings.ToLower(q.Unit)) {
+			return q.Unit
+		}
+	}
+	return ""
+}
+
+// missingUnits gives columns of bare figures a unit: by what other cells of the
+// column say, by the sheet's own words ("mm and °C throughout"), by another
+// column of the workbook.
+func (r *reader) missingUnits(all []*table) {
+	for _, t := range all {
+		for i := range t.cols {
+			c := &t.cols[i]
+			fig, ok := figureOf[c.Slot]
+			if !ok || c.Unit != "" {
+				continue
+			}
+			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind))
+		}
+	}
+}
+
+func (r *reader) unitInColumn(t *table, col int, kind string) string {
+	for row := t.first; row <= t.last; row++ {
+		for _, q := range r.phrase.Quantities(text(t.sheet, row, col), "") {
+			if q.Kind == kind && q.Unit != "" {
+				return q.Unit
+			}
+		}
+	}
+	return ""
+}
+
+func (r *reader) unitOnSheet(t *table, kind, slot string) string {
+	for _, row := range t.sheet.Rows {
+		if row.Number >= t.head[0] {
+			return ""
+		}
+		for _, c := range row.Cells {
+			for _, word := range strings.FieldsFunc(c.Value, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;.", c) }) {
+				if r.words.sheetUnits[word] && r.unitIn(word, kind, slot) != "" {
+					return word
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// unitElsewhere looks for a column of the same kind, with a unit, in the same
+// sort of table.
+func unitElsewhere(all []*table, not *table, kind string) string {
+	for _, t := range all {
+		for _, c := range t.cols {
+			if fig, ok := figureOf[c.Slot]; ok && t != not && t.kind == not.kind && fig.kind == kind && c.Unit != "" {
+				return c.Unit
+			}
+		}
+	}
+	return ""
+}
