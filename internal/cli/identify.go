@@ -103,6 +103,7 @@ func writeMaterial(b *strings.Builder, m material.Material) {
 		line("nearest", strings.Join(m.Near, ", "))
 	case m.Family == "":
 		line("family", "not told by these words alone")
+		line("may be", strings.Join(m.Near, ", "))
 	default:
 		line("family", fmt.Sprintf("%s (%s)", m.Name, m.Family))
 		line("class", m.Class)

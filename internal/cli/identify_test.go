@@ -27,6 +27,12 @@ func TestIdentifyText(t *testing.T) {
 		"bentonyt panell":                          {"not known", "nearest", "bentonite-waterproofing"},
 		"asphalt":                                  {"not told by these words alone", "asphaltic"},
 		"butyl sealant, no solvent \x1b[31mred":    {"butyl-sealant"},
+		"EPDM":                                     {"not told by these words alone", "may be", "epdm-gasket, epdm-membrane"},
+		"PVC":                                      {"not known", "pvc-roof-membrane"},
+		"creosoted tie":                            {"creosote-timber", "coal-tar"},
+		"26 ga galv. flashing":                     {`"26 ga galv" names it`, "26 ga: gauge"},
+		"aluminum flashing w/ butyl tape":          {"aluminum flashing\n", "aluminum-sheet", "butyl tape\n", "butyl-flashing-tape"},
+		"peel & stick, winter":                     {"adhesive not stated", "grade-low-temp"},
 		"self-adhered flashing strip, butyl, 40 F": {"butyl-flashing-tape", "40 F: temperature"},
 	} {
 		out, err := identify(t, text)

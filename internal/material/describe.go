@@ -25,7 +25,9 @@ func (v *Vocabulary) Describe(parts ...string) Material {
 	m, ok := v.material(&g)
 	if !ok {
 		m = unknown(whole)
-		m.Near = v.near(whole)
+		if m.Near = v.mayBe(&g, nil); len(m.Near) == 0 {
+			m.Near = v.near(whole)
+		}
 	}
 	m.Text = whole
 	return m
@@ -98,7 +100,7 @@ func (v *Vocabulary) near(text string) []string {
 		f := &v.families[i]
 		best := 0.0
 		for _, w := range f.words {
-			best = max(best, alike(low, strings.ToLower(w)))
+			best = max(best, alike(low, strings.ToLower(w), max(best, v.nearAt)))
 		}
 		if best >= v.nearAt {
 			all = append(all, rated{f.id, best})
@@ -106,7 +108,7 @@ func (v *Vocabulary) near(text string) []string {
 	}
 	slices.SortFunc(all, func(a, b rated) int { return cmp.Or(cmp.Compare(b.alike, a.alike), cmp.Compare(a.id, b.id)) })
 	out := []string{}
-	for _, r := range all[:min(3, len(all))] {
+	for _, r := range all[:min(nearest, len(all))] {
 		out = append(out, r.id)
 	}
 	return out

@@ -21,7 +21,7 @@ type Material struct {
 	Unknown    bool     `json:"unknown"`    // no word was understood
 	Generic    bool     `json:"generic"`    // the family leaves the chemistry open
 	Weak       bool     `json:"weak"`       // read from an ambiguous word alone
-	Near       []string `json:"near"`       // nearest families, for an unknown one
+	Near       []string `json:"near"`       // nearest families, where none is named
 }
 
 // Find lists the materials of a text in order; their words do not overlap.
@@ -77,6 +77,7 @@ func (v *Vocabulary) material(g *group) (Material, bool) {
 	m.Traits = v.traits(g, m.Class, m.Traits, r)
 	if r.family < 0 {
 		m.Name = v.stuffName(g)
+		m.Near = append(m.Near, v.mayBe(g, m.Traits)...)
 	}
 	m.Keys = append(m.Keys, m.Traits...)
 	return m, m.Family != "" || len(m.Traits) > 0

@@ -1,9 +1,6 @@
 package material
 
-import (
-	"fmt"
-	"slices"
-)
+import "slices"
 
 // result is the family that a group of words names best.
 type result struct {
@@ -131,24 +128,4 @@ func (r result) confidence(g *group) float64 {
 		c -= 0.15
 	}
 	return c
-}
-
-// why lists which words said what.
-func (v *Vocabulary) why(g *group, r result) []string {
-	out := []string{}
-	for _, s := range g.said {
-		line := fmt.Sprintf("%q names it", s.words)
-		if s.term >= 0 {
-			line = fmt.Sprintf("%q says %s", s.words, v.terms[s.term].name)
-		} else if r.family >= 0 && !r.lit {
-			continue
-		}
-		if !slices.Contains(out, line) {
-			out = append(out, line)
-		}
-	}
-	for _, t := range g.denied {
-		out = append(out, fmt.Sprintf("said not to have %s", v.terms[t].name))
-	}
-	return out
 }

@@ -2,7 +2,6 @@ package material
 
 import (
 	"cmp"
-	"encoding/json"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -58,6 +57,7 @@ type family struct {
 	traits          []string
 	words           []string
 	generic         bool
+	needs           []int // terms of all its entries
 }
 
 type kind byte
@@ -94,56 +94,6 @@ type entry struct {
 	bar    []int
 }
 
-type familyData struct {
-	Name    string   `json:"name"`
-	Class   string   `json:"class"`
-	Traits  []string `json:"traits"`
-	Words   []string `json:"words"`
-	Weak    []string `json:"weak_words"`
-	Not     []string `json:"not_words"`
-	MadeOf  []string `json:"made_of"`
-	Generic bool     `json:"generic"`
-}
-
-type termData struct {
-	Kind      string   `json:"kind"`
-	Implies   []string `json:"implies"`
-	Classes   []string `json:"classes"`
-	Add       []string `json:"add"`
-	Drop      []string `json:"drop"`
-	On        []string `json:"on"`
-	Words     []string `json:"words"`
-	Weak      []string `json:"weak_words"`
-	Base      bool     `json:"base"`
-	Alone     bool     `json:"alone"`
-	Grade     bool     `json:"grade"`
-	Component bool     `json:"component"`
-}
-
-type wordsData struct {
-	Terms       map[string]termData `json:"terms"`
-	Spelling    map[string]string   `json:"spelling"`
-	Glue        []string            `json:"glue"`
-	Breaks      []string            `json:"breaks"`
-	Loose       []string            `json:"loose_breaks"`
-	Denials     []string            `json:"denials"`
-	Soft        []string            `json:"soft_breaks"`
-	Layered     []string            `json:"layered"`
-	OfNumber    []string            `json:"number_glue"`
-	NameWords   []string            `json:"name_words"`
-	LookAlikes  []string            `json:"look_alikes"`
-	FuzzyLength int                 `json:"fuzzy_length"`
-	NameLeads   []string            `json:"name_leads"`
-	Cites       []string            `json:"cites"`
-	Outsiders   []string            `json:"outsiders"`
-	Adjectives  []string            `json:"adjective_endings"`
-	Colors      []string            `json:"colors"`
-	ColorLeads  []string            `json:"color_leads"`
-	NoSlips     []string            `json:"no_slips"`
-	SlipLength  int                 `json:"slip_length"`
-	NearAt      float64             `json:"near_at"`
-}
-
 // Load reads knowledge/families.json and knowledge/vocabulary.json of a policy
 // tree.
 func Load(fsys fs.FS) (*Vocabulary, error) {
@@ -159,27 +109,7 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 	if err := both.Wait(); err != nil {
 		return nil, err
 	}
-	v := &Vocabulary{
-		byID: make(map[string]int, len(f.Families)), byTerm: make(map[string]int, len(w.Vocabulary.Terms)),
-		entries: map[int][]entry{}, keys: make(map[string]int32, 4096), byLength: map[bucket][]string{},
-		plain: map[string]bool{}, spelling: w.Vocabulary.Spelling, glue: set(w.Vocabulary.Glue), breaks: set(w.Vocabulary.Breaks),
-		within: set(w.Vocabulary.Breaks), soft: set(w.Vocabulary.Soft), denials: set(w.Vocabulary.Denials), nameWords: set(w.Vocabulary.NameWords), fuzzyLength: w.Vocabulary.FuzzyLength, slipLength: w.Vocabulary.SlipLength, nearAt: w.Vocabulary.NearAt,
-	}
-	v.nameLeads, v.cites = set(w.Vocabulary.NameLeads), set(w.Vocabulary.Cites)
-	v.outsiders, v.adjectives = set(w.Vocabulary.Outsiders), w.Vocabulary.Adjectives
-	v.colors, v.colorLeads = set(w.Vocabulary.Colors), set(w.Vocabulary.ColorLeads)
-	v.layered, v.ofNumber = set(w.Vocabulary.Layered), set(w.Vocabulary.OfNumber)
-	for _, words := range [][]string{w.Vocabulary.NoSlips, w.Vocabulary.Glue, w.Vocabulary.Breaks, w.Vocabulary.Denials} {
-		for _, word := range words {
-			v.plain[word] = true
-		}
-	}
-	for _, b := range w.Vocabulary.Loose {
-		delete(v.within, b)
-	}
-	v.trie = newTrie()
-	v.raw, v.pairs, v.joints = make(map[string]int32, 4096), make(map[uint64]bool, 4096), make(map[string]joint, 4096)
-	v.keys[""] = 0 // a token's key of 0 means that it is not looked up yet
+	v := newVocabulary(&w.Vocabulary)
 	if err := v.addTerms(w.Vocabulary.Terms); err != nil {
 		return nil, err
 	}
@@ -192,15 +122,28 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 	return v, nil
 }
 
-func read(fsys fs.FS, name string, into any) error {
-	raw, err := fs.ReadFile(fsys, name)
-	if err != nil {
-		return fmt.Errorf("read material words: %w", err)
+// newVocabulary holds the plain lists; phrases are added later.
+func newVocabulary(w *wordsData) *Vocabulary {
+	v := &Vocabulary{
+		byID: map[string]int{}, byTerm: map[string]int{}, entries: map[int][]entry{},
+		keys: make(map[string]int32, 4096), byLength: map[bucket][]string{}, trie: newTrie(),
+		raw: make(map[string]int32, 4096), pairs: make(map[uint64]bool, 4096), joints: make(map[string]joint, 4096),
+		spelling: w.Spelling, plain: map[string]bool{}, adjectives: w.Adjectives,
+		glue: set(w.Glue), breaks: set(w.Breaks), within: set(w.Breaks), soft: set(w.Soft), denials: set(w.Denials),
+		layered: set(w.Layered), ofNumber: set(w.OfNumber), cites: set(w.Cites), outsiders: set(w.Outsiders),
+		nameWords: set(w.NameWords), nameLeads: set(w.NameLeads), colors: set(w.Colors), colorLeads: set(w.ColorLeads),
+		fuzzyLength: w.FuzzyLength, slipLength: w.SlipLength, nearAt: w.NearAt,
 	}
-	if err := json.Unmarshal(raw, into); err != nil {
-		return fmt.Errorf("read material words %s: %w", name, err)
+	for _, words := range [][]string{w.NoSlips, w.Glue, w.Breaks, w.Denials} {
+		for _, word := range words {
+			v.plain[word] = true
+		}
 	}
-	return nil
+	for _, b := range w.Loose {
+		delete(v.within, b)
+	}
+	v.keys[""] = 0 // a token's key of 0 means that it is not looked up yet
+	return v
 }
 
 func set(words []string) map[string]bool {
@@ -285,6 +228,7 @@ func (v *Vocabulary) addEntry(id string, fam int, made string) error {
 			e.bar = append(e.bar, t)
 		} else {
 			e.need = append(e.need, t)
+			v.families[fam].needs = append(v.families[fam].needs, t)
 		}
 	}
 	v.entries[e.need[0]] = append(v.entries[e.need[0]], e)
