@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
+	"github.com/xuri/excelize/v2"
 
 	"abut/internal/cli"
 	"abut/internal/document"
@@ -65,6 +66,34 @@ func books(t *testing.T) []string {
 	return files
 }
 
+// offered is a workbook that names what was specified beside what is offered,
+// so that its document holds a comparison.
+func offered(t *testing.T) string {
+	t.Helper()
+	f := excelize.NewFile()
+	defer f.Close()
+	for sheet, text := range map[string]string{
+		"Submittal": `Item,Specified,Submitted,Substrate,Primer,Touches
+1,M-1,M-1,CMU,P-1,mineral wool board
+2,M-1,M-2,CMU,P-1,EPDM gasket
+`,
+		"Products": `Tag,Generic description,Thickness,Min. application temperature,Max. days open to sun
+M-1,Self-adhered SBS-modified asphalt sheet,40 mil,40 F,60
+M-2,Self-adhered butyl flashing strip,30 mil,25 F,90
+P-1,"Primer, synthetic rubber in solvent",-,25 F,-
+`,
+	} {
+		if err := addSheet(f, sheet, text); err != nil {
+			t.Fatal(err)
+		}
+	}
+	file := filepath.Join(t.TempDir(), "offered.xlsx")
+	if err := f.SaveAs(file); err != nil {
+		t.Fatal(err)
+	}
+	return file
+}
+
 // findingsSchema is the schema of the JSON report, compiled.
 func findingsSchema(t *testing.T) *jsonschema.Schema {
 	t.Helper()
@@ -97,11 +126,14 @@ func findingsSchema(t *testing.T) *jsonschema.Schema {
 // their schemas.
 func TestSchemas(t *testing.T) {
 	findings := findingsSchema(t)
-	for _, file := range books(t) {
+	for _, file := range append(books(t), offered(t)) {
 		t.Run(filepath.Base(file), func(t *testing.T) {
 			code, out, errs := abut("read", file)
 			if code != 0 {
 				t.Fatalf("exit %d: %s", code, errs)
+			}
+			if strings.HasSuffix(file, "offered.xlsx") && !bytes.Contains(out, []byte(`"comparison"`)) {
+				t.Error("no comparison in it")
 			}
 			if err := document.ValidateJSON(out); err != nil {
 				t.Errorf("document: %v", err)

@@ -114,5 +114,6 @@ func (p *project) read(file string) (*document.Document, error) {
 		return nil, err
 	}
 	doc.Comparison = p.compare.Within(doc)
+	document.Complete(doc)
 	return doc, nil
 }
