@@ -177,12 +177,12 @@ func (r *reader) items(l *Line, c source) {
 
 // bedSlot tells whether a material of a substrate cell is the bed itself: not
 // the wool of "board, room side of the wool", nor the block of "cap plate on
-// block".
+// block" or the studs of "board over studs".
 func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
 	switch {
 	case r.words.beside[cl.Relation] && !contains(cl.Subject, n):
 		return "touches"
-	case cl.Relation == "on" && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
+	case (cl.Relation == "on" || cl.Relation == "over") && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
 		return "under"
 	}
 	return "substrate"

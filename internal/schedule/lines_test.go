@@ -161,14 +161,18 @@ W-1 | preservative-treated lumber, copper | - | -`})
 }
 
 func TestBeds(t *testing.T) {
-	for cell, want := range map[string][2]string{ // substrate, the rest
-		"cap plate on block": {"", ""},
-		"plywood":            {"plywood", ""},
-		"glass-mat sheathing, room side of the wool":   {"glass-mat-gypsum-sheathing", ""},
-		"CMU and steel angle":                          {"concrete-masonry structural-steel", ""},
-		"existing asphalt coating removed, then brick": {"", ""},
+	for cell, want := range map[string]string{
+		"plywood": "osb-plywood-sheathing",
+		"glass-mat sheathing, room side of the wool":    "glass-mat-gypsum-sheathing",
+		"CMU and steel angle":                           "concrete-masonry structural-steel",
+		"zinc cap plate on concrete block":              "zinc-sheet",
+		"glass-mat sheathing over galv. steel studs":    "glass-mat-gypsum-sheathing",
+		"plywood, behind the brick":                     "osb-plywood-sheathing",
+		"existing coal tar pitch removed, then plywood": "removed:coal-tar-pitch osb-plywood-sheathing",
 	} {
-		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | butyl sheet | "+cell+" | none\nD2 | butyl sheet | plywood | none\n")
-		t.Logf("%s: substrate %q under %q touches %q (want %q)", cell, items(&s.Lines[0], "substrate"), items(&s.Lines[0], "under"), items(&s.Lines[0], "touches"), want)
+		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | butyl tape | "+cell+" | none\nD2 | butyl tape | plywood | none\n")
+		if got := items(&s.Lines[0], "substrate"); got != want {
+			t.Errorf("%s: substrate %q, want %q", cell, got, want)
+		}
 	}
 }

@@ -90,11 +90,41 @@ func (e *NoTable) Error() string {
 
 // Read reads one workbook. It fails where no table of materials is found.
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
+	r := rd.begin(b.Path, set)
+	all := r.tables(b)
+	if err := r.columnsNamed(b.Path, all); err != nil {
+		return nil, err
+	}
+	if len(all) == 0 {
+		return nil, &NoTable{Path: b.Path}
+	}
+	all = append(all, r.productBooks()...)
+	r.knowColumns(all)
+	r.each(all, kindProducts, r.describe)
+	r.each(all, kindSchedule, r.primersByUse)
+	r.each(all, kindProducts, r.limits)
+	r.outside(b, all)
+	r.each(all, kindPours, r.pours)
+	r.each(all, kindSchedule, r.lines)
+	r.linePlaces()
+	r.relatives()
+	r.poured()
+	r.spans()
+	r.account(b, all)
+	if len(r.sched.Lines) == 0 {
+		return nil, &NoTable{Path: b.Path}
+	}
+	return r.sched, nil
+}
+
+// begin makes the reader of one workbook.
+func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{}, places: map[string]int{}, country: set.Country, set: set,
+		lex: newLexicon(rd.vocab), marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
+		places: map[string]int{}, country: set.Country, set: set,
 		sched: &Schedule{
-			File: b.Path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
+			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
 			Reading: Reading{Sheets: []SheetRead{}, Tables: []Table{}, Unread: []Unread{}, Skipped: []Unread{}},
 		},
@@ -104,14 +134,12 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 			r.lex.heads[w] = true
 		}
 	}
-	all := r.tables(b)
-	if err := r.columnsNamed(b.Path, all); err != nil {
-		return nil, err
-	}
-	if len(all) == 0 {
-		return nil, &NoTable{Path: b.Path}
-	}
-	all = append(all, r.productBooks()...)
+	return r
+}
+
+// knowColumns settles the columns that their headings do not tell, once the
+// tags of the product data are known, and the units of bare figures.
+func (r *reader) knowColumns(all []*table) {
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	r.lex.done()
@@ -124,9 +152,11 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		r.units(t)
 	}
 	r.missingUnits(all)
-	r.each(all, kindProducts, r.describe)
-	r.each(all, kindSchedule, r.primersByUse)
-	r.each(all, kindProducts, r.limits)
+}
+
+// outside reads what stands around the tables: the office's short words, notes
+// and title blocks, with the marks and places that they may speak of.
+func (r *reader) outside(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.collectMarks)
 	r.each(all, kindSchedule, r.collectPlaces)
 	r.each(all, kindSchedule, r.sites)
@@ -138,17 +168,6 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 			r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 		}
 	}
-	r.each(all, kindPours, r.pours)
-	r.each(all, kindSchedule, r.lines)
-	r.linePlaces()
-	r.relatives()
-	r.poured()
-	r.spans()
-	r.account(b, all)
-	if len(r.sched.Lines) == 0 {
-		return nil, &NoTable{Path: b.Path}
-	}
-	return r.sched, nil
 }
 
 // tables finds and classifies the tables of every sheet.

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"abut/internal/schedule"
+	"abut/internal/workbook"
 )
 
 func TestTitleBlockAndNotes(t *testing.T) {
@@ -226,14 +227,7 @@ Item | Membrane | Substrate | Zeta
 func TestProductBooksAreLeftAlone(t *testing.T) {
 	data := xlsxBook(t, "data.xlsx", page{name: "Data", grid: "Tag | Type | Min apply °C | Max days open to sun\nBT-1 | butyl flashing tape | -5 | 30"})
 	b := csvBook(t, "Item | Membrane | Substrate | Primer\n1 | BT-1 | plywood | none\n")
-	for range 2 {
-		s := readBook(t, b, schedule.Settings{Products: nil})
-		if len(s.Products) != 0 {
-			t.Fatal("products without a book")
-		}
-	}
-	set := schedule.Settings{}
-	set.Products = append(set.Products, data)
+	set := schedule.Settings{Products: []*workbook.Book{data}}
 	for range 2 {
 		s := readBook(t, b, set)
 		if p := product(t, s, "BT-1"); p.Sheet != "data.xlsx: Data" {

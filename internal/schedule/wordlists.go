@@ -38,61 +38,71 @@ type acceptanceWords struct {
 	Unless []string `json:"unless"`
 }
 
+// readingFile is the layout of knowledge/reading.json.
+type readingFile struct {
+	Reading struct {
+		Blank         []string            `json:"blank"`
+		NoLimit       []string            `json:"no_limit"`
+		None          []string            `json:"none"`
+		Ditto         []string            `json:"ditto"`
+		SameAs        []string            `json:"same_as"`
+		SameLead      string              `json:"same_lead"`
+		RoleByClass   map[string]string   `json:"roles_by_class"`
+		RoleByFamily  map[string]string   `json:"roles_by_family"`
+		Flashing      []string            `json:"flashing_words"`
+		AlsoMeans     map[string][]string `json:"also_means"`
+		Abbreviations []string            `json:"abbreviations"`
+		Beside        []string            `json:"beside"`
+		SheetUnits    []string            `json:"sheet_units"`
+		Definition    string              `json:"definition"`
+		NoteNumber    string              `json:"note_number"`
+		Acceptance    acceptanceWords     `json:"acceptance"`
+		Readings      readingWords        `json:"readings"`
+	} `json:"reading"`
+}
+
 func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	raw, err := fs.ReadFile(fsys, "knowledge/reading.json")
 	if err != nil {
 		return nil, fmt.Errorf("reading words: %w", err)
 	}
-	var file struct {
-		Reading struct {
-			Blank         []string            `json:"blank"`
-			NoLimit       []string            `json:"no_limit"`
-			None          []string            `json:"none"`
-			Ditto         []string            `json:"ditto"`
-			SameAs        []string            `json:"same_as"`
-			SameLead      string              `json:"same_lead"`
-			RoleByClass   map[string]string   `json:"roles_by_class"`
-			RoleByFamily  map[string]string   `json:"roles_by_family"`
-			Flashing      []string            `json:"flashing_words"`
-			AlsoMeans     map[string][]string `json:"also_means"`
-			Abbreviations []string            `json:"abbreviations"`
-			Beside        []string            `json:"beside"`
-			SheetUnits    []string            `json:"sheet_units"`
-			Definition    string              `json:"definition"`
-			NoteNumber    string              `json:"note_number"`
-			Acceptance    acceptanceWords     `json:"acceptance"`
-			Readings      readingWords        `json:"readings"`
-		} `json:"reading"`
-	}
+	var file readingFile
 	if err := json.Unmarshal(raw, &file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
 	}
-	f := file.Reading
-	same, err := compileAll(f.SameAs)
-	if err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: same_as: %w", err)
+	f := &file.Reading
+	w := &wordlists{
+		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
+		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
+		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
 	}
-	number, err := regexp.Compile(f.NoteNumber)
-	if err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: note_number: %w", err)
+	if err := w.compile(&file); err != nil {
+		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
 	}
-	lead, err := regexp.Compile("(?i)" + f.SameLead)
-	if err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: same_lead: %w", err)
+	return w, nil
+}
+
+// compile turns the patterns of the file into expressions.
+func (w *wordlists) compile(file *readingFile) error {
+	f := &file.Reading
+	var err error
+	if w.sameAs, err = compileAll(f.SameAs); err != nil {
+		return fmt.Errorf("same_as: %w", err)
 	}
-	definition, err := regexp.Compile(f.Definition)
-	if err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: definition: %w", err)
+	if w.noteNumber, err = regexp.Compile(f.NoteNumber); err != nil {
+		return fmt.Errorf("note_number: %w", err)
+	}
+	if w.sameLead, err = regexp.Compile("(?i)" + f.SameLead); err != nil {
+		return fmt.Errorf("same_lead: %w", err)
+	}
+	if w.definition, err = regexp.Compile(f.Definition); err != nil {
+		return fmt.Errorf("definition: %w", err)
 	}
 	if err := f.Readings.compile(); err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: readings: %w", err)
+		return fmt.Errorf("readings: %w", err)
 	}
-	return &wordlists{
-		readings:   f.Readings,
-		definition: definition, noteNumber: number, sameLead: lead,
-		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit, sameAs: same,
-		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans, abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
-	}, nil
+	w.readings = f.Readings
+	return nil
 }
 
 // isBlank holds for cells that say there is nothing: empty, a dash, NULL.
@@ -114,7 +124,7 @@ func (w *wordlists) isDitto(s string) bool {
 func (w *wordlists) hasAny(text string, phrases []string) bool {
 	low := foldKeep(text)
 	for _, p := range phrases {
-		for from := 0; ; {
+		for from := 0; p != ""; {
 			i := strings.Index(low[from:], p)
 			if i < 0 {
 				break
