@@ -80,7 +80,11 @@ func (v *Vocabulary) phrase(p string) *sense {
 // lowWords cuts a phrase of the lists into its words in lower case. Most have
 // plain letters and digits alone, which need not be looked at rune by rune.
 func lowWords(p string, into []string) []string {
-	if strings.ContainsFunc(p, func(r rune) bool { return !isPlain(r) && r != ' ' && r != '-' }) {
+	plain := true
+	for i := range len(p) {
+		plain = plain && (isPlain(p[i]) || p[i] == ' ' || p[i] == '-')
+	}
+	if !plain {
 		for _, t := range cut(p) {
 			into = append(into, t.low)
 		}
@@ -99,9 +103,7 @@ func lowWords(p string, into []string) []string {
 	return into
 }
 
-func isPlain(r rune) bool {
-	return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9'
-}
+func isPlain(c byte) bool { return isASCIILetter(c) || isDigit(c) }
 
 // wordOf gives the number of a word of the lists as it is written there.
 func (v *Vocabulary) wordOf(low string) int32 {

@@ -104,13 +104,16 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 		Vocabulary wordsData `json:"vocabulary"`
 	}
 	var both errgroup.Group
+	var v *Vocabulary
 	both.Go(func() error { return read(fsys, "knowledge/families.json", &f) })
-	both.Go(func() error { return read(fsys, "knowledge/vocabulary.json", &w) })
+	both.Go(func() error {
+		if err := read(fsys, "knowledge/vocabulary.json", &w); err != nil {
+			return err
+		}
+		v = newVocabulary(&w.Vocabulary)
+		return v.addTerms(w.Vocabulary.Terms)
+	})
 	if err := both.Wait(); err != nil {
-		return nil, err
-	}
-	v := newVocabulary(&w.Vocabulary)
-	if err := v.addTerms(w.Vocabulary.Terms); err != nil {
 		return nil, err
 	}
 	if err := v.addFamilies(f.Families); err != nil {
@@ -156,7 +159,8 @@ func set(words []string) map[string]bool {
 
 func (v *Vocabulary) addTerms(data map[string]termData) error {
 	kinds := map[string]kind{"head": head, "stuff": stuff, "way": way}
-	for _, id := range sortedKeys(data) {
+	ids := sortedKeys(data)
+	for _, id := range ids {
 		v.byTerm[id] = len(v.terms)
 		d := data[id]
 		k, ok := kinds[d.Kind]
@@ -169,8 +173,8 @@ func (v *Vocabulary) addTerms(data map[string]termData) error {
 		}
 		v.terms = append(v.terms, term{name: name, kind: k, classes: d.Classes, add: d.Add, drop: d.Drop, on: d.On, base: d.Base, alone: d.Alone, grade: d.Grade, component: d.Component})
 	}
-	for id, d := range data {
-		i := v.byTerm[id]
+	for _, id := range ids {
+		d, i := data[id], v.byTerm[id]
 		for _, other := range d.Implies {
 			o, ok := v.byTerm[other]
 			if !ok {
