@@ -143,7 +143,7 @@ func (r *reader) namesMaterial(text string) bool {
 			return false
 		}
 	}
-	return slices.ContainsFunc(r.vocab.Find(text), func(m material.Material) bool { return m.Family != "" && !m.Generic })
+	return slices.ContainsFunc(r.lex.named(text), func(m material.Material) bool { return m.Family != "" && !m.Generic })
 }
 
 // isUnit holds for a text that is a unit and nothing else.

@@ -141,8 +141,8 @@ func iso(t time.Time) string {
 
 // items reads the materials of one cell, clause by clause, and the signals in it.
 func (r *reader) items(l *Line, c source) {
-	h := &heard{lex: r.lex}
-	for _, cl := range r.phrase.Read(c.text, h, phrase.Options{}) {
+	h := r.hear(c.text)
+	for _, cl := range h.clauses {
 		var ids []string
 		for _, s := range cl.Signals {
 			if s.If {
@@ -155,11 +155,11 @@ func (r *reader) items(l *Line, c source) {
 		}
 		l.figures(cl, c)
 		for _, n := range cl.Nouns {
-			i, err := strconv.Atoi(n.Key)
-			if err != nil || i >= len(h.list) {
+			m, ok := h.mention(n)
+			if !ok {
 				continue
 			}
-			it := r.item(h.list[i], c)
+			it := r.item(m, c)
 			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
 			it.Text = c.text[n.Start:n.End]
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)

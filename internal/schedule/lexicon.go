@@ -5,22 +5,21 @@ import (
 	"maps"
 	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"abut/internal/material"
-	"abut/internal/phrase"
 )
 
 // lexicon finds the workbook's own tags and product names in a text, and
 // generic materials in what is left.
 type lexicon struct {
 	vocab  *material.Vocabulary
-	tags   map[string]int // folded tag or name -> index of product
-	names  []string       // folded, longest first
-	shape  map[string]int // tag prefixes in use ("AB-", "R-") and how often
+	seen   map[string][]material.Material // what the vocabulary found in texts asked before
+	tags   map[string]int                 // folded tag or name -> index of product
+	names  []string                       // folded, longest first
+	shape  map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
 	marks  map[string]bool
 	short  map[string][]int // folded last words of a product name -> products
 	shorts []string         // the keys of short, longest first
@@ -30,7 +29,7 @@ type lexicon struct {
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
+	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -144,8 +143,18 @@ func mask(text string, found []mention) string {
 	return string(rest)
 }
 
+// named asks the vocabulary once for each text.
+func (l *lexicon) named(text string) []material.Material {
+	found, ok := l.seen[text]
+	if !ok {
+		found = l.vocab.Find(text)
+		l.seen[text] = found
+	}
+	return found
+}
+
 func (l *lexicon) materials(found []mention, text string, offset int) []mention {
-	for _, m := range l.vocab.Find(text) {
+	for _, m := range l.named(text) {
 		found = append(found, mention{start: offset + m.Start, end: offset + m.End, product: -1, mat: m})
 	}
 	slices.SortFunc(found, func(a, b mention) int { return a.start - b.start })
@@ -278,21 +287,4 @@ func mark(taken []bool, from, to int) {
 	for i := from; i < to; i++ {
 		taken[i] = true
 	}
-}
-
-// heard hands mentions to the phrase reader as nouns; the key of a noun is the
-// index of its mention.
-type heard struct {
-	lex  *lexicon
-	list []mention
-}
-
-// Nouns implements phrase.Lexicon.
-func (h *heard) Nouns(text string) []phrase.Noun {
-	var out []phrase.Noun
-	for _, m := range h.lex.find(text) {
-		out = append(out, phrase.Noun{Span: phrase.Span{Start: m.start, End: m.end}, Key: strconv.Itoa(len(h.list)), Kind: "material"})
-		h.list = append(h.list, m)
-	}
-	return out
 }

@@ -104,7 +104,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 
 // appliedWet holds for words that describe a primer, sealant or adhesive.
 func (r *reader) appliedWet(text string) bool {
-	for _, m := range r.vocab.Find(text) {
+	for _, m := range r.lex.named(text) {
 		switch r.words.roleByClass[m.Class] {
 		case "primer", "sealant", "adhesive":
 			return true

@@ -3,8 +3,6 @@ package schedule
 import (
 	"fmt"
 	"strings"
-
-	"abut/internal/phrase"
 )
 
 // itemSlots are the columns whose cells name materials; the words of the others
@@ -170,7 +168,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 
 // signals reads a cell for conditions only.
 func (r *reader) signals(l *Line, c source) {
-	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
+	for _, cl := range r.hear(c.text).clauses {
 		for _, s := range cl.Signals {
 			if s.If {
 				continue // "unless tented", "if frost": said of a case, not of this one

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"abut/internal/phrase"
 )
 
 // productNames registers the tags of a product table, so that all other cells
@@ -225,7 +223,7 @@ func (r *reader) productCell(p *Product, c source) {
 			}
 		}
 	}
-	for _, cl := range r.phrase.Read(c.text, &heard{lex: r.lex}, phrase.Options{}) {
+	for _, cl := range r.hear(c.text).clauses {
 		for _, s := range cl.Signals {
 			if s.If {
 				continue // "unless tented", "if frost": said of a case, not of this one

@@ -3,7 +3,6 @@ package schedule
 import (
 	"strings"
 
-	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
 
@@ -67,7 +66,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 // noteSignals keeps the conditions that a sentence states for the whole job; in
 // one that states a limit, the words that narrow it are no such condition.
 func (r *reader) noteSignals(sentence string, at At, limit bool) {
-	for _, cl := range r.phrase.Read(sentence, &heard{lex: r.lex}, phrase.Options{}) {
+	for _, cl := range r.hear(sentence).clauses {
 		for _, s := range cl.Signals {
 			if s.If {
 				continue // "unless tented", "if frost": said of a case, not of this one

@@ -67,6 +67,7 @@ type reader struct {
 	words      *wordlists
 	limitRules *limitRules
 	lex        *lexicon
+	heard      map[string]*heard // texts read before
 	marks      map[string]bool
 	dates      map[string]bool   // texts asked before, and whether they are dates
 	short      map[string]string // the office's own short words and what they stand for
@@ -121,7 +122,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
 		places: map[string]int{}, country: set.Country, set: set,
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
@@ -158,6 +159,7 @@ func (r *reader) knowColumns(all []*table) {
 // and title blocks, with the marks and places that they may speak of.
 func (r *reader) outside(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.collectMarks)
+	clear(r.heard) // what looked like a tag may be a mark
 	r.each(all, kindSchedule, r.collectPlaces)
 	r.each(all, kindSchedule, r.sites)
 	for i := range b.Sheets {
