@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -230,14 +231,27 @@ func (r *reader) item(m mention, c source) Item {
 }
 
 // toldFigures maps the role of a quantity told in words to the figure of the
-// line that it stands for.
-var toldFigures = map[string]string{"lap": "lap_mm"}
+// line that it stands for, where the clause tells the signal, if one is named.
+var toldFigures = map[string]struct{ key, signal string }{
+	"lap":   {"lap_mm", ""},
+	"clear": {"held_back_mm", "held_back"},
+}
+
+// toldFigure is the figure that a quantity of a clause stands for, "" if none.
+func toldFigure(cl phrase.Clause, q phrase.Quantity) string {
+	f := toldFigures[q.Role]
+	tells := func(s phrase.Signal) bool { return s.ID == f.signal && !s.No && !s.If }
+	if f.signal != "" && !slices.ContainsFunc(cl.Signals, tells) {
+		return ""
+	}
+	return f.key
+}
 
 // figures takes laps, ages and application limits told in words where no
 // column states them.
 func (l *Line) figures(cl phrase.Clause, c source) {
 	for _, q := range cl.Quantities {
-		key := toldFigures[q.Role]
+		key := toldFigure(cl, q)
 		if q.Kind == "temperature" && c.slot == "primer" {
 			key = "primer_apply_min_c"
 		}
