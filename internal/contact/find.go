@@ -184,12 +184,18 @@ func kindOf(it *schedule.Item, touches bool) string {
 		return "apart"
 	case slices.Contains(it.Signals, "embedded") || slices.Contains(it.Signals, "metal_to_metal"):
 		return "apart"
-	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || slices.Contains(it.Signals, "clear"):
+	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || beyond(it) || slices.Contains(it.Signals, "clear"):
 		return "near"
 	case it.Polarity == "conditional" || !touches:
 		return "near"
 	}
 	return "direct"
+}
+
+// beyond holds for "wool, then brick": the second is behind the first, and only
+// the first is touched.
+func beyond(it *schedule.Item) bool {
+	return it.Relation == "then" && it.Slot != "material" && it.Slot != "primer"
 }
 
 // add records a contact; a separator named for the pair makes it separated.

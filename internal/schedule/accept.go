@@ -45,7 +45,11 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 		return false
 	}
 	word := text[strings.LastIndexAny(text[:i], " ,(/")+1 : i]
-	return len(word) > 1 && !w.abbreviations[strings.ToLower(word)]
+	if len(word) == 1 { // "+5 to +35 C. Open ...", never "J. Larch"
+		before := strings.TrimRight(text[:i-1], " °")
+		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9'
+	}
+	return word != "" && !w.abbreviations[strings.ToLower(word)]
 }
 
 // accepts reads the substrates that product data accepts, each with its primer.

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strings"
 
 	"abut/internal/workbook"
@@ -19,7 +20,7 @@ func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
 		}
 	}
 	for _, row := range s.Rows {
-		if inTable[row.Number] {
+		if inTable[row.Number] || slices.Contains(r.toldRows[s.Name], row.Number) {
 			continue
 		}
 		r.note(s, row)

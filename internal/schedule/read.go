@@ -73,6 +73,8 @@ type reader struct {
 	short      map[string]string // the office's own short words and what they stand for
 	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
+	told       []told
+	toldRows   map[string][]int // rows of notes that describe products, by sheet
 	country    string
 	set        Settings
 	sched      *Schedule
@@ -100,10 +102,12 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		return nil, &NoTable{Path: b.Path}
 	}
 	all = append(all, r.productBooks()...)
-	r.knowColumns(all)
+	r.knowColumns(b, all)
 	r.each(all, kindProducts, r.describe)
+	r.describeTold()
 	r.each(all, kindSchedule, r.primersByUse)
 	r.each(all, kindProducts, r.limits)
+	r.limitsTold()
 	r.outside(b, all)
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.lines)
@@ -123,7 +127,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
-		places: map[string]int{}, country: set.Country, set: set,
+		places: map[string]int{}, toldRows: map[string][]int{}, country: set.Country, set: set,
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},
@@ -140,9 +144,16 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 
 // knowColumns settles the columns that their headings do not tell, once the
 // tags of the product data are known, and the units of bare figures.
-func (r *reader) knowColumns(all []*table) {
+func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
+	used := map[string]bool{}
+	r.each(all, kindSchedule, func(t *table) { usedCodes(t, used) })
+	for i := range b.Sheets {
+		if !b.Sheets[i].FeedsDropDowns() {
+			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)
+		}
+	}
 	r.lex.done()
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)

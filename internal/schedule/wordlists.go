@@ -26,6 +26,8 @@ type wordlists struct {
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
 	accept             acceptanceWords
 	readings           readingWords
+	told               []toldOpening     // what the sentences of a note on a product open with, longest first
+	toldByKind         map[string]string // slots of the figures that stand with what the product is
 }
 
 type acceptanceWords struct {
@@ -58,6 +60,8 @@ type readingFile struct {
 		NoteNumber    string              `json:"note_number"`
 		Acceptance    acceptanceWords     `json:"acceptance"`
 		Readings      readingWords        `json:"readings"`
+		Told          map[string][]string `json:"told"`
+		ToldByKind    map[string]string   `json:"told_by_kind"`
 	} `json:"reading"`
 }
 
@@ -72,6 +76,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	f := &file.Reading
 	w := &wordlists{
+		told: openings(f.Told), toldByKind: f.ToldByKind,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,

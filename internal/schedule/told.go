@@ -1,0 +1,213 @@
+package schedule
+
+import (
+	"cmp"
+	"regexp"
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// told is a product whose data stands in running text, as in a note that opens
+// with its code: "FM-1 butyl sheet, 1 mm. Lay +5 to +35 C. Open 45 days.".
+type told struct {
+	product int
+	says    []source // what each sentence tells, by slot
+}
+
+// toldOpening is a phrase that opens a sentence of such a note.
+type toldOpening struct{ words, slot string }
+
+// slots of a note that no column has.
+const (
+	toldSubject = "type"
+	toldRest    = "rest" // "all else as FM-1"
+)
+
+func openings(bySlot map[string][]string) []toldOpening {
+	var out []toldOpening
+	for slot, words := range bySlot {
+		for _, w := range words {
+			out = append(out, toldOpening{w, slot})
+		}
+	}
+	slices.SortFunc(out, func(a, b toldOpening) int {
+		return cmp.Or(len(b.words)-len(a.words), strings.Compare(a.words, b.words))
+	})
+	return out
+}
+
+var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?:\s*[:=–—]\s*|\s+-\s+|\s+)(\S.*)$`)
+
+// toldProducts registers the products that notes describe: a note counts where
+// its first word is a code that the schedule uses and the rest names a material
+// and at least one of its limits.
+func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
+	for _, row := range s.Rows {
+		if within(tables, row.Number) {
+			continue
+		}
+		words, at := rowWords(s, row)
+		m := leadingCode.FindStringSubmatch(words)
+		if m == nil || !used[m[1]] {
+			continue
+		}
+		if _, known := r.lex.tags[fold(m[1])]; known {
+			continue
+		}
+		says := r.toldSentences(m[2], at)
+		if len(says) < 2 || !r.namesProduct(says[0].text) {
+			continue
+		}
+		r.sched.Products = append(r.sched.Products, newProduct(m[1], s.Name, row.Number))
+		r.lex.add(m[1], len(r.sched.Products)-1)
+		r.told = append(r.told, told{product: len(r.sched.Products) - 1, says: says})
+		r.toldRows[at.Sheet] = append(r.toldRows[at.Sheet], row.Number)
+	}
+}
+
+// namesProduct holds for words that name a material or point at another product.
+func (r *reader) namesProduct(words string) bool {
+	for _, pat := range r.words.sameAs {
+		if pat.MatchString(words) {
+			return true
+		}
+	}
+	return r.vocab.Describe(words).Family != ""
+}
+
+// usedCodes are the words of the schedule's cells that a note may explain.
+func usedCodes(t *table, used map[string]bool) {
+	for row := t.first; row <= t.last; row++ {
+		for _, col := range t.nums {
+			for _, w := range strings.FieldsFunc(text(t.sheet, row, col), func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) }) {
+				used[w] = true
+			}
+		}
+	}
+}
+
+// toldSentences sorts the sentences of a note by what they open with; one that
+// opens with nothing known goes on with the sentence before.
+func (r *reader) toldSentences(words string, at At) []source {
+	var out []source
+	for i, part := range r.words.splitList(words) {
+		slot, rest := r.opening(part.text)
+		switch {
+		case i == 0:
+			out = append(out, source{slot: toldSubject, text: part.text, at: at})
+		case slot != "":
+			out = append(out, source{slot: slot, text: rest, at: at})
+		default:
+			last := &out[len(out)-1]
+			last.text += "; " + part.text
+		}
+	}
+	for _, q := range r.phrase.Quantities(out[0].text, "") {
+		if slot := r.words.toldByKind[q.Kind]; slot != "" {
+			out = append(out, source{slot: slot, text: q.Text, at: at})
+		}
+	}
+	return out
+}
+
+// opening finds the phrase that a sentence opens with, or holds as its only
+// words beside a figure.
+func (r *reader) opening(sentence string) (slot, rest string) {
+	low := foldKeep(sentence)
+	for _, o := range r.words.told {
+		if strings.HasPrefix(low, o.words) && wholeWord(low, 0, len(o.words)) {
+			if r.words.isNone(strings.Trim(o.words, " ")) || strings.HasPrefix(o.words, "no ") {
+				return o.slot, sentence // "no limit open", "no primer on ...": the words are the value
+			}
+			return o.slot, strings.TrimLeft(sentence[len(o.words):], " :")
+		}
+	}
+	for _, o := range r.words.told {
+		if i := strings.Index(low, o.words); i > 0 && strings.Contains(o.words, " ") && wholeWord(low, i, i+len(o.words)) {
+			return o.slot, sentence
+		}
+	}
+	return "", ""
+}
+
+// rowWords joins the cells of a row, and gives the cell that says most.
+func rowWords(s *workbook.Sheet, row workbook.Row) (string, At) {
+	at, most := At{Sheet: s.Name, Row: row.Number}, 0
+	var words []string
+	for _, c := range row.Cells {
+		if v := strings.TrimSpace(c.Value); v != "" && !c.Merged {
+			words = append(words, v)
+			if len(v) > most {
+				at.Cell, most = c.Ref(), len(v)
+			}
+		}
+	}
+	return strings.Join(words, " "), at
+}
+
+// describeTold reads what each product of a note is, with what it takes over
+// from another one.
+func (r *reader) describeTold() {
+	for i := range r.told {
+		n := &r.told[i]
+		p := &r.sched.Products[n.product]
+		n.says = r.takenOver(n)
+		for j := range n.says {
+			c := &n.says[j]
+			c.text = r.productWords(p, c.slot, c.text)
+			p.Cells[c.slot] = c.at.Cell
+			p.Texts[c.slot] = strings.TrimPrefix(p.Texts[c.slot]+"; "+c.text, "; ")
+		}
+		p.Texts[toldSubject] = r.beforeFigures(p.Texts[toldSubject])
+		r.identify(p)
+	}
+}
+
+// beforeFigures cuts the figures off the words that say what a product is.
+func (r *reader) beforeFigures(words string) string {
+	for _, q := range r.phrase.Quantities(words, "") {
+		if q.Start > 0 && r.words.toldByKind[q.Kind] != "" {
+			return strings.TrimRight(words[:q.Start], " ,;")
+		}
+	}
+	return words
+}
+
+// takenOver adds to "all else as FM-1" what the note of FM-1 says beyond this one.
+func (r *reader) takenOver(n *told) []source {
+	var own []source
+	from := -1
+	for _, c := range n.says {
+		if c.slot != toldRest {
+			own = append(own, c)
+			continue
+		}
+		for _, m := range r.lex.findTags(c.text) {
+			from = m.product
+		}
+	}
+	for _, o := range r.told {
+		if o.product != from || o.product == n.product {
+			continue
+		}
+		for _, c := range o.says {
+			if !slices.ContainsFunc(own, func(s source) bool { return s.slot == c.slot }) {
+				own = append(own, c)
+			}
+		}
+	}
+	return own
+}
+
+// limitsTold reads the figures and lists of the products of notes.
+func (r *reader) limitsTold() {
+	for _, n := range r.told {
+		for _, c := range n.says {
+			if c.slot != toldSubject && !r.words.isBlank(c.text) {
+				r.productCell(&r.sched.Products[n.product], c)
+			}
+		}
+	}
+}

@@ -1,0 +1,49 @@
+package schedule_test
+
+import (
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+// The sentences are of our own making; the figures are usual ones of such sheets
+// (common practice).
+func TestProductsToldInNotes(t *testing.T) {
+	s := readPages(t, page{name: "Notes", grid: `
+FM1  SBS self-adhered sheet, 1.0 mm. Lay +5 to +35 C. Open 45 days. Primer KP1 on concrete; none on clean metal. Not against EPDM.
+FM1W  as FM1, low-temperature grade. Lay -12 to +20 C. All else as FM1.
+KP1: rubber primer in solvent. Not on polystyrene.
+G1  Every open edge gets a bead. Lay no sheet on wet concrete.`}, page{name: "Walls", grid: `
+Mark|Material|Substrate|Primer|Installed|Covered
+A-1|FM1|concrete|KP1|2026-06-01|2026-06-20
+A-2|FM1W|galvanized steel|none|2026-12-01|2026-12-20
+A-3|FM1|concrete|KP1|2026-06-02|2026-06-21`})
+	got := map[string]schedule.Product{}
+	for _, p := range s.Products {
+		got[p.Tag] = p
+	}
+	if len(got) != 3 {
+		t.Fatalf("%d products, want FM1, FM1W and KP1: %v", len(got), got)
+	}
+	fm, cold := got["FM1"], got["FM1W"]
+	if f := fm.Figures["apply_min_c"]; f.Min == nil || *f.Min != 5 || f.At.Cell != "A1" {
+		t.Errorf("FM1 goes on from %v, want 5 of A1", f)
+	}
+	if f := cold.Figures["apply_min_c"]; f.Min == nil || *f.Min != -12 {
+		t.Errorf("FM1W goes on from %v, want -12", f)
+	}
+	if f := cold.Figures["exposure_days"]; f.Min == nil || *f.Min != 45 {
+		t.Errorf("FM1W stays open %v, want the 45 of FM1", f)
+	}
+	if len(cold.KeepOff) != 1 || cold.Family != fm.Family || fm.Family == "" {
+		t.Errorf("FM1W is %q and keeps off %v; want the family of FM1, %q, and EPDM", cold.Family, cold.KeepOff, fm.Family)
+	}
+	if got["KP1"].Role != "primer" {
+		t.Errorf("KP1 is a %q, want primer", got["KP1"].Role)
+	}
+	for _, it := range s.Lines[1].Items {
+		if it.Slot == "material" && it.Product != "FM1W" {
+			t.Errorf("line A-2 has %q, want product FM1W", it.Product)
+		}
+	}
+}
