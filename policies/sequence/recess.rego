@@ -62,7 +62,7 @@ _is_in_veneer(line) if {
 
 _trouble(line, said) := {"severity": "warning", "says": says} if {
 	said.id == "held_back"
-	facts.said(line, "drip_edge")
+	_has_drip_edge(line)
 	back := line.figures.held_back_mm
 	measure.is_sound(back)
 	measure.low(back) > data.sequence.recess.most_mm + data.sequence.recess.tolerance_mm
@@ -77,6 +77,14 @@ _trouble(line, said) := {"severity": "warning", "says": says} if {
 	said.id == "edge_flush"
 	facts.denied(line, "drip_edge")
 } else := {"severity": "note", "says": ": see that a metal drip edge carries the water out, none is told"} if {
-	not facts.said(line, "drip_edge")
+	not _has_drip_edge(line)
 	not facts.denied(line, "drip_edge")
+}
+
+# _has_drip_edge holds where words of the row tell of one, or a product it names is one.
+_has_drip_edge(line) if facts.said(line, "drip_edge")
+
+_has_drip_edge(line) if {
+	some item in line.items
+	regex.match(data.sequence.recess.drip, lower(item.name))
 }

@@ -69,6 +69,14 @@ test_silent[name] if {
 	some name, case in {
 		"nothing told": {"signals": [], "figures": {}, "more": {}},
 		"on a drip edge": {"signals": [_short, _drip], "figures": _back(12.7, "1/2 in"), "more": {}},
+		"a drip edge named by its tag": {
+			"signals": [_short],
+			"figures": _back(12.7, "1/2 in"),
+			"more": {"items": [
+				desk.own(12, "FM-1"),
+				object.union(desk.own(12, "DE-2"), {"id": "W!12/2", "slot": "edge", "name": "Drip edge, stainless steel"}),
+			]},
+		},
 		"flush on a drip edge": {"signals": [_flush, _drip], "figures": {}, "more": {}},
 		"no distance told": {"signals": [_short, _drip], "figures": {}, "more": {}},
 		"short of something else": {
