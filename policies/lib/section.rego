@@ -16,8 +16,11 @@ all := array.concat(
 	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in _told],
 )
 
+# walls are the sections that are no roof and stand above the ground.
+walls := [section | some section in all; not _is_excused(section)]
+
 # judged lists the sections with a fault: the section with "kind" (trap, pair, cold), "inner", "outer" and "state".
-judged := [object.union(section, fault) | some section in all; not _is_excused(section); fault := _fault(section)]
+judged := [object.union(section, fault) | some section in walls; fault := _fault(section)]
 
 # judged_lines are the lines of judged sections.
 judged_lines := {line | some section in judged; some line in section.lines}
@@ -52,6 +55,8 @@ _layer(layer, computed) := {
 	"class": layer.class,
 	"at": layer.at,
 	"insulates": layer.insulates,
+	"thickness_mm": object.get(layer, "thickness_mm", null),
+	"r": object.get(computed, "r_m2kw", null),
 	"share": object.get(computed, "outside_share", null),
 	"vapor": vapor,
 	"barrier": _is_barrier(layer, vapor),
