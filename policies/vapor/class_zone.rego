@@ -35,7 +35,7 @@ findings contains finding.at_with(facts.lines_by_id[layer.line], slots, message,
 	not layer.line in section.judged_lines
 	not layer.line in _told
 	slots := ["material", "tag", layer.at.cell]
-	message := naming.say("%s is class %s on the room side in %s, which differs from the code's table: it has none there", [
+	message := naming.say("%s is class %s on the room side in %s, unlike the code's table, which has none there", [
 		layer.text,
 		layer.vapor,
 		zone.here.says,

@@ -25,7 +25,7 @@ test_fires_in_full if {
 		"severity": "warning",
 		"message": concat("", [
 			"Kraft-faced batts is class II on the room side in climate zone 2A, ",
-			"which differs from the code's table: it has none there",
+			"unlike the code's table, which has none there",
 		]),
 		"related": [{
 			"at": {"sheet": "Notes", "row": 4, "cell": "A4"},
