@@ -213,7 +213,8 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock
 		if c.Slot != "" || taken[x.slot] && !slot.many || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		if x.score < certain && x.slot != "remark" && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+		freely := x.slot == "remark" || x.slot == "reference" // "07-27-11" is a code, and reads as a date
+		if x.score < certain && !freely && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
 			continue
 		}
 		taken[x.slot] = true
