@@ -8,8 +8,10 @@ import (
 	"encoding/json"
 	"fmt"
 	"log"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -78,14 +80,16 @@ func newSheets() (*sheets, error) {
 	}
 	wrap := &excelize.Alignment{WrapText: true, Vertical: "top"}
 	day := "d-mmm-yy"
-	for look, style := range map[string]excelize.Style{
+	styles := map[string]excelize.Style{
 		"title":   {Font: &excelize.Font{Bold: true, Size: 14}},
 		"small":   {Font: &excelize.Font{Size: 9}},
 		"head":    {Font: &excelize.Font{Bold: true}, Fill: fill("#D9E1E8"), Border: line, Alignment: &excelize.Alignment{WrapText: true, Horizontal: "center", Vertical: "center"}},
 		"divider": {Font: &excelize.Font{Bold: true}, Fill: fill("#EEF1E6"), Border: line},
 		"cell":    {Border: line, Alignment: wrap},
 		"day":     {Border: line, Alignment: wrap, CustomNumFmt: &day},
-	} {
+	}
+	for _, look := range slices.Sorted(maps.Keys(styles)) { // ids in a fixed order
+		style := styles[look]
 		id, err := s.book.NewStyle(&style)
 		if err != nil {
 			return nil, err
