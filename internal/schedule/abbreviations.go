@@ -42,14 +42,18 @@ func (r *reader) define(short, meaning string) {
 	r.short[short] = meaning
 }
 
+// cellWords cuts a cell into the words that may be short ones or codes.
+func cellWords(text string) []string {
+	return strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) })
+}
+
 // spelled writes out the office's short words in a cell; what a primer column
 // holds is a primer, also where its meaning does not say so.
 func (r *reader) spelled(text, slot string) string {
 	if len(r.short) == 0 {
 		return text
 	}
-	fields := strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) })
-	for _, f := range fields {
+	for _, f := range cellWords(text) {
 		if meaning, ok := r.short[f]; ok && len(r.vocab.Find(f)) == 0 {
 			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning

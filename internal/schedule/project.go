@@ -30,18 +30,7 @@ func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
 // note reads one row outside the tables; a number or letter in a cell of its
 // own is the note's number.
 func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
-	var words []string
-	at := At{Sheet: s.Name, Row: row.Number}
-	for _, c := range row.Cells {
-		v := strings.TrimSpace(c.Value)
-		if v == "" || c.Merged {
-			continue
-		}
-		if at.Cell == "" || len(v) > 6 {
-			at.Cell = c.Ref()
-		}
-		words = append(words, v)
-	}
+	words, at := noteCells(s, row)
 	if len(words) == 0 {
 		return
 	}
@@ -62,6 +51,24 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		r.roomIn(sentence, at)
 		r.noteSignals(sentence, at, len(p.Limits) > limits)
 	}
+}
+
+// noteCells gives the texts of a row outside the tables, and the cell that holds
+// more than the note's number.
+func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
+	var words []string
+	at := At{Sheet: s.Name, Row: row.Number}
+	for _, c := range row.Cells {
+		v := strings.TrimSpace(c.Value)
+		if v == "" || c.Merged {
+			continue
+		}
+		if at.Cell == "" || len(v) > 6 {
+			at.Cell = c.Ref()
+		}
+		words = append(words, v)
+	}
+	return words, at
 }
 
 // noteSignals keeps the conditions that a sentence states for the whole job; in

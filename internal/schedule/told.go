@@ -48,8 +48,8 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		if within(tables, row.Number) {
 			continue
 		}
-		words, at := rowWords(s, row)
-		m := leadingCode.FindStringSubmatch(words)
+		words, at := noteCells(s, row)
+		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
 		if m == nil || !used[m[1]] {
 			continue
 		}
@@ -81,7 +81,7 @@ func (r *reader) namesProduct(words string) bool {
 func usedCodes(t *table, used map[string]bool) {
 	for row := t.first; row <= t.last; row++ {
 		for _, col := range t.nums {
-			for _, w := range strings.FieldsFunc(text(t.sheet, row, col), func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) }) {
+			for _, w := range cellWords(text(t.sheet, row, col)) {
 				used[w] = true
 			}
 		}
@@ -104,6 +104,9 @@ func (r *reader) toldSentences(words string, at At) []source {
 			last.text += "; " + part.text
 		}
 	}
+	if len(out) == 0 {
+		return nil // nothing but a full stop or a semicolon
+	}
 	for _, q := range r.phrase.Quantities(out[0].text, "") {
 		if slot := r.words.toldByKind[q.Kind]; slot != "" {
 			out = append(out, source{slot: slot, text: q.Text, at: at})
@@ -118,7 +121,7 @@ func (r *reader) opening(sentence string) (slot, rest string) {
 	low := foldKeep(sentence)
 	for _, o := range r.words.told {
 		if strings.HasPrefix(low, o.words) && wholeWord(low, 0, len(o.words)) {
-			if r.words.isNone(strings.Trim(o.words, " ")) || strings.HasPrefix(o.words, "no ") {
+			if strings.HasPrefix(o.words, "no ") {
 				return o.slot, sentence // "no limit open", "no primer on ...": the words are the value
 			}
 			return o.slot, strings.TrimLeft(sentence[len(o.words):], " :")
@@ -130,21 +133,6 @@ func (r *reader) opening(sentence string) (slot, rest string) {
 		}
 	}
 	return "", ""
-}
-
-// rowWords joins the cells of a row, and gives the cell that says most.
-func rowWords(s *workbook.Sheet, row workbook.Row) (string, At) {
-	at, most := At{Sheet: s.Name, Row: row.Number}, 0
-	var words []string
-	for _, c := range row.Cells {
-		if v := strings.TrimSpace(c.Value); v != "" && !c.Merged {
-			words = append(words, v)
-			if len(v) > most {
-				at.Cell, most = c.Ref(), len(v)
-			}
-		}
-	}
-	return strings.Join(words, " "), at
 }
 
 // describeTold reads what each product of a note is, with what it takes over

@@ -13,11 +13,12 @@ func TestProductsToldInNotes(t *testing.T) {
 FM1  SBS self-adhered sheet, 1.0 mm. Lay +5 to +35 C. Open 45 days. Primer KP1 on concrete; none on clean metal. Not against EPDM.
 FM1W  as FM1, low-temperature grade. Lay -12 to +20 C. All else as FM1.
 KP1: rubber primer in solvent. Not on polystyrene.
+FM2  ;
 G1  Every open edge gets a bead. Lay no sheet on wet concrete.`}, page{name: "Walls", grid: `
 Mark|Material|Substrate|Primer|Installed|Covered
 A-1|FM1|concrete|KP1|2026-06-01|2026-06-20
 A-2|FM1W|galvanized steel|none|2026-12-01|2026-12-20
-A-3|FM1|concrete|KP1|2026-06-02|2026-06-21`})
+A-3|FM2|concrete|KP1|2026-06-02|2026-06-21`})
 	got := map[string]schedule.Product{}
 	for _, p := range s.Products {
 		got[p.Tag] = p
