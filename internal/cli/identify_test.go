@@ -5,12 +5,19 @@ import (
 	"encoding/json"
 	"strings"
 	"testing"
+
+	"github.com/spf13/cobra"
 )
 
 func identify(t *testing.T, args ...string) (string, error) {
 	t.Helper()
+	return written(newIdentify, args)
+}
+
+// written runs one command and gives what it wrote.
+func written(command func(Streams) *cobra.Command, args []string) (string, error) {
 	var out, errs bytes.Buffer
-	c := newIdentify(Streams{In: strings.NewReader(""), Out: &out, Err: &errs})
+	c := command(Streams{In: strings.NewReader(""), Out: &out, Err: &errs})
 	c.SetArgs(args)
 	c.SetOut(&errs)
 	c.SetErr(&errs)

@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"os"
 	"path/filepath"
@@ -10,14 +9,7 @@ import (
 )
 
 func season(args ...string) (string, error) {
-	var out, errs bytes.Buffer
-	c := newSeason(Streams{In: strings.NewReader(""), Out: &out, Err: &errs})
-	c.SetArgs(args)
-	c.SetOut(&errs)
-	c.SetErr(&errs)
-	c.SilenceErrors, c.SilenceUsage = true, true
-	err := c.Execute()
-	return out.String(), err
+	return written(newSeason, args)
 }
 
 func TestSeasonText(t *testing.T) {

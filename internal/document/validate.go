@@ -35,7 +35,7 @@ func Validate(doc *Document) error {
 
 // ValidateJSON holds the JSON text of a document against the schema.
 func ValidateJSON(text []byte) error {
-	compiled, err := compileSchema()
+	compiled, err := schema.Compile(schemaName)
 	if err != nil {
 		return err
 	}
@@ -50,22 +50,6 @@ func ValidateJSON(text []byte) error {
 		return err
 	}
 	return nil
-}
-
-func compileSchema() (*jsonschema.Schema, error) {
-	text, err := schema.FS.ReadFile(schemaName)
-	if err != nil {
-		return nil, err
-	}
-	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
-	if err != nil {
-		return nil, fmt.Errorf("read %s: %w", schemaName, err)
-	}
-	compiler := jsonschema.NewCompiler()
-	if err := compiler.AddResource(schemaName, value); err != nil {
-		return nil, err
-	}
-	return compiler.Compile(schemaName)
 }
 
 // firstCause tells the innermost mistake: where it is and what it is.

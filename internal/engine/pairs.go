@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"path"
@@ -45,7 +44,7 @@ func checkPairs(s source, have map[string]any) Problems {
 
 // againstSchema tells the innermost mistake, at the line of its row.
 func againstSchema(s source, pairs any) Problems {
-	compiled, err := compileSchema(pairsSchema)
+	compiled, err := schema.Compile(pairsSchema)
 	if err != nil {
 		return Problems{{File: s.name, Message: err.Error()}}
 	}
@@ -60,22 +59,6 @@ func againstSchema(s source, pairs any) Problems {
 	words := invalid.ErrorKind.LocalizedString(message.NewPrinter(language.English))
 	keys := append([]string{pairsFolder, pairsKey}, invalid.InstanceLocation...)
 	return merger{file: s}.problem(keys, words)
-}
-
-func compileSchema(name string) (*jsonschema.Schema, error) {
-	text, err := schema.FS.ReadFile(name)
-	if err != nil {
-		return nil, err
-	}
-	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
-	if err != nil {
-		return nil, fmt.Errorf("read %s: %w", name, err)
-	}
-	compiler := jsonschema.NewCompiler()
-	if err := compiler.AddResource(name, value); err != nil {
-		return nil, err
-	}
-	return compiler.Compile(name)
 }
 
 // misplaced finds rows that name another pair than their keys, and rows whose

@@ -101,7 +101,7 @@ func validate(raw []byte) error {
 	if err != nil || value == nil {
 		return err // nil: comments only
 	}
-	compiled, err := compile()
+	compiled, err := schema.Compile("settings.schema.json")
 	if err != nil {
 		return err
 	}
@@ -115,23 +115,6 @@ func validate(raw []byte) error {
 		return fmt.Errorf("check settings: %w", err)
 	}
 	return nil
-}
-
-func compile() (*jsonschema.Schema, error) {
-	const name = "settings.schema.json"
-	text, err := schema.FS.ReadFile(name)
-	if err != nil {
-		return nil, fmt.Errorf("read the schema of settings: %w", err)
-	}
-	value, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
-	if err != nil {
-		return nil, fmt.Errorf("read the schema of settings: %w", err)
-	}
-	c := jsonschema.NewCompiler()
-	if err := c.AddResource(name, value); err != nil {
-		return nil, fmt.Errorf("read the schema of settings: %w", err)
-	}
-	return c.Compile(name)
 }
 
 // located puts the line of the key before the schema's words.
