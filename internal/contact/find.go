@@ -221,11 +221,33 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" {
 			return s
 		}
+		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
+			return s
+		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}
 	}
 	return nil
+}
+
+// remarked holds for a remark on the row that puts s between the two: it names
+// one of their kind, or says so and names no other.
+func (f *finder) remarked(s, a, b *schedule.Item) bool {
+	if !touching[b.Slot] || b.Slot == "substrate" || b.Slot == "primer" {
+		return false
+	}
+	others := 0
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.ID == s.ID || o.At != s.At || o.Clause != s.Clause {
+			continue
+		}
+		if others++; o.Class == b.Class && o.Relation == "between" && a.Class != b.Class {
+			return true
+		}
+	}
+	return others == 0 && slices.Contains(s.Signals, "put_between")
 }
 
 // separates holds for separator classes and for what the words put between.

@@ -97,6 +97,23 @@ func TestWhereContactsAreReadFrom(t *testing.T) {
 	}
 }
 
+// A remark of its own column can part the row's material from its neighbor.
+func TestRemarkThatSeparates(t *testing.T) {
+	for remark, want := range map[string]string{
+		"polyethylene slip sheet between membrane and roof": "pvc-roof-membrane separated by polyethylene-sheet",
+		"butyl strip between the two":                       "pvc-roof-membrane separated by butyl-flashing-tape",
+		"Separate with stainless flashing":                  "pvc-roof-membrane separated by stainless-sheet",
+		"stainless flashing between brick and window":       "pvc-roof-membrane direct",
+		"mineral wool between studs":                        "pvc-roof-membrane direct",
+		"no slip sheet between the two":                     "pvc-roof-membrane direct",
+	} {
+		got := told(find(t, "Mark | Membrane | Substrate | Touches | Remarks\nD1 | rubberized asphalt membrane | CMU | PVC roof membrane | "+remark+"\n"), "!2")
+		if !slices.Contains(got, "rubberized-asphalt-membrane|"+want) {
+			t.Errorf("%q: got %q, want %q", remark, got, want)
+		}
+	}
+}
+
 func TestRemarkThatOnlyNamesMakesNoContact(t *testing.T) {
 	got := find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | butyl tape | plywood | none | Coal tar pitch is on the list of others.\nD2 | butyl tape | CMU | none | -\n")
 	for _, c := range got {

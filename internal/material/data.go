@@ -43,6 +43,7 @@ type wordsData struct {
 	Denials     []string            `json:"denials"`
 	Soft        []string            `json:"soft_breaks"`
 	Layered     []string            `json:"layered"`
+	Partings    []string            `json:"partings"`
 	OfNumber    []string            `json:"number_glue"`
 	NameWords   []string            `json:"name_words"`
 	LookAlikes  []string            `json:"look_alikes"`

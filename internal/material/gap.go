@@ -88,6 +88,8 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 		g = max(g, v.sign(text, &toks[j], &toks[j+1]))
 	}
 	switch {
+	case g > tight && v.apart(toks, b):
+		return wall
 	case unknown > 2 || unknown > 1 && g == with:
 		return wall
 	case unknown > 0 && g == comma:
@@ -98,6 +100,20 @@ func (v *Vocabulary) gap(text string, toks []token, a, b hit, breaks map[string]
 		return comma
 	}
 	return g
+}
+
+// apart holds where the words b begin are said to lie between what came before
+// and something else ("PVC sheet, polyethylene film between"): no part of it.
+func (v *Vocabulary) apart(toks []token, b hit) bool {
+	for j := b.last + 1; j < len(toks) && j <= b.last+2; j++ {
+		if v.partings[toks[j].low] {
+			return true
+		}
+		if v.breaks[toks[j].low] {
+			return false
+		}
+	}
+	return false
 }
 
 // hyphened holds for the first part of an adjective ("under-slab"), which does

@@ -29,6 +29,7 @@ type Vocabulary struct {
 	breaks   map[string]bool
 	denials  map[string]bool
 	soft     map[string]bool // words that join a part to a thing
+	partings map[string]bool // words that make a thing of what stands before them
 	within   map[string]bool // breaks that part the words of one product too
 	layered  map[string]bool // words after which a break names a layer of the thing ("laminated to")
 	ofNumber map[string]bool // glue after a number only ("3 in"), a break elsewhere
@@ -133,7 +134,7 @@ func newVocabulary(w *wordsData) *Vocabulary {
 		raw: make(map[string]int32, 4096), pairs: make(map[uint64]bool, 4096), joints: make(map[string]joint, 4096),
 		spelling: w.Spelling, plain: map[string]bool{}, adjectives: w.Adjectives,
 		glue: set(w.Glue), breaks: set(w.Breaks), within: set(w.Breaks), soft: set(w.Soft), denials: set(w.Denials),
-		layered: set(w.Layered), ofNumber: set(w.OfNumber), cites: set(w.Cites), outsiders: set(w.Outsiders),
+		layered: set(w.Layered), partings: set(w.Partings), ofNumber: set(w.OfNumber), cites: set(w.Cites), outsiders: set(w.Outsiders),
 		nameWords: set(w.NameWords), nameLeads: set(w.NameLeads), colors: set(w.Colors), colorLeads: set(w.ColorLeads),
 		fuzzyLength: w.FuzzyLength, slipLength: w.SlipLength, nearAt: w.NearAt,
 	}
