@@ -10,7 +10,7 @@ import (
 	"abut/policies"
 )
 
-func load(t *testing.T) *Vocabulary {
+func load(t testing.TB) *Vocabulary {
 	t.Helper()
 	v, err := Load(policies.FS)
 	if err != nil {

@@ -38,6 +38,19 @@ func FuzzSheet(f *testing.F) {
 	})
 }
 
+// FuzzCSV reads any bytes as a text table; FuzzRead's have a zip's beginning
+// more often than not.
+func FuzzCSV(f *testing.F) {
+	for _, s := range []string{"a,b\n1,2\n", "a;\"b \"\"c\"\"\"\r\n1,0;2\n", "\xff\xfea\x00,\x00b\x00", "\xfe\xff\x00a\x00\t", "\xef\xbb\xbfa|b", "Temp\xe9rature,5 \xb0C", "a,\x00b", "1/2\" sheet,3\"\n\"open", "a\rb\rc", "sep=;\na;b\n", "\n\n,,,\n x", "\x1b[31m,\u202e"} {
+		f.Add([]byte(s))
+	}
+	lim := DefaultLimits()
+	lim.Cells = 10_000
+	f.Fuzz(func(t *testing.T, data []byte) {
+		checkRead(t, "a.csv", data, lim)
+	})
+}
+
 func checkRead(t *testing.T, name string, data []byte, lim Limits) {
 	t.Helper()
 	book, err := Read(name, data, lim)
