@@ -53,11 +53,22 @@ func (r *sheetReader) cell() (Cell, bool, *FileError) {
 		c.Format = f.code
 	}
 	err := r.interpret(&c, raw)
+	if err == nil && !r.shares(raw) {
+		err = r.count(len(c.Value) + len(c.Struck))
+	}
 	if err == nil && (longer(c.Value, r.lim.CellLength) || longer(c.Struck, r.lim.CellLength)) {
 		err = refuse(fmt.Sprintf("it holds more than %d characters", r.lim.CellLength), "shorten it")
 	}
 	holds := c.Value != "" || c.Struck != "" || c.Kind == FormulaEmpty || c.Kind == Number
 	return c, holds, err
+}
+
+// shares says whether a cell holds one of the shared texts as it is, which
+// takes no memory of its own.
+func (r *sheetReader) shares(raw stored) bool {
+	i, ok := number(raw.value)
+	plain := raw.style.format == nil || raw.style.format.text == nil
+	return raw.kind == "s" && ok && i < len(r.texts) && r.texts[i].runs == nil && plain
 }
 
 // longer says whether a text has more characters than n.
@@ -67,9 +78,6 @@ func longer(text string, n int) bool { return len(text) > n && utf8.RuneCountInS
 func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 	switch raw.kind {
 	case "inlineStr":
-		if err := r.count(raw.inline.size()); err != nil {
-			return err
-		}
 		c.setText(raw.inline, raw.style)
 		return nil
 	case "s":
@@ -84,9 +92,6 @@ func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 		return nil
 	case "str":
 		if raw.hasValue || !raw.formula {
-			if err := r.count(len(raw.value)); err != nil {
-				return err
-			}
 			c.setText(richText{text: cellText(raw.value)}, raw.style)
 			return nil
 		}

@@ -18,20 +18,21 @@ type FileError struct {
 	cause   error
 }
 
-// Error is "file: sheet!cell: problem; do", in one line whatever the names
-// hold: a sheet's name is a stranger's text and may hold control characters.
+// Error is "file: sheet!cell: problem; do", in one line of bearable length
+// whatever the names and values hold: they are a stranger's text.
 func (e *FileError) Error() string {
 	var b strings.Builder
 	if e.Path != "" {
 		b.WriteString(e.Path + ": ")
 	}
+	sheet := clip(e.Sheet)
 	switch {
 	case e.Sheet != "" && e.Cell != "":
-		b.WriteString(e.Sheet + "!" + e.Cell + ": ")
+		b.WriteString(sheet + "!" + e.Cell + ": ")
 	case e.Sheet != "" || e.Cell != "":
-		b.WriteString(e.Sheet + e.Cell + ": ")
+		b.WriteString(sheet + e.Cell + ": ")
 	}
-	b.WriteString(e.Problem)
+	b.WriteString(clip(e.Problem))
 	if e.Do != "" {
 		b.WriteString("; " + e.Do)
 	}
@@ -40,6 +41,19 @@ func (e *FileError) Error() string {
 
 // Unwrap gives the cause, if the system or a library reported one.
 func (e *FileError) Unwrap() error { return e.cause }
+
+// clip cuts a text that is too long for a message.
+func clip(text string) string {
+	const most = 300
+	if n := 0; len(text) > most {
+		for i := range text {
+			if n++; n > most {
+				return text[:i] + "…"
+			}
+		}
+	}
+	return text
+}
 
 func printable(r rune) rune {
 	if unicode.IsControl(r) || unicode.Is(unicode.Cf, r) || r == '\u2028' || r == '\u2029' {

@@ -5,7 +5,7 @@ package workbook
 type Limits struct {
 	FileBytes     int64 // size of the file
 	UnpackedBytes int64 // all parts that are read, unpacked
-	PartBytes     int64 // a part held in memory (styles, texts, comments), unpacked
+	PartBytes     int64 // a part that is kept (texts, styles, comments), unpacked
 	Ratio         int64 // unpacked to packed size, judged from RatioFrom on
 	RatioFrom     int64 // unpacked size below which no ratio is judged
 	Parts         int   // entries in the package
@@ -17,6 +17,10 @@ type Limits struct {
 	TextBytes     int // all texts together
 	CellLength    int // characters in a cell
 	Merges        int // merged ranges of a sheet
+	Styles        int // cell styles, fonts or number formats
+	FormatLength  int // characters of a number format
+	Comments      int // comments of a sheet
+	Lists         int // ranges that drop-downs take their words from
 	Depth         int // nesting of elements in a part
 }
 
@@ -26,7 +30,7 @@ func DefaultLimits() Limits {
 	const mb = 1 << 20
 	return Limits{
 		FileBytes:     64 * mb,
-		UnpackedBytes: 1024 * mb,
+		UnpackedBytes: 512 * mb,
 		PartBytes:     64 * mb,
 		Ratio:         250,
 		RatioFrom:     16 * mb,
@@ -39,6 +43,10 @@ func DefaultLimits() Limits {
 		TextBytes:     128 * mb,
 		CellLength:    32_767,
 		Merges:        50_000,
+		Styles:        65_536,
+		FormatLength:  1_000,
+		Comments:      20_000,
+		Lists:         5_000,
 		Depth:         100,
 	}
 }

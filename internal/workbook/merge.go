@@ -54,21 +54,27 @@ func (r *sheetReader) fillMerged() error {
 			}
 		}
 	}
-	if len(copies) == 0 {
-		return nil
+	r.lay(copies)
+	return nil
+}
+
+// lay puts cells, given by row, over those of the sheet.
+func (r *sheetReader) lay(cells map[int][]Cell) {
+	if len(cells) == 0 {
+		return
 	}
+	sheet := r.sheet
 	for i := range sheet.Rows {
 		row := &sheet.Rows[i]
-		if added := copies[row.Number]; added != nil {
+		if added := cells[row.Number]; added != nil {
 			row.Cells = overlay(row.Cells, added)
-			delete(copies, row.Number)
+			delete(cells, row.Number)
 		}
 	}
-	for n, added := range copies {
+	for n, added := range cells {
 		sheet.Rows = append(sheet.Rows, Row{Number: n, Hidden: sheet.RowHidden(n), Cells: overlay(nil, added)})
 	}
 	slices.SortFunc(sheet.Rows, func(a, b Row) int { return cmp.Compare(a.Number, b.Number) })
-	return nil
 }
 
 // overlay puts copies over the cells of a row. The first copy wins where

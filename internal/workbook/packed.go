@@ -68,21 +68,12 @@ func (p *packed) open(name string) (io.ReadCloser, error) {
 	return rc, nil
 }
 
-// read gives a part that is held in memory.
-func (p *packed) read(name string) ([]byte, error) {
+// scanKept scans a part most of which is kept in memory.
+func (p *packed) scanKept(name string, read func(*scanner) error) error {
 	if f := p.parts[partKey(name)]; f != nil && f.UncompressedSize64 > uint64(p.lim.PartBytes) {
-		return nil, tooMuch("bytes in its part "+name, p.lim.PartBytes)
+		return tooMuch("bytes in its part "+name, p.lim.PartBytes)
 	}
-	rc, err := p.open(name)
-	if err != nil {
-		return nil, err
-	}
-	defer rc.Close()
-	data, err := io.ReadAll(rc)
-	if err != nil {
-		return nil, damaged(name, err)
-	}
-	return data, nil
+	return p.scan(name, read)
 }
 
 // scan reads a part as XML to its end with the given function.
@@ -125,7 +116,10 @@ func (p *packed) relations(name string) (map[string]relation, error) {
 		}
 		for s.child(1) {
 			if string(s.attr("TargetMode")) == "External" {
-				continue
+				continue // a link: nothing outside the file is ever read
+			}
+			if len(rels) == p.lim.Parts {
+				return tooMuch("relations in its part "+list, p.lim.Parts)
 			}
 			target := strings.ReplaceAll(s.attrText("Target"), "\\", "/")
 			if !strings.HasPrefix(target, "/") {

@@ -76,7 +76,7 @@ func TestDamaged(t *testing.T) {
 		"no texts":           {sheet.with(parts{"xl/sharedStrings.xml": ""}), "a.xlsx: its part xl/sharedStrings.xml is missing"},
 		"no sheets":          {sheet.with(parts{"xl/workbook.xml": `<workbook ` + mainNS + `><sheets/></workbook>`}), "a.xlsx: it lists no sheets"},
 		"workbook cut short": {sheet.with(parts{"xl/workbook.xml": `<workbook ` + mainNS + `><sheets>`}), "a.xlsx: its part xl/workbook.xml is damaged"},
-		"styles cut short":   {sheet.with(parts{"xl/styles.xml": `<styleSheet ` + mainNS + `><cellXfs>`}), "a.xlsx: its part xl/workbook.xml is damaged"},
+		"styles cut short":   {sheet.with(parts{"xl/styles.xml": `<styleSheet ` + mainNS + `><cellXfs>`}), "a.xlsx: its part xl/styles.xml is damaged (it ends too early)"},
 		"texts cut short":    {sheet.with(parts{"xl/sharedStrings.xml": `<sst><si><t>a</t>`}), "a.xlsx: its part xl/sharedStrings.xml is damaged (it ends too early)"},
 		"sheet cut short":    {sheet.with(parts{part: `<worksheet><sheetData><row r="1"><c r="A1" t="s"><v>0`}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is damaged (it ends too early)"},
 		"no text":            {in(inRow(`<c r="B7" t="s"><v>9</v></c>`)), "a.xlsx: S: a cell in row 1 is addressed \"B7\""},

@@ -60,13 +60,20 @@ func (t richText) split(cellStruck bool) (now, old string) {
 // string. Phonetic readings beside the text are no part of it.
 func readRich(s *scanner) richText {
 	var runs []run
-	depth := s.depth
+	depth, size := s.depth, 0
 	for s.child(depth) {
+		var r run
 		switch string(s.name) {
 		case "t":
-			runs = append(runs, run{text: cellText(s.content())})
+			r.text = cellText(s.content())
 		case "r":
-			runs = append(runs, readRun(s))
+			r = readRun(s)
+		}
+		if size += len(r.text); size > s.max {
+			s.fail(errTooLong)
+		}
+		if r.text != "" {
+			runs = append(runs, r)
 		}
 	}
 	return joined(runs)
@@ -78,16 +85,12 @@ func readRun(s *scanner) run {
 	for s.child(depth) {
 		switch string(s.name) {
 		case "t":
-			r.text += cellText(s.content())
+			if r.text += cellText(s.content()); len(r.text) > s.max {
+				s.fail(errTooLong)
+			}
 		case "rPr": // a run with properties has its own, all of them
-			r.strike = current
-			props := s.depth
-			for s.child(props) {
-				if name := string(s.name); name == "strike" || name == "dstrike" {
-					if s.attr("val") == nil || s.attrTrue("val") {
-						r.strike = struck
-					}
-				}
+			if r.strike = current; readStrike(s) {
+				r.strike = struck
 			}
 		}
 	}
@@ -100,7 +103,7 @@ func joined(runs []run) richText {
 	for _, r := range runs {
 		if n := len(out); n > 0 && out[n-1].strike == r.strike {
 			out[n-1].text += r.text
-		} else if r.text != "" {
+		} else {
 			out = append(out, r)
 		}
 	}
@@ -123,10 +126,7 @@ func (t richText) size() int {
 
 // readTexts reads the workbook's shared texts.
 func (b *book) readTexts(part string) error {
-	if f := b.parts[partKey(part)]; f != nil && f.UncompressedSize64 > uint64(b.lim.PartBytes) {
-		return tooMuch("bytes in its part "+part, b.lim.PartBytes)
-	}
-	return b.scan(part, func(s *scanner) error {
+	return b.scanKept(part, func(s *scanner) error {
 		if !s.child(0) {
 			return nil
 		}

@@ -26,13 +26,17 @@ func (s *scanner) child(depth int) bool {
 }
 
 // content gives the character data directly inside the element just started,
-// up to its end, decoded. Valid until the next call of content.
+// up to its end, decoded; comments inside it must not make it longer than a
+// token may be. Valid until the next call of content.
 func (s *scanner) content() []byte {
 	s.scratch = s.scratch[:0]
 	depth := s.depth
 	for s.next() {
 		if s.tok == chars && s.depth == depth {
 			s.scratch = s.decode(s.scratch, s.chars, s.literal)
+			if len(s.scratch) > s.max {
+				s.fail(errTooLong)
+			}
 		}
 		if s.tok == endTag && s.depth < depth {
 			break
@@ -45,7 +49,8 @@ func (s *scanner) content() []byte {
 }
 
 // attr gives an attribute of the start tag just read, raw; its name is
-// compared with any prefix it has.
+// compared with any prefix it has. A name that begins with a colon stands for
+// any prefix, since writers choose their own.
 func (s *scanner) attr(name string) []byte {
 	rest := s.attrs
 	for {
@@ -69,7 +74,7 @@ func (s *scanner) attr(name string) []byte {
 			s.fail(errMarkup)
 			return nil
 		}
-		if string(key) == name {
+		if string(key) == name || name[0] == ':' && bytes.HasSuffix(key, []byte(name)) {
 			return rest[1 : end+1]
 		}
 		rest = rest[end+2:]
@@ -79,6 +84,16 @@ func (s *scanner) attr(name string) []byte {
 // attrText gives an attribute decoded.
 func (s *scanner) attrText(name string) string {
 	return string(s.decode(nil, s.attr(name), false))
+}
+
+// attrNumber gives an attribute that is a whole number, 0 if it is not there.
+func (s *scanner) attrNumber(name string) int {
+	raw := s.attr(name)
+	n, ok := number(raw)
+	if raw != nil && !ok {
+		s.fail(errMarkup)
+	}
+	return n
 }
 
 // attrTrue reads an attribute that is a yes or no.

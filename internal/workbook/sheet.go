@@ -43,7 +43,7 @@ func (r *sheetReader) read(s *scanner) error {
 		case "mergeCells":
 			err = r.merges()
 		case "dataValidations", "extLst":
-			r.lists()
+			err = r.lists()
 		}
 		if err != nil {
 			return err
@@ -53,8 +53,11 @@ func (r *sheetReader) read(s *scanner) error {
 }
 
 func (r *sheetReader) columns() error {
-	depth := r.s.depth
+	depth, count := r.s.depth, 0
 	for r.s.child(depth) {
+		if count++; count > lastCol {
+			return refuse("it gives widths to more columns than a sheet has", saveAgain)
+		}
 		from, ok1 := number(r.s.attr("min"))
 		to, ok2 := number(r.s.attr("max"))
 		if !ok1 || !ok2 || from < 1 || to < from {
@@ -69,10 +72,13 @@ func (r *sheetReader) columns() error {
 }
 
 func (r *sheetReader) rows() error {
-	depth := r.s.depth
+	depth, count := r.s.depth, 0
 	for r.s.child(depth) {
 		if string(r.s.name) != "row" {
 			continue
+		}
+		if count++; count > lastRow {
+			return refuse("it has more rows than a sheet can have", saveAgain)
 		}
 		n := r.row + 1
 		if at := r.s.attr("r"); at != nil {
@@ -84,7 +90,7 @@ func (r *sheetReader) rows() error {
 		r.jumbled = r.jumbled || n <= r.row
 		r.row, r.col = n, 0
 		hidden := r.s.attrTrue("hidden") || isZero(r.s.attr("ht"))
-		if hidden {
+		if hidden && n <= r.lim.Rows { // below, nothing may stand
 			r.hideRow(n)
 		}
 		if r.s.closing { // an empty element, of which there may be a million
@@ -216,25 +222,6 @@ func mergeSpans(spans []Span) []Span {
 		}
 	}
 	return out
-}
-
-// comment attaches a note to a cell, which it makes if there is none.
-func (r *sheetReader) comment(row, col int, text string) error {
-	sheet := r.sheet
-	i, found := sheet.find(row)
-	if !found {
-		sheet.Rows = slices.Insert(sheet.Rows, i, Row{Number: row, Hidden: sheet.RowHidden(row)})
-	}
-	line := &sheet.Rows[i]
-	j, found := findCell(line.Cells, col)
-	if !found {
-		if err := r.admit(row, col); err != nil {
-			return err
-		}
-		line.Cells = slices.Insert(line.Cells, j, Cell{Row: row, Col: col, Hidden: line.Hidden || sheet.ColHidden(col)})
-	}
-	line.Cells[j].Comment = text
-	return nil
 }
 
 // parseRef reads an address such as F12; dollar signs are allowed.

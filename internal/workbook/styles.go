@@ -1,6 +1,10 @@
 package workbook
 
-import "github.com/xuri/excelize/v2"
+import (
+	"fmt"
+	"slices"
+	"unicode/utf8"
+)
 
 // style is what matters of a cell's style.
 type style struct {
@@ -8,44 +12,87 @@ type style struct {
 	format *numFormat // nil for general
 }
 
+// styleSheet is the styles part as it is read.
+type styleSheet struct {
+	lim   Limits
+	codes map[int]string // number formats of the workbook's own
+	fonts []bool         // struck out or not
+	cells []cellStyle
+}
+
+type cellStyle struct{ font, format int }
+
 // readStyles reads every cell style once, by its number. Whether a style says
 // that it applies its font or format is left out of account: spreadsheet
 // programs show them all the same.
-func readStyles(f *excelize.File) []style {
-	sheet := f.Styles
-	if sheet == nil || sheet.CellXfs == nil {
-		return nil
-	}
-	codes := map[int]string{}
-	if sheet.NumFmts != nil {
-		for _, n := range sheet.NumFmts.NumFmt {
-			if n != nil {
-				codes[n.NumFmtID] = n.FormatCode
-			}
-		}
+func (b *book) readStyles(part string) error {
+	sheet := styleSheet{lim: b.lim, codes: map[int]string{}}
+	if err := b.scanKept(part, sheet.read); err != nil {
+		return err
 	}
 	formats := map[int]*numFormat{}
-	styles := make([]style, len(sheet.CellXfs.Xf))
-	for i, xf := range sheet.CellXfs.Xf {
-		if id := xf.FontID; id != nil && sheet.Fonts != nil && *id >= 0 && *id < len(sheet.Fonts.Font) {
-			if font := sheet.Fonts.Font[*id]; font != nil && font.Strike != nil {
-				styles[i].strike = font.Strike.Val == nil || *font.Strike.Val
+	b.styles = make([]style, len(sheet.cells))
+	for i, c := range sheet.cells {
+		if _, known := formats[c.format]; !known {
+			code, custom := sheet.codes[c.format]
+			if !custom {
+				code = builtinFormat(c.format)
 			}
+			formats[c.format] = parseFormat(code)
 		}
-		if xf.NumFmtID == nil {
+		b.styles[i] = style{strike: c.font < len(sheet.fonts) && sheet.fonts[c.font], format: formats[c.format]}
+	}
+	return nil
+}
+
+func (t *styleSheet) read(s *scanner) error {
+	if !s.child(0) {
+		return nil
+	}
+	for s.child(1) {
+		list, count := string(s.name), 0
+		if !slices.Contains([]string{"numFmts", "fonts", "cellXfs"}, list) {
 			continue
 		}
-		id := *xf.NumFmtID
-		if _, known := formats[id]; !known {
-			code, custom := codes[id]
-			if !custom {
-				code = builtinFormat(id)
+		for s.child(2) {
+			if count++; count > t.lim.Styles {
+				return tooMuch("styles, fonts or number formats", t.lim.Styles)
 			}
-			formats[id] = parseFormat(code)
+			if err := t.entry(s, list); err != nil {
+				return err
+			}
 		}
-		styles[i].format = formats[id]
 	}
-	return styles
+	return nil
+}
+
+func (t *styleSheet) entry(s *scanner, list string) error {
+	switch list {
+	case "numFmts":
+		code := s.attrText("formatCode")
+		if utf8.RuneCountInString(code) > t.lim.FormatLength {
+			return refuse(fmt.Sprintf("it has a number format of more than %d characters", t.lim.FormatLength), saveAgain)
+		}
+		t.codes[s.attrNumber("numFmtId")] = code
+	case "fonts":
+		t.fonts = append(t.fonts, readStrike(s))
+	case "cellXfs":
+		t.cells = append(t.cells, cellStyle{s.attrNumber("fontId"), s.attrNumber("numFmtId")})
+	}
+	return nil
+}
+
+// readStrike says whether the properties of a font or a run, the element just
+// started, strike it out.
+func readStrike(s *scanner) bool {
+	out := false
+	depth := s.depth
+	for s.child(depth) {
+		if name := string(s.name); name == "strike" || name == "dstrike" {
+			out = out || s.attr("val") == nil || s.attrTrue("val")
+		}
+	}
+	return out
 }
 
 // builtinFormat gives the code of a number format that a workbook names by

@@ -1,29 +1,27 @@
 package workbook
 
 import (
-	"archive/zip"
-	"bytes"
 	"fmt"
 	"io"
-	"path"
 	"slices"
-	"strings"
-
-	"github.com/xuri/excelize/v2"
 )
 
 // book is what all sheets of one workbook are read with.
 type book struct {
 	*packed
-	file     *excelize.File // everything but the sheets' cells
+	main     string // the part that lists the sheets
+	sheets   []sheetEntry
 	rels     map[string]relation
 	styles   []style
 	texts    []richText
 	date1904 bool
 	cells    int // so far, of all sheets
 	text     int // bytes of text so far
-	sources  []listSource
+	sources  map[listSource]bool
 }
+
+// sheetEntry is a sheet as the workbook lists it.
+type sheetEntry struct{ name, state, id string }
 
 func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 	p, err := openPacked(r, size, lim)
@@ -34,26 +32,24 @@ func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	defer b.file.Close()
 	out := &Book{}
-	for _, entry := range b.file.WorkBook.Sheets.Sheet {
-		sheet := Sheet{Name: entry.Name, State: entry.State}
+	for _, entry := range b.sheets {
+		sheet := Sheet{Name: entry.name, State: entry.state}
 		if sheet.State == "" {
 			sheet.State = "visible"
 		}
-		if err := b.readSheet(&sheet, b.rels[entry.ID]); err != nil {
+		if err := b.readSheet(&sheet, b.rels[entry.id]); err != nil {
 			return nil, locate(err, "", sheet.Name)
 		}
 		if sheet.Kind != Worksheet {
-			out.Notes = append(out.Notes, fmt.Sprintf("sheet %q is a %s sheet and holds no cells", sheet.Name, b.rels[entry.ID].kind))
+			out.Notes = append(out.Notes, fmt.Sprintf("sheet %q is a %s sheet and holds no cells", sheet.Name, b.rels[entry.id].kind))
 		}
 		out.Sheets = append(out.Sheets, sheet)
 	}
 	if b.cells == 0 {
 		return nil, nothing(out)
 	}
-	b.placeLists(out.Sheets)
-	return out, nil
+	return out, b.placeLists(out.Sheets)
 }
 
 // nothing says why no cell of a workbook was read.
@@ -70,100 +66,61 @@ func openBook(p *packed) (*book, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := &book{packed: p}
+	b := &book{packed: p, main: main, sources: map[listSource]bool{}}
 	if b.rels, err = p.relations(main); err != nil {
 		return nil, err
 	}
-	if b.file, err = openLean(p, main, b.rels); err != nil {
+	if err := b.scan(main, b.list); err != nil {
 		return nil, err
 	}
-	if b.file.WorkBook == nil || len(b.file.WorkBook.Sheets.Sheet) == 0 {
+	if len(b.sheets) == 0 {
 		return nil, refuse("it lists no sheets", saveAgain)
 	}
-	if n := len(b.file.WorkBook.Sheets.Sheet); n > p.lim.Sheets {
-		return nil, tooMuch("sheets", p.lim.Sheets)
+	styles, texts := b.related("styles"), b.related("sharedStrings")
+	if b.has(styles) { // some writers name styles and have none
+		if err := b.readStyles(styles); err != nil {
+			return nil, err
+		}
 	}
-	if pr := b.file.WorkBook.WorkbookPr; pr != nil {
-		b.date1904 = pr.Date1904
-	}
-	b.styles = readStyles(b.file)
-	for _, r := range b.rels {
-		if r.kind == "sharedStrings" {
-			if err := b.readTexts(r.target); err != nil {
-				return nil, err
-			}
+	if texts != "" {
+		if err := b.readTexts(texts); err != nil {
+			return nil, err
 		}
 	}
 	return b, nil
 }
 
-// openLean opens with excelize a copy of the workbook that lacks the bulk:
-// cells and shared texts, which it reads many times slower than need be, and
-// pictures, macros and caches, which nobody here asks for. Sheets stay in it
-// as empty parts, so that it finds their comments.
-func openLean(p *packed, main string, rels map[string]relation) (*excelize.File, error) {
-	var buf bytes.Buffer
-	w := zip.NewWriter(&buf)
-	add := func(name string, data []byte) error {
-		out, err := w.CreateHeader(&zip.FileHeader{Name: name, Method: zip.Store})
-		if err == nil {
-			_, err = out.Write(data)
-		}
-		return err
-	}
-	for name, source := range leanParts(p, main, rels) {
-		var data []byte
-		if source != "" {
-			var err error
-			if data, err = p.read(source); err != nil {
-				return nil, err
-			}
-		}
-		if err := add(name, data); err != nil {
-			return nil, err
+// related names the part of a kind that the workbook refers to, "" for none:
+// the same one at every run.
+func (b *book) related(kind string) string {
+	found := ""
+	for _, r := range b.rels {
+		if r.kind == kind {
+			found = max(found, r.target)
 		}
 	}
-	if err := w.Close(); err != nil {
-		return nil, err
-	}
-	limit := p.lim.UnpackedBytes
-	f, err := excelize.OpenReader(&buf, excelize.Options{UnzipSizeLimit: limit, UnzipXMLSizeLimit: limit})
-	if err != nil {
-		return nil, damaged(main, err)
-	}
-	return f, nil
+	return found
 }
 
-// leanParts maps the name of a part in the lean copy to its name in the
-// workbook, "" for an empty part.
-func leanParts(p *packed, main string, rels map[string]relation) map[string]string {
-	parts := map[string]string{}
-	keep := func(name string) {
-		if p.has(name) {
-			parts[name] = name
-		}
+// list reads which sheets there are, and from which year dates are counted.
+func (b *book) list(s *scanner) error {
+	if !s.child(0) {
+		return nil
 	}
-	keep("[Content_Types].xml")
-	keep("_rels/.rels")
-	keep(main)
-	keep(path.Join(path.Dir(main), "_rels", path.Base(main)+".rels"))
-	for _, r := range rels {
-		switch r.kind {
-		case "styles":
-			if p.has(r.target) {
-				parts["xl/styles.xml"] = r.target // excelize looks nowhere else
+	for s.child(1) {
+		switch string(s.name) {
+		case "workbookPr":
+			b.date1904 = s.attrTrue("date1904")
+		case "sheets":
+			for s.child(2) {
+				if len(b.sheets) == b.lim.Sheets {
+					return tooMuch("sheets", b.lim.Sheets)
+				}
+				b.sheets = append(b.sheets, sheetEntry{s.attrText("name"), s.attrText("state"), s.attrText(":id")})
 			}
-		case "worksheet":
-			parts[r.target] = ""
-			keep(path.Join(path.Dir(r.target), "_rels", path.Base(r.target)+".rels"))
 		}
 	}
-	for key, f := range p.parts {
-		if strings.HasPrefix(path.Base(key), "comment") && strings.HasSuffix(key, ".xml") {
-			keep(strings.TrimPrefix(strings.ReplaceAll(f.Name, "\\", "/"), "/"))
-		}
-	}
-	return parts
+	return nil
 }
 
 // readSheet reads one sheet whole.
@@ -187,37 +144,8 @@ func (b *book) readSheet(sheet *Sheet, rel relation) error {
 	if err := r.arrange(); err != nil {
 		return err
 	}
-	if err := r.comments(); err != nil {
+	if err := r.comments(rel.target); err != nil {
 		return err
 	}
 	return r.fillMerged()
-}
-
-// comments attaches the notes of a sheet to its cells.
-func (r *sheetReader) comments() error {
-	list, err := r.file.GetComments(r.sheet.Name)
-	if err != nil {
-		return &FileError{Problem: fmt.Sprintf("its comments are damaged (%v)", err), Do: saveAgain, cause: err}
-	}
-	for _, c := range list {
-		text := c.Text
-		for _, run := range c.Paragraph {
-			text += run.Text
-		}
-		text = strings.TrimSpace(cellText([]byte(text)))
-		if text == "" {
-			continue
-		}
-		if err := r.count(len(text)); err != nil {
-			return err
-		}
-		row, col, ok := parseRef([]byte(c.Cell))
-		if !ok {
-			return refuse(fmt.Sprintf("a comment stands at %q, which is no cell", c.Cell), saveAgain)
-		}
-		if err := r.comment(row, col, text); err != nil {
-			return err
-		}
-	}
-	return nil
 }
