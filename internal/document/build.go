@@ -82,6 +82,7 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 		doc.Project.Place, site = b.locate(s.Project.Places, set.Place)
 	}
 	if site != nil {
+		doc.Project.Place.Months = bands(site)
 		doc.Windows = b.windows(doc, site, set.Hours)
 	}
 	dewPoints(doc.Lines)

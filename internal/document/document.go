@@ -44,6 +44,14 @@ type Place struct {
 	Source     string      `json:"source"`
 	Problem    string      `json:"problem"`
 	At         schedule.At `json:"at"`
+	// Months is the usual year there, January first; empty without a station.
+	Months []MonthBand `json:"months"`
+}
+
+// MonthBand is a month's mean of the daily minima and of the daily maxima.
+type MonthBand struct {
+	MeanMinC float64 `json:"mean_min_c"`
+	MeanMaxC float64 `json:"mean_max_c"`
 }
 
 // Window is the span in which a line is installed, with the season odds for

@@ -39,6 +39,16 @@ func (b *Builder) windows(doc *Document, site *climate.Site, hours climate.Hours
 	return out
 }
 
+// bands is the usual year of a site, by month.
+func bands(site *climate.Site) []MonthBand {
+	var out []MonthBand
+	for m := range 12 {
+		high, low, _, _ := site.Month(m + 1)
+		out = append(out, MonthBand{MeanMinC: low, MeanMaxC: high})
+	}
+	return out
+}
+
 func installSpan(l *schedule.Line) (climate.Span, bool) {
 	d := l.Dates["install"]
 	from, err := time.Parse(time.DateOnly, d.From)

@@ -23,6 +23,7 @@ type raw struct {
 	Source   string         `json:"source"`
 	Related  []rawRelated   `json:"related"`
 	Keys     map[string]any `json:"keys"` // figures for other programs that run the rules
+	Facts    []string       `json:"facts"`
 }
 
 type rawRelated struct {
@@ -109,7 +110,7 @@ func (c *collector) finding(rule Rule, value any) (Finding, error) {
 	f := Finding{
 		Rule: rule.ID, Topic: rule.Topic, Severity: c.grade(rule, r.Severity),
 		File: c.file, Sheet: at.sheet, Row: at.row, Mark: at.mark, Cells: sortCells(r.Cells),
-		Message: r.Message, Reason: or(r.Reason, rule.Reason), Remedy: or(r.Remedy, rule.Remedy), Source: or(r.Source, rule.Source),
+		Facts: r.Facts, Message: r.Message, Reason: or(r.Reason, rule.Reason), Remedy: or(r.Remedy, rule.Remedy), Source: or(r.Source, rule.Source),
 	}
 	f.Related, err = c.related(r.Related)
 	return f, err

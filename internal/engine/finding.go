@@ -17,6 +17,9 @@ type Finding struct {
 	Source   string    `json:"source"`
 	Related  []Related `json:"related,omitempty"`
 	Waived   *Waived   `json:"waived,omitempty"`
+	// Facts are ids of the facts of the document that were judged: contacts,
+	// and checks of a window as "item bound". Reports draw by them.
+	Facts []string `json:"-"`
 }
 
 // Related is another row that takes part in a finding.

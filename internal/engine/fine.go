@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"slices"
 
 	"github.com/open-policy-agent/opa/v1/rego"
 
@@ -20,37 +21,37 @@ type FineContact struct {
 // Fine lists the contacts of a document that are fine, in the order of the
 // document, as policies/lib/verdict.rego judges them.
 func (e *Engine) Fine(ctx context.Context, doc *document.Document) ([]FineContact, error) {
+	var out []FineContact
+	err := e.lookUp(ctx, doc, "contact", "data.lib.verdict.fine", &out)
+	return out, err
+}
+
+// lookUp asks for what the rules of a topic go by, beside their findings.
+func (e *Engine) lookUp(ctx context.Context, doc *document.Document, topic, path string, into any) error {
+	i := slices.IndexFunc(e.queries, func(q query) bool { return q.rules[0].Topic == topic })
+	if i < 0 {
+		return nil
+	}
 	document.Complete(doc)
 	value, err := input(doc)
 	if err != nil {
-		return nil, fmt.Errorf("judge %s: %w", doc.File, err)
+		return fmt.Errorf("%s of %s: %w", path, doc.File, err)
 	}
 	ctx, cancel := context.WithTimeout(ctx, e.options.Timeout)
 	defer cancel()
-	for _, q := range e.queries {
-		if q.rules[0].Topic != "contact" {
-			continue
-		}
-		result, err := rego.New(rego.Query("data.lib.verdict.fine"), rego.Compiler(q.compiler), rego.Store(e.store),
-			rego.ParsedInput(value)).Eval(ctx)
-		if err != nil {
-			return nil, fmt.Errorf("fine contacts of %s: %w", doc.File, err)
-		}
-		return readFine(result)
+	result, err := rego.New(rego.Query(path), rego.Compiler(e.queries[i].compiler), rego.Store(e.store),
+		rego.ParsedInput(value)).Eval(ctx)
+	if err != nil {
+		return fmt.Errorf("%s of %s: %w", path, doc.File, err)
 	}
-	return nil, nil
-}
-
-func readFine(result rego.ResultSet) ([]FineContact, error) {
-	var out []FineContact
 	for _, r := range result {
 		raw, err := json.Marshal(r.Expressions[0].Value)
-		if err != nil {
-			return nil, fmt.Errorf("fine contacts: %w", err)
+		if err == nil {
+			err = json.Unmarshal(raw, into)
 		}
-		if err := json.Unmarshal(raw, &out); err != nil {
-			return nil, fmt.Errorf("fine contacts: %w", err)
+		if err != nil {
+			return fmt.Errorf("%s of %s: %w", path, doc.File, err)
 		}
 	}
-	return out, nil
+	return nil
 }

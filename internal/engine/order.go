@@ -15,6 +15,7 @@ func (c *collector) findings() []Finding {
 		if last := len(merged) - 1; last >= 0 && sameMistake(merged[last], f) {
 			merged[last].Cells = sortCells(append(merged[last].Cells, f.Cells...))
 			merged[last].Related = append(merged[last].Related, f.Related...)
+			merged[last].Facts = append(merged[last].Facts, f.Facts...)
 			continue
 		}
 		merged = append(merged, f)

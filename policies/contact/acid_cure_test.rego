@@ -30,6 +30,7 @@ test_fires if {
 		"severity": "error",
 		"message": "Acid-cure silicone S-9 is in contact with C-1 (copper-sheet), with no separator shown",
 		"related": [],
+		"facts": ["C-1-S-9"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

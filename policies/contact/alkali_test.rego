@@ -28,6 +28,7 @@ test_fires if {
 		"severity": "error",
 		"message": "A-2 (aluminum-sheet) is in contact with fresh mortar, with no separator shown",
 		"related": [],
+		"facts": ["A-2-fresh mortar"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

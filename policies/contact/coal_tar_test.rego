@@ -25,6 +25,7 @@ test_fires if {
 			"with no separator shown",
 		]),
 		"related": [],
+		"facts": ["FM-1-old dampproofing, coal-tar pitch"],
 	}}
 }
 

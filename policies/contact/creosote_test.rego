@@ -21,6 +21,7 @@ test_fires if {
 			"with no separator shown",
 		]),
 		"related": [],
+		"facts": ["FM-1-timber crib"],
 	}}
 }
 

@@ -21,6 +21,7 @@ test_fires if {
 		"severity": "error",
 		"message": "EPDM boot is in contact with asphaltic sheet FM-1, with no separator shown",
 		"related": [],
+		"facts": ["FM-1-EPDM boot"],
 	}}
 }
 

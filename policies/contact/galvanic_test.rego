@@ -32,6 +32,7 @@ test_fires if {
 		"severity": "error",
 		"message": "C-1 (copper-sheet) is in contact with A-2 (aluminum-sheet), with no separator shown",
 		"related": [],
+		"facts": ["C-1-A-2"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

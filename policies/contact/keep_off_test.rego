@@ -30,6 +30,7 @@ test_fires if {
 			`with no separator shown; the data of FM-1 says to keep off "latex caulk"`,
 		]),
 		"related": [{"product": "FM-1", "cells": ["J4"], "what": "its data: keep off latex caulk"}],
+		"facts": ["FM-1-S-5"],
 	}}
 }
 

@@ -37,6 +37,7 @@ test_fires if {
 			"which it is to be sealed to",
 		]),
 		"related": [],
+		"facts": ["AB-2-S-4"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

@@ -31,6 +31,7 @@ test_fires if {
 		"message": "Track is in contact with MgO board, with no separator shown: some condition",
 		"reason": "Some condition.",
 		"related": [],
+		"facts": ["track-MgO board"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

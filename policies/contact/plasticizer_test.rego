@@ -29,6 +29,7 @@ test_fires if {
 		"severity": "error",
 		"message": "Plasticized PVC R-1 is in contact with asphaltic sheet FM-1, with no separator shown",
 		"related": [],
+		"facts": ["FM-1-R-1"],
 	}}
 }
 

@@ -31,6 +31,7 @@ test_fires if {
 		"severity": "error",
 		"message": "Panel adhesive is in contact with polystyrene foam I-1, with no separator shown",
 		"related": [],
+		"facts": ["I-1-panel adhesive"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

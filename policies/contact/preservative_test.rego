@@ -34,6 +34,7 @@ test_fires if {
 		"severity": "error",
 		"message": "A-2 (aluminum-sheet) is in contact with treated wood W-1, with no separator shown",
 		"related": [],
+		"facts": ["A-2-W-1"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

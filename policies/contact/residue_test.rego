@@ -24,6 +24,7 @@ test_fires if {
 		"severity": "error",
 		"message": "S-4 (polyurethane-sealant) goes on form oil, and nothing says that it comes off first",
 		"related": [],
+		"facts": ["S-4-form oil"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

@@ -25,6 +25,7 @@ test_fires if {
 		"severity": "error",
 		"message": "Water off C-1 (copper-sheet) runs onto A-2 (aluminum-sheet), and nothing shown catches it",
 		"related": [],
+		"facts": ["C-1-A-2"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

@@ -25,6 +25,7 @@ test_fires if {
 		"severity": "warning",
 		"message": "Roof cement is in contact with roof sheet R-2, with no separator shown",
 		"related": [],
+		"facts": ["roof cement-R-2"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

@@ -28,6 +28,7 @@ test_fires if {
 			"with no separator shown",
 		]),
 		"related": [],
+		"facts": ["FM-1-S-3"],
 	}}
 }
 

@@ -30,6 +30,7 @@ test_fires if {
 		"severity": "warning",
 		"message": "S-7 (oleoresinous-caulk) is in contact with limestone, with no separator shown",
 		"related": [],
+		"facts": ["S-7-limestone"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

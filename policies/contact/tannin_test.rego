@@ -29,6 +29,7 @@ test_fires if {
 		"severity": "error",
 		"message": "N-1 (bright-steel-fastener) is in contact with cedar siding, with no separator shown",
 		"related": [],
+		"facts": ["cedar siding-N-1"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

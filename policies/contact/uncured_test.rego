@@ -30,6 +30,7 @@ test_fires if {
 		"severity": "warning",
 		"message": "S-4 (polyurethane-sealant) goes on against fresh green mortar",
 		"related": [],
+		"facts": ["S-4-green mortar"],
 		"remedy": "Some remedy.",
 		"source": "Some handbook (source-read)",
 	}}

@@ -18,16 +18,15 @@ package exposure.over_limit
 
 import data.lib.bare
 import data.lib.finding
-import data.lib.measure
 import data.lib.naming
 import data.lib.stated
 import data.lib.words
 
 findings contains found if {
 	some row in bare.rows
-	told := stated.figure(row.line, "exposure_days")
-	days := measure.high(told.figure)
-	not told.figure.no_limit
+	own := bare.own(row)
+	told := own.told
+	days := own.days
 	level := bare.level(row, days)
 	message := naming.say("%s %s; %s allows %s%s", [
 		naming.plain(row.item),

@@ -17,18 +17,13 @@
 package exposure.over_usual
 
 import data.lib.bare
-import data.lib.facts
 import data.lib.finding
-import data.lib.limits
 import data.lib.naming
-import data.lib.stated
 import data.lib.words
 
 findings contains found if {
 	some row in bare.rows
-	not stated.figure(row.line, "exposure_days")
-	not _is_asked(row)
-	usual := _usual(row.item)
+	usual := bare.usual(row)
 	level := bare.level(row, usual.days)
 	message := naming.say("%s %s, and no limit is given; %s usually may %s%s", [
 		naming.plain(row.item),
@@ -42,16 +37,4 @@ findings contains found if {
 		"related": bare.related(row.line),
 		"source": sprintf("%s (%s)", [data.exposure.usual.source, usual.basis]),
 	})
-}
-
-_usual(item) := [usual | some usual in data.exposure.usual.list; facts.has_key(item, usual.keys)][0] if {
-	item.class in data.exposure.usual.classes
-	not _may_stay(item)
-}
-
-_may_stay(item) if facts.said(facts.product_of(item), "may_stay_exposed")
-
-_is_asked(row) if {
-	some limit in limits.limits_for("exposure_days", row.line, row.item.keys, row.line.role)
-	limit.max != null
 }

@@ -18,15 +18,12 @@ package exposure.project_limit
 
 import data.lib.bare
 import data.lib.finding
-import data.lib.limits
-import data.lib.measure
 import data.lib.naming
-import data.lib.stated
 import data.lib.words
 
 findings contains found if {
 	some row in bare.rows
-	limit := limits.lowest_max(limits.limits_for("exposure_days", row.line, row.item.keys, row.line.role))
+	limit := bare.noted(row)
 	level := bare.level(row, limit.max)
 	not _is_told(row)
 	message := naming.say("%s %s; the notes allow %s%s", [
@@ -42,4 +39,4 @@ findings contains found if {
 }
 
 # The sheet's own limit is told already.
-_is_told(row) if bare.level(row, measure.high(stated.figure(row.line, "exposure_days").figure))
+_is_told(row) if bare.level(row, bare.own(row).days)

@@ -6,7 +6,10 @@ package lib.bare
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.limits
+import data.lib.measure
 import data.lib.sheet
+import data.lib.stated
 import data.lib.words
 
 # rows are the lines of sheets with a count of bare days, each with its first own material.
@@ -16,6 +19,60 @@ rows := [{"line": line, "span": span, "item": item} |
 	span.min >= 0
 	item := facts.main_items(line)[0]
 ]
+
+# held holds every row against its limits, for a report to draw: days of each limit, who gives it, and how bad it is
+# ("" within it).
+held := [{
+	"line": row.line.id,
+	"text": row.item.text,
+	"min": row.span.min,
+	"max": row.span.max,
+	"from": row.span.from,
+	"to": row.span.to,
+	"limits": _limits(row),
+} |
+	some row in rows
+]
+
+_limits(row) := array.concat(
+	array.concat(
+		[{"days": told.days, "by": stated.whose(told.told), "level": _level(row, told.days)} | told := own(row)],
+		[{"days": limit.max, "by": "the notes", "level": _level(row, limit.max)} | limit := noted(row)],
+	),
+	[{"days": kind.days, "by": sprintf("usual for %s", [kind.name]), "level": softer(_level(row, kind.days))} |
+		kind := usual(row)
+	],
+)
+
+_level(row, days) := level(row, days)
+
+default _level(_, _) := ""
+
+# own is the limit in days that the row or its product's data states; undefined where it states none.
+own(row) := {"days": measure.high(told.figure), "told": told} if {
+	told := stated.figure(row.line, "exposure_days")
+	not told.figure.no_limit
+}
+
+# noted is the lowest limit of the project's notes.
+noted(row) := limits.lowest_max(_noted(row))
+
+_noted(row) := limits.limits_for("exposure_days", row.line, row.item.keys, row.line.role)
+
+# usual is what sheets of the kind usually may, where neither row, data nor notes give a limit.
+usual(row) := [kind | some kind in data.exposure.usual.list; facts.has_key(row.item, kind.keys)][0] if {
+	not stated.figure(row.line, "exposure_days")
+	not _is_noted(row)
+	row.item.class in data.exposure.usual.classes
+	not _may_stay(row.item)
+}
+
+_may_stay(item) if facts.said(facts.product_of(item), "may_stay_exposed")
+
+_is_noted(row) if {
+	some limit in _noted(row)
+	limit.max != null
+}
 
 # level is error where even the shortest count is over the limit, warning where only the long end is; a temporary
 # cover told in the row makes it a note.

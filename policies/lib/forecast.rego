@@ -95,6 +95,9 @@ _is_in(at, row) if {
 	at.row == row.row
 }
 
+# judged names the checks that are judged, as facts of the finding.
+judged(checks) := [concat(" ", [check.item, check.bound]) | some check in checks]
+
 # related points at the product data that states the limits.
 related(line, checks) := [finding.related_product(product, [check.at.cell], what) |
 	some check in checks

@@ -41,7 +41,11 @@ _finding(v, message) := finding.at_with(
 	_cells(v.contact),
 	concat("", [message, _barred(v.contact), _again(v.also)]),
 	object.union(
-		{"severity": v.severity, "related": array.concat(_others(v.contact), array.concat(_data(v.contact), _also(v)))},
+		{
+			"severity": v.severity,
+			"related": array.concat(_others(v.contact), array.concat(_data(v.contact), _also(v))),
+			"facts": [v.contact.id],
+		},
 		_of_row(v.row),
 	),
 )

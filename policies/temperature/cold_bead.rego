@@ -34,6 +34,7 @@ findings contains found if {
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(check),
 		"related": forecast.related(line, [check]),
+		"facts": forecast.judged([check]),
 	})
 }
 

@@ -19,6 +19,7 @@ test_whole_finding if {
 		"message": "S-2 goes on from 4 °C, but on 19 Jan 2027 in Milwaukee the air is below 4 °C in 89% of working hours",
 		"severity": "warning",
 		"related": [],
+		"facts": [" apply_min_c"],
 	}}
 }
 

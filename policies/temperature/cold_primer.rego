@@ -35,6 +35,7 @@ findings contains found if {
 	found := finding.at_with(line, forecast.slots(line, [told.check]), _message(line, window, told.check), {
 		"severity": told.level,
 		"related": forecast.related(line, [told.check]),
+		"facts": forecast.judged([told.check]),
 		"keys": {"share_below": told.check.share_below, "limit_c": told.check.limit_c},
 	})
 }

@@ -22,6 +22,7 @@ test_whole_finding if {
 		]),
 		"severity": "error",
 		"related": [],
+		"facts": [" apply_min_c"],
 		"keys": {"share_below": 0.63, "limit_c": 4.44},
 	}}
 }

@@ -36,6 +36,7 @@ findings contains found if {
 	found := finding.at_with(line, forecast.slots(line, checks), _message(line, window, checks), {
 		"severity": _severity(line, window, told),
 		"related": forecast.related(line, checks),
+		"facts": forecast.judged(checks),
 		"keys": {"share_below": told.check.share_below, "limit_c": told.check.limit_c},
 	})
 }

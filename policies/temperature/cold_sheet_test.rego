@@ -24,6 +24,7 @@ test_whole_finding if {
 		]),
 		"severity": "error",
 		"related": [],
+		"facts": [" apply_min_c"],
 		"keys": {"share_below": 0.9, "limit_c": 4.44},
 	}}
 }

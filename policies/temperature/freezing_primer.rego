@@ -34,6 +34,7 @@ findings contains found if {
 	not odds.sheet(line, window)
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(window, check), {
 		"severity": _severity(line, window, check),
+		"facts": forecast.judged([check]),
 	})
 }
 

@@ -24,6 +24,7 @@ test_whole_finding if {
 			"are below freezing",
 		]),
 		"severity": "note",
+		"facts": [" apply_min_c"],
 	}}
 }
 

@@ -30,6 +30,7 @@ findings contains found if {
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(line, check),
 		"related": forecast.related(line, [check]),
+		"facts": forecast.judged([check]),
 		"keys": {"share_above": check.share_above, "limit_c": check.limit_c},
 	})
 }

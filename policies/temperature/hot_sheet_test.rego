@@ -29,6 +29,7 @@ test_whole_finding if {
 		]),
 		"severity": "error",
 		"related": [],
+		"facts": [" apply_max_c"],
 		"keys": {"share_above": 0.27, "limit_c": 32.2},
 	}}
 }
