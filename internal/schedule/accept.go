@@ -6,7 +6,10 @@ import (
 )
 
 // part is a piece of a list cell.
-type part struct{ text string }
+type part struct {
+	text   string
+	listed bool // a semicolon parts it from the one before
+}
 
 // splitList parts a cell at semicolons, line breaks and full stops that end a
 // sentence, never inside brackets.
@@ -15,7 +18,7 @@ func (w *wordlists) splitList(text string) []part {
 	depth, start := 0, 0
 	cut := func(end int) {
 		if t := strings.TrimSpace(text[start:end]); t != "" {
-			out = append(out, part{t})
+			out = append(out, part{t, start > 0 && text[start-1] == ';'})
 		}
 	}
 	for i, c := range text {

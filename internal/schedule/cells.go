@@ -163,6 +163,7 @@ func (r *reader) items(l *Line, c source) {
 			it := r.item(m, c)
 			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
 			it.Text = c.text[n.Start:n.End]
+			r.complete(&it, c.slot)
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
 			if c.slot == "substrate" {
@@ -173,6 +174,17 @@ func (r *reader) items(l *Line, c source) {
 			}
 			l.Items = append(l.Items, it)
 		}
+	}
+}
+
+// complete makes a primer of the bare "acrylic" in the column of primers.
+func (r *reader) complete(it *Item, slot string) {
+	name := r.words.columnNames[slot]
+	if name == "" || it.Tag != "" || it.Family != "" || len(it.Traits) == 0 {
+		return
+	}
+	if m := r.vocab.Describe(it.Text + " " + name); m.Class == slot {
+		it.Family, it.Name, it.Class, it.Traits, it.Keys = m.Family, m.Name, m.Class, m.Traits, m.Keys
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -71,6 +72,8 @@ func (r *reader) limitsIn(sentence string, at At) {
 	}
 	last := 0
 	keys := []string{}
+	said := strings.TrimSpace(sentence)
+	sentence = r.withLeadUnit(sentence)
 	quantities := r.phrase.Quantities(sentence, "")
 	for i, q := range quantities {
 		if q.Start < last {
@@ -86,6 +89,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 				continue
 			}
 			l := r.limit(rule, q, around, at)
+			l.Text = said
 			if rule.Keys && len(l.Keys) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
@@ -100,6 +104,24 @@ func (r *reader) limitsIn(sentence string, at At) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
 		}
 	}
+}
+
+var bareFigure = regexp.MustCompile(`(\d)\s*(,\s|$)`)
+
+// withLeadUnit writes the unit that the lead of a list gives to its bare figures
+// beside them: "VOC, g/L: primers 350".
+func (r *reader) withLeadUnit(sentence string) string {
+	lead, list, ok := strings.Cut(sentence, ":")
+	at := strings.LastIndexAny(lead, ",([")
+	if !ok || at < 0 {
+		return sentence
+	}
+	unit := strings.TrimPrefix(strings.Trim(lead[at:], ",()[] "), "in ")
+	one := r.phrase.Quantities("1 "+unit, "")
+	if len(one) != 1 || one[0].Unit == "" || one[0].End != len("1 "+unit) {
+		return sentence
+	}
+	return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+unit+"$2")
 }
 
 // appliedWet holds for words that describe a primer, sealant or adhesive.
@@ -150,7 +172,7 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
-	l := Limit{Kind: rule.Kind, Text: strings.TrimSpace(in.sentence), At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
 	value := q.Min
 	if value == nil {
 		value = q.Max
@@ -165,7 +187,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Max = firstOf(q.Max, value)
 	}
 	if rule.Roles {
-		l.Roles = r.rolesIn(in.before)
+		if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
+			l.Roles = r.rolesIn(in.before)
+		}
 	}
 	if rule.Keys {
 		l.Keys = r.keysIn(in.before)
@@ -204,6 +228,9 @@ func (r *reader) rolesIn(text string) []string {
 		if r.words.hasAny(text, words) {
 			out = append(out, role)
 		}
+	}
+	if len(out) > 1 { // "primers for membranes"
+		out = slices.DeleteFunc(out, func(role string) bool { return role == "membrane" })
 	}
 	slices.Sort(out)
 	return out

@@ -32,6 +32,8 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Air barrier materials 0.004 cfm/ft2 at 1.57 psf, maximum.":     {kind: "air_lsm2", min: -1, max: 0.02032},
 		"Air permeance not over 0.02 L/(s·m²) @ 75 Pa.":                 {kind: "air_lsm2", min: -1, max: 0.02},
 		"Primers 250 g/L max.":                                          {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
+		"VOC (g/L): sealants 250":                                       {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
+		"VOC limits: 100 g/L for sealants.":                             {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
 		"Sealants shall not exceed 250 g/L VOC.":                        {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
 		"Side laps 3 in. minimum.":                                      {kind: "lap_mm", min: 76.2, max: -1},
 		"Through-wall flashing laps 6 in. min.":                         {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
@@ -58,6 +60,27 @@ func TestLimitsOfNotes(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// A lead holds for the whole list that a semicolon parts, with its unit.
+func TestLimitsOfOneLead(t *testing.T) {
+	s := read(t, oneWall+"4. VOC, g/L: primers 350; sealants 250; fluid-applied membranes 100. Cover the sheet within 30 days.\n")
+	want := map[string]float64{"primer": 350, "sealant": 250, "membrane": 100}
+	for _, l := range s.Project.Limits {
+		if l.Kind != "voc_gl" {
+			continue
+		}
+		if len(l.Roles) != 1 || l.Max == nil {
+			t.Fatalf("limit %v at most %v", l.Roles, value(l.Max))
+		}
+		if want[l.Roles[0]] != *l.Max {
+			t.Errorf("limit %v at most %v", l.Roles, value(l.Max))
+		}
+		delete(want, l.Roles[0])
+	}
+	if len(want) > 0 {
+		t.Errorf("not read: %v", want)
 	}
 }
 

@@ -41,9 +41,14 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
-	heading := ""
-	for i, sentence := range r.sentences(text) {
-		limits := len(p.Limits)
+	heading, lead := "", ""
+	for i, part := range r.words.splitList(text) {
+		sentence, limits := part.text, len(p.Limits)
+		if part.listed && lead != "" && !strings.Contains(sentence, ":") {
+			sentence = lead + ": " + sentence
+		} else {
+			lead = leadOf(sentence)
+		}
 		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
 		if words := headingWords(sentence); i == 0 && len(words) <= 4 {
 			heading = sentence
@@ -52,6 +57,18 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		r.noteSignals(sentence, at, len(p.Limits) > limits)
 	}
 }
+
+// leadOf is what stands before the colon of "VOC, g/L: primers 350", which holds
+// for all that a semicolon parts from it too.
+func leadOf(sentence string) string {
+	if before, _, ok := strings.Cut(sentence, ":"); ok && len(headingWords(before)) <= maxLead {
+		return before
+	}
+	return ""
+}
+
+// maxLead is how many words a lead may have.
+const maxLead = 6
 
 // noteCells gives the texts of a row outside the tables, and the cell that holds
 // more than the note's number.
@@ -86,15 +103,6 @@ func (r *reader) noteSignals(sentence string, at At, limit bool) {
 			r.sched.Project.Signals = append(r.sched.Project.Signals, said)
 		}
 	}
-}
-
-// sentences parts a note at semicolons and at full stops that end a sentence.
-func (r *reader) sentences(text string) []string {
-	var out []string
-	for _, p := range r.words.splitList(text) {
-		out = append(out, p.text)
-	}
-	return out
 }
 
 // roomIn finds stated indoor conditions: a temperature or a relative humidity

@@ -27,6 +27,7 @@ type wordlists struct {
 	accept             acceptanceWords
 	readings           readingWords
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
+	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
 }
 
@@ -62,6 +63,7 @@ type readingFile struct {
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
+		ColumnNames   map[string]string   `json:"column_names"`
 	} `json:"reading"`
 }
 
@@ -76,7 +78,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	f := &file.Reading
 	w := &wordlists{
-		told: openings(f.Told), toldByKind: f.ToldByKind,
+		told: openings(f.Told), toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,

@@ -52,11 +52,15 @@ _noted(line, item) := [{
 
 _of_product(line) := [{
 	"days": f.min,
-	"says": sprintf("its data asks for %s", [words.days(f.min)]),
+	"says": sprintf("%s for %s", [_asker(line), words.days(f.min)]),
 	"from": "product",
 } |
 	f := facts.figure_of(line, "concrete_age_days")
 	f.min > 0
 ]
+
+_asker(line) := "the row itself asks" if line.figures.concrete_age_days
+
+_asker(line) := "its data asks" if not line.figures.concrete_age_days
 
 _is_tested(line) if facts.said(line, "moisture_tested")

@@ -31,16 +31,21 @@ findings contains found if {
 	limit := age.limit(line, item)
 	span.min < limit.days
 	extra := object.union({"severity": age.severity(line, span, limit), "related": age.related(limit)}, age.source(limit))
-	found := finding.at_with(line, ["material", "substrate", "install", "placed"], _message(item, span, limit), extra)
+	found := finding.at_with(line, _slots, _message(item, span, limit), extra)
 }
 
-_message(item, span, limit) := naming.say("%s goes on concrete that is %s old (placed %s, sheet %s); %s", [
+_slots := ["material", "substrate", "install", "placed", "age", "concrete_age"]
+
+_message(item, span, limit) := naming.say("%s goes on concrete that is %s old%s; %s", [
 	naming.plain(item),
 	_age(span),
-	words.date(span.from),
-	words.date(span.to),
+	_between(span),
 	limit.says,
 ])
+
+_between(span) := sprintf(" (placed %s, sheet %s)", [words.date(span.from), words.date(span.to)]) if {
+	span.from != ""
+} else := ""
 
 _age(span) := words.days(span.min) if {
 	span.min == span.max

@@ -57,6 +57,19 @@ test_only_perhaps_too_young_is_a_warning if {
 	{f.severity | some f in _found(_row, _span("2026-07-06", "2026-07-17", 11, 15), [_note])} == {"warning"}
 }
 
+test_age_and_limit_of_the_row_itself if {
+	line := object.union(
+		{"figures": {"concrete_age_days": {"min": 14, "max": 14, "text": "14"}}},
+		_span("", "", 5, 5),
+	)
+	some f in _found(_row, line, [])
+	f.severity == "error"
+	f.message == concat("", [
+		"FM-1 (rubberized-asphalt-membrane) goes on concrete that is 5 days old; ",
+		"the row itself asks for 14 days",
+	])
+}
+
 test_strictest_counts if {
 	loose := object.union(_note, {"min": 7})
 	some f in _found(_row, _span("2026-07-06", "2026-07-16", 10, 10), [loose, _note])
