@@ -150,6 +150,20 @@ func (r *reader) tagColumn(t *table) {
 	}
 }
 
+// bedColumn takes what stands behind the sheets for their substrate, in a table
+// of primed sheets that has no other column for it.
+func (r *reader) bedColumn(t *table) {
+	if t.column("primer") == 0 || t.column("substrate") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "behind" {
+			c.Slot, c.Why = "substrate", c.Why+", and no other column tells what the sheets go on"
+			return
+		}
+	}
+}
+
 // fillUnknown gives columns without a telling heading a slot by what stands
 // under them and by what is still missing.
 func (r *reader) fillUnknown(t *table) {

@@ -92,6 +92,18 @@ D2 | butyl sheet | plywood | none | qq`},
 	}
 }
 
+// Where no column is for substrates, what stands behind a primed sheet is its own.
+func TestBedBehindThePrimer(t *testing.T) {
+	s := read(t, "Ref | Membrane | Inside | Outside | Primer | Lap\nD1 | butyl tape | plywood | mineral wool | none | 75 mm\n")
+	if it := s.Lines[0].Items[1]; it.Slot != "substrate" || it.Family != "osb-plywood-sheathing" {
+		t.Errorf("%s %s", it.Slot, it.Family)
+	}
+	s = read(t, "Ref | Membrane | Substrate | Inside | Primer | Lap\nD1 | butyl tape | plywood | mineral wool | none | 75 mm\n")
+	if it := s.Lines[0].Items[2]; it.Slot != "behind" {
+		t.Errorf("%s %s", it.Slot, it.Family)
+	}
+}
+
 func TestUnknownColumnIsInTheReading(t *testing.T) {
 	s := read(t, `
 Mark | Membrane | Substrate | Primer | Zeta index
