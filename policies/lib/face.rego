@@ -91,3 +91,13 @@ _says(signals, id) if {
 }
 
 default _says(_, _) := false
+
+# two_minds holds a dry face of one cell that the remark says is wet: {dry, wet}, each a signal.
+two_minds(line) := {"dry": dry[0], "wet": wet[0]} if {
+	wet := [s | some s in line.signals; s.id == "surface_wet"; not s.no; s.slot == "remark"]
+	dry := [s | some s in line.signals; s.id == "surface_dry"; not s.no]
+	count(wet) > 0
+	count(dry) > 0
+	every s in dry { s.slot == "substrate" }
+	not facts.denied(line, "surface_wet")
+}

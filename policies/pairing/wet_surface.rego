@@ -26,6 +26,7 @@ findings contains finding.at(line, ["material", said.slot], _message(line, stuck
 	some stuck in sheet.stuck
 	line := stuck.line
 	not facts.said(line, "surface_dry")
+	not face.two_minds(line)
 	said := face.told(line, "surface_wet")[0]
 }
 

@@ -33,6 +33,10 @@ test_silent[name] if {
 	some name, case in {
 		"dry": {"item": bench.sbs, "signals": [bench.said("surface_dry", "dry")]},
 		"wet and dried": {"item": bench.sbs, "signals": [_wet, bench.said("surface_dry", "dried")]},
+		"the substrate cell says dry, another rule's": {"item": bench.sbs, "signals": [
+			_wet,
+			object.union(bench.said("surface_dry", "dry"), {"slot": "substrate"}),
+		]},
 		"not wet": {"item": bench.sbs, "signals": [object.union(_wet, {"no": true})]},
 		"fluid": {"item": bench.fluid, "signals": [_wet]},
 		"nothing said": {"item": bench.sbs, "signals": []},
