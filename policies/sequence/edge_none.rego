@@ -38,12 +38,15 @@ findings contains found if {
 }
 
 _says(line) := {"words": written, "severity": _by_rule(line)} if {
-	closing.cell(line) in data.sequence.edge.none_words
+	_first_words(line) in data.sequence.edge.none_words
 	written := sprintf("the cell says %s", [words.quoted(trim_space(line.texts.edge))])
 } else := {"words": "the cell says nothing", "severity": "note"} if {
 	closing.cell(line) in data.sequence.edge.doubtful_words
 	closing.rule(line)
 }
+
+# "None - cut edge" says none, and then how.
+_first_words(line) := trim_space(regex.split(`\s[-–—]\s|[,;:(]`, closing.cell(line))[0])
 
 _by_rule(line) := "error" if {
 	closing.rule(line)

@@ -30,6 +30,8 @@ test_whole_finding if {
 test_severity[name] if {
 	some name, tc in {
 		"none, with a note": {"line": {"texts": {"edge": "none"}}, "limits": [_note], "want": {"error"}},
+		"none, and how": {"line": {"texts": {"edge": "NONE - cut edge"}}, "limits": [], "want": {"warning"}},
+		"nonesuch bar": {"line": {"texts": {"edge": "no. 3 bar"}}, "limits": [], "want": set()},
 		"a dash, with a note": {"line": {"texts": {"edge": "-"}}, "limits": [_note], "want": {"note"}},
 		"a dash": {"line": {"texts": {"edge": "-"}}, "limits": [], "want": set()},
 		"empty": {"line": {"texts": {"edge": ""}}, "limits": [], "want": set()},
