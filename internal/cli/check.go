@@ -10,8 +10,10 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/document"
 	"abut/internal/engine"
 	"abut/internal/output"
+	"abut/internal/output/html"
 	"abut/internal/workbook"
 
 	"github.com/spf13/cobra"
@@ -46,7 +48,7 @@ and 2 if a file could not be read; the findings of the others are still listed.`
 	}
 	f := cmd.Flags()
 	f.StringVar(&o.Format, "format", "text", "text, json, sarif, junit or markdown")
-	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.json .sarif .xml .md .txt); may be repeated")
+	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.html .json .sarif .xml .md .txt); may be repeated")
 	f.StringVar(&o.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
 	o.add(cmd)
 	return cmd
@@ -68,7 +70,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
 	bar := newProgress(len(files), s.Err)
 	for _, file := range files {
-		checkFile(ctx, file, p, eng, &run)
+		checkFile(ctx, file, o.draws(), p, eng, &run)
 		bar.step()
 	}
 	bar.done()
@@ -101,7 +103,7 @@ func (o checkOptions) valid() error {
 	}
 	for _, out := range o.Outputs {
 		if output.FormatOf(out) == "" {
-			return fmt.Errorf("-o %s: the ending tells no format; use .json, .sarif, .xml, .md or .txt", out)
+			return fmt.Errorf("-o %s: the ending tells no format; use .html, .json, .sarif, .xml, .md or .txt", out)
 		}
 	}
 	return nil
@@ -119,7 +121,7 @@ func first(texts ...string) string {
 
 // checkFile judges one workbook; what fails is kept as a problem, so that the
 // findings of the others are still told.
-func checkFile(ctx context.Context, file string, p *project, eng *engine.Engine, run *output.Run) {
+func checkFile(ctx context.Context, file string, draws bool, p *project, eng *engine.Engine, run *output.Run) {
 	doc, err := p.read(file)
 	if err == nil {
 		var findings []engine.Finding
@@ -127,15 +129,34 @@ func checkFile(ctx context.Context, file string, p *project, eng *engine.Engine,
 		run.Findings = append(run.Findings, findings...)
 		run.Reading = append(run.Reading, output.Reading{File: doc.File, Reading: doc.Reading})
 	}
+	if err == nil && draws {
+		err = draw(ctx, doc, eng, run)
+	}
 	if err != nil {
 		run.Problems = append(run.Problems, output.Problem{File: file, Message: err.Error()})
 	}
 }
 
+// draws says whether an output needs more than the findings.
+func (o checkOptions) draws() bool {
+	return slices.ContainsFunc(o.Outputs, func(out string) bool { return output.FormatOf(out) == "html" })
+}
+
+// draw keeps what a report with pictures draws of a file.
+func draw(ctx context.Context, doc *document.Document, eng *engine.Engine, run *output.Run) error {
+	bare, err := eng.Bare(ctx, doc)
+	run.Drawn = append(run.Drawn, output.Drawn{Document: doc, Bare: bare})
+	return err
+}
+
 // report writes the run to every output and turns it into the exit code.
 func report(run output.Run, o checkOptions, s Streams) error {
 	for _, out := range o.Outputs {
-		if err := writeFile(out, func(w io.Writer) error { return output.Write(w, output.FormatOf(out), run) }); err != nil {
+		write := func(w io.Writer) error { return output.Write(w, output.FormatOf(out), run) }
+		if output.FormatOf(out) == "html" {
+			write = func(w io.Writer) error { return html.Write(w, run) }
+		}
+		if err := writeFile(out, write); err != nil {
 			return err
 		}
 	}

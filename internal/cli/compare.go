@@ -43,7 +43,7 @@ with a proposed action for the reviewer to confirm.`,
 	f.StringVar(&o.Submitted, "submitted", "", "the submitted workbook, or a folder of them")
 	f.BoolVar(&o.Matches, "matches", false, "list on standard error which lines were matched, and how surely")
 	f.StringVar(&o.Report.Format, "format", "text", "text, json, sarif, junit or markdown")
-	f.StringArrayVarP(&o.Report.Outputs, "output", "o", nil, "also write a file: the review log (.xlsx .md) or a report (.json .sarif .xml .txt)")
+	f.StringArrayVarP(&o.Report.Outputs, "output", "o", nil, "also write a file: the review log (.xlsx .md) or a report (.html .json .sarif .xml .txt)")
 	f.StringVar(&o.Report.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
 	o.Report.add(cmd)
 	cobra.CheckErr(cmd.MarkFlagRequired("specified"))
@@ -140,6 +140,11 @@ func (w *comparing) pair(ctx context.Context, p compare.FilePair) error {
 	w.run.Findings = append(w.run.Findings, findings...)
 	w.run.Reading = append(w.run.Reading, output.Reading{File: submitted.File, Reading: submitted.Reading})
 	w.entries = append(w.entries, w.project.compare.Log(submitted, findings)...)
+	if w.options.Report.draws() {
+		if err := draw(ctx, submitted, w.engine, &w.run); err != nil {
+			return err
+		}
+	}
 	if w.options.Matches {
 		return output.WriteMatches(w.err, submitted)
 	}

@@ -58,7 +58,11 @@ func layersOf(l *schedule.Line, doc *Document) []Layer {
 	for i := range l.Items {
 		it := &l.Items[i]
 		if it.ID == main.ID || it.Slot == "material" && it.Polarity == "yes" && main.Tag == "" {
-			out = append(out, layerOf(l, it, productOf(doc, it.Product)))
+			layer := layerOf(l, it, productOf(doc, it.Product))
+			if it.ID != main.ID && it.Class == "coating" {
+				layer.Thick = nil // the row's thickness is that of what is coated
+			}
+			out = append(out, layer)
 		}
 	}
 	return out

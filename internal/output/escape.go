@@ -11,13 +11,19 @@ import (
 func plain(text string) string {
 	var b strings.Builder
 	for _, r := range strings.Join(strings.Fields(text), " ") {
-		if unicode.Is(unicode.Cc, r) || unicode.Is(unicode.Cf, r) || unicode.Is(unicode.Co, r) {
+		if Steers(r) {
 			fmt.Fprintf(&b, `\u%04x`, r)
 			continue
 		}
 		b.WriteRune(r)
 	}
 	return b.String()
+}
+
+// Steers says whether a character is a control, turns the reading direction or
+// has no agreed look.
+func Steers(r rune) bool {
+	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Co)
 }
 
 // where names the place of a finding within its file: "row 12, cells E12 F12".

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/document"
 	"abut/internal/engine"
 	"abut/internal/schedule"
 )
@@ -31,6 +32,13 @@ type Run struct {
 	Rules    []engine.Rule
 	Problems []Problem
 	FailAt   string // the mildest severity that fails: error, warning; "" is error
+	Drawn    []Drawn
+}
+
+// Drawn is what a report with pictures draws of one file.
+type Drawn struct {
+	Document *document.Document
+	Bare     []engine.Bare
 }
 
 // Reading is what was understood of one file.
@@ -75,7 +83,9 @@ func Formats() []string {
 
 // FormatOf gives the format of a file by its ending; "" if there is none.
 func FormatOf(file string) string {
-	endings := map[string]string{".txt": "text", ".json": "json", ".sarif": "sarif", ".xml": "junit", ".md": "markdown"}
+	endings := map[string]string{
+		".txt": "text", ".json": "json", ".sarif": "sarif", ".xml": "junit", ".md": "markdown", ".html": "html",
+	}
 	return endings[strings.ToLower(path.Ext(file))]
 }
 
