@@ -26,6 +26,14 @@ go mod tidy -diff || stop "run go mod tidy"
 step "staticcheck"
 go run "$staticcheck" ./... ./testdata/demo
 
+step "a browser for the tests of the HTML report"
+browser() { command -v chromium || command -v chromium-browser || command -v google-chrome; }
+if ! browser >/dev/null && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
+	{ apt-get update && apt-get install -y --no-install-recommends chromium; } >"$scratch/apt.log" 2>&1 ||
+		tail -n 3 "$scratch/apt.log"
+fi
+browser || echo "no Chromium here, so the report is not tried in a browser"
+
 step "tests of Go, with the race detector"
 race=-race
 if [ "$(go env CGO_ENABLED)" != 1 ] || ! command -v "$(go env CC)" >/dev/null; then

@@ -51,7 +51,7 @@ func newBare(id string, held []engine.Bare, doc *document.Document, list []found
 }
 
 func bareRowOf(h engine.Bare, l *schedule.Line, list []found) bareRow {
-	r := bareRow{Where: lineKey(l.Sheet, l.Row), Mark: l.Mark, Text: h.Text, Days: days(h.Min, h.Max), in: h}
+	r := bareRow{Where: rowName(l), Mark: l.Mark, Text: h.Text, Days: days(h.Min, h.Max), in: h}
 	from, err := time.Parse(time.DateOnly, h.From)
 	to, err2 := time.Parse(time.DateOnly, h.To)
 	if err == nil && err2 == nil {

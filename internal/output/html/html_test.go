@@ -101,6 +101,23 @@ func undressed(t *testing.T, page string) string {
 // TestHostile has cells that try to be markup, script, style or a reading
 // direction; none may reach the page as such.
 func TestHostile(t *testing.T) {
+	page := written(t, hostile(t))
+	for _, bad := range []string{"<script>alert", "<img", "\u202e", "\x1b", `" onfocus`, "</style></title>"} {
+		if strings.Contains(page, bad) {
+			t.Errorf("%q stands in the page as it came", bad)
+		}
+	}
+	if n := strings.Count(page, "<script>"); n != 1 {
+		t.Errorf("%d scripts, want the page's own alone", n)
+	}
+	if !strings.Contains(page, `\u202egnp.exe`) {
+		t.Error("the turned reading direction is not shown")
+	}
+}
+
+// hostile puts such text wherever a workbook's own words go.
+func hostile(t *testing.T) output.Run {
+	t.Helper()
 	const evil = "</style></title><script>alert(1)</script><img src=x onerror=alert(2)>\" onfocus=alert(3) '{{.}} \u202egnp.exe \x1b[31m"
 	run := runOf(t, "testdata/small.csv")
 	doc := run.Drawn[0].Document
@@ -120,18 +137,7 @@ func TestHostile(t *testing.T) {
 		f.Message, f.Mark, f.Remedy, f.Source, f.Rule = evil, evil, evil, evil, evil
 	}
 	run.Problems = []output.Problem{{File: "x", Message: evil}}
-	page := written(t, run)
-	for _, bad := range []string{"<script>alert", "<img", "\u202e", "\x1b", `" onfocus`, "</style></title>"} {
-		if strings.Contains(page, bad) {
-			t.Errorf("%q stands in the page as it came", bad)
-		}
-	}
-	if n := strings.Count(page, "<script>"); n != 1 {
-		t.Errorf("%d scripts, want the page's own alone", n)
-	}
-	if !strings.Contains(page, `\u202egnp.exe`) {
-		t.Error("the turned reading direction is not shown")
-	}
+	return run
 }
 
 // TestWaived tells waived findings apart and does not count them.

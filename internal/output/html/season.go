@@ -95,7 +95,7 @@ func seasonRowOf(w document.Window, c document.Check, l *schedule.Line, list []f
 		to = from
 	}
 	r := seasonRow{
-		Where: lineKey(l.Sheet, l.Row), Mark: l.Mark, Text: c.Text, Role: c.Role, Dates: dates(from, to),
+		Where: rowName(l), Mark: l.Mark, Text: c.Text, Role: c.Role, Dates: dates(from, to),
 		Limit: "from " + degrees(c.LimitC), Air: fmt.Sprintf("%.0f to %.0f °C", w.MeanMinC, w.MeanMaxC),
 		Below: percent(c.ShareBelow) + " below", Usable: percent(c.DaysUsable), check: c, span: [2]time.Time{from, to},
 	}
@@ -112,6 +112,14 @@ func seasonRowOf(w document.Window, c document.Check, l *schedule.Line, list []f
 		return r, len(r.Findings) > 0
 	}
 	return r, true
+}
+
+// rowName names a row for a table of all sheets.
+func rowName(l *schedule.Line) string {
+	if l.Sheet == "" {
+		return fmt.Sprintf("row %d", l.Row)
+	}
+	return fmt.Sprintf("%s, row %d", l.Sheet, l.Row)
 }
 
 func dates(from, to time.Time) string {
