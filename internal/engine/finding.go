@@ -18,7 +18,7 @@ type Finding struct {
 	Related  []Related `json:"related,omitempty"`
 	Waived   *Waived   `json:"waived,omitempty"`
 	// Facts are ids of the facts of the document that were judged: contacts,
-	// and checks of a window as "item bound". Reports draw by them.
+	// items, and checks of a window as "item bound". Reports draw by them.
 	Facts []string `json:"-"`
 }
 

@@ -152,6 +152,7 @@ _cells := {
 
 # item is a material named in a row.
 item(slot, text, family, class, traits) := object.union(end(slot, text, family, class, traits), {
+	"id": concat("/", ["W!12", text]),
 	"polarity": "yes",
 	"relation": "",
 	"clause": "",

@@ -12,7 +12,7 @@ package lib.finding
 at(line, slots, message) := {"line": line.id, "cells": cells(line, slots), "message": message}
 
 # at_with adds severity, reason, remedy, source, related, keys or facts: the ids of the facts of the document that are
-# judged (a contact; a check of a window as "item bound"), by which a report draws them.
+# judged (a contact, an item, a check of a window as "item bound"), by which a report draws them.
 at_with(line, slots, message, extra) := object.union(at(line, slots, message), extra)
 
 # for_product is a finding at a row of product data.

@@ -23,6 +23,9 @@ beds_of(line) := [bed |
 	}
 ]
 
+# judged names the materials of beds, as facts of a finding.
+judged(beds) := [id | some bed in beds; some id in [bed.item.id, bed.under.id]]
+
 # own is the line's own material: what a tag of its tag or material column stands for, else the first named there.
 own(line) := tagged[0] if {
 	tagged := [item | some item in facts.items_in(line, ["material", "tag"]); item.tag != ""]

@@ -29,9 +29,10 @@ findings contains found if {
 	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
 	count(beds) > 0
 	product := facts.product_of(beds[0].item)
-	found := finding.at_with(line, ["material", "substrate", "primer"], _message(beds), {"related": [
-		finding.related_product(product, ["accepts"], "its data on substrates and primers"),
-	]})
+	found := finding.at_with(line, ["material", "substrate", "primer"], _message(beds), {
+		"related": [finding.related_product(product, ["accepts"], "its data on substrates and primers")],
+		"facts": sheet.judged(beds),
+	})
 }
 
 _message(beds) := naming.say("no primer is given for %s on %s, where its data asks for %s", [

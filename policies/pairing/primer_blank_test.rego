@@ -18,6 +18,7 @@ test_fires if {
 			"where its data asks for a primer",
 		]),
 		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates and primers"}],
+		"facts": ["W!12/FM-1", "W!12/CMU"],
 	}}
 }
 

@@ -24,11 +24,15 @@ import data.lib.primer_fit
 import data.lib.sheet
 import data.lib.words
 
-findings contains finding.at(line, ["primer", "substrate"], _message(beds[0], primers)) if {
+findings contains found if {
 	some line in sheet.lines
 	primers := primer.named(line)
 	beds := [bed | some bed in sheet.beds_of(line); primer_fit.eats_foam(bed, primers)]
 	count(beds) > 0
+	found := finding.at_with(line, ["primer", "substrate"], _message(beds[0], primers), {"facts": [
+		primers[0].id,
+		beds[0].under.id,
+	]})
 }
 
 _message(bed, primers) := naming.say("solvent-borne primer %s goes on %s, and its solvent dissolves polystyrene%s", [

@@ -17,6 +17,7 @@ test_fires if {
 		"line": "W!12",
 		"cells": ["E12", "F12"],
 		"message": "Solvent-borne primer P-1 goes on I-1 edge, and its solvent dissolves polystyrene",
+		"facts": ["W!12/P-1", "W!12/I-1 edge"],
 	}}
 }
 

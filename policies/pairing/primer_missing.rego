@@ -29,9 +29,10 @@ findings contains found if {
 	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
 	count(beds) > 0
 	product := facts.product_of(beds[0].item)
-	found := finding.at_with(line, ["material", "substrate", "primer"], _message(line, beds), {"related": [
-		finding.related_product(product, ["accepts"], "its data on substrates and primers"),
-	]})
+	found := finding.at_with(line, ["material", "substrate", "primer"], _message(line, beds), {
+		"related": [finding.related_product(product, ["accepts"], "its data on substrates and primers")],
+		"facts": sheet.judged(beds),
+	})
 }
 
 _message(line, beds) := naming.say("%s goes on %s without primer (%s), but its data asks for %s there", [

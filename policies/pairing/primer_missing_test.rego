@@ -23,6 +23,7 @@ test_fires if {
 			"but its data asks for P-1 or P-2 there",
 		]),
 		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates and primers"}],
+		"facts": ["W!12/FM-1", "W!12/GMGS"],
 	}}
 }
 

@@ -31,9 +31,10 @@ findings contains found if {
 	]
 	count(bars) > 0
 	product := facts.product_of(bars[0].bed.item)
-	found := finding.at_with(line, ["material", "substrate"], _message(bars[0]), {"related": [
-		finding.related_product(product, ["accepts"], "its data on substrates"),
-	]})
+	found := finding.at_with(line, ["material", "substrate"], _message(bars[0]), {
+		"related": [finding.related_product(product, ["accepts"], "its data on substrates")],
+		"facts": sheet.judged([bars[0].bed]),
+	})
 }
 
 _message(bar) := naming.say("%s goes on %s, which its data rules out (%s)", [

@@ -16,6 +16,7 @@ test_fires if {
 		"cells": ["C12", "E12"],
 		"message": "FM-1 (rubberized-asphalt-membrane) goes on I-1 edge, which its data rules out (not on foam)",
 		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates"}],
+		"facts": ["W!12/FM-1", "W!12/I-1 edge"],
 	}}
 }
 

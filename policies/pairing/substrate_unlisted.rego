@@ -27,9 +27,10 @@ findings contains found if {
 	beds := [bed | some bed in sheet.beds_of(line); _is_unlisted(bed)]
 	count(beds) > 0
 	product := facts.product_of(beds[0].item)
-	found := finding.at_with(line, ["material", "substrate"], _message(beds, product), {"related": [
-		finding.related_product(product, ["accepts"], "its data on substrates"),
-	]})
+	found := finding.at_with(line, ["material", "substrate"], _message(beds, product), {
+		"related": [finding.related_product(product, ["accepts"], "its data on substrates")],
+		"facts": sheet.judged(beds),
+	})
 }
 
 _is_unlisted(bed) if {

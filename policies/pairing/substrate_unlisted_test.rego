@@ -22,6 +22,7 @@ test_fires if {
 			"which its data does not list (glass-mat gypsum and plywood)",
 		]),
 		"related": [{"product": "FM-1", "cells": ["I4"], "what": "its data on substrates"}],
+		"facts": ["W!12/FM-1", "W!12/CIP curb"],
 	}}
 }
 

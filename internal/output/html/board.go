@@ -117,6 +117,18 @@ func (b *board) joints(f found, parts []part) [][2]int {
 	return out
 }
 
+// judged lists the parts that a finding judges by name, each once.
+func judged(f found, parts []part) []int {
+	var out []int
+	for _, id := range f.Facts {
+		i := slices.IndexFunc(parts, func(p part) bool { return slices.Contains(p.items, id) })
+		if i >= 0 && !slices.Contains(out, i) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
 // partOf finds the part that an end of a contact stands for, -1 if none.
 func partOf(parts []part, e contact.End) int {
 	if i := slices.IndexFunc(parts, func(p part) bool { return slices.Contains(p.items, e.Item) }); i >= 0 || e.Item != "" {

@@ -13,13 +13,19 @@ type marker struct {
 }
 
 // put marks a finding: on each joint that it judges; for a pairing on the
-// joint of the two parts that it names; else on the parts themselves. What
-// names no part of the section is marked on the part at home.
+// joint of the two parts whose cells it names; else on the first such part.
+// What names no part of the section is marked on the part at home.
 func (b *board) put(m *marker, f found, home int) {
 	parts := m.s.Parts
 	if joints := b.joints(f, parts); len(joints) > 0 {
 		for _, j := range joints {
 			m.joint(f, j[0], j[1])
+		}
+		return
+	}
+	if on := judged(f, parts); len(on) > 1 {
+		for _, other := range on[1:] {
+			m.joint(f, on[0], other)
 		}
 		return
 	}
