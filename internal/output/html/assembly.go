@@ -65,9 +65,9 @@ const (
 // grow with the root of the thickness, so that films can be seen.
 func (b *board) layers(id string, p *document.Profile) *section {
 	s := &section{Picture: drawing{ID: id + "-picture", Title: "Section of assembly " + p.Mark + ", room to outside"}}
-	x := layersLeft
+	x, grow := layersLeft, growth(p.Layers)
 	for i, l := range p.Layers {
-		wide := wideOf(l)
+		wide := math.Round(grow * wideOf(l))
 		s.Parts = append(s.Parts, part{
 			Letter: letterOf(i), Text: closed(l.Text), Read: b.nameOf(l), As: "layer", More: thickness(l), Cell: cellOf(l),
 			kind: b.kinds.of(l.Class, l.Keys), slot: "layer", items: []string{l.Item}, product: l.Product, family: l.Family,
@@ -103,7 +103,17 @@ func wideOf(l document.Layer) float64 {
 	if l.Thick == nil {
 		return film + 8
 	}
-	return math.Round(min(thick, film+perRoot*math.Sqrt(max(0, *l.Thick))))
+	return min(thick, film+perRoot*math.Sqrt(max(0, *l.Thick)))
+}
+
+// growth stretches the few layers of a thin section to a readable width.
+func growth(layers []document.Layer) float64 {
+	const least = 330.0
+	total := 0.0
+	for _, l := range layers {
+		total += wideOf(l)
+	}
+	return max(1, least/total)
 }
 
 func thickness(l document.Layer) string {

@@ -14,6 +14,7 @@ const (
 	leftX       = 12.0
 	leftWide    = 148.0
 	primerWide  = 12.0
+	filmWide    = 18.0
 	mainWide    = 44.0
 	betweenWide = 34.0
 	rightWide   = 200.0
@@ -39,8 +40,10 @@ func (s *section) layOut(g *gather) {
 	high := max(detailHigh, rows*(leastHigh+rowGap))
 	s.Picture.H = detailTop + high + 14
 	x := leftX
+	var between []int
 	if len(under) > 0 {
 		s.stack(under, x, leftWide, high, 0)
+		between, right = s.bed(under, right, g)
 		x += leftWide
 	}
 	if len(film) > 0 {
@@ -52,7 +55,7 @@ func (s *section) layOut(g *gather) {
 	s.stack(right, x, rightWide, high, rowGap)
 	s.bridge(right, g)
 	s.Picture.W = x + rightWide + leftX
-	for k, i := range slices.Concat(under, film, []int{0}, right) {
+	for k, i := range slices.Concat(under, between, film, []int{0}, right) {
 		s.Parts[i].Letter = letterOf(k)
 		s.paint(s.Parts[i])
 	}
@@ -66,6 +69,29 @@ func (s *section) stack(list []int, x, wide, high, gap float64) {
 	for k, i := range list {
 		s.Parts[i].box = box{x, detailTop + float64(k)*(each+gap), wide, each}
 	}
+}
+
+// bed draws what parts the material from what lies under it. Where that is a
+// part of its own, it moves there from the others.
+func (s *section) bed(under, others []int, g *gather) (between, rest []int) {
+	for _, i := range under {
+		c := g.meets[i]
+		if c == nil || c.Separator == nil {
+			continue
+		}
+		p := &s.Parts[i]
+		p.More = "parted by " + c.Separator.Text
+		p.box.w -= filmWide
+		film := box{p.box.x + p.box.w, p.box.y, filmWide, p.box.h}
+		if k := partOf(s.Parts, *c.Separator); slices.Contains(others, k) {
+			s.Parts[k].box = film
+			between = append(between, k)
+			others = slices.DeleteFunc(others, func(o int) bool { return o == k })
+			continue
+		}
+		s.Picture.rect(film.x, film.y, film.w, film.h, "m m-"+g.kinds.of(c.Separator.Class, c.Separator.Keys))
+	}
+	return between, others
 }
 
 // bridge moves the parts that do not touch the material off it, and draws what

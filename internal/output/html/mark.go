@@ -74,17 +74,21 @@ func (m *marker) part(f found, i int) {
 
 func (m *marker) outline(f found, b box) {
 	m.s.Picture.rect(b.x, b.y, b.w, b.h, "outline "+f.Severity)
-	m.number(f, point{b.x + b.w/2, b.y + b.h - 18})
+	m.stacked(f, point{b.x + b.w/2, b.y + b.h - 18}, -1)
 }
 
 // number sets the mark at a place, below those that are there already.
-func (m *marker) number(f found, p point) {
+func (m *marker) number(f found, p point) { m.stacked(f, p, 1) }
+
+// stacked sets the mark at a place or, where one is there, below (1) or above
+// it (-1).
+func (m *marker) stacked(f found, p point, way float64) {
 	const apart = 27.0
 	for again := true; again; {
 		again = false
 		for _, u := range m.used {
 			if abs(u.x-p.x) < apart && abs(u.y-p.y) < apart {
-				p.y, again = u.y+apart, true
+				p.y, again = u.y+way*apart, true
 			}
 		}
 	}
