@@ -84,9 +84,9 @@ func (b *board) layers(id string, p *document.Profile) *section {
 	s.Picture.text(layersLeft/2, layersTop+layersHigh/2, "label middle", "room")
 	s.Picture.text(x+layersLeft/2, layersTop+layersHigh/2, "label middle", "outside")
 	m := &marker{s: s}
-	for _, f := range b.list {
-		if l := b.line(f.Sheet, f.Row); l != nil && slices.Contains(p.Lines, l.ID) {
-			b.put(m, f, layerAt(p, l.ID))
+	for _, id := range p.Lines {
+		for _, f := range b.of(b.byID[id]) {
+			b.put(m, f, layerAt(p, id))
 		}
 	}
 	s.Picture.Desc = s.describe()
@@ -132,10 +132,10 @@ func cellOf(l document.Layer) string {
 
 // nameOf is the name of the layer's family, as its row's item has it.
 func (b *board) nameOf(l document.Layer) string {
-	for i := range b.doc.Lines {
-		for j := range b.doc.Lines[i].Items {
-			if it := &b.doc.Lines[i].Items[j]; it.ID == l.Item {
-				return it.Name
+	if line := b.byID[l.Line]; line != nil {
+		for i := range line.Items {
+			if line.Items[i].ID == l.Item {
+				return line.Items[i].Name
 			}
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"strings"
 	"time"
 
-	"abut/internal/document"
 	"abut/internal/engine"
 	"abut/internal/schedule"
 )
@@ -31,15 +30,11 @@ type bareRow struct {
 const mostBars = 40
 
 // newBare makes the bars of all rows that have a limit; nil where none has.
-func newBare(id string, held []engine.Bare, doc *document.Document, list []found) *bare {
-	lines := map[string]*schedule.Line{}
-	for i := range doc.Lines {
-		lines[doc.Lines[i].ID] = &doc.Lines[i]
-	}
+func newBare(id string, held []engine.Bare, board *board) *bare {
 	b := &bare{}
 	for _, h := range held {
-		if l := lines[h.Line]; l != nil && len(h.Limits) > 0 {
-			b.Rows = append(b.Rows, bareRowOf(h, l, list))
+		if l := board.byID[h.Line]; l != nil && len(h.Limits) > 0 {
+			b.Rows = append(b.Rows, bareRowOf(h, l, board.of(l)))
 		}
 	}
 	if len(b.Rows) == 0 {
@@ -66,7 +61,7 @@ func bareRowOf(h engine.Bare, l *schedule.Line, list []found) bareRow {
 	}
 	r.Limits = strings.Join(limits, ", ")
 	for _, f := range list {
-		if f.Topic == "exposure" && f.Sheet == l.Sheet && f.Row == l.Row {
+		if f.Topic == "exposure" {
 			r.Findings = append(r.Findings, f)
 		}
 	}

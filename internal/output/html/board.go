@@ -20,6 +20,8 @@ type board struct {
 	doc      *document.Document
 	list     []found
 	lines    map[string]*schedule.Line // by sheet and row
+	byID     map[string]*schedule.Line
+	byRow    map[string][]found
 	contacts map[string]*contact.Contact
 	made     []assembly
 	drawn    int
@@ -65,11 +67,15 @@ type fault struct {
 func newBoard(k *kinds, id string, doc *document.Document, list []found) *board {
 	b := &board{
 		kinds: k, id: id, doc: doc, list: list,
-		lines: map[string]*schedule.Line{}, contacts: map[string]*contact.Contact{},
+		lines: map[string]*schedule.Line{}, byID: map[string]*schedule.Line{}, byRow: map[string][]found{},
+		contacts: map[string]*contact.Contact{},
 	}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]
-		b.lines[lineKey(l.Sheet, l.Row)] = l
+		b.lines[lineKey(l.Sheet, l.Row)], b.byID[l.ID] = l, l
+	}
+	for _, f := range list {
+		b.byRow[lineKey(f.Sheet, f.Row)] = append(b.byRow[lineKey(f.Sheet, f.Row)], f)
 	}
 	for i := range doc.Contacts {
 		b.contacts[doc.Contacts[i].ID] = &doc.Contacts[i]
@@ -80,6 +86,14 @@ func newBoard(k *kinds, id string, doc *document.Document, list []found) *board 
 func lineKey(sheet string, row int) string { return fmt.Sprintf("%s!%d", sheet, row) }
 
 func (b *board) line(sheet string, row int) *schedule.Line { return b.lines[lineKey(sheet, row)] }
+
+// of lists the findings of a row.
+func (b *board) of(l *schedule.Line) []found {
+	if l == nil {
+		return nil
+	}
+	return b.byRow[lineKey(l.Sheet, l.Row)]
+}
 
 // room says whether one more section may be drawn, and counts it.
 func (b *board) room() bool {

@@ -129,8 +129,8 @@ func (d *desk) file(id string, drawn output.Drawn, all []engine.Finding) file {
 	f.Assemblies = b.assemblies()
 	f.Sheets = b.sheets()
 	f.More = b.more()
-	f.Season = newSeason(id, doc, list)
-	f.Bare = newBare(id, drawn.Bare, doc, list)
+	f.Season = newSeason(id, doc, b)
+	f.Bare = newBare(id, drawn.Bare, b)
 	return f
 }
 

@@ -34,19 +34,15 @@ type monthRow struct{ Month, Min, Max string }
 const mostRows = 150
 
 // newSeason makes the chart, nil where no place or no date is known.
-func newSeason(id string, doc *document.Document, list []found) *season {
+func newSeason(id string, doc *document.Document, b *board) *season {
 	months := doc.Project.Place.Months
 	if len(months) != 12 || len(doc.Windows) == 0 {
 		return nil
 	}
 	s := &season{}
-	lines := map[string]*schedule.Line{}
-	for i := range doc.Lines {
-		lines[doc.Lines[i].ID] = &doc.Lines[i]
-	}
 	for _, w := range doc.Windows {
 		for _, c := range w.Checks {
-			if r, ok := seasonRowOf(w, c, lines[w.Line], list); ok {
+			if r, ok := seasonRowOf(w, c, b); ok {
 				s.Rows = append(s.Rows, r)
 			}
 		}
@@ -85,7 +81,8 @@ func shortened[T any](rows []T, matters func(T) bool) ([]T, int) {
 }
 
 // seasonRowOf tells one check. An upper limit is told where a finding judges it.
-func seasonRowOf(w document.Window, c document.Check, l *schedule.Line, list []found) (seasonRow, bool) {
+func seasonRowOf(w document.Window, c document.Check, b *board) (seasonRow, bool) {
+	l := b.byID[w.Line]
 	from, err := time.Parse(time.DateOnly, w.From)
 	if err != nil || l == nil {
 		return seasonRow{}, false
@@ -102,8 +99,8 @@ func seasonRowOf(w document.Window, c document.Check, l *schedule.Line, list []f
 	if !c.Stated {
 		r.Limit += ", usual for its grade"
 	}
-	for _, f := range list {
-		if slices.Contains(f.Facts, c.Item+" "+c.Bound) && f.Sheet == l.Sheet && f.Row == l.Row {
+	for _, f := range b.of(l) {
+		if slices.Contains(f.Facts, c.Item+" "+c.Bound) {
 			r.Findings = append(r.Findings, f)
 		}
 	}

@@ -16,6 +16,10 @@ const (
 	seasonHigh  = 300.0
 )
 
+// mostMarks is the number of findings that one bar is marked with; the table
+// names all.
+const mostMarks = 2
+
 // frame turns days and degrees into places of the picture.
 type frame struct {
 	from, to  time.Time
@@ -139,7 +143,12 @@ func (s *season) bar(f frame, b bar, m *marker) {
 		class += " " + b.bad[0].Severity
 	}
 	s.Picture.rect(x, f.y(b.limit)-thick/2, max(least, end-x), thick, class)
-	for _, bad := range b.bad {
-		m.number(bad, point{(x + max(x+least, end)) / 2, f.y(b.limit) + 22})
+	at := point{(x + max(x+least, end)) / 2, f.y(b.limit) + 22}
+	for i, bad := range b.bad {
+		if i == mostMarks {
+			m.s.Picture.text(at.x+18, at.y+5, "label", fmt.Sprintf("and %d more", len(b.bad)-i))
+			return
+		}
+		m.number(bad, at)
 	}
 }
