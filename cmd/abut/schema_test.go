@@ -81,6 +81,10 @@ M-1,Self-adhered SBS-modified asphalt sheet,40 mil,40 F,60
 M-2,Self-adhered butyl flashing strip,30 mil,25 F,90
 P-1,"Primer, synthetic rubber in solvent",-,25 F,-
 `,
+		"Waivers": `Rule,Mark,Reason,Accepted by,Until
+substitution-worse,2,letter 12,reviewer,31 Dec 2099
+contact-epdm-on-asphalt,2,letter 12,,31 Dec 2099
+`,
 	} {
 		if err := addSheet(f, sheet, text); err != nil {
 			t.Fatal(err)
@@ -115,6 +119,9 @@ func TestSchemas(t *testing.T) {
 			}
 			if strings.HasSuffix(file, "offered.xlsx") && !bytes.Contains(out, []byte(`"comparison"`)) {
 				t.Error("no comparison in it")
+			}
+			if strings.HasSuffix(file, "offered.xlsx") && !bytes.Contains(out, []byte(`"waivers"`)) {
+				t.Error("no waivers in it")
 			}
 			if err := document.ValidateJSON(out); err != nil {
 				t.Errorf("document: %v", err)

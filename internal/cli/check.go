@@ -25,6 +25,8 @@ type checkOptions struct {
 	Format  string
 	Outputs []string
 	FailAt  string
+	On      string
+	Accept  string
 	projectFlags
 }
 
@@ -50,6 +52,8 @@ and 2 if a file could not be read; the findings of the others are still listed.`
 	f.StringVar(&o.Format, "format", "text", "text, json, sarif, junit or markdown")
 	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.html .json .sarif .xml .md .txt); may be repeated")
 	f.StringVar(&o.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
+	f.StringVar(&o.On, "on", "", onUsage)
+	f.StringVar(&o.Accept, "accept-as-is", "", "write waivers of all errors and warnings found to a new file (.yaml), for the settings to name")
 	o.add(cmd)
 	return cmd
 }
@@ -68,13 +72,25 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
+	waived, err := newWaiving(p, eng, &run, o.On, func(topic string) bool { return topic != "substitution" })
+	if err != nil {
+		return err
+	}
 	bar := newProgress(len(files), s.Err)
 	for _, file := range files {
-		checkFile(ctx, file, o.draws(), p, eng, &run)
+		checkFile(ctx, file, o.draws(), p, eng, &run, waived)
 		bar.step()
 	}
 	bar.done()
 	addUnread(&run, unread)
+	if err := waived.rest(ctx, o.draws()); err != nil {
+		return err
+	}
+	if o.Accept != "" {
+		if err := waived.accept(o.Accept, p, s); err != nil {
+			return err
+		}
+	}
 	return report(run, o, s)
 }
 
@@ -121,12 +137,12 @@ func first(texts ...string) string {
 
 // checkFile judges one workbook; what fails is kept as a problem, so that the
 // findings of the others are still told.
-func checkFile(ctx context.Context, file string, draws bool, p *project, eng *engine.Engine, run *output.Run) {
+func checkFile(ctx context.Context, file string, draws bool, p *project, eng *engine.Engine, run *output.Run, waived *waiving) {
 	doc, err := p.read(file)
 	if err == nil {
 		var findings []engine.Finding
 		findings, err = eng.Judge(ctx, doc)
-		run.Findings = append(run.Findings, findings...)
+		err = errors.Join(err, waived.file(ctx, doc, findings, doc.File, doc.Waivers))
 		run.Reading = append(run.Reading, output.Reading{File: doc.File, Reading: doc.Reading})
 	}
 	if err == nil && draws {

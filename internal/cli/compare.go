@@ -45,6 +45,7 @@ with a proposed action for the reviewer to confirm.`,
 	f.StringVar(&o.Report.Format, "format", "text", "text, json, sarif, junit or markdown")
 	f.StringArrayVarP(&o.Report.Outputs, "output", "o", nil, "also write a file: the review log (.xlsx .md) or a report (.html .json .sarif .xml .txt)")
 	f.StringVar(&o.Report.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
+	f.StringVar(&o.Report.On, "on", "", onUsage)
 	o.Report.add(cmd)
 	cobra.CheckErr(cmd.MarkFlagRequired("specified"))
 	cobra.CheckErr(cmd.MarkFlagRequired("submitted"))
@@ -58,6 +59,7 @@ type comparing struct {
 	options compareOptions
 	entries []compare.Entry
 	run     output.Run
+	waived  *waiving
 	err     io.Writer
 }
 
@@ -81,6 +83,9 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 		if err := w.pair(ctx, p); err != nil {
 			w.run.Problems = append(w.run.Problems, output.Problem{File: p.Submitted, Message: err.Error()})
 		}
+	}
+	if err := w.waived.rest(ctx, o.Report.draws()); err != nil {
+		return err
 	}
 	for _, file := range logs {
 		write := func(out io.Writer) error { return output.WriteLog(out, output.LogFormatOf(file), w.entries) }
@@ -113,7 +118,9 @@ func newComparing(o compareOptions, s Streams) (*comparing, error) {
 		return nil, err
 	}
 	run := output.Run{Version: version(), Rules: eng.Rules(), FailAt: first(o.Report.FailAt, p.set.FailAt, "error")}
-	return &comparing{project: p, engine: eng, options: o, run: run, err: s.Err}, nil
+	w := &comparing{project: p, engine: eng, options: o, run: run, err: s.Err}
+	w.waived, err = newWaiving(p, eng, &w.run, o.Report.On, func(topic string) bool { return topic == "substitution" })
+	return w, err
 }
 
 // pair compares one specified workbook with the submitted one.
@@ -137,7 +144,12 @@ func (w *comparing) pair(ctx context.Context, p compare.FilePair) error {
 		return err
 	}
 	findings := compare.Brought(submitted.Comparison, specified, submitted, before, after)
-	w.run.Findings = append(w.run.Findings, findings...)
+	if err := w.waived.file(ctx, submitted, findings, specified.File, specified.Waivers); err != nil {
+		return err
+	}
+	if err := w.waived.file(ctx, submitted, nil, submitted.File, refused(specified, submitted)); err != nil {
+		return err
+	}
 	w.run.Reading = append(w.run.Reading, output.Reading{File: submitted.File, Reading: submitted.Reading})
 	w.entries = append(w.entries, w.project.compare.Log(submitted, findings)...)
 	if w.options.Report.draws() {

@@ -95,6 +95,10 @@ func lineName(mark string, at row) string {
 func (e *Entry) add(findings []engine.Finding, at row, s document.Swap) {
 	what := because(at, s).What
 	for _, f := range findings {
+		if f.Waived != nil {
+			f.Message += " (waived by " + f.Waived.By + " until " + f.Waived.Until + ": " + f.Waived.Reason + ")"
+			f.Severity = "note" // it is settled, and raises nothing
+		}
 		switch {
 		case f.Topic == substitution && onSwap(f, at, s) && f.Rule == betterRule:
 			e.Better = once(e.Better, shortened(f.Message, s))

@@ -75,7 +75,7 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 	}
 	doc := &Document{
 		Version: Version, File: s.File, Project: Project{Project: s.Project}, Lines: s.Lines,
-		Products: s.Products, Pours: s.Pours, Contacts: contact.Find(s), Reading: s.Reading,
+		Products: s.Products, Pours: s.Pours, Contacts: contact.Find(s), Reading: s.Reading, Waivers: s.Waivers,
 	}
 	site := set.Site
 	if site == nil {

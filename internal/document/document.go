@@ -20,6 +20,7 @@ type Document struct {
 	Windows  []Window           `json:"windows"`
 	Profiles []Profile          `json:"profiles"`
 	Reading  schedule.Reading   `json:"reading"`
+	Waivers  []schedule.Waiver  `json:"waivers,omitempty"`
 	// Comparison is there where the lines stand against specified ones.
 	Comparison *Comparison `json:"comparison,omitempty"`
 }

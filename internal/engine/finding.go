@@ -36,4 +36,5 @@ type Waived struct {
 	Reference string `json:"reference,omitempty"`
 	By        string `json:"by"`
 	Until     string `json:"until,omitempty"`
+	At        string `json:"at,omitempty"` // where the waiver is written
 }

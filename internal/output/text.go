@@ -3,6 +3,7 @@ package output
 import (
 	"fmt"
 	"io"
+	"path"
 	"strings"
 
 	"github.com/charmbracelet/lipgloss"
@@ -57,7 +58,15 @@ func rowTitle(f engine.Finding) string {
 	if f.Row == 0 {
 		return "no row in particular"
 	}
-	return strings.TrimSpace(fmt.Sprintf("row %d  %s", f.Row, plain(f.Mark)))
+	return strings.TrimSpace(fmt.Sprintf("%s %d  %s", rowWord(f.File), f.Row, plain(f.Mark)))
+}
+
+// rowWord is what a row of a file is called.
+func rowWord(file string) string {
+	if ext := path.Ext(file); ext == ".yaml" || ext == ".yml" {
+		return "line"
+	}
+	return "row"
 }
 
 // finding writes the sentence first, then what to do; the reason and the
@@ -102,7 +111,11 @@ func waiver(w engine.Waived) string {
 	if w.Reference != "" {
 		text += " (" + w.Reference + ")"
 	}
-	return text + ": " + w.Reason
+	text += ": " + w.Reason
+	if w.At != "" {
+		text += " [" + w.At + "]"
+	}
+	return text
 }
 
 func (t *textReport) summary(run Run) {

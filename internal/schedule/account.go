@@ -11,7 +11,11 @@ import (
 func (r *reader) account(b *workbook.Book, all []*table) {
 	rd := &r.sched.Reading
 	for i := range b.Sheets {
-		rd.Sheets = append(rd.Sheets, sheetRead(&b.Sheets[i], onSheet(all, &b.Sheets[i])))
+		s := sheetRead(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+		if head, ok := r.waiverSheets[s.Name]; ok {
+			s.As, s.Why = "waivers", fmt.Sprintf("accepted findings, with headings in row %d", head)
+		}
+		rd.Sheets = append(rd.Sheets, s)
 	}
 	for _, t := range all {
 		rd.Tables = append(rd.Tables, Table{ID: t.id, Kind: t.kind, Sheet: t.sheet.Name, Head: t.head, First: t.first, Last: t.last, Columns: t.cols})

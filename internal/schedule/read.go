@@ -16,6 +16,7 @@ type Reader struct {
 	head   *headings
 	words  *wordlists
 	limits *limitRules
+	waived *waiverWords
 }
 
 // NewReader loads the vocabularies from a policy tree.
@@ -40,7 +41,11 @@ func NewReader(fsys fs.FS) (*Reader, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Reader{phrase: p, vocab: v, head: h, words: w, limits: l}, nil
+	waived, err := loadWaiverWords(fsys)
+	if err != nil {
+		return nil, err
+	}
+	return &Reader{phrase: p, vocab: v, head: h, words: w, limits: l, waived: waived}, nil
 }
 
 // Vocabulary gives the words that materials are known by.
@@ -78,6 +83,9 @@ type reader struct {
 	country    string
 	set        Settings
 	sched      *Schedule
+
+	waiverWords  *waiverWords
+	waiverSheets map[string]int // sheets of waivers, with their heading row
 }
 
 // NoTable is the error of a workbook in which no schedule was found.
@@ -94,6 +102,7 @@ func (e *NoTable) Error() string {
 // Read reads one workbook. It fails where no table of materials is found.
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
+	b = r.withoutWaivers(b)
 	all := r.tables(b)
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err
@@ -128,6 +137,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, country: set.Country, set: set,
+		waiverWords: rd.waived, waiverSheets: map[string]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},

@@ -19,6 +19,7 @@ type Schedule struct {
 	Products []Product `json:"products"`
 	Pours    []Pour    `json:"pours"`
 	Reading  Reading   `json:"reading"`
+	Waivers  []Waiver  `json:"waivers"`
 }
 
 // Project holds what title blocks and notes say of the whole job.
@@ -216,7 +217,7 @@ type Reading struct {
 }
 
 // SheetRead is what one sheet was taken for: schedule, products, pours, notes,
-// words (of drop-downs), other, hidden-and-read, chart.
+// waivers, words (of drop-downs), other, hidden-and-read, chart.
 type SheetRead struct {
 	Name  string `json:"name"`
 	As    string `json:"as"`

@@ -38,6 +38,7 @@ type Settings struct {
 	Off      []string          `yaml:"off"`
 	Severity map[string]string `yaml:"severity"`
 	Products []string          `yaml:"products"`
+	Waivers  []any             `yaml:"waivers"` // see Accepted
 }
 
 // Find reads the nearest abut.yaml from a folder upward; none is no error.

@@ -1,0 +1,32 @@
+package data.waiver_expired_test
+
+import data.data.waiver_expired
+
+_waiver(state) := {
+	"at": {"sheet": "Waivers", "row": 3, "cell": "D3"},
+	"texts": {"rule": "contact-x", "mark": "W1", "content": "c0"},
+	"name": "the waiver of contact-x at W1",
+	"until": "2027-01-31",
+	"problem": "it does not give a reason",
+	"now": ["c1"],
+	"state": state,
+}
+
+test_fires_in_full if {
+	found := waiver_expired.findings with input as {"waivers": [_waiver("expired")]}
+	found == {{
+		"at": {"sheet": "Waivers", "row": 3, "cell": "D3"},
+		"cells": ["D3"],
+		"message": "the waiver of contact-x at W1 held until 2027-01-31 and has expired",
+	}}
+}
+
+test_silent[state] if {
+	some state in ["", "held", "bad", "changed", "loose", "unused"]
+	found := waiver_expired.findings with input as {"waivers": [_waiver(state)]}
+	count(found) == 0
+}
+
+test_silent_without_waivers if {
+	count(waiver_expired.findings) == 0 with input as {"lines": []}
+}
