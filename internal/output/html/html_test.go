@@ -143,14 +143,31 @@ func hostile(t *testing.T) output.Run {
 // TestWaived tells waived findings apart and does not count them.
 func TestWaived(t *testing.T) {
 	run := runOf(t, "testdata/small.csv")
-	run.Findings[0].Waived = &engine.Waived{Reason: "mock-up passed", By: "reviewer", Reference: "letter 4", Until: "2027-01-31"}
+	run.Findings[0].Waived = &engine.Waived{Reason: "mock-up passed", By: "reviewer", Reference: "letter 4", Until: "2027-01-31", At: "abut.yaml:4"}
 	page := written(t, run)
 	_, apart, ok := strings.Cut(page, "Waived findings</h3>")
-	if !ok || !strings.Contains(apart, "mock-up passed (by reviewer, letter 4, until 2027-01-31)") {
+	if !ok || !strings.Contains(apart, "mock-up passed (by reviewer, letter 4, until 2027-01-31)") || !strings.Contains(apart, "written in abut.yaml:4") {
 		t.Error("the waived finding is not told apart")
 	}
 	if !strings.Contains(page, "<b>1</b> waived") {
 		t.Error("the waived finding is not counted as waived")
+	}
+}
+
+// TestSettings tells what is found in a file that is no workbook.
+func TestSettings(t *testing.T) {
+	run := runOf(t, "testdata/small.csv")
+	lapsed := engine.Finding{
+		Rule: "data-waiver-expired", Topic: "data", Severity: "warning", File: "abut.yaml", Row: 4, Cells: []string{}, Message: "the waiver has expired",
+	}
+	run.Findings = append(run.Findings, lapsed)
+	page := written(t, run)
+	_, apart, ok := strings.Cut(page, `<h2 id="file2">abut.yaml</h2>`)
+	if !ok || !strings.Contains(apart, "the waiver has expired") {
+		t.Error("the finding of the settings is not told")
+	}
+	if strings.Contains(page, "file2-reading") {
+		t.Error("the settings have a reading")
 	}
 }
 

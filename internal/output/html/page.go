@@ -58,6 +58,7 @@ type file struct {
 	Season     *season
 	Bare       *bare
 	Reading    reading
+	Only       bool // findings and nothing else: no workbook
 }
 
 // place says where the job is and which station stands for it.
@@ -81,10 +82,15 @@ func newPage(run output.Run) (*page, error) {
 		p.Problems = append(p.Problems, problem.Line())
 	}
 	d := &desk{kinds: kinds}
-	for i, drawn := range run.Drawn {
-		p.Files = append(p.Files, d.file(fmt.Sprintf("file%d", i+1), drawn, run.Findings))
+	for _, drawn := range run.Drawn {
+		p.Files = append(p.Files, d.file(fmt.Sprintf("file%d", len(p.Files)+1), drawn, run.Findings))
 	}
-	if len(p.Files) == 1 && p.Files[0].Project != "" {
+	for _, name := range undrawn(run) {
+		f := d.file(fmt.Sprintf("file%d", len(p.Files)+1), output.Drawn{Document: &document.Document{File: name}}, run.Findings)
+		f.Only = true
+		p.Files = append(p.Files, f)
+	}
+	if len(run.Drawn) == 1 && p.Files[0].Project != "" {
 		p.Title += ": " + p.Files[0].Project
 	}
 	for _, f := range p.Files {
@@ -96,6 +102,19 @@ func newPage(run output.Run) (*page, error) {
 	}
 	p.Key = kinds.drawn()
 	return p, p.dress()
+}
+
+// undrawn lists the files that have findings and are no workbook, such as the
+// settings with the waivers.
+func undrawn(run output.Run) []string {
+	var out []string
+	for _, f := range run.Findings {
+		drawn := slices.ContainsFunc(run.Drawn, func(d output.Drawn) bool { return d.Document.File == f.File })
+		if !drawn && !slices.Contains(out, f.File) {
+			out = append(out, f.File)
+		}
+	}
+	return out
 }
 
 // desk makes the parts of a page and numbers the findings through all files.
