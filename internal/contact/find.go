@@ -224,6 +224,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
 			return s
 		}
+		if b.Slot == "substrate" && touching[s.Slot] && f.aloneInCell(s) {
+			return s
+		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}
@@ -275,6 +278,20 @@ func (f *finder) alone(s *schedule.Item) bool {
 	}
 	for i := range f.line.Items {
 		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && o.Clause == s.Clause {
+			return false
+		}
+	}
+	return true
+}
+
+// aloneInCell holds for "strip between" as all that a cell tells of neighbors: it
+// parts the row's material from what it goes on.
+func (f *finder) aloneInCell(s *schedule.Item) bool {
+	if s.Relation != "between" || s.Slot == "substrate" {
+		return false
+	}
+	for i := range f.line.Items {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At {
 			return false
 		}
 	}

@@ -114,6 +114,20 @@ func TestRemarkThatSeparates(t *testing.T) {
 	}
 }
 
+// "Strip between" in the cell of neighbors parts the material from its substrate.
+func TestStripBetween(t *testing.T) {
+	for touches, want := range map[string]string{
+		"butyl strip between":             "aluminum-sheet|copper-treated-lumber separated by butyl-flashing-tape",
+		"butyl strip between it and XPS":  "aluminum-sheet|copper-treated-lumber direct",
+		"brick, no strip between the two": "aluminum-sheet|copper-treated-lumber direct",
+	} {
+		got := told(find(t, "Mark | Material | Substrate | Touches | Lap\nD1 | aluminum sheet | copper-treated lumber | "+touches+" | 50 mm\n"), "!2")
+		if !slices.Contains(got, want) {
+			t.Errorf("%q: got %q, want %q", touches, got, want)
+		}
+	}
+}
+
 func TestRemarkThatOnlyNamesMakesNoContact(t *testing.T) {
 	got := find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | butyl tape | plywood | none | Coal tar pitch is on the list of others.\nD2 | butyl tape | CMU | none | -\n")
 	for _, c := range got {

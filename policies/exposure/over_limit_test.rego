@@ -28,6 +28,12 @@ test_whole_finding if {
 	}}
 }
 
+test_days_counted_by_the_row_itself if {
+	line := object.union(_bare(77, 77), {"spans": {"bare_days": bench.span(77, 77, 77, "", "")}})
+	some f in _found(line, _allows(60, "60"))
+	f.message == "FM-1 (rubberized-asphalt-membrane) stays bare 77 days; its data allows 60 days"
+}
+
 test_severity[name] if {
 	some name, tc in {
 		"one day over": {"line": _bare(61, 61), "want": {"error"}},

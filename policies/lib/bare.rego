@@ -91,7 +91,11 @@ softer("error") := "warning"
 softer(level) := level if level != "error"
 
 # stays is "stays bare 77 days (13 Apr to 29 Jun 2026)", with a range where a date is one.
-stays(row) := sprintf("stays bare %s (%s)", [_days(row.span), words.span(row.span)])
+stays(row) := sprintf("stays bare %s%s", [_days(row.span), _dates(row.span)])
+
+_dates(span) := sprintf(" (%s)", [words.span(span)]) if {
+	span.from != ""
+} else := ""
 
 _days(span) := words.days(span.min) if {
 	span.min == span.max
