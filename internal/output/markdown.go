@@ -3,13 +3,35 @@ package output
 import (
 	"fmt"
 	"io"
+	"slices"
+	"sort"
 	"strings"
 
 	"abut/internal/engine"
 )
 
-// writeMarkdown makes a table of each sheet, then each reason once.
+// markdownLimit is what fits a comment on a change: the usual hosts take some
+// 65,500 characters.
+const markdownLimit = 65000
+
+// problemLimit is how many problems a comment tells in full.
+const problemLimit = 50
+
+// writeMarkdown makes a table of each sheet, then each reason once. What is too
+// long for a comment loses findings, waived and mild ones first, and says how
+// many.
 func writeMarkdown(w io.Writer, run Run) error {
+	text := markdownOf(run, len(run.Findings))
+	if len(text) > markdownLimit {
+		over := func(n int) bool { return len(markdownOf(run, n)) > markdownLimit }
+		text = markdownOf(run, max(0, sort.Search(len(run.Findings), over)-1))
+	}
+	_, err := io.WriteString(w, text)
+	return err
+}
+
+// markdownOf tells the n weightiest findings, in their order.
+func markdownOf(run Run, n int) string {
 	var b strings.Builder
 	s := run.Summary()
 	fmt.Fprintf(&b, "# Material schedule: %s\n\n", s.bySeverity())
@@ -21,17 +43,47 @@ func writeMarkdown(w io.Writer, run Run) error {
 		fmt.Fprintf(&b, " Waived: %d.", s.Waived)
 	}
 	b.WriteString("\n")
+	if left := len(run.Findings) - n; left > 0 {
+		fmt.Fprintf(&b, "\n**Left out here to fit a comment: %s**, the mildest first. The other reports hold all.\n", counted(left, "finding"))
+	}
 	if text := s.notUnderstood(); text != "" {
 		fmt.Fprintf(&b, "\n%s\n", text)
 	}
-	for _, p := range s.Problems {
+	for i, p := range s.Problems {
+		if i == problemLimit {
+			fmt.Fprintf(&b, "\n**Not done:** %d more, which the other reports name\n", len(s.Problems)-i)
+			break
+		}
 		fmt.Fprintf(&b, "\n**Not done:** %s\n", markdown(p.Line()))
 	}
-	markdownTables(&b, run.Findings)
-	markdownReasons(&b, run.Findings)
+	findings := weightiest(run.Findings, n)
+	markdownTables(&b, findings)
+	markdownReasons(&b, findings)
 	fmt.Fprintf(&b, "\n---\n\n%s\n", s.Caution)
-	_, err := io.WriteString(w, b.String())
-	return err
+	return b.String()
+}
+
+// weightiest picks n findings, those not waived and the severe ones first, and
+// leaves them in their order.
+func weightiest(findings []engine.Finding, n int) []engine.Finding {
+	weight := func(i int) int {
+		if findings[i].Waived != nil {
+			return len(engine.Severities())
+		}
+		return slices.Index(engine.Severities(), findings[i].Severity)
+	}
+	order := make([]int, len(findings))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return weight(a) - weight(b) })
+	order = order[:n]
+	slices.Sort(order)
+	picked := make([]engine.Finding, n)
+	for i, at := range order {
+		picked[i] = findings[at]
+	}
+	return picked
 }
 
 func markdownTables(b *strings.Builder, findings []engine.Finding) {

@@ -67,6 +67,7 @@ type sarifResult struct {
 
 type sarifSuppression struct {
 	Kind          string `json:"kind"`
+	Status        string `json:"status"`
 	Justification string `json:"justification"`
 }
 
@@ -141,7 +142,7 @@ func sarifResultOf(f engine.Finding, index map[string]int, mark string) sarifRes
 		result.Related = append(result.Related, at)
 	}
 	if f.Waived != nil {
-		result.Suppressions = []sarifSuppression{{"external", plain(waiver(*f.Waived))}}
+		result.Suppressions = []sarifSuppression{{"external", "accepted", plain(waiver(*f.Waived))}}
 	}
 	return result
 }
@@ -166,7 +167,7 @@ func sarifPlace(file, sheet string, row int, cells []string) sarifLocation {
 func uri(file string) string {
 	u := url.URL{Path: filepath.ToSlash(file)}
 	if filepath.IsAbs(file) {
-		u.Scheme = "file"
+		u.Scheme, u.Path = "file", "/"+strings.TrimPrefix(u.Path, "/") // a drive of Windows has no slash before it
 	}
 	return u.String()
 }
