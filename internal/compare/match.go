@@ -24,7 +24,7 @@ func (c *Comparer) match(was, now *side) []match {
 			out = append(out, match{was: i, now: j, score: scores[i][j]})
 		}
 	}
-	out = append(out, c.leftOver(scores, out, len(now.lines))...)
+	out = append(out, c.leftOver(s, scores, out)...)
 	for k := range out {
 		c.rate(&out[k], s, scores)
 	}
@@ -61,22 +61,27 @@ func assignBest(scores [][]float64, least float64) []int {
 
 // leftOver joins lines without a partner to one that has one already: a row
 // that was split in two, or two rows that became one.
-func (c *Comparer) leftOver(scores [][]float64, matches []match, columns int) []match {
+func (c *Comparer) leftOver(s *scorer, scores [][]float64, matches []match) []match {
 	byRow, byColumn := map[int]bool{}, map[int]bool{}
 	for _, m := range matches {
 		byRow[m.was], byColumn[m.now] = true, true
 	}
 	var out []match
-	for j := range columns {
-		if best := bestOf(len(scores), func(i int) float64 { return scores[i][j] }); !byColumn[j] && best >= 0 &&
-			byRow[best] && scores[best][j] >= c.set.Split {
-			out = append(out, match{was: best, now: j, score: scores[best][j], split: true})
+	join := func(i, j int) {
+		if scores[i][j] >= c.set.Split && s.parts(s.was.features[i], s.now.features[j]) {
+			out = append(out, match{was: i, now: j, score: scores[i][j], split: true})
+		}
+	}
+	for j := range s.now.lines {
+		best := bestOf(len(scores), func(i int) float64 { return scores[i][j] })
+		if !byColumn[j] && best >= 0 && byRow[best] {
+			join(best, j)
 		}
 	}
 	for i := range scores {
-		if best := bestOf(columns, func(j int) float64 { return scores[i][j] }); !byRow[i] && best >= 0 &&
-			byColumn[best] && scores[i][best] >= c.set.Split {
-			out = append(out, match{was: i, now: best, score: scores[i][best], split: true})
+		best := bestOf(len(scores[i]), func(j int) float64 { return scores[i][j] })
+		if !byRow[i] && best >= 0 && byColumn[best] {
+			join(i, best)
 		}
 	}
 	return out

@@ -140,6 +140,23 @@ func likeMark(a, b string) float64 {
 	return 0
 }
 
+// parts tells whether one line can be a part of the other: its mark is one of
+// the other's, or its place has all the words of the other's. "Window head" is
+// no part of "Window sill", however alike the rows are.
+func (s *scorer) parts(a, b features) bool {
+	if a.mark != "" && b.mark != "" && likeMark(a.mark, b.mark) > 0 && s.trust["mark"] > 0 {
+		return true
+	}
+	return within(a.where, b.where) || within(b.where, a.where)
+}
+
+// within tells whether each word of a list stands in another.
+func within(words, other []string) bool {
+	return !slices.ContainsFunc(words, func(w string) bool {
+		return !slices.ContainsFunc(other, func(o string) bool { return sameWord(w, o) })
+	})
+}
+
 func likeMaterial(a, b features) float64 {
 	if a.main == nil || b.main == nil {
 		return 0
