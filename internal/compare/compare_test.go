@@ -254,3 +254,33 @@ func BenchmarkDocuments(b *testing.B) {
 		d.compare.Documents(was, now)
 	}
 }
+
+// TestAlikeIsNoPart: a head that was left out is not part of the sill beside
+// it, though the rows say the same in all else; two bays of one edge are.
+func TestAlikeIsNoPart(t *testing.T) {
+	d := newDesk(t)
+	at := func(prefix string, places []string) *document.Document {
+		return d.read(t, change(func(j *job) {
+			first := j.rows[0]
+			for i, place := range places {
+				first.mark, first.place = fmt.Sprintf("Q-%d", i), place
+				j.rows = append(j.rows, first)
+			}
+		}).write(t, form{dates: iso, mark: func(m string) string { return prefix + m }}))
+	}
+	tests := map[string]struct {
+		was, now       []string
+		removed, added int
+	}{
+		"head and sill": {[]string{"Window head, plant room", "Window sill, plant room"}, []string{"Window sill, plant room"}, 1, 0},
+		"two bays":      {[]string{"Slab edge, plant room"}, []string{"Slab edge, plant room, bays 1-4", "Slab edge, plant room, bays 5-9"}, 0, 0},
+	}
+	for name, tc := range tests {
+		t.Run(name, func(t *testing.T) {
+			c := d.compare.Documents(at("", tc.was), at("Z", tc.now)) // lettered anew
+			if len(c.Removed) != tc.removed || len(c.Added) != tc.added {
+				t.Errorf("removed %+v, added %+v", c.Removed, c.Added)
+			}
+		})
+	}
+}

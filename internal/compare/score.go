@@ -19,6 +19,7 @@ type scorer struct {
 func newScorer(was, now *side, set settings) *scorer {
 	s := &scorer{was: was, now: now, set: set, rare: rarity(was, now), trust: map[string]float64{}}
 	s.trust["mark"] = shared(was, now, func(f features) string { return f.mark })
+	s.trust["place"] = sharedWords(was, now)
 	s.trust["order"] = shared(was, now, func(f features) string { return f.order })
 	return s
 }
@@ -61,6 +62,36 @@ func shared(was, now *side, value func(features) string) float64 {
 		return 0
 	}
 	return both / float64(len(a))
+}
+
+// sharedWords is the share of the words for places, of the side with fewer of
+// them, that the other side uses too: wall types on the one and rooms on the
+// other tell nothing.
+func sharedWords(was, now *side) float64 {
+	a, b := placeWords(was), placeWords(now)
+	if len(a) > len(b) {
+		a, b = b, a
+	}
+	both := 0.0
+	for _, w := range a {
+		if slices.ContainsFunc(b, func(o string) bool { return sameWord(w, o) }) {
+			both++
+		}
+	}
+	if len(a) == 0 {
+		return 0
+	}
+	return both / float64(len(a))
+}
+
+func placeWords(s *side) []string {
+	seen := map[string]bool{}
+	for _, f := range s.features {
+		for _, w := range f.where {
+			seen[w] = true
+		}
+	}
+	return slices.Sorted(maps.Keys(seen))
 }
 
 func values(s *side, value func(features) string) map[string]bool {
@@ -147,7 +178,7 @@ func (s *scorer) parts(a, b features) bool {
 	if a.mark != "" && b.mark != "" && likeMark(a.mark, b.mark) > 0 && s.trust["mark"] > 0 {
 		return true
 	}
-	return within(a.where, b.where) || within(b.where, a.where)
+	return within(a.spot, b.spot) || within(b.spot, a.spot)
 }
 
 // within tells whether each word of a list stands in another.

@@ -22,6 +22,7 @@ type side struct {
 type features struct {
 	mark, order, role, material string
 	where, words                []string
+	spot                        []string // where without the wall type above it
 	main                        *schedule.Item
 	around                      []item
 	content                     string // what swaps are told by
@@ -50,7 +51,8 @@ func newSide(doc *document.Document, set settings) *side {
 func featuresOf(l *schedule.Line, set settings) features {
 	f := features{
 		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
-		where: words(l.Group + " " + l.Place + " " + l.Texts["section"]), around: around(l, set),
+		where: words(l.Group + " " + placeOf(l) + " " + l.Texts["section"]), around: around(l, set),
+		spot:      words(placeOf(l)),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
 		thickness: l.Figures["thickness_mm"], dates: map[string]time.Time{},
 	}
@@ -65,6 +67,10 @@ func featuresOf(l *schedule.Line, set settings) features {
 	f.content = contentOf(f)
 	return f
 }
+
+// placeOf is where the line is used; without a place, the words that tell what
+// the line is ("Window perimeter, south").
+func placeOf(l *schedule.Line) string { return or(l.Place, l.Texts["type"]) }
 
 // contentOf is the same for two lines that no swap could tell apart.
 func contentOf(f features) string {

@@ -69,6 +69,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		}
 		f.take(q)
 		f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit)
+		if f.Assumed && strings.EqualFold(f.Unit, c.unit) {
+			f.Unit = c.unit // as the column writes it: °C
+		}
 		return f, true
 	}
 	switch {

@@ -5,7 +5,8 @@
 #   Primer, sealant, roof and foam were chosen for the old one; each pairing has to be looked at anew, or in two
 #   years the new one has softened, or let go of, the neighbor that suited the old. The rules on contacts and
 #   pairings look at those the schedule tells; the maker's letter covers the rest. A fluid in place of a sheet of
-#   the same chemistry is told too. It does not apply to materials whose chemistry is not told.
+#   the same chemistry is told too, and a sealant of another kind: as a note, and as a warning where the offered
+#   kind is the lesser one (acid-cure for neutral-cure). It does not apply to materials whose chemistry is not told.
 # custom:
 #   id: substitution-chemistry
 #   topic: substitution
@@ -53,6 +54,36 @@ findings contains found if {
 	])
 	found := swap.at(one, message, "warning")
 }
+
+# A bead of another kind: what it meets was chosen for the specified one.
+findings contains found if {
+	some one in swap.all
+	not one.swap.same
+	was := _bead(one.swap.was)
+	now := _bead(one.swap.now)
+	was.kinds & now.kinds == set()
+	message := sprintf("%s is %s, %s is %s: what the joint meets was chosen for the other", [
+		naming.sentence(one.swap.now.text),
+		words.list(sort(now.names)),
+		one.swap.was.text,
+		words.list(sort(was.names)),
+	])
+	found := swap.at(one, message, _bead_severity(was, now))
+}
+
+_bead(offer) := {"kinds": kinds, "names": names} if {
+	offer.class == "sealant"
+	kinds := {key | some key in offer.keys; data.substitution.chemistry.sealants[key]}
+	count(kinds) > 0
+	names := {data.substitution.chemistry.sealants[key] | some key in kinds}
+}
+
+_bead_severity(was, now) := "warning" if {
+	count(now.kinds & _lesser) > 0
+	count(was.kinds & _lesser) == 0
+} else := "note"
+
+_lesser := {key | some key in data.substitution.chemistry.lesser}
 
 _form(offer) := "put on as a fluid" if offer.family in data.substitution.chemistry.fluids
 

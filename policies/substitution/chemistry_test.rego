@@ -25,6 +25,37 @@ test_unknown_stuff_is_silent if {
 # A sealant of another stuff is the business of the contact rules.
 test_other_column_is_silent if count(_found(swap_test.asphaltic, swap_test.butyl, {"slot": "touches"})) == 0
 
+_neutral := swap_test.offer(
+	"ST-1",
+	["neutral-silicone-sealant", "silicone", "silicone-neutral-cure"],
+	{"class": "sealant"},
+)
+
+_acid := swap_test.offer("ST-2", ["acetoxy-silicone-sealant", "silicone", "silicone-acetoxy"], {"class": "sealant"})
+
+_urethane := swap_test.offer("ST-3", ["polyurethane-sealant", "polyurethane"], {"class": "sealant"})
+
+test_acid_cure_for_neutral if {
+	some f in _found(_neutral, _acid, {"slot": "sealant"})
+	f.message == concat("", [
+		"ST-2 is acid-cure silicone, ST-1 is neutral-cure silicone: ",
+		"what the joint meets was chosen for the other",
+	])
+	f.severity == "warning"
+}
+
+test_other_bead_is_a_note if {
+	{f.severity | some f in _found(_neutral, _urethane, {"slot": "sealant"})} == {"note"}
+	{f.severity | some f in _found(_acid, _neutral, {"slot": "sealant"})} == {"note"}
+}
+
+test_same_bead_is_silent if count(_found(_neutral, _neutral, {"slot": "sealant"})) == 0
+
+test_bead_of_unknown_kind_is_silent if {
+	unknown := swap_test.offer("ST-4", ["sealant-unspecified"], {"class": "sealant"})
+	count(_found(_neutral, unknown, {"slot": "sealant"})) == 0
+}
+
 _emulsion := swap_test.offer("ZE-1", ["fluid-applied-asphalt-emulsion-air-barrier", "asphaltic"], {})
 
 test_fluid_for_a_sheet if {

@@ -20,7 +20,8 @@ import data.lib.swap
 findings contains found if {
 	some one in swap.compared
 	not one.swap.same
-	lacks := array.concat(_report(one.swap), array.concat(_test(one.swap), _figures(one)))
+	tests := array.concat(_test(one.swap), _unnamed(one.swap))
+	lacks := array.concat(_report(one.swap), array.concat(tests, _figures(one)))
 	count(lacks) > 0
 	parts := [l.text | some l in lacks]
 	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lacks]))
@@ -37,6 +38,24 @@ _test(s) := [{"severity": "warning", "text": wrong[0].says}] if {
 	count(wrong) > 0
 	count(_wrong(s.was)) == 0
 } else := []
+
+# The specified figure comes with its test, the offered one without, though the submittal names the test for others.
+_unnamed(s) := [{"severity": "warning", "text": "its air permeance comes without the test that it was found by"}] if {
+	some f in s.figures
+	f.kind == "air_lsm2"
+	f.order in {"equal", "lower", "higher"}
+	_right(s.was)
+	not _right(s.now)
+	count(_wrong(s.now)) == 0
+	count([t | some t in _proof(s.now); _pending(t)]) == 0
+	some product in input.products
+	_right(product)
+} else := []
+
+_right(offer) if {
+	some text in _proof(offer)
+	regex.match(data.performance.air.tests.right, lower(text))
+}
 
 _figures(one) := [{"severity": severity, "text": text} |
 	some f in one.swap.figures

@@ -54,3 +54,36 @@ test_figure_of_a_primer_is_a_note if {
 	found := evidence.findings with input as document
 	[f.severity | some f in found] == ["note"]
 }
+
+_equal := [swap_test.compared("air_lsm2", _air, _air, "equal")]
+
+# What the data of the submittal says of another product.
+_beside(was, now, figures, other) := found if {
+	one := swap_test.a_swap(
+		object.union(swap_test.asphaltic, {"texts": was}),
+		object.union(swap_test.other_asphaltic, {"texts": now}),
+		{"figures": figures},
+	)
+	document := object.union(swap_test.document([one]), {"products": [bench_test.product("FM-9", {"texts": other})]})
+	found := evidence.findings with input as document
+}
+
+test_figure_without_its_test if {
+	some f in _beside({"air": "0.003 (ASTM E2178)"}, {"air": "0.003"}, _equal, {"air_test": "E2178"})
+	f.severity == "warning"
+	f.message == "ZM-1 in place of FM-1: its air permeance comes without the test that it was found by"
+}
+
+test_test_told_is_silent if {
+	count(_beside({"air_test": "ASTM E2178"}, {"air": "0.003, E2178"}, _equal, {"air_test": "E2178"})) == 0
+}
+
+# The submittal names no test anywhere: it may stand in a heading.
+test_test_of_no_product_is_silent if count(_beside({"air_test": "ASTM E2178"}, {"air": "0.003"}, _equal, {})) == 0
+
+test_no_figure_is_not_told_twice if {
+	found := _beside({"air_test": "ASTM E2178"}, {"air": "-"}, _missing, {"air_test": "E2178"})
+	every f in found {
+		not contains(f.message, "comes without the test")
+	}
+}
