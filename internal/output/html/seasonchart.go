@@ -46,9 +46,7 @@ func (s *season) draw(id string, doc *document.Document, rows []seasonRow) {
 	s.axes(f)
 	s.band(f, doc.Project.Place.Months)
 	for _, g := range doc.Windows[0].Grades {
-		y := f.y(g.LimitC)
-		d.path("grade", false, point{seasonLeft, y}, point{seasonRight, y})
-		d.text(seasonRight, y-5, "label end", fmt.Sprintf("%s, %s", g.Name, degrees(g.LimitC)))
+		d.path("grade", false, point{seasonLeft, f.y(g.LimitC)}, point{seasonRight, f.y(g.LimitC)})
 	}
 	bad := 0
 	m := &marker{s: &section{}}
@@ -57,6 +55,9 @@ func (s *season) draw(id string, doc *document.Document, rows []seasonRow) {
 		if len(b.bad) > 0 {
 			bad++
 		}
+	}
+	for _, g := range doc.Windows[0].Grades {
+		d.text(seasonRight, f.y(g.LimitC)-6, "label end halo", fmt.Sprintf("%s, %s", g.Name, degrees(g.LimitC)))
 	}
 	d.Shapes = append(d.Shapes, m.s.Picture.Shapes...)
 	d.Desc = fmt.Sprintf("The band runs from the mean daily minimum to the mean daily maximum of each month. Each bar stands at the lowest "+
