@@ -83,6 +83,6 @@ sheet and row, with reason, remedy and source.`,
 	root.SetIn(s.In)
 	root.SetOut(s.Out)
 	root.SetErr(s.Err)
-	root.AddCommand(newCheck(s), newCompare(s), newIdentify(s), newNew(s), newRead(s), newRules(s), newSeason(s))
+	root.AddCommand(newBundle(s), newCheck(s), newCompare(s), newIdentify(s), newNew(s), newRead(s), newRules(s), newSeason(s))
 	return root
 }

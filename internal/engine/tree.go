@@ -23,9 +23,11 @@ const (
 // builtIn is what file names of the built-in tree begin with in messages.
 const builtIn = "policies"
 
-// tree is a policy tree in memory: parsed modules by file name, merged data.
+// tree is a policy tree in memory: modules by file name, parsed and as they
+// are written, and merged data.
 type tree struct {
 	modules map[string]*ast.Module
+	texts   map[string][]byte
 	data    map[string]any
 	wanted  func(path string) bool
 }
@@ -45,7 +47,7 @@ func readTree(opts Options) (*tree, error) {
 }
 
 func readFiles(opts Options, wanted func(string) bool) (*tree, error) {
-	t := &tree{modules: map[string]*ast.Module{}, data: map[string]any{}, wanted: wanted}
+	t := &tree{modules: map[string]*ast.Module{}, texts: map[string][]byte{}, data: map[string]any{}, wanted: wanted}
 	if err := t.add(opts.Tree, builtIn, nil); err != nil {
 		return nil, err
 	}
@@ -80,6 +82,7 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 	for _, s := range sources {
 		if s.module != nil {
 			modules[s.name] = s.module
+			t.texts[s.name] = s.text
 		}
 	}
 	var problems Problems
