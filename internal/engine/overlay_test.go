@@ -6,7 +6,7 @@ import (
 )
 
 func TestOverlay(t *testing.T) {
-	root := folder(t, map[string]string{"sequence/mine.json": `{"limits": {"lap_mm": 75, "words+": ["b", "a"]}, "other": 1}`})
+	root := folder(t, map[string]string{"sequence/mine.json": `{"limits": {"lap_mm": 75, "words+": ["b", "a"]}}`})
 	files, err := Overlay(policyTree(nil), []string{root})
 	if err != nil {
 		t.Fatal(err)

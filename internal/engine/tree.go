@@ -93,13 +93,22 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 		}
 	}
 	maps.Copy(t.modules, modules)
-	own := map[string]any{}
+	own, rules := map[string]any{}, ""
 	for _, s := range sources {
 		problems = append(problems, mergeInto(own, s, sameLayer)...)
+	}
+	if g != nil {
+		if rules, err = ownRules(files); err != nil {
+			return err
+		}
 	}
 	for _, s := range sources {
 		if g != nil {
 			problems = append(problems, checkPairs(s, t.data)...)
+			if unknown := checkKeys(s, t.data, rules); len(unknown) > 0 {
+				problems = append(problems, unknown...)
+				continue
+			}
 		}
 		problems = append(problems, mergeInto(t.data, s, newLayer)...)
 	}
