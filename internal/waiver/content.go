@@ -125,8 +125,12 @@ func plain(s string) string {
 
 func inBook(w *schedule.Waiver, f engine.Finding) bool {
 	book := w.Texts["workbook"]
-	return empty(book) || strings.EqualFold(filepath.Base(book), filepath.Base(f.File))
+	return empty(book) || bookName(book) == bookName(f.File)
 }
+
+// bookName is the name of a file without its folder and case, so that a list
+// serves on every machine.
+func bookName(file string) string { return strings.ToLower(filepath.Base(file)) }
 
 // fits tells whether a finding stands where a waiver says: at the mark or
 // place, on the material. What the waiver leaves out does not matter; one that

@@ -37,7 +37,8 @@ type Set struct {
 	topics  map[string]string // of rules
 	sources []*source
 
-	standing []standing // what Write writes
+	checked  map[string]bool // names of the workbooks of the run
+	standing []standing      // what Write writes
 	seen     map[string]bool
 }
 
@@ -50,7 +51,7 @@ type source struct {
 
 // New starts a run.
 func New(o Options) *Set {
-	s := &Set{options: o, topics: map[string]string{}, seen: map[string]bool{}}
+	s := &Set{options: o, topics: map[string]string{}, seen: map[string]bool{}, checked: map[string]bool{}}
 	for _, r := range o.Rules {
 		s.topics[r.ID] = r.Topic
 	}
@@ -80,6 +81,7 @@ func (s *Set) add(file string, all bool, list []schedule.Waiver) *source {
 // gives what became of those, as a document for the rules on waivers; nil if
 // there is nothing to judge.
 func (s *Set) Apply(doc *document.Document, findings []engine.Finding, file string, own []schedule.Waiver) *document.Document {
+	s.checked[bookName(doc.File)] = true
 	mine := &source{file: file}
 	if len(own) > 0 {
 		mine = s.add(file, false, own)
@@ -153,7 +155,7 @@ func (s *Set) told(src *source) *document.Document {
 		if w.State == "" && s.judgedHere(w) {
 			w.State = unused
 		}
-		if w.State != held && w.State != "" {
+		if w.State != held && w.State != "" && (w.State == bad || s.concerns(w)) {
 			doc.Waivers = append(doc.Waivers, *w)
 		}
 	}
@@ -162,6 +164,12 @@ func (s *Set) told(src *source) *document.Document {
 	}
 	document.Complete(doc)
 	return doc
+}
+
+// concerns tells whether the workbook that a waiver is for was checked.
+func (s *Set) concerns(w *schedule.Waiver) bool {
+	book := w.Texts["workbook"]
+	return empty(book) || s.checked[bookName(book)]
 }
 
 func (s *Set) judgedHere(w *schedule.Waiver) bool {

@@ -162,6 +162,29 @@ func TestOwn(t *testing.T) {
 	}
 }
 
+// TestOtherWorkbook: a waiver of a workbook that is not checked is not spoken
+// of, unless it is badly written.
+func TestOtherWorkbook(t *testing.T) {
+	base := line(5, "W1", "North wall", "S40")
+	for name, tc := range map[string]struct {
+		texts map[string]string
+		told  int
+	}{
+		"another workbook":          {map[string]string{"mark": "W9", "workbook": "roof.xlsx"}, 0},
+		"another workbook, expired": {map[string]string{"mark": "W9", "workbook": "roof.xlsx", "until": "2026-01-31"}, 0},
+		"another workbook, bad":     {map[string]string{"mark": "W9", "workbook": "roof.xlsx", "until": "soon"}, 1},
+		"this workbook":             {map[string]string{"mark": "W9", "workbook": "Walls.xlsx"}, 1},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s, _ := set(t, tc.texts)
+			s.Apply(sheet(base), []engine.Finding{found("contact-x", base)}, "jobs/walls.xlsx", nil)
+			if got := s.Rest(); len(got) != tc.told {
+				t.Errorf("told of %d, want %d", len(got), tc.told)
+			}
+		})
+	}
+}
+
 // TestWrite: what is written accepts the same findings and no others, and
 // cannot be broken by a message.
 func TestWrite(t *testing.T) {
