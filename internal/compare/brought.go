@@ -153,7 +153,7 @@ func weight(severity string) int {
 func (b *bringer) causes(f engine.Finding) []engine.Related {
 	at := row{f.Sheet, f.Row}
 	if b.added[at] {
-		return []engine.Related{{Sheet: f.Sheet, Row: f.Row, What: "the row was added by the submittal"}}
+		return []engine.Related{{Sheet: f.Sheet, Row: f.Row, What: "the row was added by the submittal", Cause: true}}
 	}
 	rows := []row{at}
 	for _, r := range f.Related {
@@ -214,7 +214,7 @@ func because(at row, s document.Swap) engine.Related {
 	if s.Same {
 		what = "brought by what is now said of " + called(s.Now)
 	}
-	return engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(s.Now.At.Cell), What: what}
+	return engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(s.Now.At.Cell), What: what, Cause: true}
 }
 
 // called quotes what is no product's name: the words of a cell may break off.
@@ -232,7 +232,7 @@ func changesAt(p document.Pair, at row, cells []string) []engine.Related {
 			continue
 		}
 		what := fmt.Sprintf("brought by the change of %s: %q became %q", c.Slot, c.Was, c.Now)
-		out = append(out, engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(c.Cell), What: what})
+		out = append(out, engine.Related{Sheet: at.sheet, Row: at.row, Cells: cellsOf(c.Cell), What: what, Cause: true})
 	}
 	return out
 }

@@ -28,6 +28,7 @@ type Related struct {
 	Row   int      `json:"row"`
 	Cells []string `json:"cells,omitempty"`
 	What  string   `json:"what"`
+	Cause bool     `json:"-"` // a comparison's word for what brings the finding, no part of it
 }
 
 // Waived says that a finding was accepted, and until when.

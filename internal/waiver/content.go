@@ -65,6 +65,9 @@ func newPlaces(doc *document.Document) *places {
 func (p *places) content(f engine.Finding) string {
 	rows := []spot{{f.Sheet, f.Row}}
 	for _, r := range f.Related {
+		if r.Cause {
+			continue // so that a check and a comparison give the same key
+		}
 		rows = append(rows, spot{r.Sheet, r.Row})
 	}
 	var parts []string

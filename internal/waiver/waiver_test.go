@@ -121,6 +121,11 @@ func TestRelatedRow(t *testing.T) {
 	f := found("contact-x", base)
 	f.Related = []engine.Related{{Sheet: "W", Row: 6, What: "the gasket"}}
 	before := newPlaces(sheet(base, other)).content(f)
+	third := line(7, "W3", "North wall", "S41")
+	f.Related = append(f.Related, engine.Related{Sheet: "W", Row: 7, What: "brought by the swap", Cause: true})
+	if newPlaces(sheet(base, other, third)).content(f) != before {
+		t.Error("what a comparison adds changes the key")
+	}
 	other.Texts["material"] = "silicone"
 	if newPlaces(sheet(base, other)).content(f) == before {
 		t.Error("the key stayed")
