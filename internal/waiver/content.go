@@ -17,6 +17,9 @@ import (
 // keyBytes of the digest are plenty for one project, and can be typed.
 const keyBytes = 6
 
+// substitution is the topic of findings on what stands in place of another.
+const substitution = "substitution"
+
 // spot is a row of the workbook.
 type spot struct {
 	sheet string
@@ -65,8 +68,10 @@ func newPlaces(doc *document.Document) *places {
 func (p *places) content(f engine.Finding) string {
 	rows := []spot{{f.Sheet, f.Row}}
 	for _, r := range f.Related {
-		if r.Cause {
-			continue // so that a check and a comparison give the same key
+		// What a comparison names beside a finding is left out, so that a check
+		// gives the same key; specified rows may stand in another file.
+		if r.Cause || f.Topic == substitution {
+			continue
 		}
 		rows = append(rows, spot{r.Sheet, r.Row})
 	}
@@ -74,7 +79,7 @@ func (p *places) content(f engine.Finding) string {
 	for _, at := range rows {
 		parts = append(parts, p.words(at, f.Topic)...)
 	}
-	if len(parts) == 0 {
+	if len(parts) == 0 || f.Topic == substitution { // the words have the specified figures
 		parts = append(parts, plain(p.address.ReplaceAllString(f.Message, "")))
 	}
 	slices.Sort(parts)
@@ -98,10 +103,9 @@ func (p *places) words(at spot, topic string) []string {
 			parts = append(parts, texts(product.Texts)...)
 		}
 	}
-	if topic == "substitution" {
+	if topic == substitution {
 		for _, swap := range p.pairs[l.ID].Swaps {
 			parts = append(parts, "was\x01"+plain(swap.Was.Text))
-			parts = append(parts, texts(swap.Was.Texts)...)
 		}
 	}
 	return parts

@@ -132,6 +132,28 @@ func TestRelatedRow(t *testing.T) {
 	}
 }
 
+// TestSubstitution: what was specified belongs to what was accepted, and not
+// the row that stands at the same address of the other file.
+func TestSubstitution(t *testing.T) {
+	base, other := line(5, "W1", "North wall", "S40"), line(6, "W2", "East wall", "S40")
+	key := func(was, message, beside string) string {
+		doc := sheet(base, other)
+		doc.Lines[1].Texts = map[string]string{"material": beside}
+		doc.Comparison = &document.Comparison{Pairs: []document.Pair{{Line: base.ID, Swaps: []document.Swap{{Was: document.Offer{Text: was}}}}}}
+		f := found("substitution-worse", base)
+		f.Topic, f.Message = substitution, message
+		f.Related = []engine.Related{{Sheet: "W", Row: 6, What: "specified in spec.xlsx"}}
+		return newPlaces(doc).content(f)
+	}
+	before := key("S50", "40 mil instead of 50 mil", "S40")
+	if key("S50", "40 mil instead of 50 mil", "S99") != before {
+		t.Error("a row of the submittal counts for one of the specified schedule")
+	}
+	if key("S60", "40 mil instead of 50 mil", "S40") == before || key("S50", "40 mil instead of 60 mil", "S40") == before {
+		t.Error("the key stayed though another product or figure was specified")
+	}
+}
+
 // TestWithoutRow: a finding of no row is known by its words.
 func TestWithoutRow(t *testing.T) {
 	f := engine.Finding{Rule: "contact-x", File: "jobs/walls.xlsx", Severity: "warning", Message: "A-04, Louver, roof (row 7) has no row"}
