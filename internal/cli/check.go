@@ -55,6 +55,8 @@ and 2 if a file could not be read; the findings of the others are still listed.`
 	f.StringVar(&o.On, "on", "", onUsage)
 	f.StringVar(&o.Accept, "accept-as-is", "", "write waivers of all errors and warnings found to a new file (.yaml), for the settings to name")
 	o.add(cmd)
+	offer(cmd, "format", output.Formats()...)
+	offer(cmd, "fail-at", "error", "warning")
 	return cmd
 }
 

@@ -69,6 +69,12 @@ func needs(most int, what string) cobra.PositionalArgs {
 	}
 }
 
+// offer has a shell complete the value of a flag. It fails only for a flag that
+// the command has not, which the script of completions would show.
+func offer(cmd *cobra.Command, flag string, values ...string) {
+	_ = cmd.RegisterFlagCompletionFunc(flag, cobra.FixedCompletions(values, cobra.ShellCompDirectiveNoFileComp))
+}
+
 func newRoot(s Streams) *cobra.Command {
 	root := &cobra.Command{
 		Use:   "abut",
@@ -78,11 +84,12 @@ func newRoot(s Streams) *cobra.Command {
 sheet and row, with reason, remedy and source.`,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		Version:       version(),
+		Version:       build(),
 	}
 	root.SetIn(s.In)
 	root.SetOut(s.Out)
 	root.SetErr(s.Err)
-	root.AddCommand(newBundle(s), newCheck(s), newCompare(s), newIdentify(s), newNew(s), newRead(s), newRules(s), newSeason(s))
+	root.AddCommand(newBundle(s), newCheck(s), newCompare(s), newIdentify(s), newManual(), newNew(s), newRead(s),
+		newRules(s), newSeason(s), newSettings(s))
 	return root
 }

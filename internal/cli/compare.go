@@ -49,6 +49,8 @@ with a proposed action for the reviewer to confirm.`,
 	o.Report.add(cmd)
 	cobra.CheckErr(cmd.MarkFlagRequired("specified"))
 	cobra.CheckErr(cmd.MarkFlagRequired("submitted"))
+	offer(cmd, "format", output.Formats()...)
+	offer(cmd, "fail-at", "error", "warning")
 	return cmd
 }
 

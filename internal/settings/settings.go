@@ -9,11 +9,15 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
+	"strconv"
 	"strings"
 
 	"abut/schema"
 
 	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/ast"
+	"github.com/goccy/go-yaml/parser"
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"github.com/santhosh-tekuri/jsonschema/v6/kind"
 	"golang.org/x/text/language"
@@ -39,6 +43,7 @@ type Settings struct {
 	Severity map[string]string `yaml:"severity"`
 	Products []string          `yaml:"products"`
 	Waivers  []any             `yaml:"waivers"` // see Accepted
+	Lines    map[string]int    `yaml:"-"`       // line of each key that is given
 }
 
 // Find reads the nearest abut.yaml from a folder upward; none is no error.
@@ -88,7 +93,21 @@ func parse(raw []byte) (Settings, error) {
 	if err := yaml.Unmarshal(raw, &s); err != nil {
 		return s, errors.New(firstLine(yaml.FormatError(err, false, false)))
 	}
+	s.Lines = map[string]int{}
+	for _, entry := range entriesOf(bodyOf(raw)) {
+		s.Lines[entry.Key.GetToken().Value] = entry.Key.GetToken().Position.Line
+	}
 	return s, nil
+}
+
+// bodyOf is the first document of a file that has been read before, nil for
+// one of comments alone.
+func bodyOf(raw []byte) ast.Node {
+	file, err := parser.ParseBytes(raw, 0)
+	if err != nil || len(file.Docs) == 0 {
+		return nil
+	}
+	return file.Docs[0].Body
 }
 
 // validate holds the file against the schema and turns a failure into the line
@@ -127,13 +146,39 @@ func located(raw []byte, e *jsonschema.ValidationError) error {
 		key = unknown.Properties[0]
 		words = "no such setting; see schema/settings.schema.json"
 	}
-	last := key[strings.LastIndex(key, ".")+1:]
-	for i, line := range strings.Split(string(raw), "\n") {
-		if last != "" && strings.Contains(line, last) {
-			return fmt.Errorf("line %d: %s: %s", i+1, key, words)
-		}
+	at := e.InstanceLocation
+	if key != path {
+		at = append(slices.Clone(at), key)
+	}
+	if line := lineOf(bodyOf(raw), at); line > 0 {
+		return fmt.Errorf("line %d: %s: %s", line, key, words)
 	}
 	return fmt.Errorf("%s: %s", key, words)
+}
+
+// lineOf gives the line of what a path of keys and places in lists leads to, as
+// far as it leads; 0 for nowhere.
+func lineOf(node ast.Node, path []string) int {
+	line := 0
+	for _, step := range path {
+		var next ast.Node
+		if list, ok := node.(*ast.SequenceNode); ok {
+			if i, err := strconv.Atoi(step); err == nil && i < len(list.Values) {
+				next = list.Values[i]
+				line = next.GetToken().Position.Line
+			}
+		}
+		for _, entry := range entriesOf(node) {
+			if entry.Key.GetToken().Value == step {
+				next, line = entry.Value, entry.Key.GetToken().Position.Line
+			}
+		}
+		if next == nil {
+			break
+		}
+		node = next
+	}
+	return line
 }
 
 func (s *Settings) resolve(dir string) {

@@ -25,6 +25,9 @@ func TestLoad(t *testing.T) {
 	if s.Place != "Buffalo, NY" || s.Columns["Bitumen roll"] != "material" {
 		t.Errorf("got %+v", s)
 	}
+	if s.Lines["place"] != 1 || s.Lines["products"] != 5 || s.Lines["hours"] != 0 {
+		t.Errorf("lines are %v", s.Lines)
+	}
 	dir := filepath.Dir(path)
 	if s.Policies[0] != filepath.Join(dir, "rules") || s.Products[0] != filepath.Join(dir, "data.xlsx") {
 		t.Errorf("paths are not held against the settings file: %v %v", s.Policies, s.Products)
@@ -33,12 +36,14 @@ func TestLoad(t *testing.T) {
 
 func TestLoadRefuses(t *testing.T) {
 	for name, c := range map[string]struct{ text, want string }{
-		"unknown key":   {"place: X\nplaces: Y\n", "line 2: places"},
-		"wrong value":   {"fail_at: always\n", "line 1: fail_at"},
-		"wrong type":    {"place: [1]\n", "line 1: place"},
-		"bad severity":  {"severity:\n  contact-epdm: fatal\n", "line 2: severity.contact-epdm"},
-		"not yaml":      {"place: \"x\n", "abut.yaml"},
-		"a bare number": {"12\n", "abut.yaml"},
+		"unknown key":          {"place: X\nplaces: Y\n", "line 2: places"},
+		"wrong value":          {"fail_at: always\n", "line 1: fail_at"},
+		"wrong type":           {"place: [1]\n", "line 1: place"},
+		"bad severity":         {"severity:\n  contact-epdm: fatal\n", "line 2: severity.contact-epdm"},
+		"a word met before":    {"place: severity, off\noff:\n  - a\n  - [b]\nseverity:\n  off: note\n", "line 4: off.1"},
+		"misspelt, met before": {"# colums\nplace: colums\ncolums: {a: b}\n", "line 3: colums: no such setting"},
+		"not yaml":             {"place: \"x\n", "abut.yaml"},
+		"a bare number":        {"12\n", "abut.yaml"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := Load(write(t, c.text))
