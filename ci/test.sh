@@ -13,6 +13,15 @@ stop() { printf 'ci/test.sh: %s\n' "$*" >&2; exit 1; }
 
 command -v go >/dev/null || stop "Go is not there; get it from https://go.dev/dl and run this again"
 
+# what the tests of the recipes need and a bare machine lacks
+for tool in git jq shellcheck; do
+	command -v "$tool" >/dev/null && continue
+	if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
+		apt-get install -qq -y "$tool" >/dev/null 2>&1 || { apt-get update -qq && apt-get install -qq -y "$tool" >/dev/null; } || true
+	fi
+	command -v "$tool" >/dev/null || echo "$tool is not here, so the tests that need it are left out"
+done
+
 step "formatting of the Go code"
 unformatted=$(gofmt -l cmd internal policies schema testdata)
 [ -z "$unformatted" ] || stop "run gofmt -w on: $unformatted"
@@ -60,5 +69,24 @@ code=0
 for topic in contact pairing temperature exposure; do
 	grep -q "\[rule $topic-" "$scratch/report.txt" || stop "no finding of topic $topic on the demo"
 done
+
+step "binaries for other systems"
+bash ci/release.sh "$scratch/release" linux/amd64 darwin/arm64 windows/amd64
+(cd "$scratch/release" && ls -l abut-* && [ "$(wc -l <SHA256SUMS)" = 3 ])
+
+step "the build of the container: static, and the same bytes in another folder"
+build=$(sed -n 's/^RUN \(CGO_ENABLED=0 go build .*\)/\1/p' ci/Containerfile)
+[ -n "$build" ] || stop "ci/Containerfile builds nothing"
+for copy in one two; do
+	mkdir -p "$scratch/$copy/src"
+	sed -n '/ AS build/,/^FROM .* AS pipeline/s/^COPY //p' ci/Containerfile | while read -ra names; do
+		cp -r "${names[@]:0:${#names[@]}-1}" "$scratch/$copy/src/"
+	done
+	(cd "$scratch/$copy/src" && bash -c "${build//\/out\//../}")
+done
+cmp "$scratch/one/abut" "$scratch/two/abut" || stop "two builds differ"
+if command -v ldd >/dev/null && ldd "$scratch/one/abut" >/dev/null 2>&1; then stop "the binary is not static"; fi
+"$scratch/one/abut" check testdata/demo/tern-landing.xlsx >"$scratch/static.txt" || [ $? = 1 ]
+cmp "$scratch/static.txt" "$scratch/report.txt" || stop "the static binary reports otherwise"
 
 step "all is well"

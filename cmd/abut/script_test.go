@@ -30,10 +30,11 @@ func TestScripts(t *testing.T) {
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits, "mkxlsx": mkxlsx, "lines": lines,
+			"exits": exits, "mkxlsx": mkxlsx, "lines": lines, "piece": piece,
 		},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("DEMO", demo)
+			e.Setenv("CI", filepath.Join(demo, "..", "..", "ci"))
 			return nil
 		},
 	})

@@ -5,6 +5,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -30,7 +31,10 @@ var errReported = errors.New("reported")
 func Main(ctx context.Context, args []string, s Streams) int {
 	root := newRoot(s)
 	root.SetArgs(args)
-	err := root.ExecuteContext(ctx)
+	err := noCommand(root, args)
+	if err == nil {
+		err = root.ExecuteContext(ctx)
+	}
 	switch {
 	case err == nil:
 		return exitClean
@@ -40,6 +44,20 @@ func Main(ctx context.Context, args []string, s Streams) int {
 		tell(s, err)
 	}
 	return exitFailed
+}
+
+// noCommand tells who gives a file or a folder alone how to go on.
+func noCommand(root *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	if _, _, err := root.Find(args); err == nil {
+		return nil
+	}
+	if _, err := os.Stat(args[0]); err != nil {
+		return nil // the library tells the nearest command
+	}
+	return fmt.Errorf("%s is a file or folder and no command; to check it, write: abut check %s", args[0], args[0])
 }
 
 // tell writes one line an error, whatever the library wrote; mistakes in
@@ -82,6 +100,8 @@ func newRoot(s Streams) *cobra.Command {
 		Long: `abut reads a schedule of membranes, primers, sealants and flashings (.xlsx or
 .csv) in the office's own layout and lists what a reviewer would stop at: by
 sheet and row, with reason, remedy and source.`,
+		Example: `  abut check schedule.xlsx -o report.html
+  abut new blank.xlsx`,
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		Version:       build(),
