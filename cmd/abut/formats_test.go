@@ -14,24 +14,35 @@ import (
 	"abut/internal/output"
 )
 
-// TestSameBytes runs the demo in each format twice, with one and with several
+// TestSameBytes runs the demo in each format thrice, with one and with several
 // processors.
 func TestSameBytes(t *testing.T) {
 	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(0))
-	for _, format := range output.Formats() {
-		once := ""
-		for _, n := range []int{1, 4, 4} {
-			runtime.GOMAXPROCS(n)
-			code, out, errs := abut("check", "--format", format, filepath.Join(testdata, "demo", "tern-landing.xlsx"))
-			if code != 1 {
-				t.Fatalf("%s: exit %d: %s", format, code, errs)
+	demo := filepath.Join(testdata, "demo", "tern-landing.xlsx")
+	once := map[string]string{}
+	for _, n := range []int{1, 4, 4} {
+		runtime.GOMAXPROCS(n)
+		args := []string{"check", demo}
+		dir := t.TempDir()
+		for _, ending := range []string{"txt", "json", "sarif", "xml", "md", "html"} {
+			args = append(args, "-o", filepath.Join(dir, "report."+ending))
+		}
+		if code, _, errs := abut(args...); code != 1 {
+			t.Fatalf("exit %d: %s", code, errs)
+		}
+		files, err := os.ReadDir(dir)
+		if err != nil || len(files) != len(output.Formats())+1 {
+			t.Fatalf("%d files, %v", len(files), err)
+		}
+		for _, f := range files {
+			text, err := os.ReadFile(filepath.Join(dir, f.Name()))
+			if err != nil {
+				t.Fatal(err)
 			}
-			if once == "" {
-				once = string(out)
+			if first, ok := once[f.Name()]; ok && first != string(text) {
+				t.Errorf("%s with %d processors differs", f.Name(), n)
 			}
-			if string(out) != once {
-				t.Errorf("%s with %d processors differs", format, n)
-			}
+			once[f.Name()] = string(text)
 		}
 	}
 }

@@ -43,7 +43,7 @@ func buildOf(info *debug.BuildInfo) string {
 	if day, _, found := strings.Cut(setting(info, "vcs.time"), "T"); found {
 		text += " of " + day
 	}
-	if setting(info, "vcs.modified") == "true" {
+	if setting(info, "vcs.modified") == "true" && !strings.Contains(text, "+dirty") { // Go's own word for it
 		text += ", with changes"
 	}
 	return fmt.Sprintf("%s, built with %s for %s/%s", text, info.GoVersion, runtime.GOOS, runtime.GOARCH)
