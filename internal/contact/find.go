@@ -152,10 +152,14 @@ func (f *finder) settle() {
 
 // pair names a contact by what its sides are, "" where the second is unknown.
 func pair(c Contact) string {
-	if c.B.Family == "" {
+	b := c.B.Family
+	if b == "" {
+		b = strings.Join(c.B.Keys, "+") // "EPDM" may be a sheet or a gasket
+	}
+	if b == "" {
 		return ""
 	}
-	return c.A.Product + "/" + c.A.Family + "|" + c.B.Product + "/" + c.B.Family
+	return c.A.Product + "/" + c.A.Family + "|" + c.B.Product + "/" + b
 }
 
 // listed holds for an end that a column lists without more words.

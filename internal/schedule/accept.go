@@ -195,6 +195,9 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	for _, piece := range r.words.splitList(c.text) {
+		if r.words.hasAny(piece.text, r.words.accept.Laps) {
+			continue // a primer of the splice is not under the sheet
+		}
 		rule, list := r.primerWords(p, piece.text)
 		if r.words.isNone(piece.text) {
 			rule = "none"

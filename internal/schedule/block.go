@@ -41,7 +41,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 			best = b
 		}
 	}
-	if best.rows > 0 && r.unitRow(s, row+best.rows) {
+	if best.rows > 0 && (r.unitRow(s, row+best.rows) || r.boundRow(s, row+best.rows)) {
 		best = r.assign(s, row, best.rows+1, "")
 	}
 	return best, r.isHeading(best) && !r.isTitle(s, row, best)
@@ -109,6 +109,24 @@ func (r *reader) unitRow(s *workbook.Sheet, row int) bool {
 		}
 		if !r.isUnit(c.Value) {
 			return false
+		}
+		n++
+	}
+	return n >= 2
+}
+
+// boundRow holds for a row under a heading that tells only which end of a range
+// stands below: "min", "max".
+func (r *reader) boundRow(s *workbook.Sheet, row int) bool {
+	n := 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		for _, w := range headingWords(c.Value) {
+			if !slices.Contains(r.head.lower, w) && !slices.Contains(r.head.upper, w) {
+				return false
+			}
 		}
 		n++
 	}

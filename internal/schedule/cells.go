@@ -2,10 +2,12 @@ package schedule
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -62,7 +64,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		return f, true
 	}
 	other := false
-	for _, q := range r.phrase.Quantities(c.text, hint(kind, c.unit)) {
+	for _, q := range r.phrase.Quantities(plainFigure(c.text), hint(kind, c.unit)) {
 		if q.Kind != kind {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
@@ -99,6 +101,28 @@ func hint(kind, unit string) string {
 		return kind
 	}
 	return kind + ":" + unit
+}
+
+var (
+	parted    = regexp.MustCompile(`^\d{1,3}(?:[ \x{a0}\x{2009}\x{202f}]\d{3})+(?:[.,]\d+)?(?:\s*\D.*)?$`)
+	procedure = regexp.MustCompile(`\s*\([A-Za-z]\)$`)
+)
+
+// plainFigure closes the gaps of "1 650", where nothing but a unit follows, and
+// drops the letter of a test procedure: "2.0 (A)".
+func plainFigure(text string) string {
+	text = procedure.ReplaceAllString(text, "")
+	if !parted.MatchString(text) {
+		return text
+	}
+	end := strings.IndexFunc(text, func(c rune) bool {
+		return !unicode.IsDigit(c) && c != ' ' && c != '\u00a0' && c != '\u2009' && c != '\u202f'
+	})
+	if end < 0 {
+		end = len(text)
+	}
+	number := strings.TrimRightFunc(text[:end], unicode.IsSpace)
+	return strings.Join(strings.Fields(number), "") + text[len(number):]
 }
 
 // day reads the date of a cell; year is a year known from nearby dates.

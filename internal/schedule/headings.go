@@ -136,9 +136,12 @@ func (h *headings) guesses(group, sub string) []guess {
 	for _, form := range []string{sub, parenthesis.ReplaceAllString(sub, " ")} {
 		consider(form, 1)
 	}
+	own := len(best) > 0
 	if group != "" {
 		consider(group+" "+sub, 1.02)
-		consider(parenthesis.ReplaceAllString(group, " "), 0.6) // the heading itself tells more
+	}
+	if group != "" && !own { // the heading itself tells more
+		consider(parenthesis.ReplaceAllString(group, " "), 0.6)
 	}
 	out := make([]guess, 0, len(best))
 	for _, g := range best {

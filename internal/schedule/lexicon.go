@@ -59,9 +59,26 @@ func (l *lexicon) add(tag string, index int) {
 }
 
 func (l *lexicon) done() {
+	l.addEnds()
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
 	slices.SortFunc(l.names, longest)
 	l.shorts = slices.SortedFunc(maps.Keys(l.short), longest)
+}
+
+// addEnds makes ".P2" known for "072713.P2" where no other tag ends so.
+func (l *lexicon) addEnds() {
+	ends := map[string][]string{}
+	for _, tag := range l.names {
+		if i := strings.LastIndexByte(tag, '.'); i > 0 && i+1 < len(tag) {
+			ends[tag[i:]] = append(ends[tag[i:]], tag)
+		}
+	}
+	for _, end := range slices.Sorted(maps.Keys(ends)) {
+		if _, known := l.tags[end]; !known && len(ends[end]) == 1 {
+			l.tags[end] = l.tags[ends[end][0]]
+			l.names = append(l.names, end)
+		}
+	}
 }
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.

@@ -14,7 +14,7 @@ var itemSlots = map[string]bool{
 }
 
 // wordSlots are read for signals, not for materials that touch.
-var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true}
+var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true, "end_dam": true}
 
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
@@ -74,8 +74,15 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 		l.Mark = firstLine(l.Group)
 	}
 	r.inherit(&l, sources, last)
+	for _, c := range sources { // first, as words elsewhere leave out the year
+		if isDateSlot(c.slot) {
+			r.cell(&l, c, orders)
+		}
+	}
 	for _, c := range sources {
-		r.cell(&l, c, orders)
+		if !isDateSlot(c.slot) {
+			r.cell(&l, c, orders)
+		}
 	}
 	l.corefer()
 	r.main(&l)
@@ -116,7 +123,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 
 // fillMark carries a mark down that stands once for the rows below it.
 func (r *reader) fillMark(t *table, l *Line, last *Line) {
-	if l.Mark == "" && last != nil && last.Table == t.id && t.column("mark") > 0 {
+	if (l.Mark == "" || r.words.isDitto(l.Mark)) && last != nil && last.Table == t.id && t.column("mark") > 0 {
 		l.Mark = last.Mark
 	}
 }

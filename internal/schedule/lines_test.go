@@ -176,3 +176,15 @@ func TestBeds(t *testing.T) {
 		}
 	}
 }
+
+// A year told by the date columns holds for words left of them too, and a mark
+// in ditto is that of the row above.
+func TestDatesLeftOfTheirYear(t *testing.T) {
+	s := read(t, "Det. | Membrane | Substrate | Surface condition | Primer | Laid\n5/A | butyl tape | concrete | poured 6/11, forms off 6/14 | none | 2027-06-16\ndo. | butyl tape | concrete | poured 6/1 | none | 2027-06-16\n")
+	if got := s.Lines[0].Spans["concrete_age_days"]; got.Min != 5 {
+		t.Errorf("%+v, dates %+v", got, s.Lines[0].Dates)
+	}
+	if got := s.Lines[1].Mark; got != "5/A" {
+		t.Errorf("mark %q", got)
+	}
+}

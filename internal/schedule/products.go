@@ -76,7 +76,11 @@ func (r *reader) productWords(p *Product, slot, words string) string {
 			return strings.Trim(above.Texts[slot]+", "+words[at[1]:], ", ")
 		}
 	}
-	for _, pat := range r.words.sameAs {
+	same := r.words.sameAs
+	if slot == "type" || slot == "material" {
+		same = slices.Concat(same, r.words.productAs)
+	}
+	for _, pat := range same {
 		m := pat.FindStringSubmatch(words)
 		if m == nil {
 			continue
@@ -151,6 +155,25 @@ func (r *reader) primersByUse(t *table) {
 	}
 }
 
+// madeFor takes the products that a primer, sealant or adhesive is described for:
+// "bonding adhesive for E1".
+func (r *reader) madeFor(p *Product) {
+	if p.Role != "primer" && p.Role != "sealant" && p.Role != "adhesive" {
+		return
+	}
+	for _, slot := range []string{"type", "material"} {
+		_, rest, ok := strings.Cut(p.Texts[slot], " for ")
+		if !ok {
+			continue
+		}
+		for _, m := range r.lex.findTags(rest) {
+			if m.product >= 0 && r.sched.Products[m.product].ID != p.ID {
+				p.Suits = append(p.Suits, r.target(m, rest[m.start:m.end], At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells[slot]}))
+			}
+		}
+	}
+}
+
 // oneGrade drops the standard grade where a description taken over from
 // another product ("as R-01, low-temperature grade") names a second one.
 func oneGrade(keys []string) []string {
@@ -209,6 +232,7 @@ func (r *reader) limits(t *table) {
 				r.productCell(p, c)
 			}
 		}
+		r.madeFor(p)
 	}
 }
 

@@ -234,3 +234,46 @@ func TestFiguresThatDisagree(t *testing.T) {
 		t.Errorf("figures %+v %+v", line(t, s, "D1").Figures, line(t, s, "D2").Figures)
 	}
 }
+
+// Words of product data that stand for more than they say.
+func TestProductWords(t *testing.T) {
+	s := read(t, `
+Legend, limits in deg F, mm and ng/(Pa·s·m²)
+Tag | Description | Apply min | Vapor permeance | Primer | Keep off
+10.A1 | SBS self-adhered sheet | 40 | 2.0 (A) | 10.P2 or .P3 on concrete | EPDM
+A9 | butyl tape | 20 | 2 | none | -
+10.B2 | A9, winter grade | 15 | 1 650 (B) | 10.P2 | EPDM
+10.P2 | solvent primer | 15 | - | - | -
+10.P3 | water primer | 40 | - | - | -
+E1 | EPDM roof membrane | 40 | - | SP1 at laps | solvents
+BA1 | Bonding adhesive for E1, solvent | 40 | - | - | -
+SP1 | splice primer | 40 | - | - | -
+
+Mark | Tag | Substrate | Primer | Lap | Remarks
+D1 | 10.A1 | concrete | .P3 | 75 mm | none
+D2 | E1 | plywood | BA1 | 75 mm | none
+`)
+	products := map[string]*schedule.Product{}
+	for i := range s.Products {
+		products[s.Products[i].Tag] = &s.Products[i]
+	}
+	a := products["10.A1"]
+	if len(a.Accepts) != 1 || !slices.Equal(a.Accepts[0].Primers, []string{"10.P2", "10.P3"}) {
+		t.Errorf("accepts %+v", a.Accepts)
+	}
+	if !near(a.Figures["apply_min_c"].Min, 4.44444) || !near(a.Figures["vapor_ng"].Min, 2) {
+		t.Errorf("figures %+v", a.Figures)
+	}
+	if w := products["10.B2"]; w.Family != "butyl-flashing-tape" || !near(w.Figures["vapor_ng"].Min, 1650) {
+		t.Errorf("%s %+v", w.Family, w.Figures)
+	}
+	if e := products["E1"]; len(e.Accepts) != 0 {
+		t.Errorf("a primer of laps: %+v", e.Accepts)
+	}
+	if b := products["BA1"]; len(b.Suits) != 1 || !slices.Equal(b.Suits[0].Products, []string{"E1"}) {
+		t.Errorf("suits %+v", b.Suits)
+	}
+	if it := s.Lines[0].Items[2]; it.Product != "10.P3" {
+		t.Errorf("%+v", it)
+	}
+}

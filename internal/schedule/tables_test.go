@@ -247,3 +247,13 @@ func TestProductBooksAreLeftAlone(t *testing.T) {
 		}
 	}
 }
+
+// Under a merged heading, a row of "min" and "max" belongs to the heading; a
+// heading of its own counts more than the one above it.
+func TestBoundsUnderAHeading(t *testing.T) {
+	s := read(t, "Tag | Description | Placing temp. °C | Placing temp. °C | Exposure max d\n | | min | max |\nA1 | butyl tape | -5 | 40 | 60\n\nRef | Tag | Substrate | Lap\nD1 | A1 | plywood | 75 mm\n")
+	p := s.Products[0]
+	if !near(p.Figures["apply_min_c"].Min, -5) || !near(p.Figures["apply_max_c"].Max, 40) {
+		t.Errorf("figures %+v", p.Figures)
+	}
+}

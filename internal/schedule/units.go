@@ -84,12 +84,28 @@ func (r *reader) unitOnSheet(t *table, kind, slot string) string {
 			return ""
 		}
 		for _, c := range row.Cells {
-			for _, word := range strings.FieldsFunc(c.Value, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;.", c) }) {
-				if r.words.sheetUnits[word] && r.unitIn(word, kind, slot) != "" {
-					return word
-				}
+			if unit := r.unitInTitle(c.Value, kind, slot); unit != "" {
+				return unit
 			}
 		}
+	}
+	return ""
+}
+
+// unitInTitle finds the unit of a kind in the words above a table, one or two
+// words long: "limits in deg F and mils", "Values in mm and ng/(Pa·s·m²)".
+func (r *reader) unitInTitle(title, kind, slot string) string {
+	words := strings.FieldsFunc(title, func(c rune) bool { return strings.ContainsRune(" ,()_[]:;.", c) })
+	for i, word := range words {
+		if i > 0 && r.words.sheetUnits[words[i-1]+" "+word] && r.unitIn(word, kind, slot) != "" {
+			return word
+		}
+		if r.words.sheetUnits[word] && r.unitIn(word, kind, slot) != "" {
+			return word
+		}
+	}
+	if kind == "vapor_permeance" || kind == "air_permeance" || kind == "voc" { // units that mean nothing else
+		return r.unitIn(title, kind, slot)
 	}
 	return ""
 }

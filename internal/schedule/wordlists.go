@@ -14,6 +14,7 @@ type wordlists struct {
 	blank, ditto, none map[string]bool
 	noLimit            []string
 	sameAs             []*regexp.Regexp
+	productAs          []*regexp.Regexp // "AB-1, winter grade" in product data
 	roleByClass        map[string]string
 	roleByFamily       map[string]string
 	flashing           []string
@@ -39,6 +40,7 @@ type acceptanceWords struct {
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
 	Unless []string `json:"unless"`
+	Laps   []string `json:"laps"`
 }
 
 // readingFile is the layout of knowledge/reading.json.
@@ -49,6 +51,7 @@ type readingFile struct {
 		None          []string            `json:"none"`
 		Ditto         []string            `json:"ditto"`
 		SameAs        []string            `json:"same_as"`
+		ProductAs     []string            `json:"product_as"`
 		SameLead      string              `json:"same_lead"`
 		RoleByClass   map[string]string   `json:"roles_by_class"`
 		RoleByFamily  map[string]string   `json:"roles_by_family"`
@@ -93,6 +96,9 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 func (w *wordlists) compile(file *readingFile) error {
 	f := &file.Reading
 	var err error
+	if w.productAs, err = compileAll(f.ProductAs); err != nil {
+		return err
+	}
 	if w.sameAs, err = compileAll(f.SameAs); err != nil {
 		return fmt.Errorf("same_as: %w", err)
 	}

@@ -35,11 +35,11 @@ _is_side(contact) if {
 # kind is the separator it is taken for: by its family, else by what it is made of.
 kind(separator) := separator.family if {
 	known[separator.family]
-} else := stand.separator if {
+} else := [stand.separator |
 	some stand in data.contact.stand_ins
 	some key in stand.keys
 	key in separator.keys
-}
+][0]
 
 known := {separator.id: separator | some separator in data.knowledge.separators}
 

@@ -28,3 +28,13 @@ findings contains finding.at(line, ["material", "tag", said.slot, said.at.cell],
 	item := facts.main_items(line)[0]
 	message := naming.say("%s ends without end dams (%s)", [naming.plain(item), words.quoted(said.text)])
 }
+
+# The cell of the end dam's height says none.
+findings contains finding.at(line, ["material", "tag", "end_dam"], message) if {
+	some line in facts.live_lines
+	not facts.denied(line, "end_dam")
+	words := trim_space(line.texts.end_dam)
+	trim_space(regex.split(`\s[-–—]\s|[,;:(]`, lower(words))[0]) in data.sequence.edge.none_words
+	item := facts.main_items(line)[0]
+	message := naming.say("%s ends without end dams (the cell says \"%s\")", [naming.plain(item), words])
+}

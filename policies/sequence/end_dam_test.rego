@@ -17,9 +17,18 @@ test_whole_finding if {
 	}}
 }
 
+test_the_cell_of_its_height_says_none if {
+	{f.message | some f in _found({"texts": {"end_dam": "nil - runs out at corner"}})} == {concat("", [
+		"FM-1 (rubberized-asphalt-membrane) ends without end dams ",
+		"(the cell says \"nil - runs out at corner\")",
+	])}
+}
+
 test_silent[name] if {
 	some name, line in {
 		"there are some": {"signals": [bench.signal("end_dam", "remark", "end dams 2 in")]},
+		"a height": {"texts": {"end_dam": "25"}},
+		"does not apply": {"texts": {"end_dam": "n/a"}},
 		"nothing said": {},
 		"struck": {"signals": [_none], "struck": true},
 		"no sheet": {"signals": [_none], "role": "sealant"},

@@ -20,11 +20,11 @@ import data.lib.closing
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
-import data.lib.sheet
 import data.lib.words
 
 findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
-	some line in sheet.lines
+	some line in facts.live_lines
+	_laps(line)
 	told := closing.reversed(line)[0]
 	item := facts.main_items(line)[0]
 	message := naming.say("the lap at %s runs against the water (%s)%s", [
@@ -33,6 +33,10 @@ findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell],
 		_open(line),
 	])
 }
+
+_laps(line) if line.role in data.pairing.chemistry.roles
+
+_laps(line) if line.role in data.sequence.order.metal_roles
 
 _open(line) := ", and its edge is open" if {
 	count(closing.open(line)) > 0

@@ -32,6 +32,10 @@ test_seal_of_another_cell_does_not_help if {
 	count(_found({"signals": [_behind, bench.signal("edge_sealed", "touches", "bead")]})) == 1
 }
 
+test_metal_flashing_has_laps_too if {
+	count(_found({"signals": [_behind], "role": "metal"})) == 1
+}
+
 test_silent[name] if {
 	some name, line in {
 		"barred, sealed and lapped in the same cell": {"signals": [_behind, bench.signal("edge_sealed", "remark", "bar")]},
