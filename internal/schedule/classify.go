@@ -164,6 +164,19 @@ func (r *reader) bedColumn(t *table) {
 	}
 }
 
+// placedSheets takes "placed" between priming and cover, in a table with no other
+// installation, for the day the sheet is placed and not its concrete.
+func (r *reader) placedSheets(t *table) {
+	if t.column("install") > 0 || t.column("cover") == 0 || t.has("tag", "material") == 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "placed" && len(headingWords(c.Heading)) == 1 {
+			c.Slot, c.Why = "install", c.Why+", and no other column is the installation"
+		}
+	}
+}
+
 // fillUnknown gives columns without a telling heading a slot by what stands
 // under them and by what is still missing.
 func (r *reader) fillUnknown(t *table) {
@@ -252,6 +265,8 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "cover", "dates stand under it, right of the installation"
 	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0:
 		return "tag", "tags of the product data stand under it"
+	case most(tags) && t.kind == kindSchedule:
+		return "with", "tags of the product data stand under it, beside the row's own"
 	case most(short) && len(seen)*10 >= filled*9 && t.has("mark", "tag") == 0:
 		return "mark", "short codes, each once"
 	case t.kind == kindSchedule && filled >= 3 && long*2 >= filled:

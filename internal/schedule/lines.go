@@ -10,7 +10,7 @@ import (
 var itemSlots = map[string]bool{
 	"material": true, "tag": true, "specified": false, "substrate": true, "primer": true, "sealant": true,
 	"touches": true, "left": true, "right": true, "top": true, "bottom": true, "front": true, "behind": true,
-	"separator": true, "edge": true, "remark": true, "layers": true,
+	"separator": true, "edge": true, "remark": true, "layers": true, "with": true,
 }
 
 // wordSlots are read for signals, not for materials that touch.

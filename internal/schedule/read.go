@@ -169,6 +169,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 		r.each(all, kindSchedule, r.ownTags)
 	}
 	r.each(all, kindSchedule, r.tagColumn)
+	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.bedColumn)
 	for _, t := range all {

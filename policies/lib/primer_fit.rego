@@ -92,12 +92,20 @@ _bars(p, bed) := {"primer": p, "target": t} if {
 
 _is_for_others(p, bed) if {
 	bed.item.family != ""
+	not _is_for_row(p, bed.line)
 	suits := [t | some t in facts.product_of(p).suits; not t.except; _names_sheets(t)]
 	count(suits) > 0
 	every t in suits { not target.means(t, bed.item) }
 }
 
 # A primer's list may name substrates only, and then it says nothing of sheets.
+# A row of several products may prime another than its first.
+_is_for_row(p, line) if {
+	some t in facts.product_of(p).suits
+	some item in facts.items_in(line, ["material", "tag", "with"])
+	item.product in t.products
+}
+
 _names_sheets(t) if {
 	some id in t.products
 	facts.products_by_id[id].role in data.pairing.chemistry.roles

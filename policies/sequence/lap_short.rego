@@ -29,7 +29,7 @@ findings contains found if {
 	lap := line.figures.lap_mm
 	measure.is_sound(lap)
 	measure.low(lap) > 0
-	item := facts.main_items(line)[0]
+	item := _lapped(line)
 	need := _need(line, item)
 	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
 	message := naming.say("%s laps %s; %s %s", [
@@ -43,6 +43,17 @@ findings contains found if {
 		"related": need.related,
 	})
 }
+
+# A row of several sheets does not say which of them laps: it is read as the one that asks least.
+_lapped(line) := least[0] if {
+	several := [{"item": item, "mm": mm} |
+		some item in array.concat(facts.main_items(line), facts.items_in(line, ["with"]))
+		mm := facts.product_of(item).figures.lap_mm.min
+	]
+	count({s.item.product | some s in several}) > 1
+	mm := min([s.mm | some s in several])
+	least := [s.item | some s in several; s.mm == mm]
+} else := facts.main_items(line)[0]
 
 _need(line, item) := need if {
 	stated := array.concat(array.concat(_noted(line, item), _of_product(item)), _of_row(line))
