@@ -281,11 +281,16 @@ func (f *finder) alone(s *schedule.Item) bool {
 		return false
 	}
 	for i := range f.line.Items {
-		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && o.Clause == s.Clause {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && !says(s, o) {
 			return false
 		}
 	}
 	return true
+}
+
+// says holds where o is a word for what s is: the butyl of "butyl B-1 between".
+func says(s, o *schedule.Item) bool {
+	return o.Family == "" && len(o.Traits) > 0 && !slices.ContainsFunc(o.Traits, func(t string) bool { return !slices.Contains(s.Traits, t) })
 }
 
 // aloneInCell holds for "strip between" as all that a cell tells of neighbors: it

@@ -50,6 +50,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"reading_air":     {"reading_air_c", "temperature"},
 	"reading_dew":     {"reading_dew_c", "temperature"},
 	"reading_rh":      {"reading_rh", "ratio"},
+	"wood_moisture":   {"wood_moisture", "ratio"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false
@@ -301,7 +302,8 @@ func (l *Line) figures(cl phrase.Clause, c source) {
 				l.Figures[key] = f
 			}
 		}
-		if q.Role == "age" || c.slot == "substrate" && (q.Kind == "days" || q.Kind == "months") {
+		after := strings.HasPrefix(strings.TrimSpace(c.text[q.End:]), "after") // "dried out 5 days after rain"
+		if q.Role == "age" || c.slot == "substrate" && !after && (q.Kind == "days" || q.Kind == "months") {
 			l.age(q)
 		}
 	}

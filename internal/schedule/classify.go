@@ -141,7 +141,8 @@ func startsWithDigit(s string) bool {
 func (r *reader) tagColumn(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
-		if c.Slot != "mark" && c.Slot != "reference" || t.column("tag") > 0 {
+		doubtful := c.Slot == "type" && c.Confidence < sureType
+		if c.Slot != "mark" && c.Slot != "reference" && !doubtful || t.column("tag") > 0 {
 			continue
 		}
 		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
@@ -149,6 +150,10 @@ func (r *reader) tagColumn(t *table) {
 		}
 	}
 }
+
+// sureType is the confidence from which a heading for what a thing is stands
+// against cells that are tags.
+const sureType = 0.6
 
 // bedColumn takes what stands behind the sheets for their substrate, in a table
 // of primed sheets that has no other column for it.

@@ -1,0 +1,42 @@
+package pairing.wood_moisture_test
+
+import data.lib.bench_test as bench
+import data.pairing.wood_moisture
+
+_note := {
+	"kind": "wood_moisture",
+	"min": null,
+	"max": 0.16,
+	"roles": [],
+	"keys": [],
+	"scope": "",
+	"when": [],
+	"text": "wood 16 % at most",
+	"at": {"sheet": "Notes", "row": 7, "cell": "B7"},
+}
+
+_found(bed, share, limits) := found if {
+	doc := bench.schedule([bench.sbs, bed], {"figures": {"wood_moisture": {"min": share, "max": share, "text": "x"}}}, [])
+	found := wood_moisture.findings with input as object.union(doc, {"project": {"limits": limits, "signals": []}})
+}
+
+test_over_the_notes_is_an_error if {
+	some f in _found(bench.plywood, 0.18, [_note])
+	f.severity == "error"
+	endswith(f.message, "at 18% moisture; the notes allow 16%")
+	count(f.related) == 1
+}
+
+test_over_the_usual_is_a_warning if {
+	some f in _found(bench.plywood, 0.26, [])
+	f.severity == "warning"
+}
+
+test_silent[name] if {
+	some name, case in {
+		"on the limit of the notes": {"bed": bench.plywood, "share": 0.16, "limits": [_note]},
+		"on the usual limit": {"bed": bench.plywood, "share": 0.19, "limits": []},
+		"not wood": {"bed": bench.concrete, "share": 0.4, "limits": [_note]},
+	}
+	count(_found(case.bed, case.share, case.limits)) == 0
+}
