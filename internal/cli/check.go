@@ -10,8 +10,6 @@ import (
 	"slices"
 	"strings"
 
-	"abut/internal/document"
-	"abut/internal/engine"
 	"abut/internal/output"
 	"abut/internal/output/html"
 	"abut/internal/workbook"
@@ -65,10 +63,11 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	files, unread := workbook.Find(o.Paths)
-	p, err := o.open()
+	p, err := o.openFor(true)
 	if err != nil {
 		return err
 	}
+	results := p.judgeAll(ctx, files, o.draws())
 	eng, err := p.engine()
 	if err != nil {
 		return err
@@ -79,8 +78,8 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	bar := newProgress(len(files), s.Err)
-	for _, file := range files {
-		checkFile(ctx, file, o.draws(), p, eng, &run, waived)
+	for _, result := range results {
+		addJudged(ctx, <-result, &run, waived)
 		bar.step()
 	}
 	bar.done()
@@ -137,34 +136,25 @@ func first(texts ...string) string {
 	return ""
 }
 
-// checkFile judges one workbook; what fails is kept as a problem, so that the
-// findings of the others are still told.
-func checkFile(ctx context.Context, file string, draws bool, p *project, eng *engine.Engine, run *output.Run, waived *waiving) {
-	doc, err := p.read(file)
-	if err == nil {
-		var findings []engine.Finding
-		findings, err = eng.Judge(ctx, doc)
-		err = errors.Join(err, waived.file(ctx, doc, findings, doc.File, doc.Waivers))
-		run.Reading = append(run.Reading, output.Reading{File: doc.File, Reading: doc.Reading})
+// addJudged adds what was found in one workbook; what fails is kept as a
+// problem, so that the findings of the others are still told.
+func addJudged(ctx context.Context, j judged, run *output.Run, waived *waiving) {
+	err := j.err
+	if j.doc != nil {
+		err = errors.Join(err, waived.file(ctx, j.doc, j.findings, j.doc.File, j.doc.Waivers))
+		run.Reading = append(run.Reading, output.Reading{File: j.doc.File, Reading: j.doc.Reading})
 	}
-	if err == nil && draws {
-		err = draw(ctx, doc, eng, run)
+	if j.drawn != nil {
+		run.Drawn = append(run.Drawn, *j.drawn)
 	}
 	if err != nil {
-		run.Problems = append(run.Problems, output.Problem{File: file, Message: err.Error()})
+		run.Problems = append(run.Problems, output.Problem{File: j.file, Message: err.Error()})
 	}
 }
 
 // draws says whether an output needs more than the findings.
 func (o checkOptions) draws() bool {
 	return slices.ContainsFunc(o.Outputs, func(out string) bool { return output.FormatOf(out) == "html" })
-}
-
-// draw keeps what a report with pictures draws of a file.
-func draw(ctx context.Context, doc *document.Document, eng *engine.Engine, run *output.Run) error {
-	bare, err := eng.Bare(ctx, doc)
-	run.Drawn = append(run.Drawn, output.Drawn{Document: doc, Bare: bare})
-	return err
 }
 
 // report writes the run to every output and turns it into the exit code.

@@ -155,7 +155,9 @@ func (w *comparing) pair(ctx context.Context, p compare.FilePair) error {
 	w.run.Reading = append(w.run.Reading, output.Reading{File: submitted.File, Reading: submitted.Reading})
 	w.entries = append(w.entries, w.project.compare.Log(submitted, findings)...)
 	if w.options.Report.draws() {
-		if err := draw(ctx, submitted, w.engine, &w.run); err != nil {
+		d, err := drawn(ctx, submitted, w.engine)
+		w.run.Drawn = append(w.run.Drawn, *d)
+		if err != nil {
 			return err
 		}
 	}

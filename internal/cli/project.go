@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
+	"sync"
 
 	"abut/internal/climate"
 	"abut/internal/compare"
@@ -45,47 +46,67 @@ type project struct {
 	compare *compare.Comparer
 	reading document.Settings
 	folders []string
+	// engine loads the rules with the office's own, once.
+	engine func() (*engine.Engine, error)
 }
 
 // open reads the settings and loads the vocabularies.
-func (p projectFlags) open() (*project, error) {
+func (p projectFlags) open() (*project, error) { return p.openFor(false) }
+
+// openFor also begins to load the rules, if the run will judge: they take as
+// long as all the rest.
+func (p projectFlags) openFor(judging bool) (*project, error) {
 	set, err := p.settings()
 	if err != nil {
 		return nil, err
 	}
 	out := &project{set: set, folders: slices.Concat(set.Policies, p.Policies)}
-	if out.tree, err = engine.Overlay(policies.FS, out.folders); err != nil {
-		return nil, err
+	out.engine = sync.OnceValues(func() (*engine.Engine, error) {
+		return engine.Load(engine.Options{
+			Folders: out.folders, Replace: set.Replace, Off: set.Off, Severity: set.Severity,
+		})
+	})
+	if judging {
+		go out.engine()
 	}
-	if out.builder, err = document.NewBuilder(out.tree); err != nil {
-		return nil, err
+	return out, out.load(p)
+}
+
+// load reads the vocabularies and what the settings name.
+func (p *project) load(flags projectFlags) (err error) {
+	set := p.set
+	if p.tree, err = engine.Overlay(policies.FS, p.folders); err != nil {
+		return err
 	}
-	if out.compare, err = compare.New(out.tree); err != nil {
-		return nil, err
+	if p.builder, err = document.NewBuilder(p.tree); err != nil {
+		return err
 	}
-	out.reading.Place = set.Place
-	if p.Place != "" {
-		out.reading.Place = p.Place
+	if p.compare, err = compare.New(p.tree); err != nil {
+		return err
 	}
-	out.reading.Schedule.Country, out.reading.Schedule.Columns = set.Country, set.Columns
+	p.reading.Place = set.Place
+	if flags.Place != "" {
+		p.reading.Place = flags.Place
+	}
+	p.reading.Schedule.Country, p.reading.Schedule.Columns = set.Country, set.Columns
 	if set.Hours != "" {
-		if out.reading.Hours, err = seasonHours(set.Hours); err != nil {
-			return nil, fmt.Errorf("%s: hours: %w", set.File, err)
+		if p.reading.Hours, err = seasonHours(set.Hours); err != nil {
+			return fmt.Errorf("%s: hours: %w", set.File, err)
 		}
 	}
 	if set.Climate != "" {
-		if out.reading.Site, err = ownSite(set.Climate, climate.Place{Text: set.Place}); err != nil {
-			return nil, err
+		if p.reading.Site, err = ownSite(set.Climate, climate.Place{Text: set.Place}); err != nil {
+			return err
 		}
 	}
 	for _, file := range set.Products {
 		book, err := workbook.Open(file, workbook.DefaultLimits())
 		if err != nil {
-			return nil, err
+			return err
 		}
-		out.reading.Schedule.Products = append(out.reading.Schedule.Products, book)
+		p.reading.Schedule.Products = append(p.reading.Schedule.Products, book)
 	}
-	return out, nil
+	return nil
 }
 
 func (p projectFlags) settings() (settings.Settings, error) {
@@ -93,13 +114,6 @@ func (p projectFlags) settings() (settings.Settings, error) {
 		return settings.Load(p.Settings)
 	}
 	return settings.Find(".")
-}
-
-// engine loads the rules with the office's own.
-func (p *project) engine() (*engine.Engine, error) {
-	return engine.Load(engine.Options{
-		Folders: p.folders, Replace: p.set.Replace, Off: p.set.Off, Severity: p.set.Severity,
-	})
 }
 
 // read turns one workbook into a document. Where its rows name what was

@@ -28,7 +28,7 @@ type Signing struct {
 // as a bundle that any OPA loads. Rules are left out and graded as the options
 // say. The same policies give the same bytes, but for a signature.
 func WriteBundle(w io.Writer, opts Options, sign Signing) error {
-	opts = opts.withDefaults()
+	opts = opts.withDefaults()            // with a tree named, Load checks all
 	if _, err := Load(opts); err != nil { // a bundle that does not compile helps nobody
 		return err
 	}

@@ -23,13 +23,13 @@ type group struct {
 
 // compileGroups compiles the topics in parallel. Compiling is most of the time
 // to start and OPA does it on one processor.
-func compileGroups(t *tree, rules []Rule) ([]group, error) {
+func compileGroups(t *tree, rules []Rule, skip []ast.StageID) ([]group, error) {
 	groups := split(t, rules, min(runtime.GOMAXPROCS(0), maxGroups))
 	failed := make([]Problems, len(groups))
 	var wait errgroup.Group
 	for i := range groups {
 		wait.Go(func() error {
-			groups[i].compiler, failed[i] = compile(groups[i].modules, t.holds)
+			groups[i].compiler, failed[i] = compile(groups[i].modules, t.holds, skip...)
 			return nil
 		})
 	}
