@@ -27,13 +27,13 @@ unformatted=$(gofmt -l cmd internal policies schema testdata)
 [ -z "$unformatted" ] || stop "run gofmt -w on: $unformatted"
 
 step "go vet"
-go vet ./... ./testdata/demo
+go vet ./... ./testdata/demo ./testdata/bench/...
 
 step "go.mod holds what is used and nothing else"
 go mod tidy -diff || stop "run go mod tidy"
 
 step "staticcheck"
-go run "$staticcheck" ./... ./testdata/demo
+go run "$staticcheck" ./... ./testdata/demo ./testdata/bench/...
 
 step "a browser for the tests of the HTML report"
 browser() { command -v chromium || command -v chromium-browser || command -v google-chrome; }

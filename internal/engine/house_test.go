@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/format"
@@ -62,6 +63,7 @@ func runTests(t *testing.T, opts Options, tests map[string]*ast.Module) []*teste
 	ctx := context.Background()
 	err = storage.Txn(ctx, store, storage.TransactionParams{}, func(txn storage.Transaction) error {
 		found, err := tester.NewRunner().SetCompiler(compiler).SetStore(store).RaiseBuiltinErrors(true).
+			SetTimeout(time.Minute). // OPA's five seconds are too few on a busy machine
 			CapturePrintOutput(true).SetModules(built.modules).RunTests(ctx, txn)
 		if err != nil {
 			return err
