@@ -228,7 +228,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
 			return s
 		}
-		if b.Slot == "substrate" && touching[s.Slot] && f.aloneInCell(s) {
+		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s)) {
 			return s
 		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
@@ -293,6 +293,12 @@ func says(s, o *schedule.Item) bool {
 	return o.Family == "" && len(o.Traits) > 0 && !slices.ContainsFunc(o.Traits, func(t string) bool { return !slices.Contains(s.Traits, t) })
 }
 
+// coats holds for a coat of isolating paint on the row's own metal, which parts it
+// from the mortar or concrete that it is bedded in.
+func (f *finder) coats(s *schedule.Item) bool {
+	return s.Class == "coating" && slices.Contains(s.Keys, "separator") && f.main != nil && f.main.Class == "flashing-metal"
+}
+
 // aloneInCell holds for "strip between" as all that a cell tells of neighbors: it
 // parts the row's material from what it goes on.
 func (f *finder) aloneInCell(s *schedule.Item) bool {
@@ -300,7 +306,7 @@ func (f *finder) aloneInCell(s *schedule.Item) bool {
 		return false
 	}
 	for i := range f.line.Items {
-		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && !f.same(o) && o.Side != "subject" {
 			return false
 		}
 	}

@@ -119,6 +119,8 @@ func TestStripBetween(t *testing.T) {
 	for touches, want := range map[string]string{
 		"butyl strip between":             "aluminum-sheet|copper-treated-lumber separated by butyl-flashing-tape",
 		"butyl strip between it and XPS":  "aluminum-sheet|copper-treated-lumber direct",
+		"two coats of bituminous paint":   "aluminum-sheet|copper-treated-lumber separated by bituminous-paint",
+		"acrylic paint":                   "aluminum-sheet|copper-treated-lumber direct",
 		"brick, no strip between the two": "aluminum-sheet|copper-treated-lumber direct",
 	} {
 		got := told(find(t, "Mark | Material | Substrate | Touches | Lap\nD1 | aluminum sheet | copper-treated lumber | "+touches+" | 50 mm\n"), "!2")

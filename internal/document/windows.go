@@ -67,6 +67,9 @@ func iso(t time.Time) string { return t.Format(time.DateOnly) }
 // appliedClasses are the classes that have an application temperature.
 var appliedRoles = map[string]string{"primer": "primer", "sealant": "sealant", "mastic": "adhesive"}
 
+// sheets are the classes of which a row may hold several, each with its limits.
+var sheets = map[string]bool{"membrane": true, "tape": true}
+
 // limitsOf lists the application limits of the line's own material and of what
 // goes on wet beside it.
 func (b *Builder) limitsOf(l *schedule.Line, products map[string]*schedule.Product) []Check {
@@ -76,7 +79,7 @@ func (b *Builder) limitsOf(l *schedule.Line, products map[string]*schedule.Produ
 	for i := range l.Items {
 		it := &l.Items[i]
 		role := appliedRoles[it.Class]
-		if main != nil && it.ID == main.ID && role == "" {
+		if main != nil && (it.ID == main.ID || it.Slot == "with" && sheets[it.Class]) && role == "" {
 			role = "membrane"
 		}
 		if role == "" || it.Polarity == "no" || it.Polarity == "removed" || seen[it.Product+"|"+it.Family] {

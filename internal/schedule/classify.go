@@ -169,6 +169,33 @@ func (r *reader) bedColumn(t *table) {
 	}
 }
 
+// jointSealants takes the sealants of a register of joints, which names no other
+// material, for what its rows are about.
+func (r *reader) jointSealants(t *table) {
+	if t.has("material", "tag", "type", "specified") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "sealant" {
+			c.Slot, c.Why = "material", c.Why+", and no other column names a material"
+			return
+		}
+	}
+}
+
+// airUnit takes a column of air figures for that, where its heading names the
+// test too ("Air L/(s·m²) @75 Pa, std").
+func (r *reader) airUnit(t *table) {
+	if t.column("air") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "air_test" && r.unitIn(c.Heading, "air_permeance", "air") != "" {
+			c.Slot = "air"
+		}
+	}
+}
+
 // placedSheets takes "placed" between priming and cover, in a table with no other
 // installation, for the day the sheet is placed and not its concrete.
 func (r *reader) placedSheets(t *table) {

@@ -169,6 +169,9 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 		r.each(all, kindSchedule, r.ownTags)
 	}
 	r.each(all, kindSchedule, r.tagColumn)
+	r.each(all, kindSchedule, r.jointSealants)
+	r.each(all, kindProducts, r.airUnit)
+	r.each(all, kindSchedule, r.airUnit)
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.bedColumn)

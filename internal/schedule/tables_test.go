@@ -257,3 +257,26 @@ func TestBoundsUnderAHeading(t *testing.T) {
 		t.Errorf("figures %+v", p.Figures)
 	}
 }
+
+// A register of joints is about its sealants; "Air L/(s·m²), std" holds figures.
+func TestRegisterOfJoints(t *testing.T) {
+	s := read(t, "Tag | Type | Keep off | Air L/(s.m²) @75 Pa, std\nB1 | breather membrane | EPDM | 0.06 ASTM E2178\n\nNo | Sealant | Primer | Face condition | Sealed\nJ1 | neutral silicone sealant | none | form oil left on | 2026-06-24\n")
+	if l := s.Lines[0]; l.Role != "sealant" || l.Main() == nil || l.Main().Family != "neutral-silicone-sealant" {
+		t.Errorf("%s %+v", l.Role, l.Main())
+	}
+	if f := s.Products[0].Figures["air_lsm2"]; !near(f.Min, 0.06) {
+		t.Errorf("%+v", f)
+	}
+}
+
+// Tags beside the row's own are in the row, and not in contact by that alone.
+func TestTagsBesideTheRowsOwn(t *testing.T) {
+	s := read(t, "Tag | Type | Keep off | UV days\nW1 | housewrap | - | 120\nT1 | butyl tape | - | 60\nT2 | SBS tape | EPDM | 60\n\nOpening | WRB | Sheathing | Jamb | Head | Lap\n101 | W1 | OSB | T1 | T2 | 4 in\n102 | W1 | OSB | T1 | T1 | 4 in\n103 | W1 | OSB | T2 | T1 | 4 in\n")
+	slots := map[string]string{}
+	for _, it := range s.Lines[0].Items {
+		slots[it.Tag] = it.Slot
+	}
+	if slots["W1"] != "material" || slots["T2"] != "with" {
+		t.Errorf("slots %v", slots)
+	}
+}
