@@ -51,6 +51,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"reading_dew":     {"reading_dew_c", "temperature"},
 	"reading_rh":      {"reading_rh", "ratio"},
 	"wood_moisture":   {"wood_moisture", "ratio"},
+	"end_dam":         {"end_dam_mm", "length"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

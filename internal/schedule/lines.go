@@ -14,7 +14,7 @@ var itemSlots = map[string]bool{
 }
 
 // wordSlots are read for signals, not for materials that touch.
-var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true, "end_dam": true}
+var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true, "end_dam": true, "wood_moisture": true}
 
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
@@ -163,6 +163,10 @@ func isDateSlot(slot string) bool {
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	f, ok := r.figure(c, kind)
 	if !ok {
+		return
+	}
+	if f.Problem != "" && wordSlots[c.slot] { // "nil, runs out at corner", "dry"
+		r.signals(l, c)
 		return
 	}
 	l.Figures[key] = f
