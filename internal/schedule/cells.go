@@ -66,13 +66,19 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		return f, true
 	}
 	other := false
-	for _, q := range r.phrase.Quantities(plainFigure(c.text), hint(kind, c.unit)) {
+	text := plainFigure(c.text)
+	if c.slot == "thickness" {
+		text = summed(text)
+	}
+	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
 		if q.Kind != kind {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
 		}
 		f.take(q)
-		f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit)
+		if f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit); f.Assumed && c.unit != "" {
+			f.Unit = c.unit // as the heading writes it
+		}
 		if f.Assumed && strings.EqualFold(f.Unit, c.unit) {
 			f.Unit = c.unit // as the column writes it: °C
 		}
@@ -125,6 +131,19 @@ func plainFigure(text string) string {
 	}
 	number := strings.TrimRightFunc(text[:end], unicode.IsSpace)
 	return strings.Join(strings.Fields(number), "") + text[len(number):]
+}
+
+var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)(?: [a-z]+)*$`)
+
+// summed adds the parts of "0.4 + 1.0" and "25 butyl + 5 foil".
+func summed(text string) string {
+	m := plies.FindStringSubmatch(strings.ToLower(text))
+	if m == nil {
+		return text
+	}
+	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
+	b, _ := strconv.ParseFloat(m[2], 64)
+	return strconv.FormatFloat(a+b, 'f', -1, 64)
 }
 
 // day reads the date of a cell; year is a year known from nearby dates.

@@ -280,3 +280,14 @@ func TestTagsBesideTheRowsOwn(t *testing.T) {
 		t.Errorf("slots %v", slots)
 	}
 }
+
+// The plies of a sheet are one thickness, and units stay as their author wrote them.
+func TestPliesAndUnits(t *testing.T) {
+	s := read(t, "Tag | Type | Thk mm | Air L/(s·m²) | Keep off\nC1 | cavity tray, butyl | 0.4+1.0 | 0.001 | EPDM\nC2 | cavity tray, butyl | 1.2 | 0.001 | EPDM\n\nRef | Tag | Substrate | Lap\nD1 | C1 | CMU | 75 mm\n")
+	if f := s.Products[0].Figures["thickness_mm"]; !near(f.Min, 1.4) {
+		t.Errorf("%+v", f)
+	}
+	if f := s.Products[0].Figures["air_lsm2"]; f.Unit != "L/(s·m²)" {
+		t.Errorf("unit %q", f.Unit)
+	}
+}

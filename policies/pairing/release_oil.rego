@@ -25,10 +25,21 @@ findings contains found if {
 	some line in sheet.lines
 	item := sheet.own(line)
 	told := face.told(line, "release_oil")[0]
+	not _is_told_as_contact(line)
 	found := finding.at_with(line, ["material", "substrate"], _message(line, item, told), {
 		"severity": {true: "error", false: "warning"}[told.stays],
 		"related": [finding.related_address(told.at, told.text) | not told.here],
 	})
+}
+
+# Where the oil is named as a material under the sheet, the contact is told.
+_is_told_as_contact(line) if {
+	some contact in input.contacts
+	contact.line == line.id
+	contact.kind == "direct"
+	some end in [contact.a, contact.b]
+	end.slot == "substrate"
+	"oil-or-wax-residue" in end.keys
 }
 
 _message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [
