@@ -25,6 +25,7 @@ func Find(s *schedule.Schedule) []Contact {
 			f.layer(&s.Lines[i-1])
 		}
 		f.settle()
+		f.restated()
 		f.runoff()
 		for _, c := range f.found {
 			c.ID = fmt.Sprintf("c%d", len(out)+1)
@@ -148,6 +149,24 @@ func (f *finder) settle() {
 		c.Kind, c.Separator, c.ClearMM = by.Kind, by.Separator, by.ClearMM
 		c.Signals = by.Signals
 	}
+}
+
+// restated drops what a remark says again of a contact that the row's columns
+// show, by words for the chemistry alone: "EPDM on bitumen".
+func (f *finder) restated() {
+	f.found = slices.DeleteFunc(f.found, func(c Contact) bool {
+		return c.From == "remark" && c.Kind == "direct" && (covers(c.A, c.B) || slices.ContainsFunc(f.found, func(d Contact) bool {
+			return d.From != "remark" && d.Kind == "direct" && (covers(d.A, c.A) && covers(d.B, c.B) || covers(d.A, c.B) && covers(d.B, c.A))
+		}))
+	})
+}
+
+// covers holds where b is a or names no more than what a is made of.
+func covers(a, b End) bool {
+	if a.Item == b.Item {
+		return true
+	}
+	return b.Family == "" && len(b.Keys) > 0 && !slices.ContainsFunc(b.Keys, func(k string) bool { return !slices.Contains(a.Keys, k) })
 }
 
 // pair names a contact by what its sides are, "" where the second is unknown.

@@ -130,6 +130,15 @@ func TestStripBetween(t *testing.T) {
 	}
 }
 
+// A remark that says the contact of the columns again, by chemistry, is no other one.
+func TestRestatedInARemark(t *testing.T) {
+	got := told(find(t, "Mark | Membrane | Substrate | Touches | Remarks\nD1 | EPDM membrane | CMU | SBS sheet | EPDM on the asphalt side\n"), "!2")
+	want := []string{"epdm-membrane|concrete-masonry direct", "epdm-membrane|rubberized-asphalt-membrane direct"}
+	if !slices.Equal(got, want) {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
 func TestRemarkThatOnlyNamesMakesNoContact(t *testing.T) {
 	got := find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | butyl tape | plywood | none | Coal tar pitch is on the list of others.\nD2 | butyl tape | CMU | none | -\n")
 	for _, c := range got {

@@ -23,6 +23,14 @@ beds_of(line) := [bed |
 	}
 ]
 
+# beds_with lists the beds of the other sheets that a row names beside its own, which go on the same substrates.
+beds_with(line) := [bed |
+	some item in facts.items_in(line, ["with"])
+	item.class in {"membrane", "tape"}
+	some under in _substrates(line)
+	bed := {"line": line, "item": item, "under": under, "face": face(under), "chemistry": chemistry(item)}
+]
+
 # judged names the materials of beds, as facts of a finding.
 judged(beds) := [id | some bed in beds; some id in [bed.item.id, bed.under.id]]
 

@@ -26,7 +26,8 @@ import data.lib.words
 findings contains found if {
 	some line in sheet.lines
 	primer.state(line) == "none"
-	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
+	all := array.concat(sheet.beds_of(line), sheet.beds_with(line))
+	beds := [bed | some bed in all; primer.needed(primer.asked(bed))]
 	count(beds) > 0
 	product := facts.product_of(beds[0].item)
 	found := finding.at_with(line, ["material", "substrate", "primer"], _message(line, beds), {

@@ -88,3 +88,12 @@ test_all_substrates if {
 	)
 	{endswith(f.message, "its data asks for a primer there") | some f in found} == {true}
 }
+
+# A sheet named beside the row's own goes on the same substrate.
+test_another_sheet_of_the_row_asks if {
+	other := object.union(bench.own(bench.sbs), {"id": "W!12/8", "slot": "with"})
+	{f.message | some f in _found([bench.butyl_tape, other, bench.glass_mat], _dash)} == {concat("", [
+		`FM-1 (rubberized-asphalt-membrane) goes on GMGS without primer (the primer cell says "-"), `,
+		"but its data asks for P-1 or P-2 there",
+	])}
+}

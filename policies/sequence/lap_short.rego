@@ -29,6 +29,7 @@ findings contains found if {
 	lap := line.figures.lap_mm
 	measure.is_sound(lap)
 	measure.low(lap) > 0
+	every other in facts.items_in(line, ["with"]) { not other.unknown }
 	item := _lapped(line)
 	need := _need(line, item)
 	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
