@@ -5,8 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -67,6 +65,9 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 	if err != nil {
 		return err
 	}
+	if err := writable(o.Outputs, slices.Concat(files, p.inputs())); err != nil {
+		return err
+	}
 	results := p.judgeAll(ctx, files, o.draws())
 	eng, err := p.engine()
 	if err != nil {
@@ -78,8 +79,15 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	bar := newProgress(len(files), s.Err)
-	for _, result := range results {
-		addJudged(ctx, <-result, &run, waived)
+	for i, result := range results {
+		err := addJudged(ctx, <-result, &run, waived)
+		if errors.Is(err, errStopped) {
+			return err
+		}
+		if errors.As(err, &exhausted{}) {
+			run.Problems = append(run.Problems, unchecked(files[i], files[i+1:])...)
+			break
+		}
 		bar.step()
 	}
 	bar.done()
@@ -137,8 +145,8 @@ func first(texts ...string) string {
 }
 
 // addJudged adds what was found in one workbook; what fails is kept as a
-// problem, so that the findings of the others are still told.
-func addJudged(ctx context.Context, j judged, run *output.Run, waived *waiving) {
+// problem, so that the findings of the others are still told, and given back.
+func addJudged(ctx context.Context, j judged, run *output.Run, waived *waiving) error {
 	err := j.err
 	if j.doc != nil {
 		err = errors.Join(err, waived.file(ctx, j.doc, j.findings, j.doc.File, j.doc.Waivers))
@@ -150,6 +158,16 @@ func addJudged(ctx context.Context, j judged, run *output.Run, waived *waiving) 
 	if err != nil {
 		run.Problems = append(run.Problems, output.Problem{File: j.file, Message: err.Error()})
 	}
+	return err
+}
+
+// unchecked are the workbooks that a run did not come to, since it ended at one.
+func unchecked(at string, rest []string) []output.Problem {
+	var out []output.Problem
+	for _, file := range rest {
+		out = append(out, output.Problem{File: file, Message: "it is not checked, since the run ended at " + at})
+	}
+	return out
 }
 
 // draws says whether an output needs more than the findings.
@@ -179,30 +197,6 @@ func report(run output.Run, o checkOptions, s Streams) error {
 		return errReported
 	case run.Fails():
 		return errFindings
-	}
-	return nil
-}
-
-// writeFile writes a file whole or not at all: beside the target first, then
-// in its place.
-func writeFile(path string, write func(io.Writer) error) error {
-	tmp, err := os.CreateTemp(filepath.Dir(path), ".abut-*")
-	if err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
-	}
-	defer os.Remove(tmp.Name()) // gone already where the rename worked
-	if err := write(tmp); err != nil {
-		tmp.Close()
-		return err
-	}
-	if err := tmp.Close(); err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
-	}
-	if err := os.Chmod(tmp.Name(), 0o644); err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
-	}
-	if err := os.Rename(tmp.Name(), path); err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
 	}
 	return nil
 }

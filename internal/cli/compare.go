@@ -2,8 +2,10 @@ package cli
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"abut/internal/compare"
@@ -79,10 +81,24 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 	if err != nil {
 		return err
 	}
+	inputs := w.project.inputs()
+	for _, p := range pairs {
+		inputs = append(inputs, p.Specified, p.Submitted)
+	}
+	if err := writable(slices.Concat(logs, reports), inputs); err != nil {
+		return err
+	}
 	w.run.Problems = append(w.run.Problems, lonely(lone)...)
 	for _, p := range pairs {
 		w.run.Files = append(w.run.Files, p.Submitted)
-		if err := w.pair(ctx, p); err != nil {
+		got, err := guarded(ctx, w.project.guard, func(ctx context.Context) (judged, error) { return w.pair(ctx, p) })
+		if errors.Is(err, errStopped) || errors.As(err, &exhausted{}) {
+			return fmt.Errorf("%s: %w", p.Submitted, err)
+		}
+		if err == nil {
+			err = w.add(ctx, got)
+		}
+		if err != nil {
 			w.run.Problems = append(w.run.Problems, output.Problem{File: p.Submitted, Message: err.Error()})
 		}
 	}
@@ -126,43 +142,48 @@ func newComparing(o compareOptions, s Streams) (*comparing, error) {
 }
 
 // pair compares one specified workbook with the submitted one.
-func (w *comparing) pair(ctx context.Context, p compare.FilePair) error {
+func (w *comparing) pair(ctx context.Context, p compare.FilePair) (judged, error) {
 	specified, err := w.project.read(p.Specified)
 	if err != nil {
-		return err
+		return judged{}, err
 	}
 	submitted, err := w.project.read(p.Submitted)
 	if err != nil {
-		return err
+		return judged{}, err
 	}
 	specified.Comparison = nil // what it was compared with before is settled
 	before, err := w.engine.Judge(ctx, specified)
 	if err != nil {
-		return err
+		return judged{}, err
 	}
 	submitted.Comparison = w.project.compare.Documents(specified, submitted)
 	after, err := w.engine.Judge(ctx, submitted)
 	if err != nil {
-		return err
+		return judged{}, err
 	}
-	findings := compare.Brought(submitted.Comparison, specified, submitted, before, after)
-	if err := w.waived.file(ctx, submitted, findings, specified.File, specified.Waivers); err != nil {
-		return err
-	}
-	if err := w.waived.file(ctx, submitted, nil, submitted.File, refused(specified, submitted)); err != nil {
-		return err
-	}
-	w.run.Reading = append(w.run.Reading, output.Reading{File: submitted.File, Reading: submitted.Reading})
-	w.entries = append(w.entries, w.project.compare.Log(submitted, findings)...)
+	got := judged{doc: submitted, against: specified}
+	got.findings = compare.Brought(submitted.Comparison, specified, submitted, before, after)
 	if w.options.Report.draws() {
-		d, err := drawn(ctx, submitted, w.engine)
-		w.run.Drawn = append(w.run.Drawn, *d)
-		if err != nil {
-			return err
-		}
+		got.drawn, err = drawn(ctx, submitted, w.engine)
 	}
+	return got, err
+}
+
+// add takes up what one pair gave.
+func (w *comparing) add(ctx context.Context, got judged) error {
+	if err := w.waived.file(ctx, got.doc, got.findings, got.against.File, got.against.Waivers); err != nil {
+		return err
+	}
+	if err := w.waived.file(ctx, got.doc, nil, got.doc.File, refused(got.against, got.doc)); err != nil {
+		return err
+	}
+	w.run.Reading = append(w.run.Reading, output.Reading{File: got.doc.File, Reading: got.doc.Reading})
+	if got.drawn != nil {
+		w.run.Drawn = append(w.run.Drawn, *got.drawn)
+	}
+	w.entries = append(w.entries, w.project.compare.Log(got.doc, got.findings)...)
 	if w.options.Matches {
-		return output.WriteMatches(w.err, submitted)
+		return output.WriteMatches(w.err, got.doc)
 	}
 	return nil
 }

@@ -15,6 +15,7 @@ import (
 type judged struct {
 	file     string
 	doc      *document.Document
+	against  *document.Document // in a comparison, what was specified
 	findings []engine.Finding
 	drawn    *output.Drawn // what a report with pictures draws of it
 	err      error
@@ -34,7 +35,13 @@ func (p *project) judgeAll(ctx context.Context, files []string, draws bool) []<-
 		group.SetLimit(runtime.GOMAXPROCS(0))
 		for i, file := range files {
 			group.Go(func() error {
-				send[i] <- p.judge(ctx, file, draws)
+				got, err := guarded(ctx, p.guard, func(ctx context.Context) (judged, error) {
+					return p.judge(ctx, file, draws), nil
+				})
+				if err != nil {
+					got = judged{file: file, err: err}
+				}
+				send[i] <- got
 				return nil
 			})
 		}

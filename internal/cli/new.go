@@ -1,11 +1,8 @@
 package cli
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
-	"io/fs"
-	"os"
+	"io"
 	"path/filepath"
 	"strings"
 
@@ -42,26 +39,9 @@ func runNew(file string, flags projectFlags, s Streams) error {
 	if err != nil {
 		return err
 	}
-	var book bytes.Buffer
-	if err := output.WriteBlank(&book, p.tree, p.reading.Place); err != nil {
-		return err
-	}
-	if err := createFile(file, book.Bytes()); err != nil {
+	if err := createFile(file, func(w io.Writer) error { return output.WriteBlank(w, p.tree, p.reading.Place) }); err != nil {
 		return err
 	}
 	_, err = fmt.Fprintf(s.Out, "%s written. Fill in the sheets Project, Products and Schedule, then: abut check %s\n", file, file)
 	return err
-}
-
-// createFile writes a new file, and never over one that is there.
-func createFile(file string, content []byte) error {
-	f, err := os.OpenFile(file, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if errors.Is(err, fs.ErrExist) {
-		return fmt.Errorf("%s: it is there already and is left as it is; choose another name", file)
-	}
-	if err != nil {
-		return fmt.Errorf("write %s: %w", file, err)
-	}
-	_, err = f.Write(content)
-	return errors.Join(err, f.Close())
 }

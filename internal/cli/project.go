@@ -46,6 +46,8 @@ type project struct {
 	compare *compare.Comparer
 	reading document.Settings
 	folders []string
+	limits  workbook.Limits
+	guard   guard
 	// engine loads the rules with the office's own, once.
 	engine func() (*engine.Engine, error)
 }
@@ -60,7 +62,10 @@ func (p projectFlags) openFor(judging bool) (*project, error) {
 	if err != nil {
 		return nil, err
 	}
-	out := &project{set: set, folders: slices.Concat(set.Policies, p.Policies)}
+	out := &project{
+		set: set, folders: slices.Concat(set.Policies, p.Policies),
+		limits: workbook.DefaultLimits().With(set.Limits), guard: newGuard(set.Limits),
+	}
 	out.engine = sync.OnceValues(func() (*engine.Engine, error) {
 		return engine.Load(engine.Options{
 			Folders: out.folders, Replace: set.Replace, Off: set.Off, Severity: set.Severity,
@@ -100,7 +105,7 @@ func (p *project) load(flags projectFlags) (err error) {
 		}
 	}
 	for _, file := range set.Products {
-		book, err := workbook.Open(file, workbook.DefaultLimits())
+		book, err := workbook.Open(file, p.limits)
 		if err != nil {
 			return err
 		}
@@ -116,10 +121,21 @@ func (p projectFlags) settings() (settings.Settings, error) {
 	return settings.Find(".")
 }
 
+// inputs are the files that a run reads besides its workbooks.
+func (p *project) inputs() []string {
+	files := slices.Clone(p.set.Products)
+	for _, f := range []string{p.set.File, p.set.Climate} {
+		if f != "" {
+			files = append(files, f)
+		}
+	}
+	return files
+}
+
 // read turns one workbook into a document. Where its rows name what was
 // specified beside what is offered, the two are compared.
 func (p *project) read(file string) (*document.Document, error) {
-	book, err := workbook.Open(file, workbook.DefaultLimits())
+	book, err := workbook.Open(file, p.limits)
 	if err != nil {
 		return nil, err
 	}

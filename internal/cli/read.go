@@ -6,6 +6,7 @@ import (
 	"fmt"
 
 	"abut/internal/document"
+	"abut/internal/engine"
 	"abut/internal/output"
 
 	"github.com/spf13/cobra"
@@ -23,7 +24,7 @@ func newRead(s Streams) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			doc, err := p.read(args[0])
+			doc, err := guarded(c.Context(), p.guard, func(context.Context) (*document.Document, error) { return p.read(args[0]) })
 			if err != nil {
 				return err
 			}
@@ -45,7 +46,7 @@ func explain(ctx context.Context, p *project, doc *document.Document, s Streams)
 	if err != nil {
 		return err
 	}
-	fine, err := eng.Fine(ctx, doc)
+	fine, err := guarded(ctx, p.guard, func(ctx context.Context) ([]engine.FineContact, error) { return eng.Fine(ctx, doc) })
 	if err != nil {
 		return err
 	}

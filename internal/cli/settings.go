@@ -68,6 +68,10 @@ func (p *project) inForce(flags projectFlags) []output.Setting {
 	if n := len(set.Waivers); n > 0 {
 		waivers = strconv.Itoa(n) + " listed"
 	}
+	limits := map[string]string{}
+	for name, n := range set.Limits {
+		limits[name] = strconv.Itoa(n)
+	}
 	return []output.Setting{
 		flagged(one("place", set.Place, "as the workbook says"), "--place", flags.Place),
 		one("country", set.Country, "not set"),
@@ -81,6 +85,7 @@ func (p *project) inForce(flags projectFlags) []output.Setting {
 		one("severity", pairs(set.Severity), "as each rule says"),
 		one("products", paths(set.Products), "those in the workbook"),
 		one("waivers", waivers, "those in the workbook"),
+		one("limits", pairs(limits), "as the schema gives them"),
 	}
 }
 

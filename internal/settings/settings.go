@@ -44,6 +44,7 @@ type Settings struct {
 	Products []string          `yaml:"products"`
 	Waivers  []any             `yaml:"waivers"` // see Accepted
 	Lines    map[string]int    `yaml:"-"`       // line of each key that is given
+	Limits   map[string]int    `yaml:"limits"`
 }
 
 // Find reads the nearest abut.yaml from a folder upward; none is no error.
@@ -54,7 +55,7 @@ func Find(dir string) (Settings, error) {
 	}
 	for {
 		path := filepath.Join(dir, Name)
-		if _, err := os.Stat(path); err == nil {
+		if _, err := os.Lstat(path); err == nil {
 			return Load(path)
 		} else if !errors.Is(err, fs.ErrNotExist) {
 			return Settings{}, fmt.Errorf("read %s: %w", path, err)
@@ -69,7 +70,7 @@ func Find(dir string) (Settings, error) {
 
 // Load reads one settings file. An error names the file, the line and the key.
 func Load(path string) (Settings, error) {
-	raw, err := os.ReadFile(path)
+	raw, err := read(path)
 	if err != nil {
 		return Settings{}, fmt.Errorf("read settings: %w", err)
 	}
@@ -80,6 +81,22 @@ func Load(path string) (Settings, error) {
 	s.File = path
 	s.resolve(filepath.Dir(path))
 	return s, nil
+}
+
+// maxBytes is far above any settings file; one may come with a stranger's change.
+const maxBytes = 1 << 20
+
+func read(path string) ([]byte, error) {
+	info, err := os.Lstat(path)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, fmt.Errorf("%s: it is a link, folder or device, not a file", path)
+	case info.Size() > maxBytes:
+		return nil, fmt.Errorf("%s: it has more than %d bytes", path, maxBytes)
+	}
+	return os.ReadFile(path)
 }
 
 func parse(raw []byte) (Settings, error) {

@@ -16,8 +16,8 @@ func extensions() []string { return []string{".xlsx", ".xlsm", ".xltx", ".csv"} 
 // Find gives the workbooks that paths stand for, sorted and each once: a file
 // is taken as it is named, a folder is searched with all folders in it for
 // .xlsx, .xlsm, .xltx and .csv. Lock files (~$...) and whatever begins with a
-// dot are passed over. A workbook in a folder that is a link or a device is an
-// error, since it could lead anywhere, and so is a folder without a workbook.
+// dot are passed over. A link or a device is an error, since it could lead
+// anywhere, and so is a folder without a workbook.
 // A path that fails does not hide the others: the files found come with the
 // joined *FileErrors of the rest.
 func Find(paths []string) ([]string, error) {
@@ -32,7 +32,7 @@ func Find(paths []string) ([]string, error) {
 
 // find gives the workbooks of one path.
 func find(path string) ([]string, error) {
-	info, err := os.Stat(path)
+	info, err := os.Lstat(path)
 	if err != nil {
 		return nil, locate(unreadable(err), path, "")
 	}
@@ -64,12 +64,10 @@ func distinct(files []string) []string {
 	})
 }
 
-// walk searches one folder. The folder itself may be named by a link or begin
-// with a dot: who names it means it.
+// walk searches one folder, which may begin with a dot: who names it means it.
 func walk(root string) ([]string, error) {
 	var files []string
-	// A trailing dot makes the walk enter a root that is a link.
-	err := filepath.WalkDir(filepath.Clean(root)+string(filepath.Separator)+".", func(p string, d fs.DirEntry, err error) error {
+	err := filepath.WalkDir(filepath.Clean(root), func(p string, d fs.DirEntry, err error) error {
 		clean := filepath.Clean(p)
 		if err != nil {
 			return locate(unreadable(err), clean, "")
@@ -88,7 +86,7 @@ func walk(root string) ([]string, error) {
 			if d.Type()&fs.ModeSymlink != 0 {
 				what = "a link"
 			}
-			return locate(refuse(fmt.Sprintf("it is %s in a folder that is searched", what), "name the file itself"), clean, "")
+			return locate(refuse(fmt.Sprintf("it is %s in a folder that is searched", what), "take it out, and name the file itself"), clean, "")
 		}
 		files = append(files, clean)
 		return nil

@@ -30,9 +30,11 @@ func Read(name string, data []byte, lim Limits) (*Book, error) {
 
 func open(path string, lim Limits) (*Book, error) {
 	// Before opening: to open a pipe would wait for its writer.
-	if info, err := os.Stat(path); err != nil {
+	named, err := os.Lstat(path)
+	if err != nil {
 		return nil, unreadable(err)
-	} else if err := regular(info); err != nil {
+	}
+	if err := regular(named); err != nil {
 		return nil, err
 	}
 	f, err := os.Open(path)
@@ -44,14 +46,17 @@ func open(path string, lim Limits) (*Book, error) {
 	if err != nil {
 		return nil, unreadable(err)
 	}
-	if err := regular(info); err != nil {
-		return nil, err
+	if !os.SameFile(named, info) {
+		return nil, refuse("it was replaced while it was opened", "try again when nobody is saving it")
 	}
 	return read(path, f, info.Size(), lim)
 }
 
+// regular refuses what is no file of its own: a link could lead anywhere.
 func regular(info fs.FileInfo) error {
 	switch {
+	case info.Mode()&fs.ModeSymlink != 0:
+		return refuse("it is a link", "name the file or folder that it leads to")
 	case info.IsDir():
 		return refuse("it is a folder", "name a workbook in it")
 	case !info.Mode().IsRegular():

@@ -18,7 +18,7 @@ func TestPipe(t *testing.T) {
 	}
 	book, err := Open(pipe, DefaultLimits())
 	refused(t, book, err, pipe+": it is a device or pipe")
-	if _, err := Find([]string{dir}); err == nil || err.Error() != pipe+": it is a device or pipe in a folder that is searched; name the file itself" {
+	if _, err := Find([]string{dir}); err == nil || err.Error() != pipe+": it is a device or pipe in a folder that is searched; take it out, and name the file itself" {
 		t.Error(err)
 	}
 	if _, err := Find([]string{pipe}); err == nil {

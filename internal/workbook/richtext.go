@@ -149,7 +149,7 @@ func (b *book) readTexts(part string) error {
 
 // count adds a text to what the book holds so far.
 func (b *book) count(bytes int) *FileError {
-	if b.text += bytes; b.text > b.lim.TextBytes {
+	if b.text += int64(bytes); b.text > b.lim.TextBytes {
 		return tooMuch("bytes of text", b.lim.TextBytes)
 	}
 	return nil

@@ -15,8 +15,8 @@ type book struct {
 	styles   []style
 	texts    []richText
 	date1904 bool
-	cells    int // so far, of all sheets
-	text     int // bytes of text so far
+	cells    int   // so far, of all sheets
+	text     int64 // bytes of text so far
 	sources  map[listSource]bool
 }
 
