@@ -33,7 +33,7 @@ func trace(r io.Reader, lim Limits) (string, error) {
 func traceStandard(text string) (string, error) {
 	var b strings.Builder
 	d := xml.NewDecoder(strings.NewReader(text))
-	for {
+	for depth := 0; ; {
 		tok, err := d.Token()
 		if err == io.EOF {
 			return b.String(), nil
@@ -49,10 +49,14 @@ func traceStandard(text string) (string, error) {
 				}
 			}
 			fmt.Fprintf(&b, "<%s %s\n", tok.Name.Local, r)
+			depth++
 		case xml.EndElement:
+			depth--
 			fmt.Fprintf(&b, ">%s\n", tok.Name.Local)
 		case xml.CharData:
-			b.Write(tok)
+			if depth > 0 { // outside stands only space, which the scanner passes over
+				b.Write(tok)
+			}
 		}
 	}
 }
