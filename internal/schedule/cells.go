@@ -2,12 +2,9 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"time"
-	"unicode"
 
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -27,73 +24,6 @@ func (t *table) at(row, col int) At {
 	return At{Sheet: t.sheet.Name, Row: row, Cell: workbook.ColumnName(col) + strconv.Itoa(row)}
 }
 
-// figureOf maps a slot to the key and kind of its figure.
-var figureOf = map[string]struct{ key, kind string }{
-	"thickness":     {"thickness_mm", "length"},
-	"min_thickness": {"min_thickness_mm", "length"},
-	"lap":           {"lap_mm", "length"},
-	"min_lap":       {"min_lap_mm", "length"},
-	"primer_min":    {"primer_apply_min_c", "temperature"},
-	"apply":         {"apply_min_c", "temperature"},
-	"apply_min":     {"apply_min_c", "temperature"},
-	"apply_max":     {"apply_max_c", "temperature"},
-	"service_max":   {"service_max_c", "temperature"},
-	"exposure_days": {"exposure_days", "days"},
-	"air":           {"air_lsm2", "air_permeance"},
-	"vapor":         {"vapor_ng", "vapor_permeance"},
-	"voc":           {"voc_gl", "voc"},
-	"concrete_age":  {"concrete_age_days", "days"},
-	"planned_open":  {"planned_open_days", "days"},
-	"age":           {"age_days", "days"},
-
-	"reading_surface": {"reading_surface_c", "temperature"},
-	"reading_air":     {"reading_air_c", "temperature"},
-	"reading_dew":     {"reading_dew_c", "temperature"},
-	"reading_rh":      {"reading_rh", "ratio"},
-	"wood_moisture":   {"wood_moisture", "ratio"},
-	"end_dam":         {"end_dam_mm", "length"},
-}
-
-// figure reads the quantity that a cell of a figure column states; ok is false
-// for a cell that says there is none.
-func (r *reader) figure(c source, kind string) (Figure, bool) {
-	if r.words.blank[strings.ToLower(c.text)] {
-		return Figure{}, false
-	}
-	f := Figure{Text: c.text, Unit: c.unit, At: c.at}
-	if r.words.hasAny(c.text, r.words.noLimit) {
-		f.NoLimit = true
-		return f, true
-	}
-	other := false
-	text := plainFigure(c.text)
-	if c.slot == "thickness" {
-		text = summed(text)
-	}
-	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
-		if q.Kind != kind {
-			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
-			continue
-		}
-		f.take(q)
-		if f.Assumed = q.Unit == "" || !strings.Contains(c.text, q.Unit); f.Assumed && c.unit != "" {
-			f.Unit = c.unit // as the heading writes it
-		}
-		if f.Assumed && strings.EqualFold(f.Unit, c.unit) {
-			f.Unit = c.unit // as the column writes it: °C
-		}
-		return f, true
-	}
-	switch {
-	case other:
-	case startsWithDigit(c.text):
-		f.Problem = "no unit"
-	default:
-		f.Problem = "not a figure"
-	}
-	return f, true
-}
-
 func (f *Figure) take(q phrase.Quantity) {
 	f.Min, f.Max, f.Disagree = q.Min, q.Max, q.Disagree
 	if q.Unit != "" {
@@ -102,48 +32,6 @@ func (f *Figure) take(q phrase.Quantity) {
 	if q.Other != nil {
 		f.Other = q.Other.Min
 	}
-}
-
-func hint(kind, unit string) string {
-	if unit == "" {
-		return kind
-	}
-	return kind + ":" + unit
-}
-
-var (
-	parted    = regexp.MustCompile(`^\d{1,3}(?:[ \x{a0}\x{2009}\x{202f}]\d{3})+(?:[.,]\d+)?(?:\s*\D.*)?$`)
-	procedure = regexp.MustCompile(`\s*\([A-Za-z]\)$`)
-)
-
-// plainFigure closes the gaps of "1 650", where nothing but a unit follows, and
-// drops the letter of a test procedure: "2.0 (A)".
-func plainFigure(text string) string {
-	text = procedure.ReplaceAllString(text, "")
-	if !parted.MatchString(text) {
-		return text
-	}
-	end := strings.IndexFunc(text, func(c rune) bool {
-		return !unicode.IsDigit(c) && c != ' ' && c != '\u00a0' && c != '\u2009' && c != '\u202f'
-	})
-	if end < 0 {
-		end = len(text)
-	}
-	number := strings.TrimRightFunc(text[:end], unicode.IsSpace)
-	return strings.Join(strings.Fields(number), "") + text[len(number):]
-}
-
-var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)(?: [a-z]+)*$`)
-
-// summed adds the parts of "0.4 + 1.0" and "25 butyl + 5 foil".
-func summed(text string) string {
-	m := plies.FindStringSubmatch(strings.ToLower(text))
-	if m == nil {
-		return text
-	}
-	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
-	b, _ := strconv.ParseFloat(m[2], 64)
-	return strconv.FormatFloat(a+b, 'f', -1, 64)
 }
 
 // day reads the date of a cell; year is a year known from nearby dates.
@@ -288,59 +176,4 @@ func (r *reader) item(m mention, c source) Item {
 		it.Traits, it.Keys, it.Unknown = m.mat.Traits, m.mat.Keys, m.mat.Unknown
 	}
 	return it
-}
-
-// toldFigures maps the role of a quantity told in words to the figure of the
-// line that it stands for, where the clause tells the signal, if one is named.
-var toldFigures = map[string]struct{ key, signal string }{
-	"lap":   {"lap_mm", ""},
-	"clear": {"held_back_mm", "held_back"},
-}
-
-// toldFigure is the figure that a quantity of a clause stands for, "" if none.
-func toldFigure(cl phrase.Clause, q phrase.Quantity) string {
-	f := toldFigures[q.Role]
-	tells := func(s phrase.Signal) bool { return s.ID == f.signal && !s.No && !s.If }
-	if f.signal != "" && !slices.ContainsFunc(cl.Signals, tells) {
-		return ""
-	}
-	return f.key
-}
-
-// figures takes laps, ages and application limits told in words where no
-// column states them.
-func (l *Line) figures(cl phrase.Clause, c source) {
-	for _, q := range cl.Quantities {
-		key := toldFigure(cl, q)
-		if q.Kind == "temperature" && c.slot == "primer" {
-			key = "primer_apply_min_c"
-		}
-		if key != "" && q.Min != nil {
-			if _, stated := l.Figures[key]; !stated {
-				f := Figure{Text: q.Text, At: c.at}
-				f.take(q)
-				l.Figures[key] = f
-			}
-		}
-		after := strings.HasPrefix(strings.TrimSpace(c.text[q.End:]), "after") // "dried out 5 days after rain"
-		if q.Role == "age" || c.slot == "substrate" && !after && (q.Kind == "days" || q.Kind == "months") {
-			l.age(q)
-		}
-	}
-}
-
-// daysInMonth turns an age told in months into days.
-const daysInMonth = 30
-
-func (l *Line) age(q phrase.Quantity) {
-	if q.Min == nil {
-		return
-	}
-	n := int(*q.Min)
-	if q.Kind == "months" {
-		n *= daysInMonth
-	}
-	if _, known := l.Spans["concrete_age_days"]; !known {
-		l.Spans["concrete_age_days"] = Span{Min: n, Max: n, Last: n}
-	}
 }

@@ -1,0 +1,118 @@
+package contact
+
+import (
+	"slices"
+
+	"abut/internal/schedule"
+)
+
+// separator finds a material that the row puts between the two: one of the
+// separator class in a clause that names the second, or that says between.
+func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
+	for i := range f.line.Items {
+		s := &f.line.Items[i]
+		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
+			continue
+		}
+		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" {
+			return s
+		}
+		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
+			return s
+		}
+		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s)) {
+			return s
+		}
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
+			return s
+		}
+	}
+	return nil
+}
+
+// remarked holds for a remark on the row that puts s between the two: it names
+// one of their kind, or says so and names no other.
+func (f *finder) remarked(s, a, b *schedule.Item) bool {
+	if !touching[b.Slot] || b.Slot == "substrate" || b.Slot == "primer" {
+		return false
+	}
+	others := 0
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.ID == s.ID || o.At != s.At || o.Clause != s.Clause {
+			continue
+		}
+		if others++; o.Class == b.Class && o.Relation == "between" && a.Class != b.Class {
+			return true
+		}
+	}
+	return others == 0 && slices.Contains(s.Signals, "put_between")
+}
+
+// separates holds for separator classes and for what the words put between.
+func separates(s *schedule.Item) bool {
+	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
+		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
+}
+
+// follows holds for "gasket, separated by tape": a clause that names no other
+// side tells of the material just before it.
+func (f *finder) follows(s, b *schedule.Item) bool {
+	for i := 1; i < len(f.line.Items); i++ {
+		if f.line.Items[i].ID == s.ID {
+			return s.Relation == "separated_by" && s.Side == "object" && f.line.Items[i-1].ID == b.ID
+		}
+	}
+	return false
+}
+
+// alone holds for "tape between" that names neither side: it stands between the
+// row's own material and all else in the cell.
+func (f *finder) alone(s *schedule.Item) bool {
+	if s.Relation != "between" {
+		return false
+	}
+	for i := range f.line.Items {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && !says(s, o) {
+			return false
+		}
+	}
+	return true
+}
+
+// says holds where o is a word for what s is: the butyl of "butyl B-1 between".
+func says(s, o *schedule.Item) bool {
+	return o.Family == "" && len(o.Traits) > 0 && !slices.ContainsFunc(o.Traits, func(t string) bool { return !slices.Contains(s.Traits, t) })
+}
+
+// coats holds for a coat of isolating paint on the row's own metal, which parts it
+// from the mortar or concrete that it is bedded in.
+func (f *finder) coats(s *schedule.Item) bool {
+	return s.Class == "coating" && slices.Contains(s.Keys, "separator") && f.main != nil && f.main.Class == "flashing-metal"
+}
+
+// aloneInCell holds for "strip between" as all that a cell tells of neighbors: it
+// parts the row's material from what it goes on.
+func (f *finder) aloneInCell(s *schedule.Item) bool {
+	if s.Relation != "between" || s.Slot == "substrate" {
+		return false
+	}
+	for i := range f.line.Items {
+		if o := &f.line.Items[i]; o.ID != s.ID && o.At == s.At && !f.same(o) && o.Side != "subject" {
+			return false
+		}
+	}
+	return true
+}
+
+// namedWith holds where another clause of the cell names the separator
+// together with the same product as b.
+func (f *finder) namedWith(s, b *schedule.Item) bool {
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.Clause == s.Clause && o.At == s.At && o.ID != s.ID && o.Tag != "" && o.Tag == b.Tag {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,92 @@
+package schedule
+
+// tagColumn takes a column of marks that are tags of the product data for the
+// tag column that it is.
+func (r *reader) tagColumn(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		doubtful := c.Slot == "type" && c.Confidence < sureType
+		if c.Slot != "mark" && c.Slot != "reference" && !doubtful || t.column("tag") > 0 {
+			continue
+		}
+		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
+			c.Slot, c.Why = slot, why
+		}
+	}
+}
+
+// sureType is the confidence from which a heading for what a thing is stands
+// against cells that are tags.
+const sureType = 0.6
+
+// bedColumn takes what stands behind the sheets for their substrate, in a table
+// of primed sheets that has no other column for it.
+func (r *reader) bedColumn(t *table) {
+	if t.column("primer") == 0 || t.column("substrate") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "behind" {
+			c.Slot, c.Why = "substrate", c.Why+", and no other column tells what the sheets go on"
+			return
+		}
+	}
+}
+
+// jointSealants takes the sealants of a register of joints, which names no other
+// material, for what its rows are about.
+func (r *reader) jointSealants(t *table) {
+	if t.has("material", "tag", "type", "specified") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "sealant" {
+			c.Slot, c.Why = "material", c.Why+", and no other column names a material"
+			return
+		}
+	}
+}
+
+// airUnit takes a column of air figures for that, where its heading names the
+// test too ("Air L/(s·m²) @75 Pa, std").
+func (r *reader) airUnit(t *table) {
+	if t.column("air") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "air_test" && r.unitIn(c.Heading, "air_permeance", "air") != "" {
+			c.Slot = "air"
+		}
+	}
+}
+
+// placedSheets takes "placed" between priming and cover, in a table with no other
+// installation, for the day the sheet is placed and not its concrete.
+func (r *reader) placedSheets(t *table) {
+	if t.column("install") > 0 || t.column("cover") == 0 || t.has("tag", "material") == 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "placed" && len(headingWords(c.Heading)) == 1 {
+			c.Slot, c.Why = "install", c.Why+", and no other column is the installation"
+		}
+	}
+}
+
+// fillUnknown gives columns without a telling heading a slot by what stands
+// under them and by what is still missing.
+func (r *reader) fillUnknown(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "" {
+			continue
+		}
+		slot, why := r.byUnit(t, *c)
+		if slot == "" {
+			slot, why = r.byContent(t, t.nums[i])
+		}
+		if slot != "" {
+			c.Slot, c.Confidence, c.Why = slot, 0.4, why
+		}
+	}
+}
