@@ -18,13 +18,15 @@
 package pairing.concrete_age
 
 import data.lib.age
+import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
 import data.lib.words
 
 findings contains found if {
-	some line in sheet.lines
+	some line in facts.live_lines
+	_is_asked(line)
 	span := line.spans.concrete_age_days
 	span.min >= 0
 	item := sheet.own(line)
@@ -33,6 +35,11 @@ findings contains found if {
 	extra := object.union({"severity": age.severity(line, span, limit), "related": age.related(limit)}, age.source(limit))
 	found := finding.at_with(line, _slots, _message(item, span, limit), extra)
 }
+
+_is_asked(line) if line.role in data.pairing.chemistry.roles
+
+# A joint is sealed when the notes or the sealant's data let it be; no age is usual.
+_is_asked(line) if line.role in data.pairing.concrete_age.stated_roles
 
 _slots := ["material", "substrate", "install", "placed", "age", "concrete_age"]
 

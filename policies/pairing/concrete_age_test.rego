@@ -70,6 +70,13 @@ test_age_and_limit_of_the_row_itself if {
 	])
 }
 
+test_a_joint_waits_for_the_age_of_the_notes if {
+	sealant := bench.item("material", "SL-1", "polyurethane-sealant", "sealant", ["polyurethane"])
+	line := object.union({"role": "sealant"}, _span("2026-07-02", "2026-07-08", 6, 6))
+	count(_found([sealant, bench.concrete], line, [_note])) == 1
+	count(_found([sealant, bench.concrete], line, [])) == 0
+}
+
 test_strictest_counts if {
 	loose := object.union(_note, {"min": 7})
 	some f in _found(_row, _span("2026-07-06", "2026-07-16", 10, 10), [loose, _note])
