@@ -35,8 +35,13 @@ func newCheck(s Streams) *cobra.Command {
 lists what a reviewer would stop at, by sheet and row.
 
 It ends with 0 if nothing is at or above the chosen severity, 1 if something is,
-and 2 if a file could not be read; the findings of the others are still listed.`,
+and 2 if a file could not be read; the findings of the others are still listed.
+
+With -o marked.xlsx it writes a marked copy of the one workbook named: the cells
+at fault are filled and commented, and a sheet lists the findings. The workbook
+itself is never changed.`,
 		Example: `  abut check schedule.xlsx
+  abut check schedule.xlsx -o marked.xlsx
   abut check --format markdown project/ -o report.sarif`,
 		Args: needs(0, "the name of a workbook or folder"),
 		RunE: func(c *cobra.Command, args []string) error {
@@ -46,7 +51,7 @@ and 2 if a file could not be read; the findings of the others are still listed.`
 	}
 	f := cmd.Flags()
 	f.StringVar(&o.Format, "format", "text", "text, json, sarif, junit or markdown")
-	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.html .json .sarif .xml .md .txt); may be repeated")
+	f.StringArrayVarP(&o.Outputs, "output", "o", nil, "also write a file, its format by its ending (.xlsx for a marked copy, .html .json .sarif .xml .md .txt); may be repeated")
 	f.StringVar(&o.FailAt, "fail-at", "", "mildest severity that fails: error or warning (default error)")
 	f.StringVar(&o.On, "on", "", onUsage)
 	f.StringVar(&o.Accept, "accept-as-is", "", "write waivers of all errors and warnings found to a new file (.yaml), for the settings to name")
@@ -61,6 +66,9 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	files, unread := workbook.Find(o.Paths)
+	if err := o.copies(files); err != nil {
+		return err
+	}
 	p, err := o.openFor(true)
 	if err != nil {
 		return err
@@ -128,7 +136,7 @@ func (o checkOptions) valid() error {
 	}
 	for _, out := range o.Outputs {
 		if output.FormatOf(out) == "" {
-			return fmt.Errorf("-o %s: the ending tells no format; use .html, .json, .sarif, .xml, .md or .txt", out)
+			return fmt.Errorf("-o %s: the ending tells no format; use .xlsx, .html, .json, .sarif, .xml, .md or .txt", out)
 		}
 	}
 	return nil
@@ -181,6 +189,12 @@ func report(run output.Run, o checkOptions, s Streams) error {
 		write := func(w io.Writer) error { return output.Write(w, output.FormatOf(out), run) }
 		if output.FormatOf(out) == "html" {
 			write = func(w io.Writer) error { return html.Write(w, run) }
+		}
+		if isMarked(out) {
+			if err := writeMarked(out, run, s); err != nil {
+				return err
+			}
+			continue
 		}
 		if err := writeFile(out, write); err != nil {
 			return err

@@ -70,7 +70,7 @@ type comparing struct {
 func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 	logs, reports := o.logs()
 	o.Report.Outputs = reports
-	if err := o.Report.valid(); err != nil {
+	if err := errors.Join(o.Report.valid(), o.Report.noCopy()); err != nil {
 		return err
 	}
 	pairs, lone, err := compare.Files(o.Specified, o.Submitted)

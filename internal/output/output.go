@@ -81,10 +81,11 @@ func Formats() []string {
 	return []string{"text", "json", "sarif", "junit", "markdown"}
 }
 
-// FormatOf gives the format of a file by its ending; "" if there is none.
+// FormatOf gives the format of a file by its ending; "" if there is none. Of
+// html and marked, packages of their own write the report.
 func FormatOf(file string) string {
 	endings := map[string]string{
-		".txt": "text", ".json": "json", ".sarif": "sarif", ".xml": "junit", ".md": "markdown", ".html": "html",
+		".txt": "text", ".json": "json", ".sarif": "sarif", ".xml": "junit", ".md": "markdown", ".html": "html", ".xlsx": "marked", ".xlsm": "marked",
 	}
 	return endings[strings.ToLower(path.Ext(file))]
 }

@@ -1,0 +1,64 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"slices"
+
+	"abut/internal/output"
+	"abut/internal/output/marked"
+)
+
+// isMarked says whether an output is a marked copy of the workbook.
+func isMarked(out string) bool { return output.FormatOf(out) == "marked" }
+
+// copies holds the marked copies that are asked for against the workbooks that
+// are checked: a copy is of one, and never in its place.
+func (o checkOptions) copies(files []string) error {
+	for _, out := range o.Outputs {
+		if !isMarked(out) {
+			continue
+		}
+		if len(files) != 1 {
+			return fmt.Errorf("-o %s: a marked copy is made of one workbook, and %d are named; check them one by one", out, len(files))
+		}
+		if err := marked.Fits(files[0], out); err != nil {
+			return err
+		}
+		if same(files[0], out) {
+			return fmt.Errorf("-o %s: it is the workbook itself, which is never written over; choose another name", out)
+		}
+	}
+	return nil
+}
+
+func same(a, b string) bool {
+	one, err := os.Stat(a)
+	if err != nil {
+		return false
+	}
+	other, err := os.Stat(b)
+	return err == nil && os.SameFile(one, other)
+}
+
+// noCopy refuses marked copies where there is no one workbook to mark.
+func (o checkOptions) noCopy() error {
+	if i := slices.IndexFunc(o.Outputs, isMarked); i >= 0 {
+		return fmt.Errorf("-o %s: a comparison gives no marked copy; use .xlsx for its review log", o.Outputs[i])
+	}
+	return nil
+}
+
+// writeMarked writes a marked copy, unless the workbook could not be read.
+func writeMarked(out string, run output.Run, s Streams) error {
+	if len(run.Reading) == 0 {
+		fmt.Fprintf(s.Err, "abut: %s: no marked copy is written, since the workbook could not be read\n", out)
+		return nil
+	}
+	data, err := os.ReadFile(run.Files[0])
+	if err != nil {
+		return fmt.Errorf("%s: %w", run.Files[0], err)
+	}
+	return writeFile(out, func(w io.Writer) error { return marked.Write(w, data, run) })
+}
