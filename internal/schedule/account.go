@@ -15,6 +15,9 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 		if head, ok := r.waiverSheets[s.Name]; ok {
 			s.As, s.Why = "waivers", fmt.Sprintf("accepted findings, with headings in row %d", head)
 		}
+		if r.listSheets[s.Name] {
+			s.As, s.Why = "findings", "it lists what was found before, in a marked copy, and was not read"
+		}
 		rd.Sheets = append(rd.Sheets, s)
 	}
 	for _, t := range all {

@@ -85,7 +85,8 @@ type reader struct {
 	sched      *Schedule
 
 	waiverWords  *waiverWords
-	waiverSheets map[string]int // sheets of waivers, with their heading row
+	waiverSheets map[string]int  // sheets of waivers, with their heading row
+	listSheets   map[string]bool // sheets of findings, in a marked copy
 }
 
 // NoTable is the error of a workbook in which no schedule was found.
@@ -137,7 +138,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, country: set.Country, set: set,
-		waiverWords: rd.waived, waiverSheets: map[string]int{},
+		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}},

@@ -217,7 +217,7 @@ type Reading struct {
 }
 
 // SheetRead is what one sheet was taken for: schedule, products, pours, notes,
-// waivers, words (of drop-downs), other, hidden-and-read, chart.
+// waivers, words (of drop-downs), findings (of a marked copy), other, hidden-and-read, chart.
 type SheetRead struct {
 	Name  string `json:"name"`
 	As    string `json:"as"`

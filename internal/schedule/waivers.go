@@ -50,13 +50,18 @@ func loadWaiverWords(fsys fs.FS) (*waiverWords, error) {
 }
 
 // withoutWaivers reads the sheets of waivers and gives the book without what
-// stands on them, so that none of it is taken for materials or notes. The
-// order of the sheets stays.
+// stands on them and on a list of earlier findings, so that none of it is taken
+// for materials or notes. The order of the sheets stays.
 func (r *reader) withoutWaivers(b *workbook.Book) *workbook.Book {
 	rest := *b
 	rest.Sheets = slices.Clone(b.Sheets)
 	for i := range b.Sheets {
 		s := &b.Sheets[i]
+		if listsFindings(s) {
+			r.listSheets[s.Name] = true
+			rest.Sheets[i].Rows = nil
+			continue
+		}
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() || len(s.Rows) == 0 {
 			continue
 		}

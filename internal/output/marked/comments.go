@@ -92,7 +92,7 @@ func (c *comments) add(spots []*spot) (data []byte, fresh []*spot) {
 			fmt.Fprintf(&list, "<%s ref=%q authorId=\"%d\"><%s>%s</%[4]s></%[1]s>", like.tagged("comment"), ref(s.row, s.col), c.signed, like.tagged("text"), runs)
 			continue
 		}
-		break_ := elements(like, `<r><t xml:space="preserve">&#10;&#10;</t></r>`)
+		between := elements(like, `<r><t xml:space="preserve">&#10;&#10;</t></r>`)
 		if o.start.empty {
 			e.into(c.data, o.start, o.shut, runs)
 			continue
@@ -101,7 +101,7 @@ func (c *comments) add(spots []*spot) (data []byte, fresh []*spot) {
 			e.insert(o.bare[0], "<"+like.tagged("r")+">")
 			e.insert(o.bare[1], "</"+like.tagged("r")+">")
 		}
-		e.insert(o.end, break_+runs)
+		e.insert(o.end, between+runs)
 	}
 	if list.Len() > 0 {
 		name := c.authors.tagged("author")

@@ -11,6 +11,7 @@ import (
 
 	"abut/internal/engine"
 	"abut/internal/output"
+	"abut/internal/schedule"
 	"abut/internal/workbook"
 )
 
@@ -19,7 +20,7 @@ func (l *list) opening() []string {
 	s := l.run.Summary()
 	lines := []string{
 		"Findings in " + output.Plain(filepath.Base(l.run.Files[0])),
-		"This is a marked copy; the original is as it was. Found " + s.Counts() + ".",
+		schedule.MarkedCopy + " Found " + s.Counts() + ".",
 		"Each cell at fault is filled and has a comment, which names its row here. The addresses below lead to the cells; a short cell leads back.",
 	}
 	return append(lines, broken(output.Caution)...)
@@ -69,7 +70,7 @@ func (l *list) sheet(m *marking) (part string, heading int) {
 	p.legend()
 	p.line("")
 	heading = l.heading()
-	p.headings("No.", "Weight", "Sheet", "Cell", "Mark", "Finding", "What to do", "Why", "Where the rule comes from")
+	p.headings(append(schedule.MarkedHeadings(), "Mark", "Finding", "What to do", "Why", "Where the rule comes from")...)
 	for i, e := range l.rows {
 		p.entry(e, strconv.Itoa(i+1))
 	}
