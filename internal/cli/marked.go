@@ -14,7 +14,7 @@ import (
 func isMarked(out string) bool { return output.FormatOf(out) == "marked" }
 
 // copies holds the marked copies that are asked for against the workbooks that
-// are checked: a copy is of one, and never in its place.
+// are checked: a copy is of one.
 func (o checkOptions) copies(files []string) error {
 	for _, out := range o.Outputs {
 		if !isMarked(out) {
@@ -26,20 +26,8 @@ func (o checkOptions) copies(files []string) error {
 		if err := marked.Fits(files[0], out); err != nil {
 			return err
 		}
-		if same(files[0], out) {
-			return fmt.Errorf("-o %s: it is the workbook itself, which is never written over; choose another name", out)
-		}
 	}
 	return nil
-}
-
-func same(a, b string) bool {
-	one, err := os.Stat(a)
-	if err != nil {
-		return false
-	}
-	other, err := os.Stat(b)
-	return err == nil && os.SameFile(one, other)
 }
 
 // noCopy refuses marked copies where there is no one workbook to mark.

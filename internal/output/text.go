@@ -34,11 +34,11 @@ func writeText(w io.Writer, run Run) error {
 			t.line("")
 		}
 		if newSheet {
-			t.line(t.bold(sheetTitle(f)))
+			t.title(sheetTitle(f))
 		}
 		if newSheet || f.Row != run.Findings[i-1].Row {
 			t.line("")
-			t.line(t.bold(rowTitle(f)))
+			t.title(rowTitle(f))
 		}
 		t.finding(f)
 	}
@@ -163,6 +163,16 @@ func (t *textReport) line(text string) {
 	t.b.WriteByte('\n')
 }
 
+func (t *textReport) title(text string) {
+	lines := []string{text}
+	if runewidth.StringWidth(text) > columns {
+		lines = wrap(text, columns)
+	}
+	for _, line := range lines {
+		t.line(t.bold(line))
+	}
+}
+
 func (t *textReport) bold(text string) string {
 	return t.color.NewStyle().Bold(true).Render(text)
 }
@@ -172,7 +182,9 @@ func (t *textReport) paint(severity, text string) string {
 	return t.color.NewStyle().Foreground(colors[severity]).Render(text)
 }
 
-// wrap breaks a text between words; a word wider than a line stands alone.
+// wrap breaks a text between words. A word wider than a line stands alone, so
+// that it can be copied whole; one of wide characters, as of scripts that are
+// written without spaces, is broken anywhere but within a character.
 func wrap(text string, width int) []string {
 	var lines []string
 	line := ""
@@ -184,7 +196,16 @@ func wrap(text string, width int) []string {
 		if line != "" {
 			line += " "
 		}
+		for runewidth.StringWidth(word) > width && strings.ContainsFunc(word, isWide) {
+			head := runewidth.Truncate(word, width, "")
+			if head == "" {
+				break
+			}
+			lines, word = append(lines, head), word[len(head):]
+		}
 		line += word
 	}
 	return append(lines, line)
 }
+
+func isWide(r rune) bool { return runewidth.RuneWidth(r) > 1 }

@@ -107,8 +107,9 @@ func (p *page) tall(cells string, lines int) {
 // linesOf gives how many lines a text takes in a column.
 func linesOf(text string, width int) int {
 	n := 0
+	wide := runewidth.Condition{StrictEmojiNeutral: true} // not as the user's locale has it: same input, same bytes
 	for line := range strings.SplitSeq(text, "\n") {
-		n += 1 + runewidth.StringWidth(line)/max(width-1, 1)
+		n += 1 + wide.StringWidth(line)/max(width-1, 1)
 	}
 	return n
 }
