@@ -269,6 +269,8 @@ func (r *reader) keysIn(text string) []string {
 		switch {
 		case m.product >= 0 && r.sched.Products[m.product].Family != "":
 			add(r.sched.Products[m.product].Family)
+		case m.product < 0 && m.mat.Family == "" && len(m.mat.Traits) > 0 && strings.HasPrefix(m.mat.Traits[0], "grade-"):
+			// "humid all winter" tells of the season and not of a winter grade
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
 		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:

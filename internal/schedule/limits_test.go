@@ -32,6 +32,7 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Air barrier materials 0.004 cfm/ft2 at 1.57 psf, maximum.":     {kind: "air_lsm2", min: -1, max: 0.02032},
 		"Air permeance not over 0.02 L/(s·m²) @ 75 Pa.":                 {kind: "air_lsm2", min: -1, max: 0.02},
 		"Primers 250 g/L max.":                                          {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
+		"Pool hall is humid all winter: membrane 0.1 perm or less.":     {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
 		"VOC (g/L): sealants 250":                                       {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
 		"VOC limits: 100 g/L for sealants.":                             {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
 		"Sealants shall not exceed 250 g/L VOC.":                        {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
