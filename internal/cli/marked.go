@@ -20,7 +20,10 @@ func (o checkOptions) copies(files []string) error {
 		if !isMarked(out) {
 			continue
 		}
-		if len(files) != 1 {
+		if len(files) == 0 {
+			return nil // that there is none is told where it is looked for
+		}
+		if len(files) > 1 {
 			return fmt.Errorf("-o %s: a marked copy is made of one workbook, and %d are named; check them one by one", out, len(files))
 		}
 		if err := marked.Fits(files[0], out); err != nil {
