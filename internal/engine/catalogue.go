@@ -24,7 +24,8 @@ type Rule struct {
 	Example     string `json:"example,omitempty"`
 	Package     string `json:"package"` // contact.plasticizer
 	File        string `json:"file"`
-	Line        int    `json:"line"` // of the rule that makes the findings
+	Line        int    `json:"line"`             // of the rule that makes the findings
+	Office      string `json:"office,omitempty"` // folder it comes from, "" for a built-in rule
 }
 
 // catalogue makes the list of rules from the annotations and from nothing

@@ -16,7 +16,12 @@ import (
 	"abut/policies"
 )
 
-const defaultTimeout = 60 * time.Second
+// Limits where the options give none.
+const (
+	defaultTimeout   = 60 * time.Second
+	defaultRuleTime  = 10 * time.Second
+	defaultRuleSteps = 20_000_000
+)
 
 // Options say what is loaded and how findings are graded.
 type Options struct {
@@ -34,6 +39,10 @@ type Options struct {
 	Severity map[string]string
 	// Timeout stops judging of one document; 0 is a minute.
 	Timeout time.Duration
+	// RuleTime and RuleSteps stop one rule of an office on one document; 0 is
+	// ten seconds and twenty million steps.
+	RuleTime  time.Duration
+	RuleSteps int
 }
 
 // Engine is the compiled policy tree; it may be used by several goroutines.
@@ -42,6 +51,7 @@ type Engine struct {
 	options Options
 	store   storage.Store
 	queries []query
+	changes []Change
 }
 
 // Load reads and compiles the policies. A mistake in a rule, its metadata or
@@ -59,7 +69,7 @@ func Load(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
-	e := &Engine{rules: rules, options: opts}
+	e := &Engine{rules: rules, options: opts, changes: tree.changes}
 	var wait sync.WaitGroup
 	wait.Go(func() {
 		e.store = inmem.NewFromObjectWithOpts(tree.data,
@@ -85,6 +95,9 @@ func read(opts Options) (*tree, []Rule, error) {
 		return nil, nil, err
 	}
 	rules, err := catalogue(tree.modules)
+	for i := range rules {
+		rules[i].Office = tree.office[rules[i].File]
+	}
 	return tree, rules, err
 }
 
@@ -94,6 +107,12 @@ func (o Options) withDefaults() Options {
 	}
 	if o.Timeout == 0 {
 		o.Timeout = defaultTimeout
+	}
+	if o.RuleTime == 0 {
+		o.RuleTime = defaultRuleTime
+	}
+	if o.RuleSteps == 0 {
+		o.RuleSteps = defaultRuleSteps
 	}
 	return o
 }

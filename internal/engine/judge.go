@@ -30,21 +30,33 @@ type answer struct {
 	problems Problems
 }
 
-// prepare makes one query a topic: they share a compiler and take no time.
+// prepare makes one query of the built-in rules of a topic: they share a
+// compiler and take no time. A rule of an office is asked alone, so that it can
+// be stopped and named.
 func (e *Engine) prepare(groups []group) error {
 	for _, g := range groups {
 		for _, topic := range g.topics {
-			rules := slices.DeleteFunc(slices.Clone(e.rules), func(r Rule) bool {
-				return r.Topic != topic || slices.Contains(e.options.Off, r.ID)
-			})
-			if len(rules) == 0 {
-				continue
+			var sets [][]Rule
+			var builtIn []Rule
+			for _, r := range e.rules {
+				switch {
+				case r.Topic != topic || slices.Contains(e.options.Off, r.ID):
+				case r.Office != "":
+					sets = append(sets, []Rule{r})
+				default:
+					builtIn = append(builtIn, r)
+				}
 			}
-			q, err := e.query(g.compiler, rules)
-			if err != nil {
-				return err
+			if len(builtIn) > 0 {
+				sets = append(sets, builtIn)
 			}
-			e.queries = append(e.queries, q)
+			for _, rules := range sets {
+				q, err := e.query(g.compiler, rules)
+				if err != nil {
+					return err
+				}
+				e.queries = append(e.queries, q)
+			}
 		}
 	}
 	return nil
@@ -85,7 +97,11 @@ func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, 
 	group.SetLimit(runtime.GOMAXPROCS(0))
 	for i, q := range e.queries {
 		group.Go(func() (err error) {
-			answers[i], err = e.ask(ctx, q, value)
+			if q.rules[0].Office != "" {
+				answers[i], err = e.askOffice(ctx, q, value)
+			} else {
+				answers[i], err = e.ask(ctx, q, value)
+			}
 			return err
 		})
 	}
@@ -104,9 +120,10 @@ func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, 
 
 // ask runs a query. If it fails, its rules are asked one by one, so that one
 // broken rule does not silence its topic. The error is the end of the context.
-func (e *Engine) ask(ctx context.Context, q query, input ast.Value) (answer, error) {
+func (e *Engine) ask(ctx context.Context, q query, input ast.Value, more ...rego.EvalOption) (answer, error) {
 	var failed []topdown.Error
-	result, err := q.prepared.Eval(ctx, rego.EvalParsedInput(input), rego.EvalBuiltinErrorList(&failed))
+	options := append([]rego.EvalOption{rego.EvalParsedInput(input), rego.EvalBuiltinErrorList(&failed)}, more...)
+	result, err := q.prepared.Eval(ctx, options...)
 	if ctx.Err() != nil {
 		return answer{}, context.Cause(ctx)
 	}

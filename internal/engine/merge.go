@@ -63,8 +63,9 @@ func mergeInto(dst map[string]any, s source, l layer) Problems {
 // merger puts the data of one file into a tree. Objects are copied, so that no
 // two trees share one.
 type merger struct {
-	layer layer
-	file  source
+	layer   layer
+	file    source
+	changed func(key string) // told of what is changed or added below an object, nil: nobody asks
 }
 
 func (m merger) merge(at []string, dst, src map[string]any) Problems {
@@ -85,6 +86,10 @@ func (m merger) put(here []string, dst map[string]any, value any) Problems {
 	old, exists := dst[key]
 	object, isObject := value.(map[string]any)
 	if isObject && !exists {
+		if len(here) > 2 {
+			m.tell(here)
+			m.changed = nil // once is enough for all that is in it
+		}
 		old = map[string]any{}
 		dst[key] = old
 	}
@@ -97,8 +102,17 @@ func (m merger) put(here []string, dst map[string]any, value any) Problems {
 	case exists && !sameShape(old, value):
 		return m.problem(here, fmt.Sprintf("is %s, not %s", shape(old), shape(value)))
 	}
+	if depth := len(here); exists && !reflect.DeepEqual(old, value) || !exists && depth > 2 {
+		m.tell(here)
+	}
 	dst[key] = value
 	return nil
+}
+
+func (m merger) tell(here []string) {
+	if m.changed != nil {
+		m.changed(strings.Join(here, "."))
+	}
 }
 
 // extend adds to the list of that name what it does not hold yet.
@@ -116,6 +130,9 @@ func (m merger) extend(here []string, dst map[string]any, name string, value any
 		if !slices.ContainsFunc(all, func(w any) bool { return reflect.DeepEqual(v, w) }) {
 			all = append(all, v)
 		}
+	}
+	if len(all) > len(have) {
+		m.tell(here)
 	}
 	dst[name] = all
 	return nil

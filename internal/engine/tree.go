@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"maps"
@@ -28,7 +29,9 @@ const builtIn = "policies"
 type tree struct {
 	modules map[string]*ast.Module
 	texts   map[string][]byte
+	office  map[string]string // folder of each file that is not built in
 	data    map[string]any
+	changes []Change
 	wanted  func(path string) bool
 }
 
@@ -47,7 +50,7 @@ func readTree(opts Options) (*tree, error) {
 }
 
 func readFiles(opts Options, wanted func(string) bool) (*tree, error) {
-	t := &tree{modules: map[string]*ast.Module{}, texts: map[string][]byte{}, data: map[string]any{}, wanted: wanted}
+	t := &tree{modules: map[string]*ast.Module{}, texts: map[string][]byte{}, office: map[string]string{}, data: map[string]any{}, wanted: wanted}
 	if err := t.add(opts.Tree, builtIn, nil); err != nil {
 		return nil, err
 	}
@@ -83,13 +86,19 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 		if s.module != nil {
 			modules[s.name] = s.module
 			t.texts[s.name] = s.text
+			if g != nil {
+				t.office[s.name] = name
+			}
 		}
 	}
 	var problems Problems
 	if g != nil {
 		for _, module := range modules {
 			problems = append(problems, g.check(module)...)
-			t.drop(g.replaced(module))
+			if old := g.replaced(module); old != "" {
+				t.drop(old)
+				t.changes = append(t.changes, Change{"rules replaced", old, name})
+			}
 		}
 	}
 	maps.Copy(t.modules, modules)
@@ -110,9 +119,21 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 				continue
 			}
 		}
-		problems = append(problems, mergeInto(t.data, s, newLayer)...)
+		problems = append(problems, t.merge(s, g != nil)...)
 	}
 	return problems.asError()
+}
+
+// merge puts the data of a file over that of the tree. What an office changes of
+// the built-in data is kept, since it may silence a rule that is not its own.
+func (t *tree) merge(s source, office bool) Problems {
+	m := merger{layer: newLayer, file: s}
+	if office {
+		m.changed = func(key string) {
+			t.changes = append(t.changes, Change{"data changed", key, s.name})
+		}
+	}
+	return m.merge(nil, t.data, s.data)
 }
 
 func (t *tree) packages() []string {
@@ -141,6 +162,9 @@ func readSources(files fs.FS, name string, wanted func(string) bool) ([]source, 
 		if entry.IsDir() || !wanted(p) {
 			return nil
 		}
+		if err := fits(entry); err != nil {
+			return Problem{File: path.Join(name, p), Message: err.Error()}
+		}
 		text, err := fs.ReadFile(files, p)
 		if err != nil {
 			return fmt.Errorf("read policies %s: %w", path.Join(name, p), err)
@@ -153,6 +177,21 @@ func readSources(files fs.FS, name string, wanted func(string) bool) ([]source, 
 		return nil
 	})
 	return sources, err
+}
+
+// fits refuses a file that would be waited for, or fill the memory, before it is
+// opened. A link within the folder is none of these.
+func fits(entry fs.DirEntry) error {
+	info, err := entry.Info()
+	switch {
+	case err != nil:
+		return err
+	case !info.Mode().IsRegular() && info.Mode()&fs.ModeSymlink == 0:
+		return errors.New("it is a device or pipe, not a file")
+	case info.Size() > maxBytes:
+		return fmt.Errorf("more than %d MB of policies", maxBytes>>20)
+	}
+	return nil
 }
 
 func isPolicy(p string) bool {
