@@ -81,7 +81,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 	if err != nil {
 		return err
 	}
-	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
+	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), Changes: eng.Changes(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
 	waived, err := newWaiving(p, eng, &run, o.On, func(topic string) bool { return topic != "substitution" })
 	if err != nil {
 		return err
@@ -204,7 +204,7 @@ func report(run output.Run, o checkOptions, s Streams) error {
 		return err
 	}
 	for _, p := range run.Problems {
-		fmt.Fprintln(s.Err, "abut:", p.Line())
+		fmt.Fprintln(s.Err, "abut:", output.Plain(p.Line()))
 	}
 	switch {
 	case len(run.Problems) > 0:

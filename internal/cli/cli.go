@@ -6,11 +6,11 @@ import (
 	"errors"
 	"fmt"
 	"os"
-	"strings"
 
 	"github.com/spf13/cobra"
 
 	"abut/internal/engine"
+	"abut/internal/output"
 )
 
 // Exit codes: 0 nothing at or above the chosen severity, 1 some findings, 2
@@ -72,7 +72,7 @@ func tell(s Streams, err error) {
 		}
 	}
 	for _, e := range list {
-		fmt.Fprintln(s.Err, "abut:", strings.Join(strings.Fields(e.Error()), " "))
+		fmt.Fprintln(s.Err, "abut:", output.Plain(e.Error()))
 	}
 }
 

@@ -135,7 +135,7 @@ func newComparing(o compareOptions, s Streams) (*comparing, error) {
 	if err != nil {
 		return nil, err
 	}
-	run := output.Run{Version: version(), Rules: eng.Rules(), FailAt: first(o.Report.FailAt, p.set.FailAt, "error")}
+	run := output.Run{Version: version(), Rules: eng.Rules(), Changes: eng.Changes(), FailAt: first(o.Report.FailAt, p.set.FailAt, "error")}
 	w := &comparing{project: p, engine: eng, options: o, run: run, err: s.Err}
 	w.waived, err = newWaiving(p, eng, &w.run, o.Report.On, func(topic string) bool { return topic == "substitution" })
 	return w, err

@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
@@ -9,6 +8,7 @@ import (
 
 	"abut/internal/engine"
 	"abut/internal/material"
+	"abut/internal/output"
 	"abut/internal/phrase"
 	"abut/policies"
 
@@ -68,9 +68,7 @@ func runIdentify(text, format string, from projectFlags, s Streams) error {
 		id.Materials = []material.Material{vocab.Describe(text)}
 	}
 	if format == "json" {
-		enc := json.NewEncoder(s.Out)
-		enc.SetIndent("", "  ")
-		return enc.Encode(id)
+		return output.WriteJSON(s.Out, "  ", id)
 	}
 	return writeIdentity(s.Out, id)
 }
@@ -84,14 +82,14 @@ func writeIdentity(w io.Writer, id identity) error {
 		if i == 0 {
 			b.WriteString("figures\n")
 		}
-		fmt.Fprintf(&b, "  %s: %s\n", plainText(q.Text), strings.ReplaceAll(q.Kind, "_", " "))
+		fmt.Fprintf(&b, "  %s: %s\n", output.Plain(q.Text), strings.ReplaceAll(q.Kind, "_", " "))
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
 }
 
 func writeMaterial(b *strings.Builder, m material.Material) {
-	fmt.Fprintf(b, "%s\n", plainText(m.Text))
+	fmt.Fprintf(b, "%s\n", output.Plain(m.Text))
 	line := func(label, value string) {
 		if value != "" {
 			fmt.Fprintf(b, "  %-10s %s\n", label, value)
@@ -114,19 +112,9 @@ func writeMaterial(b *strings.Builder, m material.Material) {
 		if i == 0 {
 			label = "why"
 		}
-		line(label, plainText(why))
+		line(label, output.Plain(why))
 	}
 	if !m.Unknown {
 		line("sureness", fmt.Sprintf("%.0f%%", 100*m.Confidence))
 	}
-}
-
-// plainText keeps control characters of a text off the terminal.
-func plainText(s string) string {
-	return strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f || r >= 0x80 && r < 0xa0 || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
-			return ' '
-		}
-		return r
-	}, s)
 }

@@ -5,6 +5,7 @@ import (
 	"io/fs"
 	"slices"
 	"sync"
+	"time"
 
 	"abut/internal/climate"
 	"abut/internal/compare"
@@ -69,6 +70,8 @@ func (p projectFlags) openFor(judging bool) (*project, error) {
 	out.engine = sync.OnceValues(func() (*engine.Engine, error) {
 		return engine.Load(engine.Options{
 			Folders: out.folders, Replace: set.Replace, Off: set.Off, Severity: set.Severity,
+			Timeout: out.guard.time, RuleSteps: set.Limits["rule_steps"],
+			RuleTime: time.Duration(set.Limits["rule_seconds"]) * time.Second,
 		})
 	})
 	if judging {

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"context"
-	"encoding/json"
 	"fmt"
 
 	"abut/internal/document"
@@ -54,10 +53,7 @@ func explain(ctx context.Context, p *project, doc *document.Document, s Streams)
 }
 
 func writeDocument(s Streams, doc *document.Document) error {
-	enc := json.NewEncoder(s.Out)
-	enc.SetIndent("", " ")
-	enc.SetEscapeHTML(false)
-	if err := enc.Encode(doc); err != nil {
+	if err := output.WriteJSON(s.Out, " ", doc); err != nil {
 		return fmt.Errorf("write the document: %w", err)
 	}
 	return nil

@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"abut/internal/climate"
+	"abut/internal/output"
 	"abut/policies"
 
 	"github.com/spf13/cobra"
@@ -120,9 +121,7 @@ func runSeason(o seasonOptions, s Streams) error {
 	r := newSeasonReport(site, span, hours, limits, g)
 	r.Hours = o.Hours
 	if o.Format == "json" {
-		e := json.NewEncoder(s.Out)
-		e.SetIndent("", "  ")
-		return e.Encode(r)
+		return output.WriteJSON(s.Out, "  ", r)
 	}
 	_, err = fmt.Fprint(s.Out, r.text())
 	return err

@@ -59,7 +59,7 @@ func writeJUnit(w io.Writer, run Run) error {
 		report.Failures += s.Failures
 		report.Errors += s.Errors
 	}
-	report.Suites = append(report.Suites, junitSuite{Name: "caution", Out: Caution})
+	report.Suites = append(report.Suites, junitSuite{Name: "caution", Out: strings.TrimSpace(plain(run.Summary().Otherwise()) + "\n" + Caution)})
 	text, err := xml.MarshalIndent(report, "", "  ")
 	if err != nil {
 		return err

@@ -46,6 +46,9 @@ func markdownOf(run Run, n int) string {
 	if left := len(run.Findings) - n; left > 0 {
 		fmt.Fprintf(&b, "\n**Left out here to fit a comment: %s**, the mildest first. The other reports hold all.\n", counted(left, "finding"))
 	}
+	if text := s.Otherwise(); text != "" {
+		fmt.Fprintf(&b, "\n%s\n", markdown(text))
+	}
 	if text := s.notUnderstood(); text != "" {
 		fmt.Fprintf(&b, "\n%s\n", text)
 	}

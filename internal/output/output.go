@@ -31,7 +31,8 @@ type Run struct {
 	Reading  []Reading
 	Rules    []engine.Rule
 	Problems []Problem
-	FailAt   string // the mildest severity that fails: error, warning; "" is error
+	Changes  []engine.Change // what an office or the settings have otherwise
+	FailAt   string          // the mildest severity that fails: error, warning; "" is error
 	Drawn    []Drawn
 }
 

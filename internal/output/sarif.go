@@ -97,6 +97,9 @@ type sarifLogical struct {
 
 func writeSARIF(w io.Writer, run Run) error {
 	out := sarifRun{Results: []sarifResult{}, Properties: map[string]string{"caution": Caution}}
+	if text := run.Summary().Otherwise(); text != "" {
+		out.Properties["changes"] = plain(text)
+	}
 	out.Tool.Driver = sarifDriver{Name: "abut", Version: run.Version, Rules: []sarifRule{}}
 	index := map[string]int{}
 	for i, r := range run.Rules {

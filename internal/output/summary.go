@@ -9,23 +9,25 @@ import (
 
 // Summary counts a run. Waived findings are counted apart.
 type Summary struct {
-	Version    string         `json:"version"`
-	Files      []string       `json:"files"`
-	Findings   int            `json:"findings"`
-	Waived     int            `json:"waived"`
-	BySeverity map[string]int `json:"by_severity"`
-	ByTopic    map[string]int `json:"by_topic"` // topics without a finding are left out
-	Cells      int            `json:"cells"`    // of schedule tables, not empty
-	Understood int            `json:"understood"`
-	Unread     int            `json:"unread"` // cells and rows listed as not understood
-	Problems   []Problem      `json:"problems"`
-	Caution    string         `json:"caution"`
+	Version    string          `json:"version"`
+	Files      []string        `json:"files"`
+	Findings   int             `json:"findings"`
+	Waived     int             `json:"waived"`
+	BySeverity map[string]int  `json:"by_severity"`
+	ByTopic    map[string]int  `json:"by_topic"` // topics without a finding are left out
+	Cells      int             `json:"cells"`    // of schedule tables, not empty
+	Understood int             `json:"understood"`
+	Unread     int             `json:"unread"` // cells and rows listed as not understood
+	Problems   []Problem       `json:"problems"`
+	Changes    []engine.Change `json:"changes,omitempty"` // what an office or the settings have otherwise than built in
+	Caution    string          `json:"caution"`
 }
 
 // Summary counts the run.
 func (r Run) Summary() Summary {
 	s := Summary{
 		Version: r.Version, Files: append([]string{}, r.Files...), Problems: append([]Problem{}, r.Problems...),
+		Changes:    r.Changes,
 		BySeverity: map[string]int{}, ByTopic: map[string]int{}, Caution: Caution,
 	}
 	for _, severity := range engine.Severities() {
@@ -75,6 +77,31 @@ func (s Summary) notUnderstood() string {
 	}
 	return fmt.Sprintf("Not understood: %s listed, %d of %s in schedules; `abut read --why FILE` shows them.",
 		counted(s.Unread, "text"), s.Cells-s.Understood, counted(s.Cells, "cell"))
+}
+
+// Otherwise tells what is not as it is built in, "" if all is; of many changes
+// of a kind it names the first.
+func (s Summary) Otherwise() string {
+	const most = 6
+	var kinds []string
+	names := map[string][]string{}
+	for _, c := range s.Changes {
+		if names[c.What] == nil {
+			kinds = append(kinds, c.What)
+		}
+		names[c.What] = append(names[c.What], fmt.Sprintf("%s (%s)", c.Name, c.By))
+	}
+	for i, kind := range kinds {
+		list := names[kind]
+		if more := len(list) - most; more > 0 {
+			list = append(list[:most:most], fmt.Sprintf("and %d more", more))
+		}
+		kinds[i] = kind + ": " + strings.Join(list, ", ")
+	}
+	if len(kinds) == 0 {
+		return ""
+	}
+	return "Not as built in: " + strings.Join(kinds, "; ") + "."
 }
 
 func counted(n int, word string) string {

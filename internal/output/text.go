@@ -132,8 +132,10 @@ func (t *textReport) summary(run Run) {
 		counts += " (" + topics + ")"
 	}
 	t.paragraph("", 0, counts+".")
-	if text := s.notUnderstood(); text != "" {
-		t.paragraph("", 0, text)
+	for _, text := range []string{s.notUnderstood(), s.Otherwise()} {
+		if text != "" {
+			t.paragraph("", 0, text)
+		}
 	}
 	for _, p := range s.Problems {
 		t.paragraph(t.paint("error", "Not done: "), 2, p.Line())

@@ -23,6 +23,7 @@ type page struct {
 	Counts     []count
 	Topics     []topicRow
 	Problems   []string
+	Otherwise  string
 	Files      []file
 	Sheets     []string
 	Severities []string
@@ -78,6 +79,7 @@ func newPage(run output.Run) (*page, error) {
 		Title: "Material schedule report", Version: s.Version, Caution: s.Caution, Waived: s.Waived, Shown: s.Findings,
 		Severities: engine.Severities(), Counts: counts(s.BySeverity), Topics: topics(run.Findings),
 	}
+	p.Otherwise = s.Otherwise()
 	for _, problem := range s.Problems {
 		p.Problems = append(p.Problems, problem.Line())
 	}
