@@ -1,0 +1,146 @@
+//go:build linux && !race
+
+package main
+
+import (
+	"archive/zip"
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime/debug"
+	"strings"
+	"syscall"
+	"testing"
+)
+
+// mostMemory is what the README promises for any input under the limits.
+const mostMemory = 1 << 30
+
+// TestMemory runs the tool on what fills the memory, and wants one line and 2,
+// or a report, and a peak below the promise.
+func TestMemory(t *testing.T) {
+	if testing.Short() {
+		t.Skip("filling the memory is left out of short tests")
+	}
+	for name, make := range map[string]func() []byte{
+		"long.csv":    func() []byte { return longSchedule(30_000) },
+		"parts.xlsx":  func() []byte { return manyParts(t, 400_000) },
+		"cells.xlsx":  func() []byte { return manyCells(t, 90_000, 10) },
+		"hidden.xlsx": func() []byte { return hiddenRows(t, 40) },
+	} {
+		t.Run(name, func(t *testing.T) {
+			file := filepath.Join(t.TempDir(), name)
+			if err := os.WriteFile(file, make(), 0o600); err != nil {
+				t.Fatal(err)
+			}
+			debug.FreeOSMemory() // a new process counts that of its parent until it begins
+			program, err := os.Executable()
+			if err != nil {
+				t.Fatal(err)
+			}
+			var errs bytes.Buffer
+			cmd := &exec.Cmd{Path: program, Args: []string{"abut", "check", "--format", "json", file}, Stderr: &errs, Env: append(os.Environ(), "TMPDIR="+t.TempDir())}
+			err = cmd.Run()
+			var exit *exec.ExitError
+			if errors.As(err, &exit) && exit.ExitCode() == 2 {
+				if n := strings.Count(errs.String(), "\n"); n != 1 || !strings.Contains(errs.String(), name+": ") {
+					t.Errorf("%d lines: %s", n, errs.String())
+				}
+			} else if err != nil && (exit == nil || exit.ExitCode() != 1) {
+				t.Fatalf("%v: %s", err, errs.String())
+			}
+			usage, ok := cmd.ProcessState.SysUsage().(*syscall.Rusage)
+			if peak := usage.Maxrss << 10; !ok || peak > mostMemory {
+				t.Errorf("it took %d MB", peak>>20)
+			} else {
+				t.Logf("%d MB; %s", peak>>20, errs.String())
+			}
+		})
+	}
+}
+
+// longSchedule has rows of which none is like another.
+func longSchedule(rows int) []byte {
+	var b bytes.Buffer
+	b.WriteString("Item,Wall,Membrane,Thickness,Substrate,Primer,Touches,Lap,Installed,Covered,Remarks\n")
+	for i := range rows {
+		fmt.Fprintf(&b, "%d,W%d,SBS-modified self-adhered sheet no %[1]d,%[3]d mil,CMU,P-%[1]d,plasticized PVC sheet %[1]d,%[4]d in.,2026-%02[5]d-%02[6]d,2026-12-%02[6]d,held %[4]d in. back from edge %[1]d; covers W%[2]d\n",
+			i, i/6, 10+i%70, 1+i%6, 1+i%12, 1+i%28)
+	}
+	return b.Bytes()
+}
+
+func zipped(t *testing.T, write func(*zip.Writer) error) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	w := zip.NewWriter(&b)
+	if err := errors.Join(write(w), w.Close()); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+func manyParts(t *testing.T, n int) []byte {
+	return zipped(t, func(w *zip.Writer) error {
+		for i := range n {
+			if _, err := w.CreateRaw(&zip.FileHeader{Name: fmt.Sprint(i)}); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+}
+
+// sheets makes a workbook whose sheets all hold the same.
+func sheets(t *testing.T, n int, inside string) []byte {
+	const types, rel = "http://schemas.openxmlformats.org/officeDocument/2006/relationships", "<Relationship Id=%q Type=%q Target=%q/>"
+	var list, rels strings.Builder
+	for i := range n {
+		fmt.Fprintf(&list, `<sheet name="S%d" sheetId="%d" r:id="r%[1]d"/>`, i, i+1)
+		fmt.Fprintf(&rels, rel, fmt.Sprint("r", i), types+"/worksheet", fmt.Sprintf("s%d.xml", i))
+	}
+	parts := map[string]string{
+		"_rels/.rels":                "<Relationships>" + fmt.Sprintf(rel, "r", types+"/officeDocument", "xl/workbook.xml") + "</Relationships>",
+		"xl/workbook.xml":            "<workbook><sheets>" + list.String() + "</sheets></workbook>",
+		"xl/_rels/workbook.xml.rels": "<Relationships>" + rels.String() + "</Relationships>",
+	}
+	for i := range n {
+		parts[fmt.Sprintf("xl/s%d.xml", i)] = "<worksheet><sheetData>" + inside + "</sheetData></worksheet>"
+	}
+	return zipped(t, func(w *zip.Writer) error {
+		for name, text := range parts {
+			out, err := w.Create(name)
+			if err != nil {
+				return err
+			}
+			if _, err := out.Write([]byte(text)); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+}
+
+func manyCells(t *testing.T, rows, columns int) []byte {
+	var b strings.Builder
+	for row := range rows {
+		b.WriteString("<row>")
+		for column := range columns {
+			fmt.Fprintf(&b, `<c t="inlineStr"><is><t>self-adhered sheet %d by %d of some length, 40 mil, over primed concrete, lapped %[1]d mm</t></is></c>`, row, column)
+		}
+		b.WriteString("</row>")
+	}
+	return sheets(t, 1, b.String())
+}
+
+// hiddenRows hides every other row of many sheets.
+func hiddenRows(t *testing.T, n int) []byte {
+	var b strings.Builder
+	for row := 1; row < 500_000; row += 2 {
+		fmt.Fprintf(&b, `<row r="%d" hidden="1"/>`, row)
+	}
+	return sheets(t, n, b.String())
+}
