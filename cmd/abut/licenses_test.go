@@ -58,7 +58,7 @@ func TestLicenses(t *testing.T) {
 // licenseIn tells the license of a module by words that no other has.
 func licenseIn(t *testing.T, dir string) string {
 	t.Helper()
-	files, err := filepath.Glob(filepath.Join(dir, "LICEN[SC]E*"))
+	files, err := filepath.Glob(filepath.Join(dir, "[Ll][Ii][Cc][Ee][Nn][CcSs][Ee]*"))
 	if err != nil || len(files) == 0 {
 		t.Fatalf("%s has no license: %v", dir, err)
 	}
