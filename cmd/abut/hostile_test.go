@@ -65,7 +65,8 @@ func TestHostile(t *testing.T) {
 	for _, name := range names {
 		args = append(args, "-o", filepath.Join(dir, name))
 	}
-	code, out, errs := abut(args...)
+	copied := filepath.Join(dir, "marked.xlsx")
+	code, out, errs := abut(append(args, "-o", copied)...)
 	if code != 1 {
 		t.Fatalf("exit %d: %s", code, errs)
 	}
@@ -107,6 +108,7 @@ func TestHostile(t *testing.T) {
 		t.Error(err)
 	}
 	inert(t, book)
+	inert(t, copied)
 }
 
 func steersNothing(t *testing.T, text []byte) {
@@ -138,10 +140,13 @@ func inert(t *testing.T, file string) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, bad := range []string{"<f>", "<f ", `TargetMode="External"`, "vbaProject", "externalLink", "ddeLink"} {
+		for _, bad := range []string{"<f>", "<f ", `TargetMode="External"`, "/externalLink", "macrosheet", "ddeLink"} {
 			if bytes.Contains(text, []byte(bad)) {
 				t.Errorf("part %s holds %s", part.Name, bad)
 			}
+		}
+		if strings.HasSuffix(part.Name, ".bin") {
+			t.Errorf("part %s may run", part.Name)
 		}
 	}
 }

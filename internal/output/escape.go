@@ -6,9 +6,6 @@ import (
 	"unicode"
 )
 
-// Plain makes a text from a stranger safe to show on a terminal, in one line.
-func Plain(text string) string { return plain(text) }
-
 // plain makes a text from a workbook safe to show: one line, and characters
 // that steer a terminal or turn the reading direction shown as \u escapes.
 func plain(text string) string {
