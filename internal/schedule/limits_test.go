@@ -45,6 +45,8 @@ func TestLimitsOfNotes(t *testing.T) {
 		"No curing compound on concrete that gets a sheet.":             {kind: "no_curing_compound", min: -1, max: -1},
 		"No sheet may stay uncovered for more than 30 days.":            {kind: "exposure_days", min: -1, max: 30},
 		"Asphaltic sheets 40 mil thick, minimum.":                       {kind: "thickness_mm", min: 1.016, max: -1, keys: "asphaltic"},
+		"Surface at least 10 F above dew point when primed.":            {kind: "dew_margin_k", min: 5.5556, max: -1},
+		"Steel no less than 4 K above the dewpoint.":                    {kind: "dew_margin_k", min: 4, max: -1},
 		"Pool hall is wet all winter: membrane 0.1 perm or less.":       {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
 		"Pool hall: asphaltic winter grade sheets 0.1 perm or less.":    {kind: "vapor_ng", min: -1, max: 5.72135, keys: "asphaltic", scope: "pool hall"},
 	} {

@@ -65,3 +65,29 @@ test_silent[name] if {
 	}
 	count(_found(case.figures, case.row)) == 0
 }
+
+_noted(figures, notes) := found if {
+	doc := desk.document([desk.row(12, "AB-1", {"figures": figures})], [], notes)
+	found := dew_margin.findings with input as doc
+}
+
+_asked(k) := desk.limit("dew_margin_k", k, null, {"text": "surface at least 10 F above dew point"})
+
+test_notes_ask_for_more if {
+	some f in _noted(_set(_surface, _dew, 4), [_asked(5.556)])
+	endswith(f.message, "dew point at 38 °F; the notes ask for a margin of 10 °F")
+	f.related == [{"at": {"sheet": "Notes", "row": 3, "cell": "A3"}, "cells": ["A3"], "what": "surface at least 10 F above dew point"}]
+}
+
+test_notes_silent[name] if {
+	some name, case in {
+		"on the notes' margin": {"k": 5.556, "asked": 5.556},
+		"the notes ask for less than is usual": {"k": 2.3, "asked": 2.222},
+	}
+	count(_noted(_set(_surface, _dew, case.k), [_asked(case.asked)])) == 0
+}
+
+test_limit_of_another_place if {
+	elsewhere := object.union(_asked(5.556), {"scope": "cold store"})
+	count(_noted(_set(_surface, _dew, 4), [elsewhere])) == 0
+}
