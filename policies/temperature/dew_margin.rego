@@ -3,15 +3,15 @@
 # description: |
 #   The row tells what was measured: the surface, and the air with its humidity or its dew point. A surface within
 #   3 K (5 F) of the dew point grows a film of water that nobody sees, most of all in a clear dawn or when warm air
-#   meets cold steel or block. Where the project's notes ask for another margin, that one holds. Primer flashes over it and the sheet sticks to water; by the second winter it hangs
-#   in blisters and edges peel. Below freezing it is the frost point that counts. It does not apply to readings told
+#   meets cold steel or block. Where the project's notes ask for another margin, that one holds. Primer flashes over
+#   it and the sheet sticks to water; by the second winter it hangs in blisters and edges peel. Below freezing it is the frost point that counts. It does not apply to readings told
 #   as a limit ("at least 5 F above dew point"), to hybrid fluids that cure with water, nor where one was not read.
 # custom:
 #   id: temperature-dew-margin
 #   topic: temperature
 #   severity: warning
 #   reason: Water condenses on a surface at the dew point, and neither primer nor adhesive wets through it.
-#   remedy: Wait until the surface keeps that margin above the dew point, or warm and dry it; read both again at the wall.
+#   remedy: Wait until the surface keeps that margin above the dew point, or warm and dry it; read both again.
 #   source: ISO 8502-4 as told second-hand, 3 K; coatings practice, 5 F
 #   basis: source-read
 #   example: "Remark: board 38F, air 42F, 85% RH"

@@ -76,7 +76,11 @@ _asked(k) := desk.limit("dew_margin_k", k, null, {"text": "surface at least 10 F
 test_notes_ask_for_more if {
 	some f in _noted(_set(_surface, _dew, 4), [_asked(5.556)])
 	endswith(f.message, "dew point at 38 °F; the notes ask for a margin of 10 °F")
-	f.related == [{"at": {"sheet": "Notes", "row": 3, "cell": "A3"}, "cells": ["A3"], "what": "surface at least 10 F above dew point"}]
+	f.related == [{
+		"at": {"sheet": "Notes", "row": 3, "cell": "A3"},
+		"cells": ["A3"],
+		"what": "surface at least 10 F above dew point",
+	}]
 }
 
 test_notes_silent[name] if {
