@@ -1,11 +1,12 @@
 # METADATA
 # title: Surface too near the dew point
 # description: |
-#   The row tells what was measured: the surface, and the air with its humidity or its dew point. A surface within
-#   3 K (5 F) of the dew point grows a film of water that nobody sees, most of all in a clear dawn or when warm air
+#   The row tells what was measured: the surface, and the air with its humidity or its dew point. A surface within 3
+#   K (5 F) of the dew point grows a film of water that nobody sees, most of all in a clear dawn or when warm air
 #   meets cold steel or block. Where the project's notes ask for another margin, that one holds. Primer flashes over
-#   it and the sheet sticks to water; by the second winter it hangs in blisters and edges peel. Below freezing it is the frost point that counts. It does not apply to readings told
-#   as a limit ("at least 5 F above dew point"), to hybrid fluids that cure with water, nor where one was not read.
+#   it and the sheet sticks to water; by the second winter it hangs in blisters and edges peel. Below freezing it is
+#   the frost point that counts. It does not apply to readings told as a limit ("at least 5 F above dew point"), to
+#   hybrid fluids that cure with water, nor where one was not read.
 # custom:
 #   id: temperature-dew-margin
 #   topic: temperature
