@@ -53,11 +53,12 @@ func (r *Reader) Read(text string, lex Lexicon, opt Options) []Clause {
 	if len(toks) == 0 {
 		return nil
 	}
-	p := &clauseParser{Reader: r, text: text, view: r.view(toks)}
+	nouns := tidy(text, lex)
+	toks = atNouns(text, toks, nouns)
+	p := &clauseParser{Reader: r, text: text, view: r.view(toks), nouns: nouns}
 	p.dates = r.dates(text, toks, opt.Order, opt.Year)
 	r.cal.tellVerbs(p.view, p.dates)
 	p.quantities = r.quantities(text, toks, p.view, spansOf(p.dates), r.hint(opt.Hint))
-	p.nouns = tidy(text, lex)
 	p.negs = r.negations(p.view)
 	p.signals = r.signalsIn(text, p.view, p.negs)
 	p.index()

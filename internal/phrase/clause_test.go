@@ -65,6 +65,8 @@ func TestRead(t *testing.T) {
 		{"EPDM gasket does not touch the sheet", "no [EPDM gasket] against [sheet]"},
 		{"EPDM gasket not in contact with M-1", "no [EPDM gasket] against [M-1]"},
 		{"no EPDM here", "no [EPDM]"},
+		{"no'EPDM", "no [EPDM]"},
+		{"M-1; no'EPDM’XPS", "yes [M-1] / no [EPDM+XPS]"},
 		{"no wax, oil or pigmented curing compound", "no [wax] / no [oil+curing compound]"},
 		{"zinc flashing on lintel without felt", "yes [zinc flashing] on [lintel] / no [felt]"},
 		{"zinc flashing on lintel, no felt", "yes [zinc flashing] on [lintel] / no [felt]"},

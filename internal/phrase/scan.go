@@ -1,6 +1,7 @@
 package phrase
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -46,6 +47,31 @@ func scan(text string) []token {
 		t.glued = glued
 		toks = append(toks, t)
 		i, glued = t.End, true
+	}
+	return toks
+}
+
+// atNouns cuts tokens within which a noun begins, as in no'EPDM, so that every
+// noun has tokens of its own and the word before it keeps its sense.
+func atNouns(text string, toks []token, nouns []Noun) []token {
+	for _, n := range nouns {
+		i, begins := slices.BinarySearchFunc(toks, n.Start, func(t token, at int) int { return t.Start - at })
+		if begins || i == 0 || toks[i-1].End <= n.Start {
+			continue
+		}
+		t := toks[i-1]
+		pieces := append(rescan(text, t.Start, n.Start, t.glued), rescan(text, n.Start, t.End, true)...)
+		toks = slices.Replace(toks, i-1, i, pieces...)
+	}
+	return toks
+}
+
+// rescan cuts a stretch of a text into tokens for itself.
+func rescan(text string, from, to int, glued bool) []token {
+	toks := scan(text[from:to])
+	for i := range toks {
+		toks[i].Start, toks[i].End = toks[i].Start+from, toks[i].End+from
+		toks[i].glued = toks[i].glued || glued && i == 0
 	}
 	return toks
 }

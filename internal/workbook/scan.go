@@ -277,7 +277,7 @@ func (s *scanner) pop(name []byte) bool {
 // local cuts a prefix off: strict and transitional workbooks, and other
 // writers' prefixes, differ in nothing else that matters here.
 func local(name []byte) []byte {
-	if i := bytes.IndexByte(name, ':'); i >= 0 {
+	if i := bytes.IndexByte(name, ':'); i > 0 && i+1 < len(name) {
 		return name[i+1:]
 	}
 	return name

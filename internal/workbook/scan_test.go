@@ -4,6 +4,7 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"testing"
 	"testing/iotest"
@@ -43,7 +44,7 @@ func traceStandard(text string) (string, error) {
 		switch tok := tok.(type) {
 		case xml.StartElement:
 			r := ""
-			for _, a := range tok.Attr {
+			for _, a := range slices.Backward(tok.Attr) { // of two with one name, the first
 				if a.Name.Local == "r" && a.Name.Space == "" {
 					r = a.Value
 				}
