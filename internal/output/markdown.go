@@ -46,8 +46,10 @@ func markdownOf(run Run, n int) string {
 	if left := len(run.Findings) - n; left > 0 {
 		fmt.Fprintf(&b, "\n**Left out here to fit a comment: %s**, the mildest first. The other reports hold all.\n", counted(left, "finding"))
 	}
-	if text := s.Otherwise(); text != "" {
-		fmt.Fprintf(&b, "\n%s\n", markdown(text))
+	for _, text := range []string{s.Otherwise(), s.Aside()} {
+		if text != "" {
+			fmt.Fprintf(&b, "\n%s\n", markdown(text))
+		}
 	}
 	if text := s.notUnderstood(); text != "" {
 		fmt.Fprintf(&b, "\n%s\n", text)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"encoding/xml"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -50,6 +51,10 @@ func sampleRun() Run {
 	var reading schedule.Reading
 	reading.Cells, reading.Known = 120, 117
 	reading.Unread = []schedule.Unread{{Text: "as per AOR", Why: "no material is known by these words", At: schedule.At{Sheet: "Walls", Row: 9, Cell: "F9"}}}
+	reading.Sheets = []schedule.SheetRead{
+		{Name: "Walls", As: "schedule", State: "visible"}, {Name: "Cover \x1b[31m|", As: "notes", State: "hidden"},
+		{Name: "Lists", As: "words", State: "visible"}, {Name: "Curve", As: "chartsheet", State: "visible"}, {Name: "Spare", As: "empty", State: "visible"},
+	}
 	doc := document.Document{Reading: reading}
 	document.Complete(&doc)
 	return Run{
@@ -98,6 +103,23 @@ func golden(t *testing.T, file, got string) {
 	}
 	if got != string(want) {
 		t.Errorf("%s differs:\n%s", file, got)
+	}
+}
+
+// TestAside: a sheet without a table is named in every report for people, a few
+// of many.
+func TestAside(t *testing.T) {
+	run := Run{Files: []string{"a.xlsx"}, Reading: []Reading{{}}}
+	for i := range 9 {
+		run.Reading[0].Reading.Sheets = append(run.Reading[0].Reading.Sheets, schedule.SheetRead{Name: fmt.Sprint(i), As: "notes"})
+	}
+	want := `No table on "0" (read as notes), "1" (read as notes), "2" (read as notes), "3" (read as notes), "4" (read as notes), "5" (read as notes), and 3 more.`
+	if got := run.Summary().Aside(); got != want {
+		t.Errorf("got %s", got)
+	}
+	run.Reading[0].Reading.Sheets = []schedule.SheetRead{{Name: "W", As: "schedule"}, {Name: "", As: "empty"}, {Name: "Found", As: "findings"}}
+	if got := run.Summary().Aside(); got != "" {
+		t.Errorf("got %s", got)
 	}
 }
 

@@ -21,6 +21,7 @@ type Summary struct {
 	Problems   []Problem       `json:"problems"`
 	Changes    []engine.Change `json:"changes,omitempty"` // what an office or the settings have otherwise than built in
 	Caution    string          `json:"caution"`
+	aside      []string        // sheets without a table, and what was made of them
 }
 
 // Summary counts the run.
@@ -46,6 +47,7 @@ func (r Run) Summary() Summary {
 		s.Cells += read.Reading.Cells
 		s.Understood += read.Reading.Known
 		s.Unread += len(read.Reading.Unread)
+		s.aside = append(s.aside, r.sheetsAside(read)...)
 	}
 	return s
 }
@@ -79,10 +81,45 @@ func (s Summary) notUnderstood() string {
 		counted(s.Unread, "text"), s.Cells-s.Understood, counted(s.Cells, "cell"))
 }
 
+// sheetsAside names the sheets of a file that gave no table though they hold
+// something, so that nobody takes them for checked.
+func (r Run) sheetsAside(read Reading) []string {
+	as := map[string]string{"notes": "read as notes", "words": "not read: words of drop-downs", "chartsheet": "not read: a chart", "other": "not read: a macro or dialog sheet"}
+	var out []string
+	for _, sheet := range read.Reading.Sheets {
+		what, ok := as[sheet.As]
+		if !ok {
+			continue
+		}
+		name := fmt.Sprintf("\"%s\" (%s)", sheet.Name, what)
+		if len(r.Files) > 1 {
+			name = read.File + " " + name
+		}
+		out = append(out, name)
+	}
+	return out
+}
+
+// Aside names the sheets that gave no table, "" if all did.
+func (s Summary) Aside() string {
+	if len(s.aside) == 0 {
+		return ""
+	}
+	return "No table on " + most(s.aside) + "."
+}
+
+// most lists the first of many texts.
+func most(list []string) string {
+	const most = 6
+	if more := len(list) - most; more > 0 {
+		list = append(list[:most:most], fmt.Sprintf("and %d more", more))
+	}
+	return strings.Join(list, ", ")
+}
+
 // Otherwise tells what is not as it is built in, "" if all is; of many changes
 // of a kind it names the first.
 func (s Summary) Otherwise() string {
-	const most = 6
 	var kinds []string
 	names := map[string][]string{}
 	for _, c := range s.Changes {
@@ -92,11 +129,7 @@ func (s Summary) Otherwise() string {
 		names[c.What] = append(names[c.What], fmt.Sprintf("%s (%s)", c.Name, c.By))
 	}
 	for i, kind := range kinds {
-		list := names[kind]
-		if more := len(list) - most; more > 0 {
-			list = append(list[:most:most], fmt.Sprintf("and %d more", more))
-		}
-		kinds[i] = kind + ": " + strings.Join(list, ", ")
+		kinds[i] = kind + ": " + most(names[kind])
 	}
 	if len(kinds) == 0 {
 		return ""

@@ -132,7 +132,7 @@ func (t *textReport) summary(run Run) {
 		counts += " (" + topics + ")"
 	}
 	t.paragraph("", 0, counts+".")
-	for _, text := range []string{s.notUnderstood(), s.Otherwise()} {
+	for _, text := range []string{s.notUnderstood(), s.Aside(), s.Otherwise()} {
 		if text != "" {
 			t.paragraph("", 0, text)
 		}

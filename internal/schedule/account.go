@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 
 	"abut/internal/workbook"
@@ -26,12 +27,20 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 			r.tally(t)
 		}
 	}
+	for i := range b.Sheets {
+		if s := &b.Sheets[i]; !s.FeedsDropDowns() {
+			r.missed(s, onSheet(all, s))
+		}
+	}
 }
 
 func sheetRead(s *workbook.Sheet, tables []*table) SheetRead {
 	out := SheetRead{Name: s.Name, State: s.State, As: "notes", Why: "no table of materials on it; its texts were read as notes"}
-	if s.Kind != workbook.Worksheet {
+	switch s.Kind {
+	case workbook.Chartsheet:
 		return SheetRead{Name: s.Name, State: s.State, As: string(s.Kind), Why: "holds no cells"}
+	case workbook.OtherSheet:
+		return SheetRead{Name: s.Name, State: s.State, As: string(s.Kind), Why: "a macro or dialog sheet, which is not read"}
 	}
 	if len(s.Rows) == 0 {
 		return SheetRead{Name: s.Name, State: s.State, As: "empty", Why: "holds nothing"}
@@ -78,12 +87,12 @@ func (r *reader) tally(t *table) {
 		}
 		for i, col := range t.nums {
 			c, ok := t.sheet.At(row, col)
-			if !ok || c.Merged || c.Value == "" {
+			if !ok || c.Merged || c.Value == "" && notShown(c) == "" {
 				continue
 			}
 			r.sched.Reading.Cells++
-			if why := r.notUnderstood(l, t.cols[i], c); why != "" {
-				r.sched.Reading.Unread = append(r.sched.Reading.Unread, Unread{Text: c.Value, Why: why, At: t.at(row, col)})
+			if why := cmp.Or(notShown(c), r.notUnderstood(l, t.cols[i], c)); why != "" {
+				r.unread(cmp.Or(c.Value, c.Masked, "a formula"), why, t.at(row, col))
 				continue
 			}
 			r.sched.Reading.Known++

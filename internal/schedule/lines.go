@@ -102,7 +102,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 				struck++
 			}
 		}
-		if slot == "" || slot == "reference" {
+		if !reads(t.cols[i]) {
 			continue
 		}
 		src := source{slot: slot, unit: t.cols[i].Unit, at: t.at(row, col)}
@@ -120,6 +120,10 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 	l.Struck = own > 0 && struck*2 > own
 	return out
 }
+
+// reads says whether the cells of a column are read; quantities and the like
+// are known, and tell nothing here.
+func reads(col Column) bool { return col.Slot != "" && col.Slot != "reference" }
 
 // fillMark carries a mark down that stands once for the rows below it.
 func (r *reader) fillMark(t *table, l *Line, last *Line) {

@@ -109,10 +109,13 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		return nil, err
 	}
 	if len(all) == 0 {
-		return nil, &NoTable{Path: b.Path}
+		return nil, noTable(b)
 	}
 	all = append(all, r.productBooks()...)
 	r.knowColumns(b, all)
+	if err := r.computed(b, all); err != nil {
+		return nil, err
+	}
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
 	r.each(all, kindSchedule, r.primersByUse)
@@ -127,7 +130,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.spans()
 	r.account(b, all)
 	if len(r.sched.Lines) == 0 {
-		return nil, &NoTable{Path: b.Path}
+		return nil, noTable(b)
 	}
 	return r.sched, nil
 }

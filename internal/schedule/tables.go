@@ -130,7 +130,7 @@ func (t *table) ownCells(row int) int {
 	n := 0
 	for _, col := range t.nums {
 		c, ok := t.sheet.At(row, col)
-		if ok && !c.Merged && (strings.TrimSpace(c.Value) != "" || c.Struck != "") {
+		if ok && !c.Merged && (strings.TrimSpace(c.Value) != "" || c.Struck != "" || c.Kind == workbook.FormulaEmpty) {
 			n++
 		}
 	}

@@ -54,12 +54,12 @@ func (r *sheetReader) cell() (Cell, bool, *FileError) {
 	}
 	err := r.interpret(&c, raw)
 	if err == nil && !r.shares(raw) {
-		err = r.count(len(c.Value) + len(c.Struck))
+		err = r.count(len(c.Value) + len(c.Struck) + len(c.Masked))
 	}
 	if err == nil && (longer(c.Value, r.lim.CellLength) || longer(c.Struck, r.lim.CellLength)) {
 		err = refuse(fmt.Sprintf("it holds more than %d characters", r.lim.CellLength), "shorten it")
 	}
-	holds := c.Value != "" || c.Struck != "" || c.Kind == FormulaEmpty || c.Kind == Number
+	holds := c.Value != "" || c.Struck != "" || c.Masked != "" || c.Kind == FormulaEmpty || c.Kind == Number
 	return c, holds, err
 }
 
@@ -153,6 +153,9 @@ func (c *Cell) setNumber(x float64, f *numFormat, date1904 bool) {
 		return
 	}
 	c.Value = f.show(x)
+	if c.Value == "" && x != 0 { // many formats leave zeros out, and mean it
+		c.Masked = plain(x)
+	}
 }
 
 func (c *Cell) setDate(date time.Time) {
@@ -173,6 +176,9 @@ func (c *Cell) setText(t richText, st style) {
 		old = ""
 	}
 	c.Value, c.Struck = st.format.showText(now), old
+	if c.Value == "" {
+		c.Masked = now
+	}
 	c.AllStruck = old != "" && now == ""
 }
 

@@ -7,11 +7,7 @@ import (
 
 // comments attaches the notes of a sheet to its cells; a note may stand where
 // nothing else does.
-func (r *sheetReader) comments(part string) error {
-	rels, err := r.relations(part)
-	if err != nil {
-		return err
-	}
+func (r *sheetReader) comments(rels map[string]relation) error {
 	added := map[int][]Cell{} // by row
 	for _, rel := range rels {
 		if rel.kind != "comments" {

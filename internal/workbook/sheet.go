@@ -44,6 +44,8 @@ func (r *sheetReader) read(s *scanner) error {
 			err = r.merges()
 		case "dataValidations", "extLst":
 			err = r.lists()
+		case "headerFooter":
+			err = r.headerFooter()
 		}
 		if err != nil {
 			return err

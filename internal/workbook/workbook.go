@@ -48,6 +48,7 @@ type Cell struct {
 	Merged    bool      // copied from the top left of the merged range it lies in
 	Hidden    bool      // in a hidden row or column
 	Comment   string    // note attached to the cell
+	Masked    string    // what its number format hides
 	Formula   bool
 }
 
@@ -103,6 +104,7 @@ type Sheet struct {
 	Lists          []Range // what drop-downs, of this sheet or another, take their words from
 	HiddenRows     []Span
 	HiddenCols     []Span
+	Asides         []Aside // text that stands in no cell
 }
 
 // Row gives the cells of a row, none if it holds nothing.
@@ -158,7 +160,6 @@ func within(spans []Span, n int) bool {
 type Book struct {
 	Path      string
 	Sheets    []Sheet
-	Encoding  string   // csv: utf-8, utf-16le, utf-16be, windows-1252, mac-roman
-	Delimiter string   // csv: "," ";" "\t" or "|"
-	Notes     []string // what was read otherwise than one might expect
+	Encoding  string // csv: utf-8, utf-16le, utf-16be, windows-1252, mac-roman
+	Delimiter string // csv: "," ";" "\t" or "|"
 }

@@ -1,7 +1,6 @@
 package workbook
 
 import (
-	"fmt"
 	"io"
 	"slices"
 )
@@ -40,9 +39,6 @@ func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 		}
 		if err := b.readSheet(&sheet, b.rels[entry.id]); err != nil {
 			return nil, locate(err, "", sheet.Name)
-		}
-		if sheet.Kind != Worksheet {
-			out.Notes = append(out.Notes, fmt.Sprintf("sheet %q is a %s sheet and holds no cells", sheet.Name, b.rels[entry.id].kind))
 		}
 		out.Sheets = append(out.Sheets, sheet)
 	}
@@ -144,7 +140,14 @@ func (b *book) readSheet(sheet *Sheet, rel relation) error {
 	if err := r.arrange(); err != nil {
 		return err
 	}
-	if err := r.comments(rel.target); err != nil {
+	rels, err := b.relations(rel.target)
+	if err != nil {
+		return err
+	}
+	if err := r.comments(rels); err != nil {
+		return err
+	}
+	if err := r.textBoxes(rels); err != nil {
 		return err
 	}
 	return r.fillMerged()

@@ -233,9 +233,6 @@ func TestHiddenAndSheets(t *testing.T) {
 	if at(t, &book.Sheets[1], "A1").Value != "kept" {
 		t.Error("a hidden sheet lost its cells")
 	}
-	if len(book.Notes) != 1 || !strings.Contains(book.Notes[0], "Curve") {
-		t.Errorf("notes: %q", book.Notes)
-	}
 }
 
 func TestComments(t *testing.T) {

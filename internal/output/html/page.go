@@ -24,6 +24,7 @@ type page struct {
 	Topics     []topicRow
 	Problems   []string
 	Otherwise  string
+	Aside      string
 	Files      []file
 	Sheets     []string
 	Severities []string
@@ -79,7 +80,7 @@ func newPage(run output.Run) (*page, error) {
 		Title: "Material schedule report", Version: s.Version, Caution: s.Caution, Waived: s.Waived, Shown: s.Findings,
 		Severities: engine.Severities(), Counts: counts(s.BySeverity), Topics: topics(run.Findings),
 	}
-	p.Otherwise = s.Otherwise()
+	p.Otherwise, p.Aside = s.Otherwise(), output.Plain(s.Aside())
 	for _, problem := range s.Problems {
 		p.Problems = append(p.Problems, problem.Line())
 	}
