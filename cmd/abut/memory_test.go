@@ -73,16 +73,6 @@ func longSchedule(rows int) []byte {
 	return b.Bytes()
 }
 
-func zipped(t *testing.T, write func(*zip.Writer) error) []byte {
-	t.Helper()
-	var b bytes.Buffer
-	w := zip.NewWriter(&b)
-	if err := errors.Join(write(w), w.Close()); err != nil {
-		t.Fatal(err)
-	}
-	return b.Bytes()
-}
-
 func manyParts(t *testing.T, n int) []byte {
 	return zipped(t, func(w *zip.Writer) error {
 		for i := range n {
@@ -110,18 +100,7 @@ func sheets(t *testing.T, n int, inside string) []byte {
 	for i := range n {
 		parts[fmt.Sprintf("xl/s%d.xml", i)] = "<worksheet><sheetData>" + inside + "</sheetData></worksheet>"
 	}
-	return zipped(t, func(w *zip.Writer) error {
-		for name, text := range parts {
-			out, err := w.Create(name)
-			if err != nil {
-				return err
-			}
-			if _, err := out.Write([]byte(text)); err != nil {
-				return err
-			}
-		}
-		return nil
-	})
+	return packed(t, parts)
 }
 
 func manyCells(t *testing.T, rows, columns int) []byte {
