@@ -37,13 +37,9 @@ func TestMemory(t *testing.T) {
 				t.Fatal(err)
 			}
 			debug.FreeOSMemory() // a new process counts that of its parent until it begins
-			program, err := os.Executable()
-			if err != nil {
-				t.Fatal(err)
-			}
-			var errs bytes.Buffer
-			cmd := &exec.Cmd{Path: program, Args: []string{"abut", "check", "--format", "json", file}, Stderr: &errs, Env: append(os.Environ(), "TMPDIR="+t.TempDir())}
-			err = cmd.Run()
+			cmd, _ := process(t, "check", "--format", "json", file)
+			err := cmd.Run()
+			errs := cmd.Stderr.(*bytes.Buffer)
 			var exit *exec.ExitError
 			if errors.As(err, &exit) && exit.ExitCode() == 2 {
 				if n := strings.Count(errs.String(), "\n"); n != 1 || !strings.Contains(errs.String(), name+": ") {
@@ -60,17 +56,6 @@ func TestMemory(t *testing.T) {
 			}
 		})
 	}
-}
-
-// longSchedule has rows of which none is like another.
-func longSchedule(rows int) []byte {
-	var b bytes.Buffer
-	b.WriteString("Item,Wall,Membrane,Thickness,Substrate,Primer,Touches,Lap,Installed,Covered,Remarks\n")
-	for i := range rows {
-		fmt.Fprintf(&b, "%d,W%d,SBS-modified self-adhered sheet no %[1]d,%[3]d mil,CMU,P-%[1]d,plasticized PVC sheet %[1]d,%[4]d in.,2026-%02[5]d-%02[6]d,2026-12-%02[6]d,held %[4]d in. back from edge %[1]d; covers W%[2]d\n",
-			i, i/6, 10+i%70, 1+i%6, 1+i%12, 1+i%28)
-	}
-	return b.Bytes()
 }
 
 func manyParts(t *testing.T, n int) []byte {
