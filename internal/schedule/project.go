@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -27,8 +28,7 @@ func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
 	}
 }
 
-// note reads one row outside the tables; a number or letter in a cell of its
-// own is the note's number.
+// note reads one row outside the tables.
 func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	words, at := noteCells(s, row)
 	if len(words) == 0 {
@@ -70,8 +70,12 @@ func leadOf(sentence string) string {
 // maxLead is how many words a lead may have.
 const maxLead = 6
 
+// noteNumber is a cell that holds the number or letter of a note and no more.
+var noteNumber = regexp.MustCompile(`^(?i:(?:note|no\.?|item)\s*)?[(\[]?(?:\d{1,3}(?:\.\d{1,2})*|[A-Za-z]|[ivxIVX]{1,5})[.):\]]?$`)
+
 // noteCells gives the texts of a row outside the tables, and the cell that holds
-// more than the note's number.
+// the first of more than a few letters. The note's own number in a cell before
+// them is left out: "10 | Days uncovered ..." says nothing of ten days.
 func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 	var words []string
 	at := At{Sheet: s.Name, Row: row.Number}
@@ -84,6 +88,9 @@ func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 			at.Cell = c.Ref()
 		}
 		words = append(words, v)
+	}
+	if len(words) > 1 && noteNumber.MatchString(words[0]) && len(strings.Fields(words[1])) > 1 {
+		words = words[1:]
 	}
 	return words, at
 }
