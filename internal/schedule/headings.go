@@ -14,6 +14,8 @@ import (
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
 type headings struct {
 	filler  map[string]bool
+	light   map[string]bool
+	same    map[string]string // an office's spelling of a heading word, and the usual one
 	units   map[string]bool
 	lower   []string
 	upper   []string
@@ -56,6 +58,8 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	var file struct {
 		Columns struct {
 			Filler  []string              `json:"filler"`
+			Light   []string              `json:"light"`
+			Same    map[string]string     `json:"same"`
 			Units   []string              `json:"unit_words"`
 			Lower   []string              `json:"lower"`
 			Upper   []string              `json:"upper"`
@@ -68,7 +72,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), units: set(file.Columns.Units),
+		filler: set(file.Columns.Filler), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same,
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
@@ -85,7 +89,7 @@ func (h *headings) index() {
 		s := &h.slots[i]
 		h.bySlot[s.name] = s
 		for _, w := range s.words {
-			if words := strings.Fields(w); len(words) > 0 {
+			if words := h.usual(strings.Fields(w)); len(words) > 0 {
 				key := singular(words[0])
 				h.first[key] = append(h.first[key], headingPhrase{i, words})
 				if all := sorted(words, nil); len(words) > 1 {
@@ -162,7 +166,7 @@ func (h *headings) guesses(group, sub string) []guess {
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.
 func (h *headings) match(text string) []guess {
-	all := headingWords(text)
+	all := h.usual(headingWords(text))
 	if len(all) == 0 || len(all) > 14 {
 		return nil
 	}
@@ -216,6 +220,25 @@ func (h *headings) score(phrase, all []string, weight float64, at int, exact boo
 	return score
 }
 
+// usual writes heading words as the vocabulary does ("thick" for "thickness"), and
+// as one those that a hyphen parts ("un-covered").
+func (h *headings) usual(words []string) []string {
+	var out []string
+	for i := 0; i < len(words); i++ {
+		w := words[i]
+		if i+1 < len(words) && h.same[w+"-"+words[i+1]] != "" {
+			out = append(out, h.same[w+"-"+words[i+1]])
+			i++
+			continue
+		}
+		if usual := h.same[w]; usual != "" {
+			w = usual
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
 // weight counts the words that carry meaning; filler and units count little.
 func (h *headings) weight(words []string) float64 {
 	total := 0.0
@@ -225,6 +248,8 @@ func (h *headings) weight(words []string) float64 {
 			total += 0.3
 		case h.units[w]:
 			total += 0.2
+		case h.light[w]:
+			total += 0.5
 		default:
 			total++
 		}
