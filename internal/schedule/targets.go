@@ -68,6 +68,11 @@ func (r *reader) targetKeys(m material.Material) []string {
 		return []string{m.Traits[0]}
 	}
 	keys := []string{m.Family}
+	for _, t := range m.Traits {
+		if r.words.singles[t] { // "hot asphalt" harms by its heat, and is no asphaltic sheet
+			return append(keys, t)
+		}
+	}
 	if len(m.Traits) > 0 && m.Traits[0] != "metal" && m.Traits[0] != "wood" {
 		keys = append(keys, m.Traits[0])
 	}

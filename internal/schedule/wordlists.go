@@ -25,6 +25,7 @@ type wordlists struct {
 	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
+	singles            map[string]bool // traits that single out a family from all that share its chemistry
 	accept             acceptanceWords
 	readings           readingWords
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
@@ -62,6 +63,7 @@ type readingFile struct {
 		SheetUnits    []string            `json:"sheet_units"`
 		Definition    string              `json:"definition"`
 		NoteNumber    string              `json:"note_number"`
+		Singles       []string            `json:"singling_traits"`
 		Acceptance    acceptanceWords     `json:"acceptance"`
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
@@ -84,7 +86,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
@@ -152,13 +154,19 @@ func (w *wordlists) hasAny(text string, phrases []string) bool {
 	return false
 }
 
-// before gives the text up to the first of the phrases.
+// before gives the text up to one of the phrases, unless it is denied: "put a
+// tape between", never "do not put on EPDM".
 func (w *wordlists) before(text string, phrases []string) string {
 	low := foldKeep(text)
 	for _, p := range phrases {
-		if i := strings.Index(low, p); i > 0 && wholeWord(low, i, i+len(p)) {
+		if i := strings.Index(low, p); i > 0 && wholeWord(low, i, i+len(p)) && !endsDenied(low[:i]) {
 			return text[:i]
 		}
 	}
 	return text
+}
+
+func endsDenied(text string) bool {
+	text = strings.TrimSpace(text)
+	return strings.HasSuffix(text, "not") || strings.HasSuffix(text, "never") || strings.HasSuffix(text, "n't")
 }
