@@ -29,7 +29,7 @@ var (
 // and gives its columns the slots of that sort.
 func (r *reader) classify(t *table) {
 	sort := kindSchedule
-	if r.dateColumns(t) == 0 && t.has(productSlots...) >= 2 {
+	if figures, dates := t.has(productSlots...), r.dateColumns(t); figures >= 2 && dates == 0 || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
 	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
@@ -37,6 +37,10 @@ func (r *reader) classify(t *table) {
 	t.kind = t.kindOf(sort)
 	r.airColumn(t)
 }
+
+// dataColumns is how many columns of product data a table has that is product
+// data though one of its columns holds dates, as those of submittals do.
+const dataColumns = 4
 
 func (t *table) kindOf(sort string) string {
 	line := t.has(lineSlots...)
@@ -102,7 +106,7 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if c.Kind == workbook.Number {
 		return true
 	}
-	if c.Kind == workbook.Date {
+	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
 		return false
 	}
 	return len(r.phrase.Quantities(c.Value, kind)) > 0 || startsWithDigit(c.Value)

@@ -141,6 +141,9 @@ func (h *headings) guesses(group, sub string) []guess {
 		consider(form, 1)
 	}
 	own := len(best) > 0
+	for i, part := range headingParts(sub) {
+		consider(part, partWeight-0.05*float64(min(i, 3)))
+	}
 	if group != "" {
 		consider(group+" "+sub, 1.02)
 	}
@@ -162,6 +165,25 @@ func (h *headings) guesses(group, sub string) []guess {
 	})
 	return out
 }
+
+// partWeight is what a part of a heading counts against the whole of it; a later
+// part counts less.
+const partWeight = 0.85
+
+var partMarks = regexp.MustCompile(`\s*(?:[/;,&+|]|\band\b|\bor\b)\s*`)
+
+// headingParts lists what a heading names beside one another: "goes on / shape it
+// is in"; nil where it names one thing.
+func headingParts(text string) []string {
+	parts := partMarks.Split(parenthesis.ReplaceAllString(strings.ToLower(text), " "), -1)
+	if len(parts) < 2 {
+		return nil
+	}
+	return slices.DeleteFunc(parts, func(p string) bool { return len(p) < minPart }) // "cfm/sf"
+}
+
+// minPart is how long a part of a heading is that names a thing of its own.
+const minPart = 4
 
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.

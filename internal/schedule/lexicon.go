@@ -126,9 +126,12 @@ func (l *lexicon) find(text string) []mention {
 func absorb(text string, found []mention) []mention {
 	out := found[:0]
 	for _, m := range found {
-		if n := len(out); n > 0 && out[n-1].tag != "" && m.tag == "" && strings.TrimSpace(text[out[n-1].end:m.start]) == "" {
-			out[n-1].noun = strings.TrimSpace(text[m.start:m.end])
-			continue
+		if n := len(out); n > 0 && out[n-1].tag != "" && m.tag == "" {
+			from := max(m.start, out[n-1].end) // the words of a material may begin at the tag itself
+			if strings.TrimSpace(text[out[n-1].end:from]) == "" {
+				out[n-1].noun = strings.TrimSpace(text[from:max(m.end, from)])
+				continue
+			}
 		}
 		out = append(out, m)
 	}
@@ -174,7 +177,7 @@ func (l *lexicon) materials(found []mention, text string, offset int) []mention 
 	for _, m := range l.named(text) {
 		found = append(found, mention{start: offset + m.Start, end: offset + m.End, product: -1, mat: m})
 	}
-	slices.SortFunc(found, func(a, b mention) int { return a.start - b.start })
+	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
 }
 

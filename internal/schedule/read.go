@@ -172,6 +172,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)
 	}
+	r.each(all, kindSchedule, r.release)
 	r.each(all, kindSchedule, r.tagColumn)
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)

@@ -1,12 +1,41 @@
 package schedule
 
+// release takes the slot of the material from a column whose heading says little
+// and whose cells name no material ("Sheet / detail" above A-511/1).
+func (r *reader) release(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "material" || c.Confidence >= sureMaterial {
+			continue
+		}
+		filled, named := 0, 0
+		for row := t.first; row <= t.last; row++ {
+			words := text(t.sheet, row, t.nums[i])
+			if r.words.isBlank(words) || t.ownCells(row) < 2 {
+				continue
+			}
+			filled++
+			if len(r.lex.find(words)) > 0 {
+				named++
+			}
+		}
+		if filled >= 3 && named*10 <= filled {
+			c.Slot, c.Confidence, c.Why = "", 0, ""
+		}
+	}
+}
+
+// sureMaterial is the confidence from which a heading for the material stands
+// against cells that name none.
+const sureMaterial = 0.95
+
 // tagColumn takes a column of marks that are tags of the product data for the
 // tag column that it is.
 func (r *reader) tagColumn(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		doubtful := c.Slot == "type" && c.Confidence < sureType
-		if c.Slot != "mark" && c.Slot != "reference" && !doubtful || t.column("tag") > 0 {
+		if c.Slot != "mark" && c.Slot != "reference" && c.Slot != "order" && !doubtful || t.column("tag") > 0 {
 			continue
 		}
 		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
