@@ -140,10 +140,10 @@ func (h *headings) guesses(group, sub string) []guess {
 	for _, form := range []string{sub, parenthesis.ReplaceAllString(sub, " ")} {
 		consider(form, 1)
 	}
-	own := len(best) > 0
 	for i, part := range headingParts(sub) {
-		consider(part, partWeight-0.05*float64(min(i, 3)))
+		consider(part, partWeight-0.03*float64(min(i, 3)))
 	}
+	own := len(best) > 0
 	if group != "" {
 		consider(group+" "+sub, 1.02)
 	}
@@ -168,7 +168,7 @@ func (h *headings) guesses(group, sub string) []guess {
 
 // partWeight is what a part of a heading counts against the whole of it; a later
 // part counts less.
-const partWeight = 0.85
+const partWeight = 0.42
 
 var partMarks = regexp.MustCompile(`\s*(?:[/;,&+|]|\band\b|\bor\b)\s*`)
 
