@@ -49,9 +49,10 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 	return others == 0 && slices.Contains(s.Signals, "put_between")
 }
 
-// separates holds for separator classes and for what the words put between.
+// separates holds for separator classes, for what stands in the column of
+// separators, and for what the words put between.
 func separates(s *schedule.Item) bool {
-	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
+	return s.Slot == "separator" || s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
 		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
 }
 

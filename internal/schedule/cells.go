@@ -18,6 +18,8 @@ type source struct {
 	unit string // unit that the heading gives to bare figures
 	cell workbook.Cell
 	at   At
+
+	mixed bool // its heading names more than its slot
 }
 
 func (t *table) at(row, col int) At {
@@ -102,6 +104,9 @@ func (r *reader) items(l *Line, c source) {
 			r.complete(&it, c.slot)
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
+			if c.slot == "separator" && r.saysNone(c.text) {
+				it.Relation, it.Polarity = "", "no" // "none: gasket sits on the sheet"
+			}
 			if c.slot == "substrate" {
 				it.Slot = r.bedSlot(cl, n)
 			}
@@ -111,6 +116,13 @@ func (r *reader) items(l *Line, c source) {
 			l.Items = append(l.Items, it)
 		}
 	}
+}
+
+// saysNone holds for a cell that opens with nothing: "none", "nothing between".
+func (r *reader) saysNone(text string) bool {
+	first := firstWords(strings.ToLower(strings.Trim(text, " \t([-–—")), 1)
+	first = strings.Trim(first, ",;:.")
+	return r.words.none[first] || r.words.blank[first] || first == "nothing" || first == "no"
 }
 
 // complete makes a primer of the bare "acrylic" in the column of primers.

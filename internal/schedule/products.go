@@ -22,6 +22,9 @@ func (r *reader) productNames(t *table) {
 		}
 		r.sched.Products = append(r.sched.Products, p)
 		r.lex.add(name, len(r.sched.Products)-1)
+		if alias := t.column("alias"); alias > 0 && alias != col {
+			r.lex.addAlias(text(t.sheet, row, alias), len(r.sched.Products)-1)
+		}
 	}
 }
 
@@ -35,7 +38,7 @@ func newProduct(tag, sheet string, row int) Product {
 
 // nameColumn is the column that product rows are called by.
 func (t *table) nameColumn() int {
-	for _, slot := range []string{"tag", "mark", "material", "type"} {
+	for _, slot := range []string{"tag", "mark", "material", "alias", "type"} {
 		if col := t.column(slot); col > 0 {
 			return col
 		}
@@ -222,7 +225,7 @@ func (r *reader) limits(t *table) {
 			continue
 		}
 		for n, col := range t.nums {
-			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col)}
+			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col), mixed: headingParts(t.cols[n].Heading) != nil}
 			cell, ok := t.sheet.At(p.Row, col)
 			if !ok {
 				continue

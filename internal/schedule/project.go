@@ -21,7 +21,7 @@ func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
 		}
 	}
 	for _, row := range s.Rows {
-		if inTable[row.Number] || slices.Contains(r.toldRows[s.Name], row.Number) {
+		if inTable[row.Number] || slices.Contains(r.toldRows[s.Name], row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
 			continue
 		}
 		r.note(s, row)

@@ -80,6 +80,7 @@ type reader struct {
 	placeRows  int
 	told       []told
 	toldRows   map[string][]int // rows of notes that describe products, by sheet
+	cardRows   map[string][]int // rows of cards of products, by sheet
 	country    string
 	set        Settings
 	sched      *Schedule
@@ -112,6 +113,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 		return nil, noTable(b)
 	}
 	all = append(all, r.productBooks()...)
+	all = r.dealCards(b, all)
 	r.knowColumns(b, all)
 	if err := r.computed(b, all); err != nil {
 		return nil, err
@@ -140,7 +142,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
-		places: map[string]int{}, toldRows: map[string][]int{}, country: set.Country, set: set,
+		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},

@@ -1,18 +1,27 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/material"
 )
 
-// targets lists the materials that a keep-away or suits cell names.
+// targets lists the materials that a keep-away or suits cell names. What it says
+// may be met is an exception; where the heading names more than what to keep off
+// ("keep off / good to know"), a sentence that bars nothing in words bars only as
+// a bare list.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
-	for _, part := range r.words.splitList(c.text) {
-		except := r.words.hasAny(part.text, r.words.accept.Fine)
+	for _, part := range r.words.stances(c.text) {
+		off := r.words.hasAny(part.text, r.words.accept.Off)
+		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
+		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && meant
 		part.text = r.words.before(part.text, r.words.accept.Unless)
+		if c.mixed && !except && !off && !r.bareList(part.text) {
+			continue
+		}
 		for _, m := range r.near(p, part.text) {
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = except
@@ -20,6 +29,33 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 	}
 	return out
+}
+
+var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no)\s|\sbut\s+(?:not|never|no)\s`)
+
+// stances parts a cell as splitList does, and further where it turns to what is
+// not meant: "for the film sheets only, not the butyl".
+func (w *wordlists) stances(text string) []part {
+	var out []part
+	for _, p := range w.splitList(text) {
+		if at := turned.FindStringIndex(p.text); at != nil {
+			out = append(out, part{p.text[:at[0]], p.listed}, part{p.text[at[0]+1:], p.listed})
+			continue
+		}
+		out = append(out, p)
+	}
+	return out
+}
+
+// bareList holds for a text that names materials and says little else.
+func (r *reader) bareList(text string) bool {
+	rest := []byte(text)
+	for _, m := range r.lex.findListed(text) {
+		for i := m.start; i < m.end; i++ {
+			rest[i] = ' '
+		}
+	}
+	return len(headingWords(string(rest)))*2 <= len(headingWords(text))
 }
 
 // suited lists what a primer or sealant is for; "tested compatible with" is no
@@ -89,16 +125,17 @@ func (r *reader) near(p *Product, text string) []mention {
 			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
 				continue
 			}
-			found = addShort(found, text, short, i, r.sched.Products[i].Tag)
+			found = r.lex.addShort(found, text, short, i, r.sched.Products[i].Tag)
 		}
 	}
+	found = r.lex.addMakes(found, text)
 	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
 }
 
 // addShort adds a product called by its short name where nothing else stands;
 // a single letter must stand in capitals.
-func addShort(found []mention, text, short string, product int, tag string) []mention {
+func (l *lexicon) addShort(found []mention, text, short string, product int, tag string) []mention {
 	low := foldKeep(text)
 	for from := 0; ; {
 		i := strings.Index(low[from:], short)
@@ -107,7 +144,7 @@ func addShort(found []mention, text, short string, product int, tag string) []me
 		}
 		i += from
 		from = i + len(short)
-		if !wholeWord(low, i, from) || len(short) == 1 && text[i:from] == short {
+		if !wholeWord(low, i, from) || !l.heads[short] && !strings.Contains(tag, text[i:from]) { // "wet" is not "Tarn Wet"
 			continue
 		}
 		free := true

@@ -40,6 +40,8 @@ type acceptanceWords struct {
 	Primer []string `json:"primer"`
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
+	Off    []string `json:"off"`
+	Meant  []string `json:"meant"`
 	Unless []string `json:"unless"`
 	Laps   []string `json:"laps"`
 }

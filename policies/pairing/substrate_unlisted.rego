@@ -39,11 +39,18 @@ _is_unlisted(bed) if {
 	count(accepts) > 0
 	every a in accepts { sheet.is_read(a) }
 	every a in accepts { not sheet.takes(a, bed.under) }
+	_lists_beds(product)
 	every t in [t | some t in product.keep_off] { not sheet.takes(t, bed.under) }
 	bed.under.family != ""
 	kinds := {kind | some kind in data.pairing.kinds.judged} & sheet.kinds(bed.under.keys)
 	count(kinds) > 0
 	every kind in kinds { not _is_worded(kind, product) }
+}
+
+# A column of primers tells what is primed with what, and leaves out what needs no word.
+_lists_beds(product) if {
+	some slot in ["accepts", "accepts_primer"]
+	product.cells[slot]
 }
 
 _is_worded(kind, product) if {

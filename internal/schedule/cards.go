@@ -1,0 +1,314 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// card is the data of one product that stands by labels and not under headings.
+type card struct {
+	name   string
+	sheet  string
+	row    int
+	kind   []source // what the product is
+	fields []field
+	rows   []int
+}
+
+// field is one label of a card with what stands beside it.
+type field struct {
+	label string
+	value workbook.Cell
+}
+
+// cards finds the products of a sheet whose data stands by labels: a block of
+// labels and values for each, a matrix with the products across and the labels
+// down, or a list of one property to a line. Rows of schedules are no cards.
+func (r *reader) cards(s *workbook.Sheet, tables []*table, names string) []card {
+	free := make([]workbook.Row, 0, len(s.Rows))
+	for _, row := range s.Rows {
+		if !inKind(tables, row.Number, kindSchedule) {
+			free = append(free, row)
+		}
+	}
+	if found := r.matrix(s, free, names); len(found) > 0 {
+		return found
+	}
+	if found := r.propertyList(s, free, names); len(found) > 0 {
+		return found
+	}
+	return r.blocks(s, free, names)
+}
+
+func inKind(tables []*table, row int, kind string) bool {
+	return slices.ContainsFunc(tables, func(t *table) bool {
+		return t.kind == kind && row >= t.head[0] && row <= t.last
+	})
+}
+
+// filled lists the cells of a row that hold something of their own.
+func filled(row workbook.Row) []workbook.Cell {
+	var out []workbook.Cell
+	for _, c := range row.Cells {
+		if !c.Merged && strings.TrimSpace(c.Value) != "" {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// labelOf gives the slot of product data that a label names, "" if none.
+func (r *reader) labelOf(label string) string {
+	label = strings.TrimSpace(label)
+	if o, _ := r.opening(label); o == "remark" {
+		return o // "Base", "Surface": what state the face must be in
+	}
+	for _, g := range r.head.guesses("", label) {
+		if slot := r.head.bySlot[strings.TrimSuffix(strings.TrimSuffix(g.slot, "_min"), "_max")]; g.score < sureLabel || slot != nil && slot.in == "schedule" {
+			continue
+		}
+		if slices.Contains(notOfProducts, g.slot) {
+			continue
+		}
+		return g.slot
+	}
+	if o, _ := r.opening(label); o != toldRest {
+		return o
+	}
+	return ""
+}
+
+// sureLabel is the share of a label that its slot's words must cover.
+const sureLabel = 0.45
+
+// notOfProducts are slots that a property of a product is never.
+var notOfProducts = []string{"mark", "group", "place", "order", "substrate", "touches", "install", "cover", "finish", "placed", "layers"}
+
+// isNamed holds for a name that the schedule's cells use.
+func isNamed(name, names string) bool {
+	name = fold(name)
+	if len(name) < 2 {
+		return false
+	}
+	for from := 0; ; {
+		i := strings.Index(names[from:], name)
+		if i < 0 {
+			return false
+		}
+		i += from
+		from = i + len(name)
+		if wholeWord(names, i, from) {
+			return true
+		}
+	}
+}
+
+// scheduleWords are the words of the cells of all schedules, in which a name
+// counts as used.
+func scheduleWords(all []*table) string {
+	var b strings.Builder
+	for _, t := range all {
+		if t.kind != kindSchedule {
+			continue
+		}
+		for row := t.first; row <= t.last; row++ {
+			for _, c := range filled(workbook.Row{Cells: t.sheet.Row(row)}) {
+				b.WriteString(fold(c.Value))
+				b.WriteByte('\n')
+			}
+		}
+	}
+	return b.String()
+}
+
+// cardLead is what may stand before the name at the head of a card.
+var cardLead = regexp.MustCompile(`^(?i:(?:tag|code|product|item|mark|no\.?|card)\s*[:.#]?\s+)`)
+
+// blocks finds stacked cards: a row of name and description, and under it, to
+// the next blank row, rows of label and value.
+func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+	var out []card
+	used := 0
+	for i := 0; i < len(rows); i++ {
+		after := i == 0 || rows[i-1].Number < rows[i].Number-1 // a blank row
+		c, n := r.block(s, rows[i:], after, names)
+		if n == 0 {
+			continue
+		}
+		if isNamed(c.name, names) {
+			used++
+		}
+		out = append(out, c)
+		i += n - 1
+	}
+	if used == 0 || used*3 < len(out) {
+		return nil
+	}
+	return out
+}
+
+// block reads one card from the first of the rows on; n is how many it takes, 0
+// where there is none. A name may look like a label ("Prime S") where it stands
+// after a blank row and the schedule uses it.
+func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names string) (c card, n int) {
+	head := filled(rows[0])
+	if len(head) == 0 || len(head) > 2 {
+		return c, 0
+	}
+	c = card{name: strings.TrimSpace(cardLead.ReplaceAllString(head[0].Value, "")), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
+	if c.name == "" || len(strings.Fields(c.name)) > maxName {
+		return c, 0
+	}
+	if !(after && isNamed(c.name, names)) && r.labelOf(c.name) != "" && len(head) > 1 {
+		return c, 0
+	}
+	if len(head) == 2 {
+		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[1]))
+	}
+	known := 0
+	for _, row := range rows[1:] {
+		cells := filled(row)
+		if row.Number != c.rows[len(c.rows)-1]+1 || len(cells) != 2 || cells[0].Col != head[0].Col {
+			break
+		}
+		if r.labelOf(cells[0].Value) != "" {
+			known++
+		}
+		c.fields = append(c.fields, field{cells[0].Value, cells[1]})
+		c.rows = append(c.rows, row.Number)
+	}
+	if known == 0 || known*2 < len(c.fields) {
+		return card{}, 0
+	}
+	return c, len(c.rows)
+}
+
+// maxName is how many words the name of a product has at most.
+const maxName = 4
+
+// matrix finds a sheet with the products across and their properties down.
+func (r *reader) matrix(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+	for i, row := range rows {
+		cells := filled(row)
+		if len(cells) < minMatrix || cells[0].Col > 3 {
+			continue
+		}
+		used := 0
+		for _, c := range cells[1:] {
+			if isNamed(c.Value, names) {
+				used++
+			}
+		}
+		if used*2 <= len(cells[1:]) {
+			continue
+		}
+		if found := r.across(s, rows[i:], cells); found != nil {
+			return found
+		}
+	}
+	return nil
+}
+
+// minMatrix is how many cells the row of codes of a matrix has at least.
+const minMatrix = 4
+
+// across reads a matrix under its row of codes; nil where too few of the labels
+// at its side are known.
+func (r *reader) across(s *workbook.Sheet, rows []workbook.Row, codes []workbook.Cell) []card {
+	side := codes[0].Col
+	out := make([]card, len(codes)-1)
+	at := map[int]*card{}
+	for i, c := range codes[1:] {
+		out[i] = card{name: strings.TrimSpace(c.Value), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
+		at[c.Col] = &out[i]
+	}
+	known, labels := 0, 0
+	for _, row := range rows[1:] {
+		cells := filled(row)
+		if len(cells) == 0 || cells[0].Col != side {
+			break
+		}
+		labels++
+		if r.labelOf(cells[0].Value) != "" {
+			known++
+		}
+		for _, c := range cells[1:] {
+			if p := at[c.Col]; p != nil {
+				p.fields = append(p.fields, field{cells[0].Value, c})
+				p.rows = append(p.rows, row.Number)
+			}
+		}
+	}
+	if known < 3 || known*2 < labels {
+		return nil
+	}
+	return out
+}
+
+// propertyList finds a list of one property to a line, the product's code on the
+// first of its lines or on each.
+func (r *reader) propertyList(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+	label := r.labelColumn(rows)
+	if label == 0 {
+		return nil
+	}
+	var out []card
+	used := 0
+	for _, row := range rows {
+		cells := filled(row)
+		i := slices.IndexFunc(cells, func(c workbook.Cell) bool { return c.Col == label })
+		if i < 0 || i+1 >= len(cells) || r.labelOf(cells[i].Value) == "" && len(out) == 0 {
+			continue
+		}
+		if name := strings.TrimSpace(cells[0].Value); i > 0 && (len(out) == 0 || out[len(out)-1].name != name) {
+			c := card{name: name, sheet: s.Name, row: row.Number}
+			for _, cell := range cells[1:i] {
+				c.kind = append([]source{r.cardSource(s, toldSubject, cell)}, c.kind...)
+			}
+			if isNamed(name, names) {
+				used++
+			}
+			out = append(out, c)
+		}
+		if n := len(out); n > 0 {
+			out[n-1].fields = append(out[n-1].fields, field{cells[i].Value, cells[i+1]})
+			out[n-1].rows = append(out[n-1].rows, row.Number)
+		}
+	}
+	if used == 0 || used*3 < len(out) {
+		return nil
+	}
+	return out
+}
+
+// labelColumn finds the column of a sheet in which labels of product data stand
+// again and again, 0 if none.
+func (r *reader) labelColumn(rows []workbook.Row) int {
+	known, all := map[int]int{}, map[int]int{}
+	seen := map[int]map[string]bool{}
+	for _, row := range rows {
+		for _, c := range filled(row) {
+			if all[c.Col]++; r.labelOf(c.Value) == "" {
+				continue
+			}
+			if known[c.Col]++; seen[c.Col] == nil {
+				seen[c.Col] = map[string]bool{}
+			}
+			seen[c.Col][fold(c.Value)] = true
+		}
+	}
+	best := 0
+	for col, n := range known {
+		if col > 1 && n >= 6 && n*10 >= all[col]*6 && len(seen[col])*2 <= n && n > known[best] {
+			best = col
+		}
+	}
+	return best
+}
+
+func (r *reader) cardSource(s *workbook.Sheet, slot string, c workbook.Cell) source {
+	return source{slot: slot, text: strings.TrimSpace(c.Value), cell: c, at: At{Sheet: s.Name, Row: c.Row, Cell: c.Ref()}}
+}

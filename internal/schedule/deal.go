@@ -1,0 +1,118 @@
+package schedule
+
+import (
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// dealCards registers the products of the cards of all sheets, and drops the
+// tables that only seemed to stand where cards do.
+func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
+	names := scheduleWords(all)
+	if names == "" {
+		return all
+	}
+	for i := range b.Sheets {
+		s := &b.Sheets[i]
+		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {
+			continue
+		}
+		tables := onSheet(all, s)
+		if r.productTable(tables) {
+			continue
+		}
+		found := r.cards(s, tables, names)
+		units := r.cardUnits(found)
+		for _, c := range found {
+			r.deal(s, c, units)
+			r.cardRows[s.Name] = append(r.cardRows[s.Name], c.rows...)
+		}
+		if len(r.cardRows[s.Name]) > 0 {
+			all = withoutFree(all, s)
+		}
+	}
+	return all
+}
+
+// productTable holds for tables that are product data of some size.
+func (r *reader) productTable(tables []*table) bool {
+	for _, t := range tables {
+		if t.kind == kindProducts && t.has(productSlots...) >= 3 {
+			return true
+		}
+	}
+	return false
+}
+
+// withoutFree drops the tables of a sheet that are no schedules.
+func withoutFree(all []*table, s *workbook.Sheet) []*table {
+	var out []*table
+	for _, t := range all {
+		if t.sheet != s || t.kind == kindSchedule {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// cardUnits are the units that figures of a label have on some card, for those
+// that stand bare on another ("65 side, 150 end").
+func (r *reader) cardUnits(cards []card) map[string]string {
+	units := map[string]string{}
+	for _, c := range cards {
+		for _, f := range c.fields {
+			slot := r.labelOf(f.label)
+			fig, ok := figureOf[slot]
+			if !ok || units[slot] != "" {
+				continue
+			}
+			for _, q := range r.phrase.Quantities(f.value.Value, "") {
+				if q.Kind == fig.kind && q.Unit != "" {
+					units[slot] = q.Unit
+					break
+				}
+			}
+		}
+	}
+	return units
+}
+
+// deal registers the product of one card, with what each of its labels tells.
+func (r *reader) deal(s *workbook.Sheet, c card, units map[string]string) {
+	if _, known := r.lex.tags[fold(c.name)]; known {
+		return
+	}
+	says := c.kind
+	for _, f := range c.fields {
+		says = append(says, r.fieldSource(s, f, units))
+	}
+	r.sched.Products = append(r.sched.Products, newProduct(c.name, s.Name, c.row))
+	r.lex.add(c.name, len(r.sched.Products)-1)
+	for _, c := range says {
+		if c.slot == "alias" {
+			r.lex.addAlias(c.text, len(r.sched.Products)-1)
+		}
+	}
+	r.told = append(r.told, told{product: len(r.sched.Products) - 1, says: says})
+}
+
+// fieldSource is what one label and its value tell: by the label, else by the
+// label and the value together, else a remark.
+func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string) source {
+	label := strings.TrimSpace(f.label)
+	c := r.cardSource(s, r.labelOf(label), f.value)
+	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.words.isNone(c.text) && !r.words.hasAny(c.text, r.words.noLimit) {
+		c.slot = ""
+	}
+	if c.slot == "" {
+		c.slot, _ = r.opening(label + " " + c.text)
+	}
+	switch {
+	case c.slot == "":
+		c.slot, c.text = "remark", label+": "+c.text
+	case figureOf[c.slot].key != "":
+		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot])
+	}
+	return c
+}
