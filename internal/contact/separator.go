@@ -11,11 +11,14 @@ import (
 func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 	for i := range f.line.Items {
 		s := &f.line.Items[i]
-		if s.ID == a.ID || s.ID == b.ID || !separates(s) || s.Polarity == "no" {
+		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
-		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" {
+		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
 			return s
+		}
+		if !separates(s) {
+			continue
 		}
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
 			return s
@@ -49,10 +52,12 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 	return others == 0 && slices.Contains(s.Signals, "put_between")
 }
 
-// separates holds for separator classes, for what stands in the column of
-// separators, and for what the words put between.
+// fills holds for a backer, which carries a bead and keeps it off nothing.
+func fills(s *schedule.Item) bool { return s.Class == "backer" }
+
+// separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {
-	return s.Slot == "separator" || s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
+	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
 		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
 }
 

@@ -105,7 +105,7 @@ func (r *reader) items(l *Line, c source) {
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
 			if c.slot == "separator" && r.saysNone(c.text) {
-				it.Relation, it.Polarity = "", "no" // "none: gasket sits on the sheet"
+				it.Slot = "touches" // "none: gasket sits on the sheet"
 			}
 			if c.slot == "substrate" {
 				it.Slot = r.bedSlot(cl, n)

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -34,8 +35,30 @@ func (r *reader) classify(t *table) {
 	}
 	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
 	t.cols, t.nums = b.cols, b.nums
-	t.kind = t.kindOf(sort)
+	if t.kind = t.kindOf(sort); t.kind == kindOther && r.isKey(t) {
+		t.kind = kindProducts
+	}
 	r.airColumn(t)
+}
+
+// isKey holds for a key of tags and what they stand for, where most of what it
+// says names a material; a legend of other short words is none.
+func (r *reader) isKey(t *table) bool {
+	tag, name := t.column("tag"), cmp.Or(t.column("type"), t.column("material"))
+	if tag == 0 || name == 0 {
+		return false
+	}
+	rows, named := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, name)
+		if text(t.sheet, row, tag) == "" || words == "" {
+			continue
+		}
+		if rows++; r.vocab.Describe(words).Family != "" {
+			named++
+		}
+	}
+	return rows > 1 && named*2 > rows
 }
 
 // dataColumns is how many columns of product data a table has that is product

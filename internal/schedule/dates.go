@@ -125,6 +125,10 @@ func (l *Line) hang(lines map[string]*Line) bool {
 func (r *reader) spans() {
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
+		l.count("work_days", l.Dates["install"], l.Dates["finish"])
+		l.lastDay()
+		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
+		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
 		l.count("bare_days", l.Dates["install"], l.Dates["cover"])
 		l.count("concrete_age_days", l.Dates["placed"], l.Dates["install"])
 		sheet := l.Dates["install"]
@@ -135,6 +139,19 @@ func (r *reader) spans() {
 		l.planned("bare_days", "planned_open_days")
 		l.planned("concrete_age_days", "age_days")
 	}
+}
+
+// lastDay takes the day the work is done for the end of the installation; one
+// before its beginning is a slip, and changes nothing.
+func (l *Line) lastDay() {
+	start, last := l.Dates["install"], l.Dates["finish"]
+	_, from, ok := bounds(start)
+	_, to, ok2 := bounds(last)
+	if !ok || !ok2 || !to.After(from) {
+		return
+	}
+	start.To, start.State = iso(to), "span"
+	l.Dates["install"] = start
 }
 
 // planned takes a span that a column states in days where no dates give it.

@@ -120,7 +120,7 @@ func (r *reader) identify(p *Product) {
 	m := r.vocab.Describe(parts...)
 	if m.Family == "" || strings.HasSuffix(m.Family, "-unspecified") {
 		// "Larch Primer", water-borne: the name says what the description leaves out
-		if named := r.vocab.Describe(append(parts, p.Tag)...); named.Family != "" {
+		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
 			m = named
 		}
 	}

@@ -92,7 +92,7 @@ type Line struct {
 	Items   []Item            `json:"items"`
 	Figures map[string]Figure `json:"figures"` // thickness_mm, lap_mm, apply_min_c, ...
 	Dates   map[string]Day    `json:"dates"`   // install, cover, prime, placed
-	Spans   map[string]Span   `json:"spans"`   // bare_days, concrete_age_days, prime_gap_days
+	Spans   map[string]Span   `json:"spans"`   // bare_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
 	Layers  []Item            `json:"layers"` // a build-up told in one cell, room side first
 }

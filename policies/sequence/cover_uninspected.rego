@@ -1,0 +1,38 @@
+# METADATA
+# title: Covered before it is inspected
+# description: |
+#   The row's date of inspection, test or sign-off lies after the day on which the work is covered. What is behind
+#   insulation or cladding cannot be looked at, pulled at or flooded any more, and the sign-off says nothing. The
+#   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates.
+# custom:
+#   id: sequence-cover-uninspected
+#   topic: sequence
+#   severity: error
+#   reason: Covered work cannot be inspected; a lap or a hole that was missed is found years later, behind the cladding.
+#   remedy: Hold the cover until the inspection, open a part of the wall, or correct the date that is wrong.
+#   source: common practice
+#   basis: common-practice
+#   example: "Covered 20 Jun 2027, signed off 24 Jun 2027"
+package sequence.cover_uninspected
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.words
+
+findings contains found if {
+	some line in facts.live_lines
+	span := line.spans.unseen_days
+	span.max < 0
+	message := naming.say("%s is covered on %s, %s before its inspection on %s", [
+		_name(line),
+		words.date(span.to),
+		words.days(0 - span.max),
+		words.date(span.from),
+	])
+	found := finding.at(line, ["inspected", "cover"], message)
+}
+
+_name(line) := naming.plain(facts.main_items(line)[0])
+
+default _name(_) := "this row"
