@@ -3,6 +3,7 @@ package schedule
 import (
 	"cmp"
 	"fmt"
+	"strconv"
 
 	"abut/internal/workbook"
 )
@@ -15,6 +16,9 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 		s := sheetRead(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 		if head, ok := r.waiverSheets[s.Name]; ok {
 			s.As, s.Why = "waivers", fmt.Sprintf("accepted findings, with headings in row %d", head)
+		}
+		if len(r.cardRows[s.Name]) > 0 && s.As == "notes" {
+			s.As, s.Why = kindProducts, "product data by labels, from row "+strconv.Itoa(r.cardRows[s.Name][0])
 		}
 		if r.listSheets[s.Name] {
 			s.As, s.Why = "findings", "it lists what was found before, in a marked copy, and was not read"

@@ -8,7 +8,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"unicode"
 )
 
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
@@ -166,25 +165,6 @@ func (h *headings) guesses(group, sub string) []guess {
 	return out
 }
 
-// partWeight is what a part of a heading counts against the whole of it; a later
-// part counts less.
-const partWeight = 0.42
-
-var partMarks = regexp.MustCompile(`\s*(?:[/;,&+|]|\band\b|\bor\b)\s*`)
-
-// headingParts lists what a heading names beside one another: "goes on / shape it
-// is in"; nil where it names one thing.
-func headingParts(text string) []string {
-	parts := partMarks.Split(parenthesis.ReplaceAllString(strings.ToLower(text), " "), -1)
-	if len(parts) < 2 {
-		return nil
-	}
-	return slices.DeleteFunc(parts, func(p string) bool { return len(p) < minPart }) // "cfm/sf"
-}
-
-// minPart is how long a part of a heading is that names a thing of its own.
-const minPart = 4
-
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.
 func (h *headings) match(text string) []guess {
@@ -242,25 +222,6 @@ func (h *headings) score(phrase, all []string, weight float64, at int, exact boo
 	return score
 }
 
-// usual writes heading words as the vocabulary does ("thick" for "thickness"), and
-// as one those that a hyphen parts ("un-covered").
-func (h *headings) usual(words []string) []string {
-	var out []string
-	for i := 0; i < len(words); i++ {
-		w := words[i]
-		if i+1 < len(words) && h.same[w+"-"+words[i+1]] != "" {
-			out = append(out, h.same[w+"-"+words[i+1]])
-			i++
-			continue
-		}
-		if usual := h.same[w]; usual != "" {
-			w = usual
-		}
-		out = append(out, w)
-	}
-	return out
-}
-
 // weight counts the words that carry meaning; filler and units count little.
 func (h *headings) weight(words []string) float64 {
 	total := 0.0
@@ -297,14 +258,6 @@ func (h *headings) bound(g guess, words []string) guess {
 		}
 	}
 	return g
-}
-
-// headingWords cuts a heading to lower-case words; underscores, slashes and
-// points part words.
-func headingWords(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
-		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
-	})
 }
 
 func set(words []string) map[string]bool {

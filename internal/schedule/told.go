@@ -45,7 +45,7 @@ var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?
 // and at least one of its limits.
 func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
 	for _, row := range s.Rows {
-		if within(tables, row.Number) {
+		if within(tables, row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
 			continue
 		}
 		words, at := noteCells(s, row)

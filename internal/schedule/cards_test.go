@@ -1,0 +1,107 @@
+package schedule_test
+
+import "testing"
+
+const cardSchedule = `
+Mark | Tag | Substrate | Primer | Touches | Lap | Install date | Cover date
+D1 | Moss 30 | plywood | none | Reed B | 3 in. | @2026-05-04 | @2026-05-20
+D2 | Fern W | CMU | Moss Key | brick | 2 in. | @2026-05-04 | @2026-05-20
+D3 | Reed B | steel lintel | none | brick | 1 in. | @2026-05-05 | @2026-05-20`
+
+// TestCards reads product data that stands by labels, in three layouts.
+func TestCards(t *testing.T) {
+	for name, grid := range map[string]string{
+		"blocks": `
+OUR OWN CARDS, ONE BLOCK EACH
+
+Moss 30 | butyl sheet, foil face
+ Goes on at | 25 to 110 °F
+ Open to sun | 45 days
+ Keep off | solvent-borne sealants; creosote
+
+Fern W | rubberized asphalt sheet
+ Goes on at | 40 to 100 °F
+ Open to sun | 30 days
+ Keep off | EPDM
+
+Moss Key | solvent primer
+ Goes on at | 20 °F and up
+ VOC | 310 g/L
+
+Reed B | neutral silicone sealant
+ Goes on at | -10 to 120 °F
+ VOC | 30 g/L`,
+		"matrix": `
+Code | Moss 30 | Fern W | Moss Key | Reed B
+What it is | butyl sheet, foil face | rubberized asphalt sheet | solvent primer | neutral silicone sealant
+Put on at | 25 to 110 °F | 40 to 100 °F | 20 °F and up | -10 to 120 °F
+Open to sun, most | 45 days | 30 days | |
+Keep off | solvent-borne sealants; creosote | EPDM | |
+VOC g/L | | | 310 | 30`,
+		"one property to a line": `
+Code | Description | Property | Value
+Moss 30 | butyl sheet, foil face | application | 25 to 110 °F
+ | | open to sun | 45 days
+ | | keep off | solvent-borne sealants; creosote
+Fern W | rubberized asphalt sheet | application | 40 to 100 °F
+ | | open to sun | 30 days
+ | | keep off | EPDM
+Moss Key | solvent primer | application | 20 °F and up
+ | | VOC | 310 g/L
+Reed B | neutral silicone sealant | application | -10 to 120 °F
+ | | VOC | 30 g/L`,
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: grid})
+			if n := len(s.Products); n != 4 {
+				t.Errorf("%d products, want 4: %+v", n, s.Products)
+			}
+			moss, key := product(t, s, "Moss 30"), product(t, s, "Moss Key")
+			if moss.Family != "butyl-flashing-tape" || key.Role != "primer" {
+				t.Errorf("family %q, role %q", moss.Family, key.Role)
+			}
+			if f := moss.Figures["exposure_days"]; f.Min == nil || *f.Min != 45 || f.At.Cell == "" {
+				t.Errorf("days open %+v", f)
+			}
+			if f := moss.Figures["apply_min_c"]; f.Min == nil || *f.Min > -3 || *f.Min < -4 {
+				t.Errorf("application %+v", f)
+			}
+			if len(moss.KeepOff) != 2 {
+				t.Errorf("keep off %+v", moss.KeepOff)
+			}
+			if f := key.Figures["voc_gl"]; f.Min == nil || *f.Min != 310 {
+				t.Errorf("VOC %+v", f)
+			}
+			for _, n := range s.Project.Notes {
+				if n.At.Sheet == "Data" && n.Text == "Keep off EPDM" {
+					t.Error("a card was read as a note as well")
+				}
+			}
+		})
+	}
+}
+
+// TestKeepOffMixed reads a column that says what is fine as well as what is not.
+func TestKeepOffMixed(t *testing.T) {
+	s := readPages(t,
+		page{name: "S", grid: cardSchedule},
+		page{name: "P", grid: `
+Tag | Description | Application temp. | VOC g/L | Keep off / good to know
+Moss 30 | butyl sheet | 25 to 110 F | | Keep off creosote. Adheres to brick, steel. Rigid PVC OK
+Fern W | rubberized asphalt sheet | 40 to 100 F | | EPDM, coal tar
+Moss Key | solvent primer | 20 F and up | 310 | For Fern only, not Moss 30`})
+	barred := func(tag string) string {
+		out := ""
+		for _, k := range product(t, s, tag).KeepOff {
+			if !k.Except {
+				out += k.Text + ";"
+			}
+		}
+		return out
+	}
+	for tag, want := range map[string]string{"Moss 30": "creosote;", "Fern W": "EPDM;coal tar;", "Moss Key": "Moss 30;"} {
+		if got := barred(tag); got != want {
+			t.Errorf("%s keeps off %q, want %q", tag, got, want)
+		}
+	}
+}
