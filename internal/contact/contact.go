@@ -9,6 +9,7 @@ import "abut/internal/schedule"
 // not to touch) or runoff (water from A reaches B).
 type Contact struct {
 	ID        string      `json:"id"`
+	Case      string      `json:"case"` // id of the first contact that says the same of the same materials
 	Line      string      `json:"line"` // id of the line that says so
 	A         End         `json:"a"`
 	B         End         `json:"b"`

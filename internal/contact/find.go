@@ -32,6 +32,7 @@ func Find(s *schedule.Schedule) []Contact {
 			out = append(out, c)
 		}
 	}
+	shareCases(out, s.Lines)
 	return out
 }
 

@@ -44,6 +44,13 @@ has_proof(contact) if {
 	facts.said(facts.lines_by_id[contact.line], signal)
 }
 
+# telling_rows holds the lines of which another cell may change what is asked of a contact.
+telling_rows := {contact.line | some contact in facts.live_contacts; _is_apart(contact)} | {line.id |
+	some line in facts.live_lines
+	some signal in data.contact.judging.evidence.signals
+	facts.said(line, signal)
+}
+
 # A column sets two materials side by side, and a remark of the row says that they are clear of one another.
 _apart_keys := {_key(contact) |
 	some contact in facts.live_contacts
