@@ -47,23 +47,34 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	return best, r.isHeading(best) && !r.isTitle(s, row, best)
 }
 
-// isTitle holds for a first row that only stands above a heading: without it
-// the rest makes the same columns known.
+// isTitle holds for a first row that only stands above a heading: one text over
+// most of the columns or longer than a heading, or a row without which the rest
+// makes the same columns known.
 func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
-	own, spans := 0, false
+	if b.rows == 1 {
+		return false
+	}
+	own, widest := 0, 1
+	var only workbook.Cell
 	for _, c := range s.Row(row) {
 		if !c.Merged && !r.words.isBlank(c.Value) {
 			own++
+			only = c
 		}
 	}
 	for _, m := range s.Merges {
-		spans = spans || m.Top <= row && row <= m.Bottom
-	}
-	if b.rows == 1 || own > 1 && spans {
-		return false
+		if m.Top <= row && row <= m.Bottom {
+			widest = max(widest, m.Right-m.Left+1)
+		}
 	}
 	below := r.assign(s, row+1, b.rows-1, "")
-	return r.isHeading(below) && maps.Equal(below.slots(), b.slots())
+	switch {
+	case !r.isHeading(below) || own > 1 && widest > 1:
+		return false
+	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading):
+		return true
+	}
+	return maps.Equal(below.slots(), b.slots())
 }
 
 // slots gives the slot of each known column by its number.
@@ -181,6 +192,9 @@ func (r *reader) isUnit(text string) bool {
 	return false
 }
 
+// longHeading is how many words a heading may have.
+const longHeading = 6
+
 // mayContinueHeading tells whether a row could be the lower part of a heading:
 // no dates or numbers, and short words only.
 func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
@@ -194,7 +208,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 			return false
 		}
 		words++
-		if len(headingWords(c.Value)) > 6 {
+		if len(headingWords(c.Value)) > longHeading {
 			return false
 		}
 	}

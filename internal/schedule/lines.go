@@ -158,7 +158,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 
 func isDateSlot(slot string) bool {
 	switch slot {
-	case "install", "cover", "finish", "prime", "placed", "inspected":
+	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "unit_set":
 		return true
 	}
 	return false

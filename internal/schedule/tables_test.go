@@ -76,6 +76,31 @@ Detail no. | Wall assembly | AVB | Applied to | Primer | Mastic | Date installed
 1 | W1 | butyl sheet | plywood | none | butyl sealant | 2026-03-02 | 2026-03-20
 2 | W1 | butyl sheet | concrete | none | butyl sealant | 2026-03-03 | 2026-03-21`},
 			"mark group material substrate primer sealant install cover", 1},
+		"title over all columns": {page{grid: `
+Enclosure install log, kept by the superintendent of the west tower | | | | |
+Item | Product | | Dates | |
+ | Tag | Membrane | Laid | Covered | Remarks
+D1 | MB-1 | butyl sheet | 2 Mar 2026 | 9 Mar 2026 | none
+D2 | MB-1 | butyl sheet | 3 Mar 2026 | 9 Mar 2026 | none`, merges: []string{"A1:F1", "B2:C2", "D2:E2"}},
+			"mark tag material install cover remark", 2},
+		"title in its first cell": {page{grid: `
+Log of the west tower, kept by the superintendent since January
+Item | Product | | Dates |
+ | Tag | Membrane | Laid | Covered
+D1 | MB-1 | butyl sheet | 2 Mar 2026 | 9 Mar 2026
+D2 | MB-1 | butyl sheet | 3 Mar 2026 | 9 Mar 2026`, merges: []string{"B2:C2", "D2:E2"}},
+			"mark tag material install cover", 2},
+		"submittal log": {page{grid: `
+No. | Membrane | Submittal | | | Field | |
+ | | Submitted | Ret'd | Action | Sched. install | Insp. | Closed in by
+1 | butyl sheet | 2 Jan 2026 | 9 Jan 2026 | A | 2 Mar 2026 | 6 Mar 2026 | 9 Mar 2026
+2 | butyl sheet | 5 Jan 2026 | 12 Jan 2026 | A | 3 Mar 2026 | 6 Mar 2026 | 9 Mar 2026`, merges: []string{"C1:E1", "F1:H1"}},
+			"mark material sent returned status install inspected cover", 2},
+		"tracker with paperwork dates": {page{grid: `
+ID | Air barrier | RFI date | Date received | Approved | On site | Wrapped by | Cladding start
+1 | butyl sheet | 2 Jan 2026 | 9 Jan 2026 | 12 Jan 2026 | 1 Feb 2026 | 2 Mar 2026 | 9 Mar 2026
+2 | butyl sheet | 5 Jan 2026 | 12 Jan 2026 | 13 Jan 2026 | 1 Feb 2026 | 3 Mar 2026 | 9 Mar 2026`},
+			"mark material reference returned approved reference install cover", 1},
 		"unknown column said": {page{grid: `
 Mark | Membrane | Substrate | Primer | Zeta index
 D1 | butyl sheet | plywood | none | qq
