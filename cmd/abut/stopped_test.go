@@ -98,3 +98,33 @@ func leftovers(t *testing.T, dir, temporary string, stopped bool) {
 		}
 	}
 }
+
+// TestLimitsOfRun: what takes longer, or needs more memory, than the settings
+// allow is one line and 2, and nothing of it is reported as checked.
+func TestLimitsOfRun(t *testing.T) {
+	for limit, want := range map[string]string{
+		"seconds: 1":    "long.csv: it takes more than 1 seconds, so it is not checked; ",
+		"memory_mb: 64": "long.csv: it needs more than 64 MB of memory, so it is not checked; ",
+	} {
+		t.Run(limit, func(t *testing.T) {
+			dir := t.TempDir()
+			for name, text := range map[string][]byte{"long.csv": longSchedule(30_000), "abut.yaml": []byte("limits:\n  " + limit + "\n")} {
+				if err := os.WriteFile(filepath.Join(dir, name), text, 0o600); err != nil {
+					t.Fatal(err)
+				}
+			}
+			cmd, _ := process(t, "check", "long.csv", "--format", "json")
+			cmd.Dir = dir
+			var out bytes.Buffer
+			cmd.Stdout = &out
+			err := cmd.Run()
+			errs := cmd.Stderr.(*bytes.Buffer).String()
+			if err == nil || cmd.ProcessState.ExitCode() != 2 || strings.Count(errs, "\n") != 1 || !strings.HasPrefix(errs, "abut: "+want) {
+				t.Errorf("%v: %s", err, errs)
+			}
+			if !strings.Contains(out.String(), strings.TrimPrefix(want, "long.csv: ")) || !strings.Contains(out.String(), `"findings": []`) {
+				t.Errorf("the report does not tell: %.500s", out.String())
+			}
+		})
+	}
+}
