@@ -25,11 +25,14 @@ type stored struct {
 // cell reads the cell just started; false if a reader of the sheet sees
 // nothing there and nothing stood there.
 func (r *sheetReader) cell() (Cell, bool, *FileError) {
-	raw := stored{kind: string(r.s.attr("t"))}
+	raw := stored{kind: "n"}
+	if kind := r.s.attr("t"); kind != nil {
+		raw.kind = string(kind)
+	}
 	if at := r.s.attr("s"); at != nil {
 		if n, ok := number(at); ok && n < len(r.styles) {
 			raw.style = r.styles[n]
-		} else if len(r.styles) > 0 {
+		} else if len(r.styles) > 0 || !isZero(at) {
 			return Cell{}, false, refuse(fmt.Sprintf("its style %q is not in the file", at), saveAgain)
 		}
 	}
@@ -78,6 +81,9 @@ func longer(text string, n int) bool { return len(text) > n && utf8.RuneCountInS
 func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 	switch raw.kind {
 	case "inlineStr":
+		if raw.hasValue && raw.inline.isEmpty() {
+			raw.inline.text = cellText(raw.value)
+		}
 		c.setText(raw.inline, raw.style)
 		return nil
 	case "s":
@@ -97,6 +103,9 @@ func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 		}
 	}
 	if len(bytes.TrimSpace(raw.value)) == 0 {
+		if !raw.inline.isEmpty() {
+			return refuse(fmt.Sprintf("it holds a text and is marked as %q", raw.kind), saveAgain)
+		}
 		if raw.formula {
 			c.Kind = FormulaEmpty
 		}
@@ -109,7 +118,7 @@ func (r *sheetReader) interpret(c *Cell, raw stored) *FileError {
 func (c *Cell) setValue(raw stored, date1904 bool) *FileError {
 	value := bytes.TrimSpace(raw.value)
 	switch raw.kind {
-	case "", "n", "str":
+	case "n", "str":
 		x, err := strconv.ParseFloat(string(value), 64)
 		if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
 			return refuse(fmt.Sprintf("its number %q cannot be read", value), "enter the number again")

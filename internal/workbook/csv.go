@@ -94,7 +94,7 @@ type records struct {
 	delim  rune
 	fields []string
 	row    int  // of the record just read, from 1
-	open   bool // the last field's quotation mark never closed
+	open   bool // the last field's quotation mark never closed, or nobody knows where
 	wide   bool // the record has more fields than a sheet has columns
 }
 
@@ -121,7 +121,7 @@ func (r *records) err() error {
 	at := Ref(r.row, len(r.fields))
 	switch {
 	case r.open:
-		return &FileError{Cell: at, Problem: "a quotation mark opens here and never closes",
+		return &FileError{Cell: at, Problem: "a quotation mark opens here, and it is not clear where it closes",
 			Do: "close it, or double it if it stands for inches"}
 	case r.wide:
 		return &FileError{Cell: at, Problem: "the row has too many fields", Do: "delete the empty ones at its end"}
@@ -158,9 +158,11 @@ func (r *records) close(field string, i int) (string, bool) {
 
 // quoted reads a field in quotation marks, in which a doubled one stands for
 // itself. One that is followed by neither delimiter nor line end is a part of
-// the text.
+// the text; but not where the field has swallowed the end of a line, since the
+// rows below may have gone into it.
 func (r *records) quoted() (string, bool) {
 	var b strings.Builder
+	lone := false
 	for i := 1; ; {
 		n := strings.IndexByte(r.rest[i:], '"')
 		if n < 0 {
@@ -175,6 +177,9 @@ func (r *records) quoted() (string, bool) {
 			b.WriteByte('"')
 			i++
 		case after == "", after[0] == '\n', strings.HasPrefix(after, "\r\n"), strings.HasPrefix(after, string(r.delim)):
+			if r.open = lone && strings.Contains(b.String(), "\n"); r.open {
+				return "", true
+			}
 			i = len(r.rest) - len(after)
 			if strings.HasPrefix(after, "\r\n") {
 				i++
@@ -182,6 +187,7 @@ func (r *records) quoted() (string, bool) {
 			return r.close(strings.ReplaceAll(b.String(), "\r\n", "\n"), i)
 		default:
 			b.WriteByte('"')
+			lone = true
 		}
 	}
 }

@@ -104,11 +104,21 @@ func TestCSVEncodings(t *testing.T) {
 	}
 }
 
+// TestRuledLine: a line of signs that are drawn, in text of two bytes, is text.
+func TestRuledLine(t *testing.T) {
+	text := "a,b\n" + strings.Repeat("═", 40) + "\n日本語の材料表です。これは長い文章ですから、二十四文字より長いです\n"
+	if patched(text) {
+		t.Error("it passes for text of two kinds")
+	}
+}
+
 func TestCSVRefused(t *testing.T) {
 	for name, tt := range map[string]struct{ text, want string }{
 		"NUL":               {"a,b\n1,\x002\n", "a.csv: A2: it holds bytes that are no text"},
 		"control bytes":     {"a\x01\x02\x03\x04\n", "a.csv: A1: it holds bytes that are no text"},
-		"open quotation":    {"a,b\nc,\"d\ne,f\n", "a.csv: B2: a quotation mark opens here and never closes"},
+		"open quotation":    {"a,b\nc,\"d\ne,f\n", "a.csv: B2: a quotation mark opens here, and it is not clear where it closes"},
+		"stray quotation":   {"a,b\nc,\"d\ne,f\ng,\"held 2\"\" clear\"\n", "a.csv: B2: a quotation mark opens here, and it is not clear where it closes"},
+		"two encodings":     {"\xff\xfea\x00,\x00b\x00\n\x00Item,Membrane,Substrate\n1,butyl sheets,concrete\n", "a.csv: only a part of it is UTF-16 text"},
 		"nothing":           {"\n , \n\n", "a.csv: no row of it holds anything"},
 		"empty":             {"", "a.csv: it is empty"},
 		"too many fields":   {strings.Repeat(",", lastCol+5), "a.csv: XFE1: the row has too many fields"},

@@ -19,7 +19,7 @@ func decodeText(data []byte) (text, name string, err error) {
 	case bytes.HasPrefix(data, []byte("\xef\xbb\xbf")):
 		data = data[3:]
 		if !utf8.Valid(data) {
-			return "", "", refuse("it says it is UTF-8 and is not", "save it again as .csv in UTF-8")
+			return "", "", refuse("it says it is UTF-8 and is not", saveUTF8)
 		}
 		return string(data), "utf-8", nil
 	case bytes.HasPrefix(data, []byte("\xff\xfe")), zeros(data, 1) > zeros(data, 0) && mostlyZero(data, 1):
@@ -38,9 +38,30 @@ func decodeWide(data []byte, order utf16.Endianness, name string) (string, strin
 	}
 	out, err := utf16.UTF16(order, utf16.UseBOM).NewDecoder().Bytes(data)
 	if err != nil {
-		return "", "", &FileError{Problem: "it is not the UTF-16 text it looks like", Do: "save it again as .csv in UTF-8", cause: err}
+		return "", "", &FileError{Problem: "it is not the UTF-16 text it looks like", Do: saveUTF8, cause: err}
+	}
+	if patched(string(out)) {
+		return "", "", refuse("only a part of it is UTF-16 text", saveUTF8)
 	}
 	return string(out), name, nil
+}
+
+// patched finds text of one byte a character within text of two: so many
+// characters in a row of which both bytes are plain signs stand in no language.
+func patched(text string) bool {
+	const many = 24
+	plain := func(b rune) bool { return b >= ' ' && b <= '~' || b == '\n' || b == '\r' || b == '\t' }
+	run, last := 0, rune(0)
+	for _, r := range text {
+		if run++; !plain(r>>8) || !plain(r&0xff) || r == last { // a ruled line is no such text
+			run = 0
+		}
+		last = r
+		if run == many {
+			return true
+		}
+	}
+	return false
 }
 
 // zeros counts the NUL bytes at even (0) or odd (1) places near the start.

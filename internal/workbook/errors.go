@@ -65,6 +65,7 @@ func printable(r rune) rune {
 const (
 	saveAgain  = "open it in a spreadsheet program and save it again as .xlsx"
 	saveAsXLSX = "save it as .xlsx or .csv"
+	saveUTF8   = "save it again as .csv in UTF-8"
 	splitFile  = "delete what is not part of the schedule or split the file"
 )
 
@@ -76,6 +77,19 @@ func damaged(part string, err error) *FileError {
 
 func tooMuch(what string, limit any) *FileError {
 	return refuse(fmt.Sprintf("it has more than %v %s", limit, what), splitFile)
+}
+
+// size writes a number of bytes as the settings have it.
+func size(bytes int64) string {
+	if bytes < megabyte {
+		return fmt.Sprintf("%d bytes", bytes)
+	}
+	return fmt.Sprintf("%d MB", bytes/megabyte)
+}
+
+// tooLarge is tooMuch for a size.
+func tooLarge(what string, limit int64) *FileError {
+	return refuse("it has more than "+size(limit)+what, splitFile)
 }
 
 // locate fills in what the place of the failure did not know, and makes any

@@ -79,6 +79,15 @@ func TestLimits(t *testing.T) {
 	}
 }
 
+// TestSize writes sizes as the settings do.
+func TestSize(t *testing.T) {
+	for want, n := range map[string]int64{"500 bytes": 500, "1048575 bytes": megabyte - 1, "1 MB": megabyte, "512 MB": 512 * megabyte} {
+		if got := size(n); got != want {
+			t.Errorf("%d: %s, want %s", n, got, want)
+		}
+	}
+}
+
 // TestLimitsLetPass reads each of those files' kin at the limit itself.
 func TestLimitsLetPass(t *testing.T) {
 	lim := DefaultLimits()

@@ -91,7 +91,7 @@ func read(name string, r io.ReaderAt, size int64, lim Limits) (book *Book, err e
 		return nil, refuse("it is empty", "save the workbook again")
 	}
 	if size > lim.FileBytes {
-		return nil, tooMuch("bytes", lim.FileBytes)
+		return nil, tooLarge("", lim.FileBytes)
 	}
 	head := make([]byte, min(size, 4096))
 	if _, err := r.ReadAt(head, 0); err != nil && err != io.EOF {

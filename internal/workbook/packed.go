@@ -54,7 +54,7 @@ func (p *packed) open(name string) (io.ReadCloser, error) {
 	}
 	size, packedSize := f.UncompressedSize64, max(f.CompressedSize64, 1)
 	if size > uint64(p.lim.UnpackedBytes-p.unpacked) {
-		return nil, tooMuch("bytes when unpacked", p.lim.UnpackedBytes)
+		return nil, tooLarge(" when unpacked", p.lim.UnpackedBytes)
 	}
 	if size > uint64(p.lim.RatioFrom) && size/packedSize > uint64(p.lim.Ratio) {
 		return nil, refuse(fmt.Sprintf("its part %s unpacks to %d times its size", name, size/packedSize),
@@ -71,7 +71,7 @@ func (p *packed) open(name string) (io.ReadCloser, error) {
 // scanKept scans a part most of which is kept in memory.
 func (p *packed) scanKept(name string, read func(*scanner) error) error {
 	if f := p.parts[partKey(name)]; f != nil && f.UncompressedSize64 > uint64(p.lim.PartBytes) {
-		return tooMuch("bytes in its part "+name, p.lim.PartBytes)
+		return tooLarge(" in its part "+name, p.lim.PartBytes)
 	}
 	return p.scan(name, read)
 }

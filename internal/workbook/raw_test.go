@@ -14,6 +14,7 @@ func TestStoredCells(t *testing.T) {
 		want       Cell
 	}{
 		{"inline", `<c r="A1" t="inlineStr"><is><t>a &lt; b</t></is></c>`, Cell{Value: "a < b"}},
+		{"inline in its value", `<c r="A1" t="inlineStr"><v>a &lt; b</v></c>`, Cell{Value: "a < b"}},
 		{"inline struck", `<c r="A1" t="inlineStr"><is><r><rPr><strike/></rPr><t>old </t></r><r><t>new</t></r></is></c>`, Cell{Value: "new", Struck: "old"}},
 		{"strike off in words", `<c r="A1" t="inlineStr"><is><r><rPr><strike val="false"/></rPr><t>kept</t></r></is></c>`, Cell{Value: "kept"}},
 		{"phonetic reading left out", `<c r="A1" t="inlineStr"><is><t>a</t><rPh sb="0" eb="1"><t>b</t></rPh></is></c>`, Cell{Value: "a"}},

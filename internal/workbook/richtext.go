@@ -23,6 +23,8 @@ type richText struct {
 	runs []run
 }
 
+func (t richText) isEmpty() bool { return t.text == "" && len(t.runs) == 0 }
+
 // split parts what is current from what is struck out. cellStruck is what the
 // cell's style says for the runs that say nothing themselves.
 func (t richText) split(cellStruck bool) (now, old string) {
@@ -150,7 +152,7 @@ func (b *book) readTexts(part string) error {
 // count adds a text to what the book holds so far.
 func (b *book) count(bytes int) *FileError {
 	if b.text += int64(bytes); b.text > b.lim.TextBytes {
-		return tooMuch("bytes of text", b.lim.TextBytes)
+		return tooLarge(" of text", b.lim.TextBytes)
 	}
 	return nil
 }

@@ -83,7 +83,11 @@ func (s *scanner) attr(name string) []byte {
 
 // attrText gives an attribute decoded.
 func (s *scanner) attrText(name string) string {
-	return string(s.decode(nil, s.attr(name), false))
+	text := s.decode(nil, s.attr(name), false)
+	if !utf8.Valid(text) {
+		s.fail(errNotUTF8)
+	}
+	return string(text)
 }
 
 // attrNumber gives an attribute that is a whole number, 0 if it is not there.
