@@ -15,6 +15,7 @@ type card struct {
 	row    int
 	kind   []source // what the product is
 	fields []field
+	known  int // labels of product data among them
 	rows   []int
 }
 
@@ -146,8 +147,12 @@ func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []
 		out = append(out, c)
 		i += n - 1
 	}
-	if used == 0 || used*3 < len(out) {
+	told := slices.DeleteFunc(slices.Clone(out), func(c card) bool { return c.known == 0 })
+	if used == 0 || used*3 < len(out) || len(told) == 0 {
 		return nil
+	}
+	if len(told)*2 <= len(out) {
+		return told
 	}
 	return out
 }
@@ -170,19 +175,19 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 	if len(head) == 2 {
 		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[1]))
 	}
-	known := 0
 	for _, row := range rows[1:] {
 		cells := filled(row)
 		if row.Number != c.rows[len(c.rows)-1]+1 || len(cells) != 2 || cells[0].Col != head[0].Col {
 			break
 		}
 		if r.labelOf(cells[0].Value) != "" {
-			known++
+			c.known++
 		}
 		c.fields = append(c.fields, field{cells[0].Value, cells[1]})
 		c.rows = append(c.rows, row.Number)
 	}
-	if known == 0 || known*2 < len(c.fields) {
+	bare := after && len(head) == 2 && len(c.fields) > 0 && isNamed(c.name, names) // "Note: no limits given"
+	if !bare && c.known == 0 || c.known > 0 && c.known*2 < len(c.fields) {
 		return card{}, 0
 	}
 	return c, len(c.rows)

@@ -29,8 +29,7 @@ Moss Key | solvent primer
  VOC | 310 g/L
 
 Reed B | neutral silicone sealant
- Goes on at | -10 to 120 °F
- VOC | 30 g/L`,
+ Made in | two colors`,
 		"matrix": `
 Code | Moss 30 | Fern W | Moss Key | Reed B
 What it is | butyl sheet, foil face | rubberized asphalt sheet | solvent primer | neutral silicone sealant

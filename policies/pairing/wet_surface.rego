@@ -30,4 +30,22 @@ findings contains finding.at(line, ["material", said.slot], _message(line, stuck
 	said := face.told(line, "surface_wet")[0]
 }
 
+# A sheet or coating of another kind, whose own data asks for a dry face.
+findings contains finding.at_with(line, ["material", "tag", said.slot], message, {"related": [related]}) if {
+	some line in facts.live_lines
+	item := facts.main_items(line)[0]
+	not line.id in {stuck.line.id | some stuck in sheet.stuck}
+	product := facts.product_of(item)
+	slot := [slot | some slot, text in product.texts; regex.match(data.pairing.surface.dry_only, lower(text))][0]
+	not facts.said(line, "surface_dry")
+	not face.two_minds(line)
+	said := face.told(line, "surface_wet")[0]
+	message := naming.say("%s goes on a wet face (%s); its data says \"%s\"", [
+		naming.plain(item),
+		face.quote(line, said),
+		product.texts[slot],
+	])
+	related := finding.related_product(product, [slot], "its data")
+}
+
 _message(line, item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), face.quote(line, said)])

@@ -29,6 +29,37 @@ test_the_whole_cell_is_quoted if {
 	])}
 }
 
+_fluid_with(texts, signals) := found if {
+	product := bench.product("FA-1", {"texts": texts, "cells": {"remark": "L7"}})
+	found := wet_surface.findings with input as bench.schedule(
+		[bench.own(bench.fluid), bench.block],
+		{"signals": signals},
+		[product],
+	)
+}
+
+test_fluid_whose_data_asks_for_a_dry_face if {
+	_fluid_with({"type": "coating", "remark": "Surface clean and dry"}, [_wet]) == {{
+		"line": "W!12",
+		"cells": ["C12", "M12"],
+		"message": concat("", [
+			`FA-1 (fluid-applied-acrylic-air-barrier) goes on a wet face ("wet from snow, work carries on"); `,
+			`its data says "Surface clean and dry"`,
+		]),
+		"related": [{"product": "FA-1", "cells": ["L7"], "what": "its data"}],
+	}}
+}
+
+test_fluid_silent[name] if {
+	some name, case in {
+		"its data allows damp": {"texts": {"remark": "goes on damp block"}, "signals": [_wet]},
+		"dry film is no dry face": {"texts": {"thickness": "40 mil dry"}, "signals": [_wet]},
+		"not wet": {"texts": {"remark": "dry only"}, "signals": []},
+		"wet and dried": {"texts": {"remark": "dry only"}, "signals": [_wet, bench.said("surface_dry", "dried")]},
+	}
+	count(_fluid_with(case.texts, case.signals)) == 0
+}
+
 test_silent[name] if {
 	some name, case in {
 		"dry": {"item": bench.sbs, "signals": [bench.said("surface_dry", "dry")]},

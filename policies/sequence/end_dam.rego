@@ -29,6 +29,25 @@ findings contains finding.at(line, ["material", "tag", said.slot, said.at.cell],
 	message := naming.say("%s ends without end dams (%s)", [naming.plain(item), words.quoted(said.text)])
 }
 
+# A pan or tray is told to run out open.
+findings contains finding.at(line, ["material", "tag", "type", said.slot], message) if {
+	some line in facts.live_lines
+	facts.said(line, "ends_open")
+	not facts.denied(line, "end_dam")
+	not facts.said(line, "end_dam")
+	said := [s | some s in line.signals; s.id == "ends_open"; not s.no][0]
+	_is_pan(line)
+	item := facts.main_items(line)[0]
+	message := naming.say("%s has ends that are open (%s)", [naming.plain(item), words.quoted(said.text)])
+}
+
+_is_pan(line) if {
+	some slot in ["material", "type", "place", "remark"]
+	regex.match(data.sequence.dams.pan, line.texts[slot])
+}
+
+_is_pan(line) if regex.match(data.sequence.dams.pan, facts.main_items(line)[0].text)
+
 # The cell of the end dam's height says none.
 findings contains finding.at(line, ["material", "tag", "end_dam"], message) if {
 	some line in facts.live_lines

@@ -24,6 +24,23 @@ test_the_cell_of_its_height_says_none if {
 	])}
 }
 
+test_a_pan_that_is_open if {
+	open := bench.signal("ends_open", "remark", "ends left open")
+	{f.message | some f in _found({"signals": [open], "texts": {"type": "Sill pan, PVC"}})} == {concat("", [
+		"FM-1 (rubberized-asphalt-membrane) has ends that are open (\"ends left open\")",
+	])}
+}
+
+test_open_and_no_pan[name] if {
+	open := bench.signal("ends_open", "remark", "open ends")
+	some name, line in {
+		"a weep tube": {"signals": [open], "texts": {"type": "weep tube"}},
+		"dams are told": {"signals": [open, bench.signal("end_dam", "remark", "end dams")], "texts": {"type": "tray"}},
+		"denied": {"signals": [object.union(open, {"no": true})], "texts": {"type": "tray"}},
+	}
+	count(_found(line)) == 0
+}
+
 test_silent[name] if {
 	some name, line in {
 		"there are some": {"signals": [bench.signal("end_dam", "remark", "end dams 2 in")]},
