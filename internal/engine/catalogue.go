@@ -92,10 +92,10 @@ func packageNotes(module *ast.Module) *ast.Annotations {
 
 // fill reads the custom keys; a key that is not known is most likely a slip.
 func (r *Rule) fill(custom map[string]any, at *ast.Location) Problems {
-	topic := ""
+	topic, view := "", acrossRows
 	fields := map[string]*string{
 		"id": &r.ID, "topic": &topic, "severity": &r.Severity, "reason": &r.Reason, "remedy": &r.Remedy,
-		"source": &r.Source, "basis": &r.Basis, "example": &r.Example,
+		"source": &r.Source, "basis": &r.Basis, "example": &r.Example, looks: &view,
 	}
 	var problems Problems
 	for _, key := range sortedKeys(custom) {
@@ -112,6 +112,9 @@ func (r *Rule) fill(custom map[string]any, at *ast.Location) Problems {
 	}
 	if topic != r.Topic {
 		problems = append(problems, located(at, fmt.Sprintf("metadata topic is %q, the package says %q", topic, r.Topic)))
+	}
+	if view != acrossRows {
+		problems = append(problems, located(at, fmt.Sprintf("metadata %s is %q; a rule looks %q, or does not say", looks, view, acrossRows)))
 	}
 	return problems
 }

@@ -74,38 +74,41 @@ func newCollector(doc *document.Document, severity map[string]string) *collector
 	return c
 }
 
-func (c *collector) add(rule Rule, list []any) {
+// add takes what a rule found in a document or, where there are cases, in one
+// row of each of them.
+func (c *collector) add(rule Rule, list []any, of *cases) {
 	for _, value := range list {
-		f, err := c.finding(rule, value)
+		f, line, err := c.finding(rule, value)
 		if err != nil {
 			c.problems = append(c.problems, Problem{Rule: rule.ID, File: rule.File, Line: rule.Line, Message: err.Error()})
 			continue
 		}
-		c.made = append(c.made, f)
+		c.made = append(c.made, of.moved(f, line)...)
 	}
 }
 
 // finding reads one raw finding strictly: an unknown key is a slip of its rule.
-func (c *collector) finding(rule Rule, value any) (Finding, error) {
+// It gives the line it stands at too, if it stands at one.
+func (c *collector) finding(rule Rule, value any) (Finding, string, error) {
 	text, err := json.Marshal(value)
 	if err != nil {
-		return Finding{}, fmt.Errorf("a finding cannot be written as JSON: %w", err)
+		return Finding{}, "", fmt.Errorf("a finding cannot be written as JSON: %w", err)
 	}
 	var r raw
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.DisallowUnknownFields()
 	if err := d.Decode(&r); err != nil {
-		return Finding{}, fmt.Errorf("a finding has the wrong shape: %w", err)
+		return Finding{}, "", fmt.Errorf("a finding has the wrong shape: %w", err)
 	}
 	at, err := c.spot(r.place)
 	if err != nil {
-		return Finding{}, err
+		return Finding{}, "", err
 	}
 	if strings.TrimSpace(r.Message) == "" {
-		return Finding{}, fmt.Errorf("a finding has no message")
+		return Finding{}, "", fmt.Errorf("a finding has no message")
 	}
 	if r.Severity != "" && !slices.Contains(Severities(), r.Severity) {
-		return Finding{}, fmt.Errorf("a finding has severity %q, not error, warning or note", r.Severity)
+		return Finding{}, "", fmt.Errorf("a finding has severity %q, not error, warning or note", r.Severity)
 	}
 	f := Finding{
 		Rule: rule.ID, Topic: rule.Topic, Severity: c.grade(rule, r.Severity),
@@ -113,7 +116,7 @@ func (c *collector) finding(rule Rule, value any) (Finding, error) {
 		Facts: r.Facts, Message: r.Message, Reason: or(r.Reason, rule.Reason), Remedy: or(r.Remedy, rule.Remedy), Source: or(r.Source, rule.Source),
 	}
 	f.Related, err = c.related(r.Related)
-	return f, err
+	return f, r.Line, err
 }
 
 func (c *collector) related(list []rawRelated) ([]Related, error) {

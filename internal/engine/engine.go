@@ -52,6 +52,7 @@ type Engine struct {
 	store   storage.Store
 	queries []query
 	changes []Change
+	across  func() map[string]bool // files of rules that look across rows
 }
 
 // Load reads and compiles the policies. A mistake in a rule, its metadata or
@@ -69,7 +70,7 @@ func Load(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
-	e := &Engine{rules: rules, options: opts, changes: tree.changes}
+	e := &Engine{rules: rules, options: opts, changes: tree.changes, across: sync.OnceValue(tree.across)}
 	var wait sync.WaitGroup
 	wait.Go(func() {
 		e.store = inmem.NewFromObjectWithOpts(tree.data,

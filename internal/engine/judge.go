@@ -6,6 +6,7 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -21,6 +22,7 @@ type query struct {
 	rules    []Rule
 	compiler *ast.Compiler
 	prepared rego.PreparedEvalQuery
+	parts    func() ([]query, error) // the rules that look at a row by itself, and the others
 }
 
 // answer is what one query gave: the raw findings of each rule, in the order
@@ -76,7 +78,9 @@ func (e *Engine) query(compiler *ast.Compiler, rules []Rule) (query, error) {
 	if err != nil {
 		return query{}, fmt.Errorf("prepare the rules of %s: %w", rules[0].Topic, err)
 	}
-	return query{rules: rules, compiler: compiler, prepared: prepared}, nil
+	q := query{rules: rules, compiler: compiler, prepared: prepared}
+	q.parts = sync.OnceValues(func() ([]query, error) { return e.partsOf(q) })
+	return q, nil
 }
 
 // Judge gives the findings of all rules on a document, by sheet in the order
@@ -86,21 +90,25 @@ func (e *Engine) query(compiler *ast.Compiler, rules []Rule) (query, error) {
 // document that were never filled are made empty.
 func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
 	document.Complete(doc)
-	value, err := input(doc)
+	return e.judge(ctx, doc, casesOf(doc, worthSharing))
+}
+
+func (e *Engine) judge(ctx context.Context, doc *document.Document, cases *cases) ([]Finding, error) {
+	asked, err := e.questions(doc, cases)
 	if err != nil {
 		return nil, fmt.Errorf("judge %s: %w", doc.File, err)
 	}
 	ctx, cancel := context.WithTimeout(ctx, e.options.Timeout)
 	defer cancel()
-	answers := make([]answer, len(e.queries))
+	answers := make([]answer, len(asked))
 	group, ctx := errgroup.WithContext(ctx)
 	group.SetLimit(runtime.GOMAXPROCS(0))
-	for i, q := range e.queries {
+	for i, q := range asked {
 		group.Go(func() (err error) {
 			if q.rules[0].Office != "" {
-				answers[i], err = e.askOffice(ctx, q, value)
+				answers[i], err = e.askOffice(ctx, q.query, q.input)
 			} else {
-				answers[i], err = e.ask(ctx, q, value)
+				answers[i], err = e.ask(ctx, q.query, q.input)
 			}
 			return err
 		})
@@ -109,13 +117,83 @@ func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, 
 		return nil, fmt.Errorf("judge %s: stopped before the end, nothing is judged (limit %s): %w", doc.File, e.options.Timeout, err)
 	}
 	c := newCollector(doc, e.options.Severity)
-	for i, q := range e.queries {
+	for i, q := range asked {
 		c.problems = append(c.problems, answers[i].problems...)
 		for j, raw := range answers[i].raw {
-			c.add(q.rules[j], raw)
+			c.add(q.rules[j], raw, q.cases)
 		}
 	}
 	return c.findings(), c.problems.asError()
+}
+
+// question is a query with what it is asked of: the document, or its distinct
+// cases.
+type question struct {
+	query
+	input ast.Value
+	cases *cases
+}
+
+// questions asks the rules that look at a row by itself of each distinct case
+// once, where that spares enough, and all others of the whole document.
+func (e *Engine) questions(doc *document.Document, c *cases) ([]question, error) {
+	whole, err := input(doc)
+	if err != nil {
+		return nil, err
+	}
+	var asked []question
+	if c == nil {
+		for _, q := range e.queries {
+			asked = append(asked, question{q, whole, nil})
+		}
+		return asked, nil
+	}
+	distinct, err := input(c.doc)
+	if err != nil {
+		return nil, err
+	}
+	for _, q := range e.queries {
+		parts, err := q.parts()
+		if err != nil {
+			return nil, err
+		}
+		for _, part := range parts {
+			if r := part.rules[0]; r.Office != "" || e.across()[r.File] {
+				asked = append(asked, question{part, whole, nil})
+			} else {
+				asked = append(asked, question{part, distinct, c})
+			}
+		}
+	}
+	return asked, nil
+}
+
+// partsOf makes a query of the rules that look across rows and one of the
+// others.
+func (e *Engine) partsOf(q query) ([]query, error) {
+	if q.rules[0].Office != "" {
+		return []query{q}, nil
+	}
+	var across, single []Rule
+	for _, r := range q.rules {
+		if e.across()[r.File] {
+			across = append(across, r)
+		} else {
+			single = append(single, r)
+		}
+	}
+	var parts []query
+	for _, rules := range [][]Rule{across, single} {
+		if len(rules) == 0 {
+			continue
+		}
+		part, err := e.query(q.compiler, rules)
+		if err != nil {
+			return nil, err
+		}
+		parts = append(parts, part)
+	}
+	return parts, nil
 }
 
 // ask runs a query. If it fails, its rules are asked one by one, so that one

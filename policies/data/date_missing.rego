@@ -14,6 +14,7 @@
 #   source: the project's notes where they ask for filled cells; else common practice
 #   basis: common-practice
 #   example: "base closure FL-2: installation blank, other rows have dates"
+#   looks: across rows
 package data.date_missing
 
 import data.lib.blank

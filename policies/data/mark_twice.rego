@@ -13,6 +13,7 @@
 #   source: common practice
 #   basis: common-practice
 #   example: "3.04 is there twice at the same place, once FM-1 on P-1 and once FM-3 on P-4"
+#   looks: across rows
 package data.mark_twice
 
 import data.lib.facts

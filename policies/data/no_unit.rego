@@ -13,6 +13,7 @@
 #   source: common practice
 #   basis: common-practice
 #   example: "thickness: 40"
+#   looks: across rows
 package data.no_unit
 
 import data.lib.facts

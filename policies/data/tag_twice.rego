@@ -13,6 +13,7 @@
 #   source: the workbook's own product data
 #   basis: source-read
 #   example: "BT-1 is a butyl tape in one row and an asphaltic tape in another"
+#   looks: across rows
 package data.tag_twice
 
 import data.lib.facts

@@ -14,6 +14,7 @@
 #   source: the workbook's own product data
 #   basis: source-read
 #   example: "FL-4 is not in the product data, which has FL-1 and FL-2"
+#   looks: across rows
 package data.tag_unknown
 
 import data.lib.facts

@@ -13,6 +13,7 @@
 #   source: arithmetic; hard metric sizes within rounding are equal
 #   basis: common-practice
 #   example: "45 mil (2.0 mm): 45 mil is 1.14 mm"
+#   looks: across rows
 package data.units_disagree
 
 import data.lib.facts

@@ -14,6 +14,7 @@
 #   source: common practice
 #   basis: common-practice
 #   example: "FM-1 set on 2 Jun, covered: (empty); its data allows 90 days"
+#   looks: across rows
 package exposure.cover_missing
 
 import data.lib.facts

@@ -3,6 +3,8 @@
 # description: |
 #   What a row says of the edge of its sheet: left open, sealed, lapped the wrong way. Words of closing count in the
 #   cell in which the trouble is told, since a bead in the sealant column may belong to another joint.
+# custom:
+#   looks: across rows
 package lib.closing
 
 import data.lib.facts

@@ -2,6 +2,8 @@
 # title: Dated layers of an assembly
 # description: |
 #   The rows of an assembly by the number of their layer, for those that have a date.
+# custom:
+#   looks: across rows
 package lib.layers
 
 import data.lib.facts

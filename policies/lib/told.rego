@@ -3,6 +3,8 @@
 # description: |
 #   One touch gives one finding: where a row says the same pair twice, the loudest is told. A question to the makers
 #   is one question for the whole schedule: it is told once, at its first row, with the other rows beside it.
+# custom:
+#   looks: across rows
 package lib.told
 
 import data.lib.verdict

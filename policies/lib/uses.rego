@@ -2,6 +2,8 @@
 # title: Uses of products
 # description: |
 #   In which live rows a product is named and said to be there.
+# custom:
+#   looks: across rows
 package lib.uses
 
 import data.lib.facts

@@ -2,6 +2,8 @@
 # title: Winter of the job
 # description: |
 #   How cold the three coldest months are at the place of the job, as far as a profile or the place tells it.
+# custom:
+#   looks: across rows
 package lib.winter
 
 import data.lib.words

@@ -16,6 +16,7 @@
 #   source: ASTM E2178 for materials, E2357 for assemblies, as the energy codes take them (IECC C402.5; second-hand)
 #   basis: source-read
 #   example: "Notes: air barrier assembly by ASTM E2357; AB-1: 0.002 cfm/ft² by E2178"
+#   looks: across rows
 package performance.assembly
 
 import data.lib.air

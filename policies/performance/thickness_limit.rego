@@ -14,6 +14,7 @@
 #   source: the project's notes
 #   basis: source-read
 #   example: "R-08 is 0.6 mm thick; the notes ask for 1.0 mm"
+#   looks: across rows
 package performance.thickness_limit
 
 import data.lib.facts

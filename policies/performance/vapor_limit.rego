@@ -14,6 +14,7 @@
 #   source: the project's notes
 #   basis: source-read
 #   example: "FM-4 (16 perm) at the vivarium, where the notes ask for 0.1 perm or less"
+#   looks: across rows
 package performance.vapor_limit
 
 import data.lib.facts

@@ -15,6 +15,7 @@
 #   source: common practice; the local authority's rule governs
 #   basis: common-practice
 #   example: "old coal-tar dampproofing left on the wall"
+#   looks: across rows
 package safety.coal_tar
 
 import data.lib.facts

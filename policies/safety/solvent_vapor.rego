@@ -15,6 +15,7 @@
 #   source: common practice; the maker's safety data sheet governs
 #   basis: common-practice
 #   example: "solvent-borne primer P-1 in a heated tent"
+#   looks: across rows
 package safety.solvent_vapor
 
 import data.lib.facts

@@ -13,6 +13,7 @@
 #   source: residential code, lapping of water-resistive barriers and flashings (upper over lower)
 #   basis: source-read
 #   example: "flashing B-01, above it sheet B-02: laps 4 in. over the face of B-02"
+#   looks: across rows
 package sequence.lap_onto_above
 
 import data.lib.facts

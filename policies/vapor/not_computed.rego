@@ -14,6 +14,7 @@
 #   source: ISO 13788 needs every layer
 #   basis: common-practice
 #   example: "the thickness of the insulation in W3 is not known"
+#   looks: across rows
 package vapor.not_computed
 
 import data.lib.facts

@@ -1,0 +1,119 @@
+package engine
+
+import (
+	"reflect"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"abut/internal/schedule"
+)
+
+// writer writes all that a row says, so that rows that write the same are
+// judged alike: addresses in the row itself, ids and the numbers of labels are
+// left out, everything else is in, fields to come included.
+type writer struct {
+	masks  bool // the numbers in labels are mere names
+	digits *regexp.Regexp
+	line   *schedule.Line
+	text   []byte
+}
+
+// says is what a row and all that hangs on it says.
+func (w *writer) says(r *row) string {
+	w.line, w.text = r.line, w.text[:0]
+	w.write(reflect.ValueOf(r.line).Elem(), "")
+	for _, c := range r.contacts {
+		w.write(reflect.ValueOf(c).Elem(), "")
+	}
+	for _, window := range r.windows {
+		w.write(reflect.ValueOf(window).Elem(), "")
+	}
+	return string(w.text)
+}
+
+func (w *writer) write(v reflect.Value, key string) {
+	switch v.Kind() {
+	case reflect.Struct:
+		w.fields(v)
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			w.write(v.Index(i), key)
+		}
+		w.text = append(w.text, ']')
+	case reflect.Map:
+		keys := v.MapKeys()
+		slices.SortFunc(keys, func(a, b reflect.Value) int { return strings.Compare(a.String(), b.String()) })
+		for _, k := range keys {
+			w.text = append(append(w.text, k.String()...), ':')
+			if key != "Cells" {
+				key = k.String()
+			}
+			w.write(v.MapIndex(k), key)
+		}
+		w.text = append(w.text, '}')
+	case reflect.Pointer, reflect.Interface:
+		if v.IsNil() {
+			w.text = append(w.text, '-', 0)
+			return
+		}
+		w.write(v.Elem(), key)
+	case reflect.String:
+		w.string(v.String(), key)
+	case reflect.Bool:
+		w.text = strconv.AppendBool(w.text, v.Bool())
+	case reflect.Int:
+		w.text = append(strconv.AppendInt(w.text, v.Int(), 10), 0)
+	case reflect.Float64:
+		w.text = append(strconv.AppendFloat(w.text, v.Float(), 'g', -1, 64), 0)
+	}
+}
+
+func (w *writer) fields(v reflect.Value) {
+	if at, ok := reflect.TypeAssert[schedule.At](v); ok && at.Sheet == w.line.Sheet && at.Row == w.line.Row {
+		column, _ := columnIn(at.Cell, w.line)
+		w.text = append(append(append(w.text, "here "...), column...), 0)
+		return
+	}
+	t := v.Type()
+	for i := range v.NumField() {
+		switch field := t.Field(i); {
+		case !field.IsExported() || t == reflect.TypeFor[schedule.Line]() && field.Name == "Row":
+		case field.Name == "ID" && t != reflect.TypeFor[schedule.Item]():
+		default:
+			w.write(v.Field(i), field.Name)
+		}
+	}
+}
+
+// string writes a text: ids and cells of the row without its number, and its
+// labels without theirs.
+func (w *writer) string(s, key string) {
+	switch strings.ToLower(key) {
+	case "id", "line", "item", "ref":
+		if rest, own := strings.CutPrefix(s, w.line.ID); own && (rest == "" || rest[0] == '/') {
+			s = "this" + rest
+		}
+	case "cells":
+		if column, own := columnIn(s, w.line); own {
+			s = "here " + column
+		}
+	case "mark", "group", "place":
+		if w.masks {
+			s = w.digits.ReplaceAllString(s, "0")
+		}
+	}
+	w.text = append(append(w.text, s...), 0)
+}
+
+// columnIn is the column of a cell that stands in the row.
+func columnIn(cell string, line *schedule.Line) (string, bool) {
+	column, row := splitCell(cell)
+	if column == "" || row != rowText(line) || strings.Trim(column, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
+		return "", false
+	}
+	return column, true
+}
+
+func rowText(line *schedule.Line) string { return strconv.Itoa(line.Row) }
