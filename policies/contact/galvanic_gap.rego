@@ -23,13 +23,14 @@ import data.lib.verdict
 import data.lib.words
 
 findings contains finding.at(line, {contact.at.cell}, _message(contact, gap)) if {
-	some contact in verdict.unknown
+	some contact in facts.live_contacts
 	contact.kind == "direct"
 	gap := abs(_index[contact.a.family] - _index[contact.b.family])
 	not facts.has_key(contact.a, data.contact.environment.isolated_keys)
 	not facts.has_key(contact.b, data.contact.environment.isolated_keys)
 	line := facts.lines_by_id[contact.line]
 	gap > _bearable(line)
+	verdict.is_unknown(contact)
 }
 
 _bearable(line) := data.contact.environment.indoor.gap_v if {

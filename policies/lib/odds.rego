@@ -14,9 +14,10 @@ cold(line, window, roles) := worst if {
 		some check in window.checks
 		check.bound == "apply_min_c"
 		check.role in roles
-		level := _level(line, check)
+		weight := _weight(line, check)
+		level := _level(line, check, _raw(check, weight))
 		level != "none"
-		b := {"check": check, "level": level, "weight": _weight(line, check)}
+		b := {"check": check, "level": level, "weight": weight}
 	]
 	top := max([b.weight | some b in broken])
 	worst := [b | some b in broken; b.weight == top][0]
@@ -63,13 +64,13 @@ _project_heats if {
 }
 
 # A usual figure is asked about; a reading of the wall before work is one step milder.
-_level(line, check) := "none" if {
-	_is_checked(line)
-	_raw(line, check) == "warning"
-} else := "warning" if {
-	_raw(line, check) == "error"
+_level(line, _, "warning") := "none" if _is_checked(line)
+
+_level(line, _, "warning") := "warning" if not _is_checked(line)
+
+_level(line, check, "error") := "warning" if {
 	_is_soft(line, check)
-} else := _raw(line, check)
+} else := "error"
 
 _is_soft(line, _) if _is_checked(line)
 
@@ -77,12 +78,13 @@ _is_soft(_, check) if not check.stated
 
 _is_checked(line) if facts.said(line, "surface_checked")
 
-_raw(line, check) := "error" if {
-	_weight(line, check) >= band(check).error
+# _raw is undefined where the season keeps the limit.
+_raw(check, weight) := "error" if {
+	weight >= band(check).error
 	check.days_usable <= data.temperature.cold.usable_days
 } else := "warning" if {
-	_weight(line, check) >= band(check).warning
-} else := "none"
+	weight >= band(check).warning
+}
 
 # band holds the shares that are too much for a limit, or for a grade with it.
 band(check) := [band | some band in data.temperature.cold.bands; check.limit_c > band.above_c][0]

@@ -22,24 +22,24 @@ judged := [v | some contact in facts.live_contacts; v := _heard(contact)]
 fine := [{"contact": v.contact, "why": v.why} | some v in judged; v.outcome == "fine"]
 
 # unknown holds the contacts that nothing is known of.
-unknown := [contact | some contact in facts.live_contacts; not _heard(contact)]
+unknown := [contact | some contact in facts.live_contacts; is_unknown(contact)]
+
+# is_unknown: nothing is known of the contact.
+is_unknown(contact) if not _heard(contact)
 
 # Contacts of one case are judged once, unless the rest of the row has a word in it.
-_heard(contact) := object.union(_by_case[contact.case], {"contact": contact}) if _is_shared(contact)
-
-_heard(contact) := judge(contact) if not _is_shared(contact)
-
-_is_shared(contact) if {
-	contact.case
-	not contact.line in hush.telling_rows
-}
+_heard(contact) := judge(contact) if {
+	not contact.case
+} else := judge(contact) if {
+	contact.line in hush.telling_rows
+} else := object.union(_by_case[contact.case], {"contact": contact})
 
 _by_case := {case: object.remove(judge(alike[0]), ["contact"]) |
 	some case in {contact.case | some contact in _shared}
 	alike := [contact | some contact in _shared; contact.case == case]
 }
 
-_shared := [contact | some contact in facts.live_contacts; _is_shared(contact)]
+_shared := [contact | some contact in facts.live_contacts; contact.case; not contact.line in hush.telling_rows]
 
 judge(contact) := _fine(contact, hush.why(contact)) if {
 	hush.why(contact)

@@ -29,8 +29,8 @@ findings contains finding.at(use.line, [use.item.at.cell], _message(use)) if {
 _uses := [{"line": line, "item": item, "heated": _is_heated(line)} |
 	some line in facts.live_lines
 	some item in line.items
-	facts.is_there(item)
 	item.class == "primer"
+	facts.is_there(item)
 	primer.carrier(item) == "solvent"
 ]
 
