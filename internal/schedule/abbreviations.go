@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -18,9 +19,18 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 			for _, m := range r.words.definition.FindAllStringSubmatch(c.Value, -1) {
 				r.define(m[1], strings.TrimSpace(m[2]))
 			}
+			for _, m := range letter.FindAllStringSubmatch(c.Value, -1) {
+				if r.letters[m[1]] == "" {
+					r.letters[m[1]] = strings.TrimSpace(m[2])
+				}
+			}
 		}
 	}
 }
+
+// letter is a single letter and what it stands for, as in "A = open air, H =
+// hoarded and heated".
+var letter = regexp.MustCompile(`(?:^|[\s(,;:])([A-Z]) ?= ?([a-z][^.;=]{3,70})`)
 
 func within(tables []*table, row int) bool {
 	for _, t := range tables {
@@ -50,6 +60,9 @@ func cellWords(text string) []string {
 // spelled writes out the office's short words in a cell; what a primer column
 // holds is a primer, also where its meaning does not say so.
 func (r *reader) spelled(text, slot string) string {
+	if meaning := r.letters[text]; meaning != "" && slot == "shelter" {
+		return meaning
+	}
 	if len(r.short) == 0 {
 		return text
 	}

@@ -104,6 +104,9 @@ func (r *reader) tally(t *table) {
 	}
 }
 
+// meets are the columns of what a row's material meets.
+var meets = map[string]bool{"touches": true, "with": true, "left": true, "right": true, "top": true, "bottom": true, "front": true, "behind": true}
+
 // notUnderstood says why a cell was not understood, "" if it was.
 func (r *reader) notUnderstood(l *Line, col Column, c workbook.Cell) string {
 	fig, isFigure := figureOf[col.Slot]
@@ -119,6 +122,10 @@ func (r *reader) notUnderstood(l *Line, col Column, c workbook.Cell) string {
 	case isFigure:
 		if f := l.Figures[fig.key]; f.Problem != "" {
 			return f.Problem
+		}
+	case meets[col.Slot]:
+		if !r.saysNone(c.Value) {
+			return r.noMaterial(l, col.Slot, c)
 		}
 	case col.Slot == "material" || col.Slot == "tag" || col.Slot == "substrate" || col.Slot == "primer" || col.Slot == "sealant":
 		return r.noMaterial(l, col.Slot, c)

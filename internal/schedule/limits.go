@@ -25,6 +25,7 @@ type limitFigure struct {
 	After     []string `json:"unless_after"`
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
+	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
 }
 
@@ -206,6 +207,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Scope = unknownPlace
 		}
 	}
+	if m := facing.FindStringSubmatch(in.sentence); rule.Facing && m != nil {
+		l.Scope = m[1]
+	}
 	if rule.When {
 		l.When = r.whenIn(in.before)
 		if len(r.whenIn(in.lead)) == 0 { // "185 F under black metal, 160 F under white"
@@ -290,7 +294,7 @@ func (r *reader) sheetsIn(text string) []string {
 			p := &r.sched.Products[m.product]
 			keys, class = p.Keys, p.Class
 		}
-		if role := r.words.roleByClass[class]; role != "membrane" && role != "flashing" || len(keys) == 0 {
+		if role := r.words.roleByClass[class]; m.product < 0 && role != "membrane" && role != "flashing" || len(keys) == 0 {
 			continue
 		}
 		if strings.HasSuffix(keys[0], "-unspecified") {

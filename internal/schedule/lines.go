@@ -19,14 +19,15 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
-	group, divider := "", ""
+	r.coded = r.codesOnly(t)
+	group, divider := "", source{}
 	var last *Line
 	for row := t.first; row <= t.last; row++ {
 		switch n := t.ownCells(row); {
 		case n == 0:
 			continue
 		case n == 1 && r.isDivider(t, row):
-			divider = r.rowText(t, row)
+			divider = source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}
 			continue
 		}
 		l := r.line(t, row, last, orders)
@@ -37,7 +38,8 @@ func (r *reader) lines(t *table) {
 			l.Mark = firstNonEmpty(l.Mark, firstLine(group))
 		}
 		if l.Group == "" {
-			l.Group = divider
+			l.Group = divider.text
+			r.signals(&l, divider)
 		}
 		r.sched.Lines = append(r.sched.Lines, l)
 		last = &r.sched.Lines[len(r.sched.Lines)-1]
@@ -147,6 +149,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	case itemSlots[c.slot]:
 		if !r.words.blank[strings.ToLower(c.text)] {
 			r.items(l, c)
+			r.strayCode(l, c)
 			r.textDates(l, c, orders)
 			r.readings(l, c)
 		}

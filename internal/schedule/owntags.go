@@ -1,7 +1,9 @@
 package schedule
 
 import (
+	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -73,4 +75,46 @@ func (r *reader) ownFigures(t *table, row int, p *Product) {
 			p.Cells[t.cols[i].Slot] = src.at.Cell
 		}
 	}
+}
+
+// upperCode is a code in capitals, as keys of products have.
+var upperCode = regexp.MustCompile(`^[A-Z]{1,5}[ .-]?\d{0,3}[A-Z]?$`)
+
+// codesOnly holds for a table in whose tag column nearly every cell is a product
+// of the workbook's data.
+func (r *reader) codesOnly(t *table) bool {
+	col := t.column("tag")
+	filled, known := 0, 0
+	for row := t.first; col > 0 && row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if t.ownCells(row) < 2 || r.words.isBlank(words) || r.words.isDitto(words) {
+			continue
+		}
+		filled++
+		if anyProduct(r.lex.findTags(words)) {
+			known++
+		}
+	}
+	return filled >= minCodes && known*10 >= filled*8
+}
+
+// minCodes is how many tags tell that a column holds nothing else.
+const minCodes = 6
+
+func anyProduct(found []mention) bool {
+	return slices.ContainsFunc(found, func(m mention) bool { return m.product >= 0 })
+}
+
+// strayCode takes a code in a column of tags that nothing explains for a tag that
+// the product data lacks.
+func (r *reader) strayCode(l *Line, c source) {
+	if c.slot != "tag" || !r.coded || !upperCode.MatchString(c.text) || r.words.isNone(c.text) {
+		return
+	}
+	if slices.ContainsFunc(l.Items, func(it Item) bool { return it.At == c.at }) {
+		return
+	}
+	it := r.item(mention{product: -1, tag: c.text, unknownTag: true}, c)
+	it.ID, it.Text, it.Polarity = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), c.text, "yes"
+	l.Items = append(l.Items, it)
 }

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strings"
 )
 
@@ -56,6 +57,10 @@ func (r *reader) linePlaces() {
 		r.sched.Project.Places = append(r.sched.Project.Places, Fact{Text: l.Place, At: At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells["place"]}})
 	}
 }
+
+// facing finds the sides of the building that a limit is stated for: "S and W
+// elevations", "north-facing walls".
+var facing = regexp.MustCompile(`\b((?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est)(?:\s*(?:,|&|/|and|or)\s*(?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est))*)[- ](?:elevations?|elevs?\b|facing|faces?|sides?)`)
 
 // placeIn finds the place that a limit is stated for: the longest run of its
 // words that stands in the place of some line, and not of most; the first of

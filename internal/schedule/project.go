@@ -54,7 +54,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			heading = sentence
 		}
 		r.roomIn(sentence, at)
-		r.noteSignals(sentence, at, len(p.Limits) > limits)
+		if len(words) <= 2 && !strings.Contains(sentence, " = ") { // a legend or a table tells of no condition of the job
+			r.noteSignals(sentence, at, len(p.Limits) > limits)
+		}
 	}
 }
 

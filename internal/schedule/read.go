@@ -75,6 +75,8 @@ type reader struct {
 	heard      map[string]*heard // texts read before
 	marks      map[string]bool
 	dates      map[string]bool   // texts asked before, and whether they are dates
+	letters    map[string]string // single letters that stand for conditions of the work
+	coded      bool              // nearly every tag of the table being read is a product
 	short      map[string]string // the office's own short words and what they stand for
 	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
@@ -141,7 +143,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{}, letters: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{

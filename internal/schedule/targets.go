@@ -86,12 +86,20 @@ func (r *reader) remarkTargets(p *Product, c source) {
 func (r *reader) target(m mention, words string, at At) Target {
 	tg := Target{Text: words, Keys: []string{}, Products: []string{}, At: at}
 	if m.product >= 0 {
-		tg.Products = append(tg.Products, r.sched.Products[m.product].ID)
+		p := &r.sched.Products[m.product]
+		tg.Products = append(tg.Products, p.ID)
+		if bedClass[p.Class] {
+			tg.Keys = append(tg.Keys, p.Family)
+		}
 		return tg
 	}
 	tg.Keys = r.targetKeys(m.mat)
 	return tg
 }
+
+// bedClass are the classes of what sheets go on: a list that names one by its tag
+// means all of its family.
+var bedClass = map[string]bool{"substrate": true, "masonry": true, "lumber": true}
 
 // targetKeys are the keys by which a list means a material: its family and the
 // trait that names its chemistry, never a trait that many share. A generic word

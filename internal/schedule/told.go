@@ -80,7 +80,10 @@ func (r *reader) namesProduct(words string) bool {
 // usedCodes are the words of the schedule's cells that a note may explain.
 func usedCodes(t *table, used map[string]bool) {
 	for row := t.first; row <= t.last; row++ {
-		for _, col := range t.nums {
+		for i, col := range t.nums {
+			if t.cols[i].Slot == "reference" {
+				continue // "N1, N4" are notes that the row cites
+			}
 			for _, w := range cellWords(text(t.sheet, row, col)) {
 				used[w] = true
 			}

@@ -64,6 +64,7 @@ _by_data(line) := [{"text": _words(item), "slot": item.slot} |
 	some item in facts.items_in(line, data.temperature.service.over)
 	facts.has_key(item, ["metal"])
 	facts.said(facts.product_of(item), "dark_color")
+	not facts.said(line, "light_color")
 ]
 
 # A bare tag tells less than the clause it stands in.
