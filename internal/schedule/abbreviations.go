@@ -2,9 +2,11 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
+	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
 
@@ -57,6 +59,12 @@ func cellWords(text string) []string {
 	return strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) })
 }
 
+// tells holds for a word that says something by itself ("TENT"), and needs no
+// meaning from a note.
+func (r *reader) tells(word string) bool {
+	return slices.ContainsFunc(r.hear(word).clauses, func(cl phrase.Clause) bool { return len(cl.Signals) > 0 })
+}
+
 // spelled writes out the office's short words in a cell; what a primer column
 // holds is a primer, also where its meaning does not say so.
 func (r *reader) spelled(text, slot string) string {
@@ -67,7 +75,7 @@ func (r *reader) spelled(text, slot string) string {
 		return text
 	}
 	for _, f := range cellWords(text) {
-		if meaning, ok := r.short[f]; ok && len(r.vocab.Find(f)) == 0 {
+		if meaning, ok := r.short[f]; ok && len(r.vocab.Find(f)) == 0 && !r.tells(f) {
 			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning
 			}

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -39,10 +40,23 @@ func (r *reader) lines(t *table) {
 		}
 		if l.Group == "" {
 			l.Group = divider.text
-			r.signals(&l, divider)
+			r.headed(&l, divider)
 		}
 		r.sched.Lines = append(r.sched.Lines, l)
 		last = &r.sched.Lines[len(r.sched.Lines)-1]
+	}
+}
+
+// headed takes what a heading over rows says of the work's shelter, where the row
+// itself says nothing of it.
+func (r *reader) headed(l *Line, c source) {
+	own := slices.ContainsFunc(l.Signals, func(s Said) bool { return r.words.headed[s.ID] })
+	for _, cl := range r.hear(c.text).clauses {
+		for _, s := range cl.Signals {
+			if !own && !s.If && r.words.headed[s.ID] {
+				l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
+			}
+		}
 	}
 }
 
