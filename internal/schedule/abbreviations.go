@@ -32,7 +32,7 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 
 // letter is a single letter and what it stands for, as in "A = open air, H =
 // hoarded and heated".
-var letter = regexp.MustCompile(`(?:^|[\s(,;:])([A-Z]) ?= ?([a-z][^.;=]{3,70})`)
+var letter = regexp.MustCompile(`(?:^|[\s(,;:])([A-Z]) ?= ?([a-z][^.;,=]{3,70})`)
 
 func within(tables []*table, row int) bool {
 	for _, t := range tables {

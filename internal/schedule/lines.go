@@ -190,6 +190,12 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 		r.signals(l, c)
 		return
 	}
+	if c.slot == "lap" {
+		r.signals(l, c)
+		if f = r.lapOf(c, f); f.Text == "" {
+			return
+		}
+	}
 	l.Figures[key] = f
 	if c.slot == "apply" && f.Max != nil {
 		upper := f

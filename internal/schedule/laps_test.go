@@ -1,0 +1,63 @@
+package schedule_test
+
+import "testing"
+
+// TestLapsInWords takes the lap of a wordy cell from the words that call it one,
+// and none from words that tell of other things.
+func TestLapsInWords(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Touches | Lap | Install date\n"
+	for words, want := range map[string]float64{
+		"3 in. side, 6 in. end":                              76.2,
+		"2 in. down over the sheet below":                    50.8,
+		"Slack loop over 3/4 in. rod, then 6 in. past it":    0,
+		"Gasket sits on tape, stops 1 in. short of its edge": 0,
+	} {
+		s := readPages(t, page{name: "S", grid: head + "D1 | butyl sheet | plywood | none | brick | " + words + " | @2026-03-02"})
+		got := 0.0
+		if f, ok := line(t, s, "D1").Figures["lap_mm"]; ok && f.Min != nil {
+			got = *f.Min
+		}
+		if got < want-0.1 || got > want+0.1 {
+			t.Errorf("%q: %v mm, want %v", words, got, want)
+		}
+	}
+}
+
+// TestLapCellIsHeard hears what a cell of laps says beside its figure.
+func TestLapCellIsHeard(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Lap | Install date
+D1 | butyl sheet | plywood | none | brick | 3 in., ends cut flush, no dams | @2026-03-02`})
+	for _, said := range line(t, s, "D1").Signals {
+		if said.ID == "end_dam" && said.No {
+			return
+		}
+	}
+	t.Error("nothing was heard of the dams")
+}
+
+// TestHeadingTellsOfShelter gives the rows under a heading its heat, unless they
+// say otherwise.
+func TestHeadingTellsOfShelter(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Env H = hoarded and heated, A = open air
+Mark | Membrane | Substrate | Primer | Touches | Env | Install date | Remarks
+STAIR (bldg heat on from 1 Dec)
+D1 | butyl sheet | plywood | none | brick | | @2026-12-02 |
+D2 | butyl sheet | plywood | none | brick | A | @2026-12-02 |
+D3 | butyl sheet | plywood | none | brick | H | @2026-12-02 |`})
+	for mark, want := range map[string]bool{"D1": true, "D2": false, "D3": true} {
+		heated := false
+		for _, said := range line(t, s, mark).Signals {
+			heated = heated || said.ID == "heated" && !said.No
+		}
+		if heated != want {
+			t.Errorf("%s heated: %v, want %v", mark, heated, want)
+		}
+	}
+	for _, said := range s.Project.Signals {
+		if said.ID == "heated" {
+			t.Error("the legend was taken for a condition of the whole job")
+		}
+	}
+}
