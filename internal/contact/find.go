@@ -157,7 +157,7 @@ func (f *finder) settle() {
 func (f *finder) restated() {
 	f.found = slices.DeleteFunc(f.found, func(c Contact) bool {
 		return c.From == "remark" && c.Kind == "direct" && (covers(c.A, c.B) || slices.ContainsFunc(f.found, func(d Contact) bool {
-			return d.From != "remark" && d.Kind == "direct" && (covers(d.A, c.A) && covers(d.B, c.B) || covers(d.A, c.B) && covers(d.B, c.A))
+			return d.From != "remark" && (d.Kind == "direct" || d.Kind == "separated") && (covers(d.A, c.A) && covers(d.B, c.B) || covers(d.A, c.B) && covers(d.B, c.A))
 		}))
 	})
 }

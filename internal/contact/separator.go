@@ -52,8 +52,11 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 	return others == 0 && slices.Contains(s.Signals, "put_between")
 }
 
-// fills holds for a backer, which carries a bead and keeps it off nothing.
-func fills(s *schedule.Item) bool { return s.Class == "backer" }
+// fills holds for a backer ("rod"), which carries a bead and keeps it off nothing,
+// and for what is not known.
+func fills(s *schedule.Item) bool {
+	return slices.Contains(s.Keys, "bond-breaker") || s.Family == "" && s.Tag == "" && len(s.Keys) == 0
+}
 
 // separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {

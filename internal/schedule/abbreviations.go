@@ -45,7 +45,8 @@ func within(tables []*table, row int) bool {
 
 // define keeps the first meaning of a short word that is no tag, mark or figure.
 func (r *reader) define(short, meaning string) {
-	if !strings.ContainsFunc(short, unicode.IsLetter) {
+	meaning, _, _ = strings.Cut(meaning, "  ") // the next short word follows
+	if meaning = strings.TrimSpace(meaning); meaning == "" || !strings.ContainsFunc(short, unicode.IsLetter) {
 		return
 	}
 	if _, tag := r.lex.tags[fold(short)]; tag || r.marks[fold(short)] || r.short[short] != "" {
@@ -71,7 +72,7 @@ func (r *reader) spelled(text, slot string) string {
 	if meaning := r.letters[text]; meaning != "" && slot == "shelter" {
 		return meaning
 	}
-	if len(r.short) == 0 {
+	if len(r.short) == 0 || r.words.isBlank(text) || r.words.isNone(text) || r.words.isDitto(text) {
 		return text
 	}
 	for _, f := range cellWords(text) {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -81,6 +82,8 @@ func iso(t time.Time) string {
 // items reads the materials of one cell, clause by clause, and the signals in it.
 func (r *reader) items(l *Line, c source) {
 	h := r.hear(c.text)
+	named, before := len(l.Items), len(l.Signals)
+	defer func() { l.stateOfBed(c, named, before) }()
 	for _, cl := range h.clauses {
 		var ids []string
 		for _, s := range cl.Signals {
@@ -110,10 +113,32 @@ func (r *reader) items(l *Line, c source) {
 			if c.slot == "substrate" {
 				it.Slot = r.bedSlot(cl, n)
 			}
+			if it.Side == "subject" && cl.Relation == "to" && slices.Contains(ids, "removed") {
+				it.Polarity = "removed" // "coating scarified off to bare concrete"
+			}
 			if cl.Clearance != nil {
 				it.ClearMM = cl.Clearance.Min
 			}
 			l.Items = append(l.Items, it)
+		}
+	}
+}
+
+// stateOfBed gives what a second substrate cell says ("dry, swept") to the bed
+// that the first one names.
+func (l *Line) stateOfBed(c source, named, before int) {
+	if c.slot != "substrate" || len(l.Items) > named {
+		return
+	}
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.Slot != "substrate" || it.At.Cell == c.at.Cell {
+			continue
+		}
+		for _, s := range l.Signals[before:] {
+			if !s.No && !slices.Contains(it.Signals, s.ID) {
+				it.Signals = append(slices.Clone(it.Signals), s.ID)
+			}
 		}
 	}
 }

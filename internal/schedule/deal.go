@@ -24,6 +24,9 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		}
 		found := r.cards(s, tables, names)
 		units := r.cardUnits(found)
+		for slot, unit := range units {
+			r.dealtUnits[figureOf[slot].kind] = firstNonEmpty(r.dealtUnits[figureOf[slot].kind], unit)
+		}
 		for _, c := range found {
 			r.deal(s, c, units)
 			r.cardRows[s.Name] = append(r.cardRows[s.Name], c.rows...)

@@ -171,6 +171,9 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 	return true
 }
 
+// noLess holds before a figure that nothing may lie below: "no layer under 60 ng".
+var noLess = regexp.MustCompile(`(?i)\b(?:no|nothing|never|not)\b[^.;:]*\b(?:under|below|less than|lower than|beneath)\s*$`)
+
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
 	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
@@ -181,6 +184,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	bound := firstNonEmpty(q.Bound, rule.Bound)
 	if rule.Fixed {
 		bound = rule.Bound
+	}
+	if q.Start <= len(in.sentence) && noLess.MatchString(in.sentence[:q.Start]) {
+		bound = "min"
 	}
 	if bound == "min" || rule.Bound == "min" && bound != "max" {
 		l.Min = value

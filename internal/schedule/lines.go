@@ -158,6 +158,11 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	switch fig, isFigure := figureOf[c.slot]; {
 	case isDateSlot(c.slot):
 		l.Dates[c.slot] = r.day(c, orders[c.slot], r.year(l))
+		if c.slot == "install" || c.slot == "finish" { // "3 to 5 Nov (41 to 47 °F)", "17 Dec, tented"
+			c.slot = "shelter"
+			r.signals(l, c)
+			r.readings(l, c)
+		}
 	case isFigure:
 		r.lineFigure(l, c, fig.key, fig.kind)
 	case itemSlots[c.slot]:

@@ -81,8 +81,9 @@ type reader struct {
 	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
 	told       []told
-	toldRows   map[string][]int // rows of notes that describe products, by sheet
-	cardRows   map[string][]int // rows of cards of products, by sheet
+	toldRows   map[string][]int  // rows of notes that describe products, by sheet
+	dealtUnits map[string]string // units of the figures on cards, by kind
+	cardRows   map[string][]int  // rows of cards of products, by sheet
 	country    string
 	set        Settings
 	sched      *Schedule
@@ -144,7 +145,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: map[string]bool{}, short: map[string]string{}, letters: map[string]string{},
-		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, country: set.Country, set: set,
+		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},

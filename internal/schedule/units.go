@@ -62,7 +62,7 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind))
+			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind), r.dealtUnits[fig.kind])
 		}
 	}
 }

@@ -18,11 +18,11 @@ package sequence.end_dam
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
-import data.lib.sheet
 import data.lib.words
 
 findings contains finding.at(line, ["material", "tag", said.slot, said.at.cell], message) if {
-	some line in sheet.lines
+	some line in facts.live_lines
+	_dams(line)
 	facts.denied(line, "end_dam")
 	said := [s | some s in line.signals; s.id == "end_dam"; s.no][0]
 	item := facts.main_items(line)[0]
@@ -47,6 +47,10 @@ _is_pan(line) if {
 }
 
 _is_pan(line) if regex.match(data.sequence.dams.pan, facts.main_items(line)[0].text)
+
+_dams(line) if line.role in data.pairing.chemistry.roles
+
+_dams(line) if line.role in data.sequence.order.metal_roles
 
 # The cell of the end dam's height says none.
 findings contains finding.at(line, ["material", "tag", "end_dam"], message) if {
