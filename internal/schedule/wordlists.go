@@ -26,6 +26,7 @@ type wordlists struct {
 	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
 	singles            map[string]bool // traits that single out a family from all that share its chemistry
+	youngBeds          []string        // beds that must be of an age before a product goes on
 	laps               []string        // words that go with the figure of a lap
 	headed             map[string]bool // signals that a heading over rows gives to each of them
 	accept             acceptanceWords
@@ -67,6 +68,7 @@ type readingFile struct {
 		SheetUnits    []string            `json:"sheet_units"`
 		Definition    string              `json:"definition"`
 		NoteNumber    string              `json:"note_number"`
+		YoungBeds     []string            `json:"young_beds"`
 		Laps          []string            `json:"lap_words"`
 		Headed        []string            `json:"heading_signals"`
 		Singles       []string            `json:"singling_traits"`
@@ -92,7 +94,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)

@@ -40,6 +40,9 @@ _is_told_as_contact(line) if {
 	some end in [contact.a, contact.b]
 	end.slot == "substrate"
 	"oil-or-wax-residue" in end.keys
+	some other in [contact.a, contact.b]
+	other.slot != "substrate"
+	not endswith(other.family, "-unspecified")
 }
 
 _message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [

@@ -41,3 +41,26 @@ func (r *reader) wordy(text string) bool {
 	}
 	return n >= wordyLap
 }
+
+// ageOfBed takes the age that the words of product data ask of concrete ("dry;
+// concrete 14 days or more"), where no column of its own does.
+func (r *reader) ageOfBed(p *Product, c source) {
+	if _, stated := p.Figures["concrete_age_days"]; stated || figureOf[c.slot].key != "" {
+		return
+	}
+	start := 0
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		before := c.text[start:q.Start]
+		start = q.End
+		if i := strings.LastIndexAny(before, ";.("); i >= 0 {
+			before = before[i:]
+		}
+		if q.Kind != "days" || q.Min == nil || !r.words.hasAny(before, r.words.youngBeds) {
+			continue
+		}
+		f := Figure{Text: q.Text, At: c.at}
+		f.take(q)
+		p.Figures["concrete_age_days"] = f
+		return
+	}
+}
