@@ -49,6 +49,11 @@ func (r *reader) define(short, meaning string) {
 	if meaning = strings.TrimSpace(meaning); meaning == "" || !strings.ContainsFunc(short, unicode.IsLetter) {
 		return
 	}
+	for _, g := range r.head.match(short) {
+		if g.score >= 1 {
+			return // "VOC" is what a column is called, and needs no other words
+		}
+	}
 	if _, tag := r.lex.tags[fold(short)]; tag || r.marks[fold(short)] || r.short[short] != "" {
 		return
 	}

@@ -25,6 +25,7 @@ type limitFigure struct {
 	After     []string `json:"unless_after"`
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
+	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
 }
@@ -171,8 +172,8 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 	return true
 }
 
-// noLess holds before a figure that nothing may lie below: "no layer under 60 ng".
-var noLess = regexp.MustCompile(`(?i)\b(?:no|nothing|never|not)\b[^.;:]*\b(?:under|below|less than|lower than|beneath)\s*$`)
+// denies holds before a figure whose bound is turned round.
+var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none|never|not)\b[^.;:,]*$`)
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
@@ -185,8 +186,8 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	if rule.Fixed {
 		bound = rule.Bound
 	}
-	if q.Start <= len(in.sentence) && noLess.MatchString(in.sentence[:q.Start]) {
-		bound = "min"
+	if turned := map[string]string{"max": "min", "min": "max"}[q.Bound]; turned != "" && denies.MatchString(in.sentence[:q.Start]) {
+		bound = turned // "no layer under 60 ng", "nothing above 250 g/L"
 	}
 	if bound == "min" || rule.Bound == "min" && bound != "max" {
 		l.Min = value
@@ -209,7 +210,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)
-		if l.Scope == "" && len(l.Keys) == 0 && r.ofRoom(in.sentence) {
+		if l.Scope == "" && (len(l.Keys) == 0 && r.ofRoom(in.sentence) || r.words.hasAny(in.sentence, rule.Sided)) {
 			l.Scope = unknownPlace
 		}
 	}

@@ -172,6 +172,8 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			r.textDates(l, c, orders)
 			r.readings(l, c)
 		}
+	case c.slot == "value":
+		r.values(l, c)
 	case wordSlots[c.slot]:
 		r.signals(l, c)
 		r.readings(l, c)

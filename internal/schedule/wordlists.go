@@ -20,15 +20,17 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
-	sameLead           *regexp.Regexp  // "Same, cold-weather compound": the row above, and more
-	noteNumber         *regexp.Regexp  // what stands before a note: "1.", "N2"
-	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
-	sheetUnits         map[string]bool // words of a title block that give the unit of a whole sheet
-	beside             map[string]bool // relations that put a material beside a bed, not under the sheet
-	singles            map[string]bool // traits that single out a family from all that share its chemistry
-	youngBeds          []string        // beds that must be of an age before a product goes on
-	laps               []string        // words that go with the figure of a lap
-	headed             map[string]bool // signals that a heading over rows gives to each of them
+	sameLead           *regexp.Regexp    // "Same, cold-weather compound": the row above, and more
+	noteNumber         *regexp.Regexp    // what stands before a note: "1.", "N2"
+	definition         *regexp.Regexp    // an abbreviation and what it stands for, in a note
+	sheetUnits         map[string]bool   // words of a title block that give the unit of a whole sheet
+	beside             map[string]bool   // relations that put a material beside a bed, not under the sheet
+	singles            map[string]bool   // traits that single out a family from all that share its chemistry
+	values             map[string]string // slots of the figures that a column of values holds, by kind
+	thick, serves      []string          // words of a thickness, of a temperature in service
+	youngBeds          []string          // beds that must be of an age before a product goes on
+	laps               []string          // words that go with the figure of a lap
+	headed             map[string]bool   // signals that a heading over rows gives to each of them
 	accept             acceptanceWords
 	readings           readingWords
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
@@ -68,6 +70,9 @@ type readingFile struct {
 		SheetUnits    []string            `json:"sheet_units"`
 		Definition    string              `json:"definition"`
 		NoteNumber    string              `json:"note_number"`
+		Values        map[string]string   `json:"values_by_kind"`
+		Thick         []string            `json:"thickness_words"`
+		Serves        []string            `json:"service_words"`
 		YoungBeds     []string            `json:"young_beds"`
 		Laps          []string            `json:"lap_words"`
 		Headed        []string            `json:"heading_signals"`
@@ -94,7 +99,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)

@@ -37,7 +37,7 @@ test_silent_where_the_contact_is_told if {
 	oil := {"item": "W!12/9", "slot": "substrate", "keys": ["form-release-agent", "oil-or-wax-residue"]}
 	doc := object.union(
 		bench.schedule([bench.sbs, bench.concrete], {"signals": [bench.said("release_oil", "form oil")]}, []),
-		{"contacts": [{"line": "W!12", "kind": "direct", "a": {"slot": "material", "keys": []}, "b": oil}]},
+		{"contacts": [{"line": "W!12", "kind": "direct", "a": {"slot": "material", "keys": [], "family": "rubberized-asphalt-membrane"}, "b": oil}]},
 	)
 	count(release_oil.findings) == 0 with input as doc
 }

@@ -28,7 +28,7 @@ findings contains found if {
 	_is_over_some(measure.high(figure))
 	over := [{"line": use.line, "item": use.item, "limit": limit} |
 		some use in uses.of(product)
-		limit := limits.lowest_max(limits.limits_for("voc_gl", use.line, product.keys, product.role))
+		limit := limits.lowest_max(_everywhere(limits.limits_for("voc_gl", use.line, product.keys, product.role)))
 		measure.high(figure) > limit.max * (1 + data.performance.voc.share)
 	]
 	count(over) > 0
@@ -36,6 +36,29 @@ findings contains found if {
 	found := finding.for_product(product, measure.cell(figure, "voc_gl"), _message(product, figure, limit), {
 		"related": array.concat(uses.related(over, 0), [finding.related_address(limit.at, limit.text)]),
 	})
+}
+
+# A limit for a place or a case ("indoors") is broken by the row, and not by the product.
+findings contains found if {
+	some product in input.products
+	figure := product.figures.voc_gl
+	measure.is_sound(figure)
+	_is_over_some(measure.high(figure))
+	some use in uses.of(product)
+	limit := limits.lowest_max(_somewhere(limits.limits_for("voc_gl", use.line, product.keys, product.role)))
+	measure.high(figure) > limit.max * (1 + data.performance.voc.share)
+	found := finding.at_with(use.line, [use.item.at.cell], sprintf("%s there", [_message(product, figure, limit)]), {
+		"related": [finding.related_product(product, ["voc"], "its data"), finding.related_address(limit.at, limit.text)],
+	})
+}
+
+_everywhere(list) := [limit | some limit in list; not _is_narrowed(limit)]
+
+_somewhere(list) := [limit | some limit in list; _is_narrowed(limit)]
+
+_is_narrowed(limit) if {
+	is_array(limit.when)
+	count(limit.when) > 0
 }
 
 # Most products keep every limit of the project, wherever it holds: that is asked first.

@@ -41,3 +41,13 @@ test_silent[name] if {
 	}
 	count(_found(case.value, case.more, case.limits)) == 0
 }
+
+test_limit_for_work_indoors if {
+	inside := object.union(_note, {"when": ["indoors"], "text": "indoors 250 g/L max."})
+	said := {"signals": [{"id": "indoors", "no": false, "text": "indoors", "slot": "place", "at": _note.at}]}
+	_found(420, {}, [inside]) == set()
+	{[f.line, f.message] | some f in _found(420, said, [inside])} == {[
+		"W!12",
+		"PR-4 has 420 g/L VOC; the notes allow 250 g/L there",
+	]}
+}

@@ -1,0 +1,42 @@
+package schedule_test
+
+import "testing"
+
+// TestValues reads a column in which each row states the figure that matters to
+// it, by the figure's kind and the words beside it.
+func TestValues(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Lap | Stated value | Install date
+D1 | fluid-applied acrylic air barrier | plywood | none | brick | 2 in. | 22 mils dry, avg. | @2026-05-02
+D2 | butyl sheet | plywood | none | brick | 2 in. | 0.05 perm | @2026-05-02
+D3 | silicone sealant | steel | none | brick | - | VOC 30 g/L | @2026-05-02
+D4 | butyl sheet | plywood | none | brick | 2 in. | 230 °F service | @2026-05-02
+D5 | silicone sealant | steel | none | brick | - | 3/8 in. joint | @2026-05-02`})
+	for mark, want := range map[string]string{"D1": "thickness_mm", "D2": "vapor_ng", "D3": "voc_gl", "D4": "service_max_c", "D5": ""} {
+		figures := line(t, s, mark).Figures
+		for _, key := range []string{"thickness_mm", "vapor_ng", "voc_gl", "service_max_c"} {
+			if _, ok := figures[key]; ok != (key == want) {
+				t.Errorf("%s: figure %s is there: %v", mark, key, ok)
+			}
+		}
+	}
+}
+
+// TestBoundTurnedRound reads "nothing above" and "no layer under" for what they
+// mean.
+func TestBoundTurnedRound(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Notes", grid: `
+VOC: nothing above 250 g/L on site.
+No sheet under 40 mil thick.`})
+	for _, l := range s.Project.Limits {
+		if l.Kind == "voc_gl" && (l.Max == nil || l.Min != nil) {
+			t.Errorf("VOC %+v", l)
+		}
+		if l.Kind == "thickness_mm" && (l.Min == nil || l.Max != nil) {
+			t.Errorf("thickness %+v", l)
+		}
+	}
+	if len(s.Project.Limits) < 2 {
+		t.Errorf("%d limits", len(s.Project.Limits))
+	}
+}
