@@ -26,6 +26,7 @@ type boundTable struct {
 type figureData struct {
 	Numbers    map[string]float64 `json:"numbers"`
 	Labels     []string           `json:"labels"`
+	Bodies     []string           `json:"bodies"`
 	Bounds     []boundData        `json:"bounds"`
 	NoLimit    []string           `json:"no_limit"`
 	Difference []string           `json:"difference"`

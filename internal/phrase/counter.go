@@ -97,6 +97,9 @@ func (c *counter) labeled(i int, u *unit, end int) bool {
 	if before.low == "." && i > 1 {
 		before = c.toks[i-2]
 	}
+	if u.kind == "temperature" && c.bodies[before.low] {
+		return false // "wall 20 F": what has a temperature as well as a number
+	}
 	written := strings.TrimSpace(c.text[c.toks[i].End:end])
 	return c.labels[before.low] && len(written) <= 2 && !strings.ContainsAny(written, "%°.")
 }

@@ -1,6 +1,7 @@
 package phrase
 
 import (
+	"slices"
 	"strings"
 	"time"
 )
@@ -13,6 +14,7 @@ const (
 	Unknown DateOrder = iota
 	MonthFirst
 	DayFirst
+	YearFirst // 26-03-31, where a whole column is written so
 )
 
 // Date is one day or span of days. From and To are midnight UTC, zero if not
@@ -102,15 +104,24 @@ func (c *calendar) likely(toks []token) bool {
 }
 
 // Order decides the order of day and month from a whole column: a first part
-// over 12 can only be a day. Contradicting cells decide nothing.
+// over 12 can only be a day. Contradicting cells decide nothing. Where the first
+// parts are years by what the last ones are, the year stands first.
 func (r *Reader) Order(texts []string) (DateOrder, bool) {
 	var first, second int
+	var starts, ends []int
 	for _, text := range texts {
 		toks := scan(text)
 		for i := range toks {
 			a, b, _, _, ok := slashDate(toks, i)
+			if !ok {
+				continue
+			}
+			if c, short := smallAt(toks, i+4); short && b <= 12 {
+				starts, ends = append(starts, a), append(ends, c)
+			} else {
+				starts = append(starts, 0)
+			}
 			switch {
-			case !ok:
 			case a > 12 && b <= 12:
 				first++
 			case b > 12 && a <= 12:
@@ -119,12 +130,30 @@ func (r *Reader) Order(texts []string) (DateOrder, bool) {
 		}
 	}
 	switch {
+	case second == 0 && yearsFirst(starts, ends):
+		return YearFirst, true
 	case first > 0 && second == 0:
 		return DayFirst, true
 	case second > 0 && first == 0:
 		return MonthFirst, true
 	}
 	return Unknown, false
+}
+
+// Years of two figures: the first that is taken for one, and how many years the
+// work of a schedule spans.
+const (
+	earliestYear = 20
+	jobYears     = 2
+)
+
+// yearsFirst holds where the first parts of dates are near one another and could
+// be years, and the last ones could not.
+func yearsFirst(starts, ends []int) bool {
+	if len(ends) == 0 || len(starts) != len(ends) || slices.Min(starts) < earliestYear || slices.Max(starts)-slices.Min(starts) > jobYears {
+		return false
+	}
+	return slices.Min(ends) < earliestYear || slices.Max(ends)-slices.Min(ends) > jobYears
 }
 
 // OrderOf is the usual order in a country by its two-letter code, Unknown

@@ -112,6 +112,9 @@ func slashDate(toks []token, i int) (a, b, y, next int, ok bool) {
 	return a, b, y, next, ok1 && ok2 && ok3
 }
 
+// century is that of years of two figures.
+const century = 2000
+
 func smallAt(toks []token, i int) (int, bool) {
 	if toks[i].kind != number || len(toks[i].low) > 2 {
 		return 0, false
@@ -124,6 +127,9 @@ func (p *dateParser) slash(i int) (part, bool) {
 	a, b, y, next, ok := slashDate(p.toks, i)
 	if !ok {
 		return part{}, false
+	}
+	if c, short := smallAt(p.toks, i+4); short && p.order == YearFirst {
+		return part{y: century + a, m: b, d: c, next: i + 5, impossible: b < 1 || b > 12 || c < 1 || c > 31}, true
 	}
 	return p.ordered(part{y: y, next: next}, a, b), true
 }

@@ -23,6 +23,7 @@ type Reader struct {
 	numbers map[string]float64
 	bounds  *boundTable
 	labels  map[string]bool // words before a number that names something
+	bodies  map[string]bool // those of them that have a temperature too
 	ranges  map[string]bool // words between the two ends of a range
 	twins   map[string]bool // signs between a figure and the same in another unit
 	cal     *calendar
@@ -50,7 +51,7 @@ func From(fsys fs.FS) (*Reader, error) {
 		}
 	}
 	f := words.Words.Figures
-	r := &Reader{numbers: f.Numbers, labels: set(f.Labels), ranges: set(f.Ranges), twins: set(f.Twins)}
+	r := &Reader{numbers: f.Numbers, labels: set(f.Labels), bodies: set(f.Bodies), ranges: set(f.Ranges), twins: set(f.Twins)}
 	var err error
 	if r.units, err = newUnitTable(units.Units); err != nil {
 		return nil, fmt.Errorf("knowledge/units.json: %w", err)

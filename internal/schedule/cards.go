@@ -62,33 +62,39 @@ func filled(row workbook.Row) []workbook.Cell {
 }
 
 // labelOf gives the slot of product data that a label names, "" if none.
-func (r *reader) labelOf(label string) string {
+func (r *reader) labelOf(label string) string { return r.slotOfLabel(label, workbook.Cell{}) }
+
+// slotOfLabel is the slot that a label names and that can hold the value beside
+// it; a label of two meanings ("film") is told by its value.
+func (r *reader) slotOfLabel(label string, value workbook.Cell) string {
 	label = strings.TrimSpace(label)
 	for _, o := range r.words.told {
 		if foldKeep(label) == o.words {
 			return o.slot
 		}
 	}
+	loose := ""
 	for _, g := range r.head.guesses("", label) {
-		if slot := r.head.bySlot[strings.TrimSuffix(strings.TrimSuffix(g.slot, "_min"), "_max")]; g.score < sureLabel || slot != nil && slot.in == "schedule" {
+		slot := r.head.bySlot[strings.TrimSuffix(strings.TrimSuffix(g.slot, "_min"), "_max")]
+		if g.score < sureLabel || slot != nil && slot.in == "schedule" || slices.Contains(notOfProducts, g.slot) {
 			continue
 		}
-		if slices.Contains(notOfProducts, g.slot) {
-			continue
+		if slot != nil && slot.kind != "" && value.Value != "" && r.holds(value, slot.kind) {
+			return g.slot
 		}
-		return g.slot
+		loose = firstNonEmpty(loose, g.slot)
 	}
-	if o, _ := r.opening(label); o != toldRest {
+	if o, _ := r.opening(label); loose == "" && o != toldRest {
 		return o
 	}
-	return ""
+	return loose
 }
 
 // sureLabel is the share of a label that its slot's words must cover.
 const sureLabel = 0.45
 
 // notOfProducts are slots that a property of a product is never.
-var notOfProducts = []string{"mark", "group", "place", "order", "substrate", "touches", "install", "cover", "finish", "placed", "layers"}
+var notOfProducts = []string{"mark", "tag", "material", "group", "place", "order", "substrate", "touches", "install", "cover", "finish", "placed", "layers"}
 
 // isNamed holds for a name that the schedule's cells use.
 func isNamed(name, names string) bool {
@@ -136,7 +142,7 @@ func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []
 	var out []card
 	used := 0
 	for i := 0; i < len(rows); i++ {
-		after := i == 0 || rows[i-1].Number < rows[i].Number-1 // a blank row
+		after := i == 0 || rows[i-1].Number < rows[i].Number-1 || len(filled(rows[i-1])) == 0 // a blank row
 		c, n := r.block(s, rows[i:], after, names)
 		if n == 0 {
 			continue
@@ -162,7 +168,7 @@ func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []
 // after a blank row and the schedule uses it.
 func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names string) (c card, n int) {
 	head := filled(rows[0])
-	if len(head) == 0 || len(head) > 2 {
+	if len(head) == 0 || len(head) > maxHeadCells {
 		return c, 0
 	}
 	c = card{name: strings.TrimSpace(cardLead.ReplaceAllString(head[0].Value, "")), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
@@ -172,12 +178,15 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 	if !(after && isNamed(c.name, names)) && r.labelOf(c.name) != "" && len(head) > 1 {
 		return c, 0
 	}
-	if len(head) == 2 {
-		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[1]))
+	if n := len(head); n > 1 {
+		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[n-1]))
+	}
+	if len(head) == maxHeadCells {
+		c.kind = append(c.kind, r.cardSource(s, "alias", head[1]))
 	}
 	for _, row := range rows[1:] {
 		cells := filled(row)
-		if row.Number != c.rows[len(c.rows)-1]+1 || len(cells) != 2 || cells[0].Col != head[0].Col {
+		if row.Number != c.rows[len(c.rows)-1]+1 || len(cells) != 2 || cells[0].Col != head[0].Col && cells[0].Col != head[min(1, len(head)-1)].Col {
 			break
 		}
 		if r.labelOf(cells[0].Value) != "" {
@@ -192,6 +201,10 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 	}
 	return c, len(c.rows)
 }
+
+// maxHeadCells is how many cells head a card at most: name, trade name and what
+// the product is.
+const maxHeadCells = 3
 
 // maxName is how many words the name of a product has at most.
 const maxName = 4

@@ -88,7 +88,7 @@ func (r *reader) deal(s *workbook.Sheet, c card, units map[string]string) {
 	}
 	says := c.kind
 	for _, f := range c.fields {
-		says = append(says, r.fieldSource(s, f, units))
+		says = append(says, r.noteOf(r.fieldSource(s, f, units), f)...)
 	}
 	r.sched.Products = append(r.sched.Products, newProduct(c.name, s.Name, c.row))
 	r.lex.add(c.name, len(r.sched.Products)-1)
@@ -100,11 +100,41 @@ func (r *reader) deal(s *workbook.Sheet, c card, units map[string]string) {
 	r.told = append(r.told, told{product: len(r.sched.Products) - 1, says: says})
 }
 
+// noteOf sorts the sentences of a field whose label tells nothing ("Note: VOC 240
+// g/L; 10 to 100 F") by what they open with, or by the figure that they begin with.
+func (r *reader) noteOf(c source, f field) []source {
+	if c.slot != "remark" {
+		return []source{c}
+	}
+	out := []source{c}
+	for _, part := range r.words.splitList(f.value.Value) {
+		say := source{text: strings.TrimSpace(part.text), cell: c.cell, at: c.at}
+		if say.slot, _ = r.opening(say.text); say.slot == "" || say.slot == toldRest {
+			say.slot = r.byFigure(say.text)
+		}
+		if say.slot != "" && say.slot != "remark" {
+			out = append(out, say)
+		}
+	}
+	return out
+}
+
+// byFigure is the slot of the figure that a sentence begins with, "" for none.
+func (r *reader) byFigure(text string) string {
+	for _, q := range r.phrase.Quantities(text, "") {
+		if q.Start < 12 {
+			return r.words.toldByKind[q.Kind]
+		}
+		break
+	}
+	return ""
+}
+
 // fieldSource is what one label and its value tell: by the label, else by the
 // label and the value together, else a remark.
 func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string) source {
 	label := strings.TrimSpace(f.label)
-	c := r.cardSource(s, r.labelOf(label), f.value)
+	c := r.cardSource(s, r.slotOfLabel(label, f.value), f.value)
 	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.words.isNone(c.text) && !r.words.hasAny(c.text, r.words.noLimit) {
 		c.slot = ""
 	}

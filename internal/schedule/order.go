@@ -16,7 +16,10 @@ type dayOrder struct {
 
 // String says how dates such as 3/4/2026 were read.
 func (o dayOrder) String() string {
-	if o.DateOrder == phrase.DayFirst {
+	switch o.DateOrder {
+	case phrase.YearFirst:
+		return "read with the year before the month and the day, " + o.why
+	case phrase.DayFirst:
 		return "read with the day before the month, " + o.why
 	}
 	return "read with the month before the day, " + o.why
@@ -59,6 +62,9 @@ func (r *reader) usualOrder(texts []string) dayOrder {
 	if order, decided := r.phrase.Order(texts); decided {
 		return dayOrder{order, "as dates in other columns show"}
 	}
+	if r.bookOrder != phrase.Unknown {
+		return dayOrder{r.bookOrder, "as dates in other tables show"}
+	}
 	country := r.country
 	if country == "" && r.set.CountryOf != nil && r.eitherWay(texts) {
 		country = r.set.CountryOf(r.sched.Project.Places)
@@ -90,4 +96,18 @@ func (r *reader) eitherWay(texts []string) bool {
 		}
 	}
 	return false
+}
+
+// orderOfBook is the order of day and month that the dates of all schedules show
+// together, for tables whose own do not.
+func (r *reader) orderOfBook(all []*table) {
+	var texts []string
+	for _, t := range all {
+		for i, c := range t.cols {
+			if t.kind == kindSchedule && isDateSlot(c.Slot) {
+				texts = append(texts, t.texts(t.nums[i])...)
+			}
+		}
+	}
+	r.bookOrder, _ = r.phrase.Order(texts)
 }

@@ -74,6 +74,7 @@ type reader struct {
 	lex        *lexicon
 	heard      map[string]*heard // texts read before
 	marks      map[string]bool
+	bookOrder  phrase.DateOrder
 	dates      map[string]bool   // texts asked before, and whether they are dates
 	letters    map[string]string // single letters that stand for conditions of the work
 	coded      bool              // nearly every tag of the table being read is a product
@@ -127,6 +128,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindProducts, r.limits)
 	r.limitsTold()
 	r.outside(b, all)
+	r.orderOfBook(all)
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.lines)
 	r.linePlaces()
