@@ -69,7 +69,8 @@ func separates(s *schedule.Item) bool {
 func (f *finder) follows(s, b *schedule.Item) bool {
 	for i := 1; i < len(f.line.Items); i++ {
 		if f.line.Items[i].ID == s.ID {
-			return s.Relation == "separated_by" && s.Side == "object" && f.line.Items[i-1].ID == b.ID
+			through := s.Relation == "through" && s.Class == "separator" // "the sheet, through tape"
+			return (s.Relation == "separated_by" || through) && s.Side == "object" && f.line.Items[i-1].ID == b.ID
 		}
 	}
 	return false

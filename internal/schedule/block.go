@@ -230,7 +230,7 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock
 	units := n > 1 && r.unitRow(s, row+n-1)
 	for col := 1; col <= s.MaxCol; col++ {
 		group, sub, unit := headingText(s, row, n, col, units)
-		if group == "" && sub == "" && columnEmpty(s, row+n, col) {
+		if columnEmpty(s, row+n, col) && (group == "" && sub == "" || headedByOthers(s, row, n, col)) {
 			continue
 		}
 		b.nums = append(b.nums, col)
@@ -291,6 +291,17 @@ func headingText(s *workbook.Sheet, row, n, col int, units bool) (group, sub, un
 		return "", "", unit
 	}
 	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1], unit
+}
+
+// headedByOthers holds for a column with no heading of its own, under one that is
+// merged over its neighbors.
+func headedByOthers(s *workbook.Sheet, row, n, col int) bool {
+	for i := range n {
+		if c, ok := s.At(row+i, col); ok && !c.Merged && strings.TrimSpace(c.Value) != "" {
+			return false
+		}
+	}
+	return true
 }
 
 func columnEmpty(s *workbook.Sheet, from, col int) bool {

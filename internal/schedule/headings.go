@@ -144,7 +144,18 @@ func (h *headings) guesses(group, sub string) []guess {
 	}
 	own := len(best) > 0
 	if group != "" {
-		consider(group+" "+sub, 1.02)
+		only := map[string]bool{} // slots that the group names without the heading below it
+		for _, g := range h.match(group) {
+			only[g.words] = own
+		}
+		for _, g := range h.match(group + " " + sub) {
+			if g.score *= groupWeight; only[g.words] {
+				g.score *= groupAlone
+			}
+			if g.score > best[g.slot].score {
+				best[g.slot] = g
+			}
+		}
 	}
 	if group != "" && !own { // the heading itself tells more
 		consider(parenthesis.ReplaceAllString(group, " "), 0.6)
@@ -164,6 +175,13 @@ func (h *headings) guesses(group, sub string) []guess {
 	})
 	return out
 }
+
+// What a heading together with the one above it counts, and what words of the
+// upper one alone do where the lower one tells of itself.
+const (
+	groupWeight = 1.02
+	groupAlone  = 0.95
+)
 
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.

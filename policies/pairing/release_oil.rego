@@ -19,6 +19,7 @@ package pairing.release_oil
 import data.lib.face
 import data.lib.finding
 import data.lib.naming
+import data.lib.rows
 import data.lib.sheet
 
 findings contains found if {
@@ -40,9 +41,7 @@ _is_told_as_contact(line) if {
 	some end in [contact.a, contact.b]
 	end.slot == "substrate"
 	"oil-or-wax-residue" in end.keys
-	some other in [contact.a, contact.b]
-	other.slot != "substrate"
-	not endswith(other.family, "-unspecified")
+	count(rows.best(contact)) > 0
 }
 
 _message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [

@@ -34,10 +34,11 @@ test_silent_when_denied if {
 }
 
 test_silent_where_the_contact_is_told if {
-	oil := {"item": "W!12/9", "slot": "substrate", "keys": ["form-release-agent", "oil-or-wax-residue"]}
+	oil := {"slot": "substrate", "family": "form-release-agent", "keys": ["oil-or-wax-residue"], "class": "residue"}
+	sheet := {"slot": "material", "family": "rubberized-asphalt-membrane", "keys": ["asphaltic"], "class": "membrane"}
 	doc := object.union(
 		bench.schedule([bench.sbs, bench.concrete], {"signals": [bench.said("release_oil", "form oil")]}, []),
-		{"contacts": [{"line": "W!12", "kind": "direct", "a": {"slot": "material", "keys": [], "family": "rubberized-asphalt-membrane"}, "b": oil}]},
+		{"contacts": [{"line": "W!12", "kind": "direct", "wet": false, "a": sheet, "b": oil}]},
 	)
 	count(release_oil.findings) == 0 with input as doc
 }
