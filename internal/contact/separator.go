@@ -69,7 +69,10 @@ func separates(s *schedule.Item) bool {
 func (f *finder) follows(s, b *schedule.Item) bool {
 	for i := 1; i < len(f.line.Items); i++ {
 		if f.line.Items[i].ID == s.ID {
-			through := s.Relation == "through" && s.Class == "separator" // "the sheet, through tape"
+			through := s.Relation == "through" && (s.Class == "separator" || s.Class == "tape") // "the sheet, through tape"
+			if padded := s.At == b.At && slices.Contains(s.Signals, "separator"); padded && f.line.Items[i-1].ID == b.ID {
+				return true // "galvanized angle, neoprene pad"
+			}
 			return (s.Relation == "separated_by" || through) && s.Side == "object" && f.line.Items[i-1].ID == b.ID
 		}
 	}

@@ -267,7 +267,11 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}}}
 	}
 	var out []bid
+	warm := r.unitIn(heading, "temperature", "") != ""
 	for _, g := range r.head.guesses(group, sub) {
+		if warm && isDateSlot(g.slot) {
+			continue // "Put on, F" holds temperatures
+		}
 		out = append(out, bid{col, g})
 	}
 	return out

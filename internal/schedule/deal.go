@@ -13,6 +13,11 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 	if names == "" {
 		return all
 	}
+	for _, t := range all {
+		if t.kind == kindSchedule {
+			r.dealWide(t)
+		}
+	}
 	for i := range b.Sheets {
 		s := &b.Sheets[i]
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {

@@ -84,6 +84,9 @@ var upperCode = regexp.MustCompile(`^[A-Z]{1,5}[ .-]?\d{0,3}[A-Z]?$`)
 // of the workbook's data.
 func (r *reader) codesOnly(t *table) bool {
 	col := t.column("tag")
+	if t.column(ownData) > 0 {
+		return false
+	}
 	filled, known := 0, 0
 	for row := t.first; col > 0 && row <= t.last; row++ {
 		words := text(t.sheet, row, col)
@@ -113,6 +116,9 @@ func (r *reader) strayCode(l *Line, c source) {
 	}
 	if slices.ContainsFunc(l.Items, func(it Item) bool { return it.At == c.at }) {
 		return
+	}
+	if f := r.vocab.Describe(l.Texts["material"], l.Texts["type"]).Family; f != "" && !strings.HasSuffix(f, "-unspecified") {
+		return // the row says itself what it is
 	}
 	it := r.item(mention{product: -1, tag: c.text, unknownTag: true}, c)
 	it.ID, it.Text, it.Polarity = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), c.text, "yes"

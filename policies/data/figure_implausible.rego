@@ -26,6 +26,7 @@ findings contains finding.at_with(line, measure.cell(figure, kind), _message(kin
 	some kind, figure in line.figures
 	measure.is_sound(figure)
 	plausible.slip(kind, line.role, figure)
+	not _may_be_width(line, kind, figure)
 	extra := {"severity": _severity(kind, line.role, figure)}
 }
 
@@ -60,3 +61,18 @@ _cause(kind, role, figure) := sprintf("; it looks as if %s (%s)", [cause.says, r
 	mm := measure.low(figure) * cause.factor
 	right := measure.written(mm, "length", {"text": "", "unit": "mm"})
 } else := ""
+
+# Below a heading that says "mm" and no more, strips and beads are told by their width. What looks like the product's
+# own thickness in another unit is none.
+_may_be_width(line, "thickness_mm", figure) if {
+	figure.assumed
+	line.role in data.data.plausible.widths
+	figure.min > data.data.plausible.least_width_mm
+	not _is_own_thickness(line, figure)
+}
+
+_is_own_thickness(line, figure) if {
+	own := measure.low(facts.product_of(facts.main_items(line)[0]).figures.thickness_mm)
+	meant := plausible.cause("thickness_mm", line.role, figure).factor * figure.min
+	abs(meant - own) < own / 2
+}
