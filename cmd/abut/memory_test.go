@@ -30,6 +30,7 @@ func TestMemory(t *testing.T) {
 		"parts.xlsx":  func() []byte { return manyParts(t, 400_000) },
 		"cells.xlsx":  func() []byte { return manyCells(t, 90_000, 10) },
 		"hidden.xlsx": func() []byte { return hiddenRows(t, 40) },
+		"merged.xlsx": func() []byte { return mergedRanges(t, 200, 50_000) },
 	} {
 		t.Run(name, func(t *testing.T) {
 			file := filepath.Join(t.TempDir(), name)
@@ -93,7 +94,7 @@ func manyCells(t *testing.T, rows, columns int) []byte {
 	for row := range rows {
 		b.WriteString("<row>")
 		for column := range columns {
-			fmt.Fprintf(&b, `<c t="inlineStr"><is><t>self-adhered sheet %d by %d of some length, 40 mil, over primed concrete, lapped %[1]d mm</t></is></c>`, row, column)
+			fmt.Fprintf(&b, `<c t="inlineStr"><is><t>sheet %d by %d</t></is></c>`, row, column)
 		}
 		b.WriteString("</row>")
 	}
@@ -106,5 +107,16 @@ func hiddenRows(t *testing.T, n int) []byte {
 	for row := 1; row < 500_000; row += 2 {
 		fmt.Fprintf(&b, `<row r="%d" hidden="1"/>`, row)
 	}
+	return sheets(t, n, b.String())
+}
+
+// mergedRanges merges as much as it may on each of many sheets.
+func mergedRanges(t *testing.T, n, ranges int) []byte {
+	var b strings.Builder
+	b.WriteString("<row><c><v>1</v></c></row></sheetData><mergeCells>")
+	for row := range ranges {
+		fmt.Fprintf(&b, `<mergeCell ref="A%d:B%[1]d"/>`, row+2)
+	}
+	b.WriteString("</mergeCells><sheetData>")
 	return sheets(t, n, b.String())
 }

@@ -55,6 +55,10 @@ func (r *sheetReader) record(rec *records) error {
 		if err := r.admit(c.Row, c.Col); err != nil {
 			return err
 		}
+		if err := r.count(len(field)); err != nil {
+			err.Cell = c.Ref()
+			return err
+		}
 		row.Cells = append(row.Cells, c)
 	}
 	if len(row.Cells) > 0 {

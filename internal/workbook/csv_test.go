@@ -119,6 +119,7 @@ func TestCSVRefused(t *testing.T) {
 		"open quotation":    {"a,b\nc,\"d\ne,f\n", "a.csv: B2: a quotation mark opens here, and it is not clear where it closes"},
 		"stray quotation":   {"a,b\nc,\"d\ne,f\ng,\"held 2\"\" clear\"\n", "a.csv: B2: a quotation mark opens here, and it is not clear where it closes"},
 		"two encodings":     {"\xff\xfea\x00,\x00b\x00\n\x00Item,Membrane,Substrate\n1,butyl sheets,concrete\n", "a.csv: only a part of it is UTF-16 text"},
+		"too much text":     {"a\n" + strings.Repeat(strings.Repeat("x", 30_000)+"\n", 600), "a.csv: A561: it has more than 16 MB of text"},
 		"nothing":           {"\n , \n\n", "a.csv: no row of it holds anything"},
 		"empty":             {"", "a.csv: it is empty"},
 		"too many fields":   {strings.Repeat(",", lastCol+5), "a.csv: XFE1: the row has too many fields"},

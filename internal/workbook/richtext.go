@@ -83,11 +83,12 @@ func readRich(s *scanner) richText {
 
 func readRun(s *scanner) run {
 	var r run
+	var text strings.Builder
 	depth := s.depth
 	for s.child(depth) {
 		switch string(s.name) {
 		case "t":
-			if r.text += cellText(s.content()); len(r.text) > s.max {
+			if text.WriteString(cellText(s.content())); text.Len() > s.max {
 				s.fail(errTooLong)
 			}
 		case "rPr": // a run with properties has its own, all of them
@@ -96,18 +97,20 @@ func readRun(s *scanner) run {
 			}
 		}
 	}
+	r.text = text.String()
 	return r
 }
 
 // joined makes runs that are struck alike one.
 func joined(runs []run) richText {
 	var out []run
-	for _, r := range runs {
-		if n := len(out); n > 0 && out[n-1].strike == r.strike {
-			out[n-1].text += r.text
-		} else {
-			out = append(out, r)
+	for i := 0; i < len(runs); {
+		var text strings.Builder // a text may be cut into a run a character
+		first := runs[i]
+		for ; i < len(runs) && runs[i].strike == first.strike; i++ {
+			text.WriteString(runs[i].text)
 		}
+		out = append(out, run{text: text.String(), strike: first.strike})
 	}
 	switch {
 	case len(out) == 0:
