@@ -90,25 +90,7 @@ func everyKind(t *testing.T) string {
 func TestHostileKinds(t *testing.T) {
 	file := everyKind(t)
 	dir := t.TempDir()
-	args := []string{"check", file}
-	reports := []string{"report.html", "report.json", "report.sarif", "report.xml", "report.md", "report.txt", "marked.xlsx"}
-	for _, name := range reports {
-		args = append(args, "-o", filepath.Join(dir, name))
-	}
-	code, out, errs := abut(args...)
-	if code != 1 {
-		t.Fatalf("exit %d: %s", code, errs)
-	}
-	all := map[string][]byte{"terminal": out, "messages": errs}
-	for _, name := range reports[:len(reports)-1] {
-		text, err := os.ReadFile(filepath.Join(dir, name))
-		if err != nil {
-			t.Fatal(err)
-		}
-		all[name] = text
-	}
-	_, all["read"], _ = abut("read", file)
-	_, all["read --why"], _ = abut("read", "--why", file)
+	all := everyReport(t, dir, file)
 	for name, text := range all {
 		t.Run(name, func(t *testing.T) { steersNothing(t, text) })
 	}

@@ -60,31 +60,12 @@ func hostileBooks(t *testing.T) (specified, offered string) {
 func TestHostile(t *testing.T) {
 	specified, offered := hostileBooks(t)
 	dir := t.TempDir()
-	args := []string{"check", offered}
-	names := []string{"report.html", "report.json", "report.sarif", "report.xml", "report.md", "report.txt"}
-	for _, name := range names {
-		args = append(args, "-o", filepath.Join(dir, name))
-	}
-	copied := filepath.Join(dir, "marked.xlsx")
-	code, out, errs := abut(append(args, "-o", copied)...)
-	if code != 1 {
-		t.Fatalf("exit %d: %s", code, errs)
-	}
-	all := map[string][]byte{"terminal": out, "messages": errs}
-	for _, name := range names {
-		text, err := os.ReadFile(filepath.Join(dir, name))
-		if err != nil {
-			t.Fatal(err)
-		}
-		all[name] = text
-	}
-	_, all["read"], _ = abut("read", offered)
-	_, all["read --why"], _ = abut("read", "--why", offered)
+	all := everyReport(t, dir, offered)
 	_, all["identify"], _ = abut("identify", strings.Join(payloads(), " "))
 	log := filepath.Join(dir, "log.md")
 	book := filepath.Join(dir, "log.xlsx")
-	_, all["compare"], errs = abut("compare", "--specified", specified, "--submitted", offered, "-o", log, "-o", book, "--matches")
-	all["matches"] = errs
+	_, compared, errs := abut("compare", "--specified", specified, "--submitted", offered, "-o", log, "-o", book, "--matches")
+	all["compare"], all["matches"] = compared, errs
 	var err error
 	if all["log.md"], err = os.ReadFile(log); err != nil {
 		t.Fatal(err)
@@ -108,7 +89,33 @@ func TestHostile(t *testing.T) {
 		t.Error(err)
 	}
 	inert(t, book)
-	inert(t, copied)
+	inert(t, filepath.Join(dir, "marked.xlsx"))
+}
+
+// everyReport checks a workbook into every output, of which the marked copy
+// alone is no text, and gives the texts.
+func everyReport(t *testing.T, dir, file string) map[string][]byte {
+	t.Helper()
+	args := []string{"check", file, "-o", filepath.Join(dir, "marked.xlsx")}
+	names := []string{"report.html", "report.json", "report.sarif", "report.xml", "report.md", "report.txt"}
+	for _, name := range names {
+		args = append(args, "-o", filepath.Join(dir, name))
+	}
+	code, out, errs := abut(args...)
+	if code != 1 {
+		t.Fatalf("exit %d: %s", code, errs)
+	}
+	all := map[string][]byte{"terminal": out, "messages": errs}
+	for _, name := range names {
+		text, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		all[name] = text
+	}
+	_, all["read"], _ = abut("read", file)
+	_, all["read --why"], _ = abut("read", "--why", file)
+	return all
 }
 
 func steersNothing(t *testing.T, text []byte) {
