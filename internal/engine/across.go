@@ -1,10 +1,6 @@
 package engine
 
-import (
-	"slices"
-
-	"github.com/open-policy-agent/opa/v1/ast"
-)
+import "github.com/open-policy-agent/opa/v1/ast"
 
 // looks is the key of the metadata by which a rule, or a helper of rules, says
 // that it looks across rows; all others look at one row and what all rows share.
@@ -16,22 +12,25 @@ const (
 // across gives the files of the modules that look across rows: they say so, or
 // one says so that they refer to.
 func (t *tree) across() map[string]bool {
-	found := map[string]bool{}
-	var packages []string
-	refers := map[string][]string{}
-	for file, module := range t.modules {
-		refers[file] = references(module)
-		if saysAcross(module) {
-			packages = append(packages, packageName(module))
+	users := map[string][]string{}
+	for file, used := range t.links() {
+		for _, other := range used {
+			users[other] = append(users[other], file)
 		}
 	}
-	for at := 0; at < len(packages); at++ {
-		for file, paths := range refers {
-			meets := func(path string) bool { return within(path, packages[at]) || within(packages[at], path) }
-			if !found[file] && slices.ContainsFunc(paths, meets) {
-				found[file] = true
-				packages = append(packages, packageName(t.modules[file]))
+	found := map[string]bool{}
+	var mark func(file string)
+	mark = func(file string) {
+		if !found[file] {
+			found[file] = true
+			for _, user := range users[file] {
+				mark(user)
 			}
+		}
+	}
+	for file, module := range t.modules {
+		if saysAcross(module) {
+			mark(file)
 		}
 	}
 	return found

@@ -52,7 +52,7 @@ func split(t *tree, rules []Rule, count int) []group {
 	slices.SortStableFunc(order, func(a, b string) int { return cmp.Compare(size[b], size[a]) })
 	groups := make([]group, min(count, len(order)))
 	load := make([]int, len(groups))
-	packages := t.byPackage()
+	links := t.links()
 	for i := range groups {
 		groups[i].modules = map[string]*ast.Module{}
 	}
@@ -61,7 +61,7 @@ func split(t *tree, rules []Rule, count int) []group {
 		load[i] += size[topic]
 		groups[i].topics = append(groups[i].topics, topic)
 		for _, file := range files[topic] {
-			t.include(groups[i].modules, packages, file)
+			t.include(groups[i].modules, links, file)
 		}
 	}
 	t.includeRest(groups)
@@ -80,21 +80,30 @@ func (t *tree) includeRest(groups []group) {
 }
 
 // include adds a module and all that it refers to.
-func (t *tree) include(into map[string]*ast.Module, packages map[string][]string, file string) {
+func (t *tree) include(into map[string]*ast.Module, links map[string][]string, file string) {
 	if into[file] != nil {
 		return
 	}
 	into[file] = t.modules[file]
-	for _, path := range references(t.modules[file]) {
-		for pkg, files := range packages {
-			if !within(path, pkg) && !within(pkg, path) {
-				continue
-			}
-			for _, other := range files {
-				t.include(into, packages, other)
+	for _, other := range links[file] {
+		t.include(into, links, other)
+	}
+}
+
+// links lists for each file the files that it refers to.
+func (t *tree) links() map[string][]string {
+	packages := t.byPackage()
+	links := make(map[string][]string, len(t.modules))
+	for file, module := range t.modules {
+		for _, path := range references(module) {
+			for pkg, files := range packages {
+				if within(path, pkg) || within(pkg, path) {
+					links[file] = append(links[file], files...)
+				}
 			}
 		}
 	}
+	return links
 }
 
 func (t *tree) byPackage() map[string][]string {
