@@ -19,6 +19,7 @@ const Version = "1"
 type Builder struct {
 	reader *schedule.Reader
 	hygro  *hygro.Table
+	sides  *sides
 	grades []usualGrade
 }
 
@@ -50,6 +51,10 @@ func NewBuilder(fsys fs.FS) (*Builder, error) {
 	if err != nil {
 		return nil, err
 	}
+	sides, err := loadSides(fsys)
+	if err != nil {
+		return nil, err
+	}
 	raw, err := fs.ReadFile(fsys, "temperature/grades.json")
 	if err != nil {
 		return nil, fmt.Errorf("usual grades: %w", err)
@@ -60,7 +65,7 @@ func NewBuilder(fsys fs.FS) (*Builder, error) {
 	if err := json.Unmarshal(raw, &file); err != nil {
 		return nil, fmt.Errorf("usual grades temperature/grades.json: %w", err)
 	}
-	return &Builder{reader: r, hygro: h, grades: file.Grades}, nil
+	return &Builder{reader: r, hygro: h, sides: sides, grades: file.Grades}, nil
 }
 
 // Build reads a workbook into a document.

@@ -95,13 +95,13 @@ type Grade struct {
 	DaysUsable float64 `json:"days_usable"`
 }
 
-// Profile is the section of one assembly, room side first, as far as it is
-// known, with the yearly moisture balance where every layer is known.
+// Profile is the section of one assembly, room side first where the side is known, with the yearly moisture balance where every layer is known.
 type Profile struct {
 	ID     string   `json:"id"`
 	Mark   string   `json:"mark"`
 	Lines  []string `json:"lines"`
 	Layers []Layer  `json:"layers"`
+	First  string   `json:"first"` // the side that the author lists first: room, outside, "" not known
 	// Missing tells which layers stopped the computation, empty if it ran.
 	Missing []string `json:"missing"`
 	Result  any      `json:"result"`

@@ -9,7 +9,7 @@ import (
 )
 
 // profiles gathers the sections that the workbook tells: groups of layer rows,
-// and build-ups told in one cell, room side first.
+// and build-ups told in one cell; room side first where the side is known.
 func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 	var out []Profile
 	groups := map[string]int{}
@@ -34,10 +34,17 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 		out[n].Lines = append(out[n].Lines, l.ID)
 		out[n].Layers = append(out[n].Layers, layersOf(l, doc)...)
 	}
+	out = slices.DeleteFunc(out, func(p Profile) bool { return len(p.Layers) < 2 })
+	find := b.sides.finder(doc)
 	for i := range out {
-		b.compute(&out[i], doc, site)
+		p := &out[i]
+		p.First = find.first(p)
+		if p.First == outsideFirst {
+			slices.Reverse(p.Layers)
+		}
+		b.compute(p, doc, site)
 	}
-	return slices.DeleteFunc(out, func(p Profile) bool { return len(p.Layers) < 2 })
+	return out
 }
 
 // builtUp reads a section told in one cell.
@@ -103,7 +110,11 @@ const usualIndoorClass = "normal"
 
 // compute runs the monthly moisture balance where the place is known.
 func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
-	if site == nil || len(p.Layers) < 2 {
+	if p.First == "" {
+		p.Missing = append(p.Missing, "the side that its layers are listed from")
+		return
+	}
+	if site == nil {
 		return
 	}
 	var layers []hygro.Layer

@@ -12,7 +12,7 @@ import data.lib.winter
 
 # all lists {"name", "layers", "lines", "needed", "winter"}; needed and winter are null where they are not known.
 all := array.concat(
-	[_of_profile(profile) | some profile in input.profiles],
+	[_of_profile(profile) | some profile in input.profiles; not _has_no_side(profile)],
 	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in _told],
 )
 
@@ -24,6 +24,9 @@ judged := [object.union(section, fault) | some section in walls; fault := _fault
 
 # judged_lines are the lines of judged sections.
 judged_lines := {line | some section in judged; some line in section.lines}
+
+# Where nothing tells which side is listed first, nothing is said of the order.
+_has_no_side(profile) if profile.first == ""
 
 _told := {line | some profile in input.profiles; some line in profile.lines}
 
@@ -67,13 +70,17 @@ _layer(layer, computed) := {
 # A strip at an opening or edge is no layer of the wall; a build-up told in one cell has no strips.
 _is_field(_, layer) if {
 	facts.is_live(layer.line)
-	not facts.lines_by_id[layer.line].role in data.vapor.barriers.not_roles
+	line := facts.lines_by_id[layer.line]
+	not line.role in data.vapor.barriers.not_roles
+	not _is_strip(line)
 }
 
 _is_field(profile, layer) if {
 	facts.is_live(layer.line)
 	count(profile.lines) == 1
 }
+
+_is_strip(line) if regex.match(data.vapor.barriers.strip_words, lower(object.get(line.texts, "material", "")))
 
 _computed(profile, i) := profile.result.layers[i]
 
@@ -107,8 +114,14 @@ _is_barrier(layer, vapor) if {
 	layer.class in data.vapor.barriers.foam_classes
 }
 
-# Roofs and walls in the ground are built by other rules.
-_is_excused(section) if regex.match(data.vapor.barriers.roof_words, lower(section.name))
+# Roofs and walls in the ground are built by other rules, and without heat inside no side is the warm one.
+_is_excused(section) if {
+	some id in section.lines
+	line := facts.lines_by_id[id]
+	some text in [section.name, line.group]
+	some words in data.vapor.barriers.excused_words
+	regex.match(words, lower(text))
+}
 
 _is_excused(section) if {
 	some id in section.lines

@@ -55,3 +55,37 @@ test_roofs_are_left_out if {
 	judged := section.judged with input as wall.document([roof], {})
 	judged == []
 }
+
+test_no_side_no_fault if {
+	layers := [wall.film, wall.batt, wall.sheet]
+	known := object.union(wall.profile(layers, wall.cold, {}), {"first": "outside"})
+	unknown := object.union(wall.profile(layers, wall.cold, {}), {"first": ""})
+	count(section.judged) == 1 with input as wall.document([known], {})
+	section.judged == [] with input as wall.document([unknown], {})
+}
+
+test_walls_in_the_ground_and_unheated_are_left_out[name] if {
+	some name, case in {
+		"Foundation wall, below grade": 0,
+		"Open link (unheated)": 0,
+		"Link, heated": 1,
+		"Grade school, east wing": 1,
+	}
+	wall_of := object.union(wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {}), {"mark": name})
+	judged := section.judged with input as wall.document([wall_of], {})
+	count(judged) == case
+}
+
+test_strips_are_no_layer[name] if {
+	some name, case in {"Membrane strip at the base": 0, "Membrane, striped print": 1}
+	doc := wall.document([wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {})], {})
+	lines := [object.union(line, {"texts": texts}) |
+		some line in doc.lines
+		texts := object.union(line.texts, {"material": {"W!40": name}[line.id]})
+	]
+	judged := section.judged with input as object.union(doc, {"lines": array.concat(
+		[line | some line in doc.lines; line.id != "W!40"],
+		lines,
+	)})
+	count(judged) == case
+}

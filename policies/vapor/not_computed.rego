@@ -1,16 +1,16 @@
 # METADATA
 # title: Vapor profile not computed
 # description: |
-#   A section can only be computed if each layer is known. The one named here is not, and nothing is guessed of
-#   it, so water that gathers by the second winter would pass unseen. The order of barriers was still looked at.
-#   State the thickness or permeance and check again. It does not apply to layers that count for nothing, such as
-#   those outside of a vented space, nor to sections without a sheet or without insulation.
+#   A section can only be computed if each layer and their order are known. What is named here is not, and nothing
+#   is guessed of it, so water that gathers by the second winter would pass unseen. Unless the order is what lacks,
+#   it was still looked at. State what is missing and check again. It does not apply to layers that count for
+#   nothing, such as those outside of a vented space, nor to sections without a sheet or without insulation.
 # custom:
 #   id: vapor-not-computed
 #   topic: vapor
 #   severity: note
-#   reason: A layer of the section is not known, so winter water could not be computed.
-#   remedy: State the thickness or the permeance of that layer in the schedule or the product data.
+#   reason: A layer of the section, or its order, is not known, so winter water could not be computed.
+#   remedy: State it in the schedule, its notes or the product data.
 #   source: ISO 13788 needs every layer
 #   basis: common-practice
 #   example: "the thickness of the insulation in W3 is not known"
