@@ -45,6 +45,7 @@ type limitRules struct {
 	Scopes  map[string][]string `json:"scopes"`
 	When    map[string][]string `json:"when"`
 	Skip    []string            `json:"place_skip"`
+	Beside  []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
 	skip    map[string]bool     // words of places that name none
 	Indoor  struct {
 		Words  []string `json:"words"`
@@ -149,6 +150,12 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 		return false
 	}
 	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
+}
+
+// lastWords gives the last n words of a text.
+func lastWords(text string, n int) string {
+	words := strings.Fields(text)
+	return strings.Join(words[max(0, len(words)-n):], " ")
 }
 
 // firstWords gives the first n words of a text.

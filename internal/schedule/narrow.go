@@ -57,6 +57,8 @@ func (r *reader) keysIn(text string) []string {
 	}
 	for _, m := range r.lex.find(text) {
 		switch {
+		case m.mat.Class == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
+			// "membrane outside the batt": the limit is not the batt's
 		case m.product >= 0 && r.sched.Products[m.product].Family != "":
 			add(r.sched.Products[m.product].Family)
 		case m.product < 0 && m.mat.Family == "" && len(m.mat.Traits) > 0 && strings.HasPrefix(m.mat.Traits[0], "grade-"):

@@ -19,6 +19,65 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 	outer := _outer(line)
 ]
 
+# across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
+# all insulation is in the studs: {"line" of the film, "outer": item, "outer_line", "inner": words, "cell", "vinyl"}.
+across := [{
+	"line": line,
+	"outer": outer.item,
+	"outer_line": outer.line,
+	"inner": item.text,
+	"cell": item.at.cell,
+	"vinyl": is_vinyl(item.family, item.text),
+} |
+	some line in _film_rows
+	item := facts.main_items(line)[0]
+	outer := [found | some found in _sheet_rows; found.wall == _wall(line)][0]
+	not _wall(line) in _insulated_walls
+]
+
+_film_rows := [line |
+	some line in facts.live_lines
+	line.group != ""
+	not line.id in section.told_lines
+	facts.main_items(line)[0].family in data.vapor.barriers.inside_families
+	_tells_inside(line)
+	_has_filled_studs(line)
+]
+
+_film_walls := {_wall(line) | some line in _film_rows}
+
+_wall(line) := concat("|", [line.table, line.group])
+
+_sheet_rows := [{"line": line, "item": item, "wall": _wall(line)} |
+	some line in facts.live_lines
+	_wall(line) in _film_walls
+	line.role in data.performance.sheets.vapor_roles
+	not section.is_strip(line)
+	item := facts.main_items(line)[0]
+	not item.family in data.vapor.barriers.inside_families
+	vaporclass.is_tight(item)
+]
+
+# A wall with insulation in a row of its own may have it outside of the sheet.
+_insulated_walls := {_wall(line) |
+	some line in facts.live_lines
+	line.role == "insulation"
+}
+
+_tells_inside(line) if {
+	some slot in data.vapor.barriers.side_slots
+	regex.match(data.vapor.barriers.inside_words, lower(object.get(line.texts, slot, "")))
+}
+
+_has_filled_studs(line) if facts.said(line, "studs_filled")
+
+_has_filled_studs(line) if {
+	not facts.said(line, "studs_empty")
+	some item in line.items
+	facts.is_there(item)
+	item.family in data.vapor.barriers.cavity_families
+}
+
 # barrier is the first vapor barrier that the row tells on the room side; undefined without one.
 barrier(line) := barriers(line)[0]
 
@@ -51,6 +110,12 @@ _is_inside(line, item) if {
 	_is_with_studs(line, item)
 }
 
+_is_inside(line, item) if {
+	regex.match(data.vapor.barriers.inside_words, lower(item.clause))
+	not _is_separator(item)
+	_is_on_filled_studs(line)
+}
+
 _is_with_studs(line, item) if {
 	some other in line.items
 	other.at.cell == item.at.cell
@@ -67,12 +132,23 @@ _is_separator(item) if {
 
 _studs_are_filled(line, _) if facts.said(line, "studs_filled")
 
+_studs_are_filled(line, _) if _is_on_filled_studs(line)
+
 _studs_are_filled(line, inner) if {
 	not facts.said(line, "studs_empty")
 	some item in line.items
 	facts.is_there(item)
 	item.family in data.vapor.barriers.cavity_families
 	item.at.cell == inner.cell
+}
+
+# The sheet lies on filled studs, and no insulation lies outside of it.
+_is_on_filled_studs(line) if {
+	not facts.said(line, "studs_empty")
+	some item in facts.items_in(line, data.vapor.barriers.under_slots)
+	item.family in data.vapor.barriers.cavity_families
+	outside := [board | some board in facts.items_in(line, data.vapor.barriers.outside_slots); board.class == "insulation"]
+	count(outside) == 0
 }
 
 _outer(line) := item if {

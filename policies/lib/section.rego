@@ -13,7 +13,7 @@ import data.lib.winter
 # all lists {"name", "layers", "lines", "needed", "winter"}; needed and winter are null where they are not known.
 all := array.concat(
 	[_of_profile(profile) | some profile in input.profiles; not _has_no_side(profile)],
-	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in _told],
+	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in told_lines],
 )
 
 # walls are the sections that are no roof and stand above the ground.
@@ -28,7 +28,8 @@ judged_lines := {line | some section in judged; some line in section.lines}
 # Where nothing tells which side is listed first, nothing is said of the order.
 _has_no_side(profile) if profile.first == ""
 
-_told := {line | some profile in input.profiles; some line in profile.lines}
+# told_lines are those of profiles, whether their order is known or not.
+told_lines := {line | some profile in input.profiles; some line in profile.lines}
 
 _of_profile(profile) := {
 	"id": profile.id,
@@ -72,7 +73,7 @@ _is_field(_, layer) if {
 	facts.is_live(layer.line)
 	line := facts.lines_by_id[layer.line]
 	not line.role in data.vapor.barriers.not_roles
-	not _is_strip(line)
+	not is_strip(line)
 }
 
 _is_field(profile, layer) if {
@@ -80,7 +81,8 @@ _is_field(profile, layer) if {
 	count(profile.lines) == 1
 }
 
-_is_strip(line) if regex.match(data.vapor.barriers.strip_words, lower(object.get(line.texts, "material", "")))
+# is_strip: the row tells a strip and not the field of the wall.
+is_strip(line) if regex.match(data.vapor.barriers.strip_words, lower(object.get(line.texts, "material", "")))
 
 _computed(profile, i) := profile.result.layers[i]
 

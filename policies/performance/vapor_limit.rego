@@ -47,9 +47,25 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 	figure := facts.figure_of(line, "vapor_ng")
 	measure.is_sound(figure)
 	_breaks_some(figure)
-	broken := _broken(limits.limits_for("vapor_ng", line, item.keys, line.role), figure)
+	asked := [limit | some limit in limits.limits_for("vapor_ng", line, item.keys, line.role); _is_for_side(limit, line)]
+	broken := _broken(asked, figure)
 	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
 ]
+
+# A limit for the vapor barrier on the room side is not one for the sheet outside.
+_is_for_side(limit, _) if not _is_of_room_side(limit)
+
+_is_for_side(limit, line) if {
+	_is_of_room_side(limit)
+	some item in facts.items_in(line, ["material", "tag"])
+	item.family in data.vapor.barriers.inside_families
+}
+
+_is_of_room_side(limit) if {
+	text := lower(limit.text)
+	regex.match(data.vapor.barriers.retarder_words, text)
+	regex.match(data.vapor.barriers.room_side_words, text)
+}
 
 _name(_, item) := item.product if item.product != ""
 

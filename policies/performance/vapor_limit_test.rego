@@ -50,3 +50,18 @@ test_missing if {
 	doc := desk.document([desk.row(12, "FM-4", {"place": "Vivarium"})], [desk.product("FM-4", 7, {})], [_tight])
 	count(vapor_limit.findings) == 0 with input as doc
 }
+
+# A limit of the vapor barrier on the room side says nothing of the sheet outside.
+test_room_side[name] if {
+	side := desk.limit("vapor_ng", null, 60, {"text": "Vapour barrier on the room side: 60 ng or less"})
+	retarder := object.union(desk.own(12, "FM-4"), {"family": "kraft-facer"})
+	some name, case in {
+		"air barrier": {"items": [desk.own(12, "FM-4")], "limit": side, "count": 0},
+		"vapor barrier": {"items": [retarder], "limit": side, "count": 1},
+		"no side told": {"items": [desk.own(12, "FM-4")], "limit": object.union(side, {"text": "60 ng or less"}), "count": 1},
+	}
+	product := desk.product("FM-4", 7, {"figures": {"vapor_ng": desk.figure(150, "150", "ng")}})
+	doc := desk.document([desk.row(12, "FM-4", {"items": case.items})], [product], [case.limit])
+	found := vapor_limit.findings with input as doc
+	count(found) == case.count
+}

@@ -36,6 +36,13 @@ findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.ce
 	message := _message(pair.outer.text, pair.inner)
 }
 
+findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], message, {"related": related}) if {
+	some pair in inside.across
+	not _is_told(pair)
+	message := _message(pair.outer.text, pair.inner)
+	related := [finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")]
+}
+
 _message(outer, inner) := sprintf(
 	"%s and %s close in the insulation between them, which dries to neither side",
 	[outer, inner],

@@ -13,8 +13,10 @@ _around := [wall.film, wall.batt, wall.sheet]
 
 _item(slot, text, family, class) := object.union(bench.item(slot, text, family, class, []), {
 	"line": "W!23",
-	"at": {"sheet": "W", "row": 23, "cell": sprintf("%s23", [{"behind": "K", "touches": "G", "remark": "M"}[slot]])},
+	"at": {"sheet": "W", "row": 23, "cell": sprintf("%s23", [_columns[slot]])},
 })
+
+_columns := {"behind": "K", "touches": "G", "remark": "M", "under": "E"}
 
 _film := _item("behind", "0.15 mm polyethylene", "polyethylene-sheet", "membrane")
 
@@ -86,4 +88,66 @@ test_profile_severity[name] if {
 test_profile_silent if {
 	count(_of_profile(_around, wall.cold, {})) == 0 # another rule tells it
 	count(_of_profile([wall.film, wall.batt, wall.open_sheet], 3, {})) == 0
+}
+
+# A row that tells of the film in a remark and of the batts in what lies under the sheet.
+_told_film(clause) := object.union(_item("remark", "6 mil poly", "polyethylene-sheet", "membrane"), {"clause": clause})
+
+_under := _item("under", "batt studs", "insulation-unspecified", "insulation")
+
+test_row_told_in_words[name] if {
+	board := _item("touches", "mineral wool board", "mineral-wool", "insulation")
+	some name, case in {
+		"behind the board": {"items": [_told_film("6 mil poly behind gyp bd"), _under], "count": 1},
+		"on the room side": {"items": [_told_film("6 mil poly, room side"), _under], "count": 1},
+		"somewhere": {"items": [_told_film("6 mil poly at the sill"), _under], "count": 0},
+		"insulation outside": {"items": [_told_film("6 mil poly behind gyp bd"), _under, board], "count": 0},
+		"studs without batts": {"items": [_told_film("6 mil poly behind gyp bd")], "count": 0},
+	}
+	count(_row(array.concat([desk.own(23, "R-01")], case.items), {})) == case.count
+}
+
+# A film in row 24 of the wall whose sheet is in row 23.
+_two_rows(film, sheet, others) := found if {
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	own := object.union(desk.own(24, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	row := object.union(
+		desk.row(24, "VR-1", {
+			"group": "W4",
+			"role": "film",
+			"items": [own],
+			"texts": {"substrate": "wood studs, room side"},
+			"signals": [desk.said(24, "studs_filled", "remark")],
+		}),
+		film,
+	)
+	rows := array.concat([desk.row(23, "R-01", object.union({"group": "W4"}, sheet)), row], others)
+	found := two_barriers.findings with input as desk.document(rows, [tight, open], [])
+}
+
+test_two_rows_in_full if {
+	_two_rows({}, {}, []) == {{
+		"line": "W!24",
+		"cells": ["C24", "L24"],
+		"message": "R-01 and VR-1 close in the insulation between them, which dries to neither side",
+		"related": [{"line": "W!23", "cells": ["C23", "L23"], "what": "the outer barrier"}],
+	}}
+}
+
+test_two_rows_silent[name] if {
+	some name, case in {
+		"another wall": {"film": {}, "sheet": {"group": "W5"}, "others": []},
+		"open sheet": {"film": {}, "sheet": {"items": [desk.own(23, "V-1")]}, "others": []},
+		"strip": {"film": {}, "sheet": {"texts": {"material": "Membrane strip at the sill"}}, "others": []},
+		"empty studs": {"film": {"signals": [desk.said(24, "studs_empty", "remark")]}, "sheet": {}, "others": []},
+		"side not told": {"film": {"texts": {"substrate": "wood studs"}}, "sheet": {}, "others": []},
+		"struck sheet": {"film": {}, "sheet": {"struck": true}, "others": []},
+		"insulation in a row": {
+			"film": {},
+			"sheet": {},
+			"others": [desk.row(25, "IN-1", {"group": "W4", "role": "insulation"})],
+		},
+	}
+	count(_two_rows(case.film, case.sheet, case.others)) == 0
 }
