@@ -103,7 +103,8 @@ func (p *project) load(flags projectFlags) (err error) {
 		}
 	}
 	if set.Climate != "" {
-		if p.reading.Site, err = ownSite(set.Climate, climate.Place{Text: set.Place}); err != nil {
+		at, _ := climate.Locate(p.reading.Place) // the figures hold without; the sun then rises as at a middle latitude
+		if p.reading.Site, err = ownSite(set.Climate, climate.Place{Lat: at.Lat, Lon: at.Lon, Text: p.reading.Place}); err != nil {
 			return err
 		}
 	}

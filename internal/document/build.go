@@ -82,9 +82,10 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 		Version: Version, File: s.File, Project: Project{Project: s.Project}, Lines: s.Lines,
 		Products: s.Products, Pours: s.Pours, Contacts: contact.Find(s), Reading: s.Reading, Waivers: s.Waivers,
 	}
-	site := set.Site
-	if site == nil {
-		doc.Project.Place, site = b.locate(s.Project.Places, set.Place)
+	var site *climate.Site
+	doc.Project.Place, site = b.locate(s.Project.Places, set.Place)
+	if set.Site != nil {
+		site, doc.Project.Place = set.Site, ownFigures(doc.Project.Place, set.Site)
 	}
 	if site != nil {
 		doc.Project.Place.Months = bands(site)
@@ -130,6 +131,18 @@ func (b *Builder) locate(texts []schedule.Fact, stated string) (Place, *climate.
 	out.Latitude, out.Longitude, out.ElevationM, out.DistanceKM = &best.Lat, &best.Lon, &best.ElevM, best.DistanceKM
 	out.Period, out.Source = best.Period, best.Source
 	return out, site
+}
+
+// ownFigures says that the figures of a place are not those of its station.
+func ownFigures(p Place, site *climate.Site) Place {
+	own := Place{Text: p.Text, At: p.At, Region: p.Region, Country: p.Country, Latitude: p.Latitude, Longitude: p.Longitude}
+	if site.Exact() && own.Text == "" {
+		own.Text = site.Place.Station
+	}
+	if own.Text != "" {
+		own.Station, own.Period = site.Place.Source, site.Place.Period
+	}
+	return own
 }
 
 // nearer prefers the text that tells the way to a station over a bare name.
