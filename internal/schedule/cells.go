@@ -62,7 +62,7 @@ func (r *reader) day(c source, order dayOrder, year int) Day {
 }
 
 func (r *reader) dayOf(x phrase.Date, c source, order dayOrder) Day {
-	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To)}
+	d := Day{Text: c.text, At: c.at, State: x.State, Ref: x.Ref, From: iso(x.From), To: iso(x.To), relation: x.Relation, offset: x.Offset}
 	if !x.From.IsZero() && r.eitherWay([]string{x.Text}) {
 		d.Note = "day and month could be read both ways; " + order.String()
 	}

@@ -98,27 +98,46 @@ func (l *Line) layerKey(layer string) string {
 	return l.Sheet + "\x00" + l.Group + "\x00" + fold(layer)
 }
 
-// hang takes the installation dates of other lines for dates that hang on them,
-// and tells whether there were any.
+// hang takes the dates of other work for those that hang on it, and tells
+// whether there were any.
 func (l *Line) hang(lines map[string]*Line) bool {
 	found := false
 	for slot, d := range l.Dates {
-		if d.State != "relative" || d.Ref == "" {
+		if d.State != "relative" {
 			continue
 		}
-		ref := lines[l.layerKey(d.Ref)]
-		if ref == nil {
-			ref = lines[fold(d.Ref)]
+		ref, day := l, l.Dates[dayBefore[slot]]
+		if d.Ref != "" {
+			if ref = lines[l.layerKey(d.Ref)]; ref == nil {
+				ref = lines[fold(d.Ref)]
+			}
+			if ref == nil || ref.ID == l.ID {
+				continue
+			}
+			day = ref.Dates["install"]
 		}
-		if ref == nil || ref.ID == l.ID {
-			continue
-		}
-		if from, ok := ref.Dates["install"]; ok && from.From != "" {
-			d.From, d.To, d.State, d.Ref = from.From, from.To, "implied", ref.ID
+		if from, to, ok := bounds(day); ok {
+			d.hangOn(from, to)
+			d.Ref = ref.ID
 			l.Dates[slot], found = d, true
 		}
 	}
 	return found
+}
+
+// dayBefore is the date of the same line that "same day" and "next day" hang on.
+var dayBefore = map[string]string{"cover": "install", "install": "prime", "prime": "install", "inspected": "install"}
+
+// hangOn sets a date by that of the work it hangs on: after the last day of
+// that work, or before its first.
+func (d *Day) hangOn(from, to time.Time) {
+	switch d.relation {
+	case "after":
+		from = to
+	case "before":
+		to = from
+	}
+	d.From, d.To, d.State = iso(from.AddDate(0, 0, d.offset)), iso(to.AddDate(0, 0, d.offset)), "implied"
 }
 
 // spans counts the days between the dates of each line.

@@ -156,6 +156,9 @@ type Day struct {
 	Ref   string `json:"ref"`  // what an implied date was taken from: a line id
 	Note  string `json:"note"` // how the day/month order was decided, weekday mismatch
 	At    At     `json:"at"`
+
+	relation string // of a date that hangs on other work: with, after, before
+	offset   int    // days told ("2 days after layer 4")
 }
 
 // Product is one row of product data.

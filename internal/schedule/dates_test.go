@@ -1,0 +1,58 @@
+package schedule_test
+
+import (
+	"fmt"
+	"testing"
+)
+
+// TestDaysBare: dates that are windows, that hang on other work, that run over
+// the end of a year or of February, all give the days from the end of the
+// installation to the cover.
+func TestDaysBare(t *testing.T) {
+	const brick = "W1 | 5 | brick | air space | 4-8 May 2026 | |\nW2 | 5 | brick | air space | 1 Jun 2026 | |\n"
+	for name, tc := range map[string]struct {
+		install, cover string
+		min, last, max int
+	}{
+		"two days":                  {"6 Apr 2026", "16 Apr 2026", 10, 10, 10},
+		"windows":                   {"6-8 Apr 2026", "20-24 Apr 2026", 12, 16, 18},
+		"with a layer":              {"6 Apr 2026", "w/ layer 5", 28, 32, 32},
+		"days after a layer":        {"6 Apr 2026", "2 days after layer 5", 34, 34, 34},
+		"days before a layer":       {"6 Apr 2026", "3 days before layer 5", 25, 25, 25},
+		"installed with a layer":    {"with layer 5", "28 May 2026", 20, 20, 24},
+		"by another mark":           {"6 Apr 2026", "same as K9", 25, 25, 25},
+		"covered the same day":      {"6 Apr 2026", "same day", 0, 0, 0},
+		"covered the next day":      {"6-8 Apr 2026", "following day", 1, 1, 3},
+		"over New Year":             {"28 Dec 2026", "4 Jan 2027", 7, 7, 7},
+		"over a leap day":           {"27 Feb 2028", "1 Mar 2028", 3, 3, 3},
+		"over February of any year": {"27 Feb 2027", "1 Mar 2027", 2, 2, 2},
+		"over the change of clocks": {"7 Mar 2026", "9 Mar 2026", 2, 2, 2},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := read(t, "Wall | Layer | Material | Substrate | Install date | Cover date\n"+
+				fmt.Sprintf("W1 | 2 | butyl sheet | CMU | %s | %s\n", tc.install, tc.cover)+
+				brick+"K9 | 1 | metal panel | clips | 1 May 2026 | |\n")
+			if got := s.Lines[0].Spans["bare_days"]; got.Min != tc.min || got.Max != tc.max || got.Last != tc.last {
+				t.Errorf("bare %+v; dates %+v", got, s.Lines[0].Dates)
+			}
+		})
+	}
+}
+
+// TestDatesThatLeadNowhere: a circle, and work that is not found, give no date.
+func TestDatesThatLeadNowhere(t *testing.T) {
+	s := read(t, `Wall | Layer | Material | Substrate | Install date | Cover date
+W1 | 2 | butyl sheet | CMU | w/ layer 3 | w/ layer 7
+W1 | 3 | mineral wool | butyl sheet | w/ layer 2 | 
+W1 | 4 | brick | air space | same day | 
+`)
+	for i, slot := range []string{"install", "install", "install", "cover"} {
+		l := s.Lines[i%3]
+		if d := l.Dates[slot]; d.State != "unknown" || d.From != "" {
+			t.Errorf("%s %s: %+v", l.ID, slot, d)
+		}
+	}
+	if got, ok := s.Lines[0].Spans["bare_days"]; ok {
+		t.Errorf("bare %+v", got)
+	}
+}
