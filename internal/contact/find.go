@@ -144,7 +144,8 @@ func (f *finder) settle() {
 	for i := range f.found {
 		c := &f.found[i]
 		by, ok := told[pair(*c)]
-		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind == "near" {
+		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
+		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind == "near" || left {
 			continue
 		}
 		c.Kind, c.Separator, c.ClearMM = by.Kind, by.Separator, by.ClearMM

@@ -38,6 +38,8 @@ func short(found []Material) string {
 func TestFind(t *testing.T) {
 	v := load(t)
 	for text, want := range map[string]string{
+		"corridor, lvl 3":                                         "",
+		"butyl tape on LVL":                                       "butyl-flashing-tape lumber-unspecified",
 		"mod-bit peel & stick, 40 mil, HDPE face":                 "rubberized-asphalt-membrane",
 		"PVC roof sheet, polyethylene film between":               "pvc-roof-membrane polyethylene-sheet",
 		"SBS sheet, polyethylene film face":                       "rubberized-asphalt-membrane",
@@ -49,13 +51,13 @@ func TestFind(t *testing.T) {
 		"GMGS shthg. on mtl. studs":                               "glass-mat-gypsum-sheathing steel-stud-framing",
 		"SAF carried onto the CMU, not onto brick":                "self-adhered-flashing-unspecified concrete-masonry clay-brick",
 		"plasticized PVC, EPDM, coal tar, solvent-borne sealants": "(pvc-plasticized plasticized) (epdm) coal-tar-pitch solvent-acrylic-sealant",
-		"uPVC window":                          "rigid-vinyl-window",
-		"concrete wall sealant":                "sealant-unspecified",
-		"EPDM boot clamped to SBS sheet":       "epdm-gasket rubberized-asphalt-membrane",
-		"silicone beads at the anodized frame": "neutral-silicone-sealant anodized-aluminum",
-		"polyisocynurate board":                "polyiso",
-		"housewrap, house wrap":                "housewrap-polyolefin",
-		"brick; mineral wool; gyp. bd.":        "clay-brick mineral-wool gypsum-board",
+		"uPVC window":                                             "rigid-vinyl-window",
+		"concrete wall sealant":                                   "sealant-unspecified",
+		"EPDM boot clamped to SBS sheet":                          "epdm-gasket rubberized-asphalt-membrane",
+		"silicone beads at the anodized frame":                    "neutral-silicone-sealant anodized-aluminum",
+		"polyisocynurate board":                                   "polyiso",
+		"housewrap, house wrap":                                   "housewrap-polyolefin",
+		"brick; mineral wool; gyp. bd.":                           "clay-brick mineral-wool gypsum-board",
 	} {
 		if got := short(v.Find(text)); got != want {
 			t.Errorf("%q: %s, want %s", text, got, want)

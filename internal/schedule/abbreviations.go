@@ -43,10 +43,11 @@ func within(tables []*table, row int) bool {
 	return false
 }
 
-// define keeps the first meaning of a short word that is no tag, mark or figure.
+// define keeps the first meaning of a short word that is no tag, mark or figure,
+// and does not stand for an empty cell ("NA = not applicable").
 func (r *reader) define(short, meaning string) {
 	meaning, _, _ = strings.Cut(meaning, "  ") // the next short word follows
-	if meaning = strings.TrimSpace(meaning); meaning == "" || !strings.ContainsFunc(short, unicode.IsLetter) {
+	if meaning = strings.TrimSpace(meaning); meaning == "" || !strings.ContainsFunc(short, unicode.IsLetter) || r.words.isBlank(short) || r.words.isNone(short) {
 		return
 	}
 	for _, g := range r.head.match(short) {

@@ -13,6 +13,7 @@ type card struct {
 	name   string
 	sheet  string
 	row    int
+	cols   []int    // in which its labels may stand
 	kind   []source // what the product is
 	fields []field
 	known  int // labels of product data among them
@@ -41,7 +42,11 @@ func (r *reader) cards(s *workbook.Sheet, tables []*table, names string) []card 
 	if found := r.propertyList(s, free, names); len(found) > 0 {
 		return found
 	}
-	return r.blocks(s, free, names)
+	var out []card
+	for _, strip := range strips(free) {
+		out = append(out, r.blocks(s, strip, names)...)
+	}
+	return out
 }
 
 func inKind(tables []*table, row int, kind string) bool {
@@ -167,35 +172,22 @@ func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []
 // where there is none. A name may look like a label ("Prime S") where it stands
 // after a blank row and the schedule uses it.
 func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names string) (c card, n int) {
-	head := filled(rows[0])
-	if len(head) == 0 || len(head) > maxHeadCells {
+	c, ok := r.cardHead(s, rows[0], after, names)
+	if !ok {
 		return c, 0
-	}
-	c = card{name: strings.TrimSpace(cardLead.ReplaceAllString(head[0].Value, "")), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
-	if c.name == "" || len(strings.Fields(c.name)) > maxName {
-		return c, 0
-	}
-	if !(after && isNamed(c.name, names)) && r.labelOf(c.name) != "" && len(head) > 1 {
-		return c, 0
-	}
-	if n := len(head); n > 1 {
-		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[n-1]))
-	}
-	if len(head) == maxHeadCells {
-		c.kind = append(c.kind, r.cardSource(s, "alias", head[1]))
 	}
 	for _, row := range rows[1:] {
-		cells := filled(row)
-		if row.Number != c.rows[len(c.rows)-1]+1 || len(cells) != 2 || cells[0].Col != head[0].Col && cells[0].Col != head[min(1, len(head)-1)].Col {
+		label, value, ok := pair(filled(row))
+		if row.Number != c.rows[len(c.rows)-1]+1 || !ok || !slices.Contains(c.cols, label.Col) || r.startsCard(label, names) {
 			break
 		}
-		if r.labelOf(cells[0].Value) != "" {
+		if r.labelOf(label.Value) != "" {
 			c.known++
 		}
-		c.fields = append(c.fields, field{cells[0].Value, cells[1]})
+		c.fields = append(c.fields, field{label.Value, value})
 		c.rows = append(c.rows, row.Number)
 	}
-	bare := after && len(head) == 2 && len(c.fields) > 0 && isNamed(c.name, names) // "Note: no limits given"
+	bare := after && len(c.kind) > 0 && len(c.fields) > 0 && isNamed(c.name, names) // "Note: no limits given"
 	if !bare && c.known == 0 || c.known > 0 && c.known*2 < len(c.fields) {
 		return card{}, 0
 	}
@@ -205,6 +197,69 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 // maxHeadCells is how many cells head a card at most: name, trade name and what
 // the product is.
 const maxHeadCells = 3
+
+// cardHead reads the first row of a card: a name with or without what it is, in
+// one cell or two, or the name as the value of a label ("Tag | FM-1").
+func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names string) (c card, ok bool) {
+	head := filled(row)
+	if len(head) == 0 || len(head) > maxHeadCells {
+		return c, false
+	}
+	first := head[0]
+	name := strings.TrimSpace(cardLead.ReplaceAllString(first.Value, ""))
+	c = card{sheet: s.Name, row: row.Number, cols: []int{first.Col}, rows: []int{row.Number}}
+	if label, value, ok := pair(head); ok && r.callsProduct(label.Value) && (isNamed(value.Value, names) || tagShape.MatchString(value.Value)) {
+		c.name = strings.TrimSpace(value.Value)
+		return c, true
+	}
+	if m := leadingCode.FindStringSubmatch(name); len(head) == 1 && m != nil && !isNamed(name, names) && isNamed(m[1], names) {
+		name, first.Value = m[1], m[2]
+		head = append(head, first)
+	}
+	c.name = name
+	if name == "" || len(strings.Fields(name)) > maxName {
+		return c, false
+	}
+	if !(after && isNamed(name, names)) && r.labelOf(name) != "" && len(head) > 1 {
+		return c, false
+	}
+	if n := len(head); n > 1 {
+		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[n-1]))
+		c.cols = append(c.cols, head[1].Col)
+	}
+	if len(head) == maxHeadCells {
+		c.kind = append(c.kind, r.cardSource(s, "alias", head[1]))
+	}
+	return c, true
+}
+
+// startsCard holds for a label that a new card begins with.
+func (r *reader) startsCard(label workbook.Cell, names string) bool {
+	name := strings.TrimSpace(cardLead.ReplaceAllString(label.Value, ""))
+	return r.callsProduct(label.Value) || isNamed(name, names) && r.labelOf(name) == "" && tagShape.MatchString(name)
+}
+
+// callsProduct holds for a label whose value is the name of a product.
+func (r *reader) callsProduct(label string) bool {
+	return slices.ContainsFunc(r.head.match(label), func(g guess) bool {
+		return g.score >= 1 && (g.slot == "tag" || g.slot == "mark")
+	})
+}
+
+// pair gives the label and the value of a row of two cells, or of one with a
+// colon between them.
+func pair(cells []workbook.Cell) (label, value workbook.Cell, ok bool) {
+	switch len(cells) {
+	case 2:
+		return cells[0], cells[1], true
+	case 1:
+		before, after, found := strings.Cut(cells[0].Value, ":")
+		label, value = cells[0], cells[0]
+		label.Value, value.Value = before, strings.TrimSpace(after)
+		return label, value, found && value.Value != ""
+	}
+	return label, value, false
+}
 
 // maxName is how many words the name of a product has at most.
 const maxName = 4

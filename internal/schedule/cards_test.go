@@ -30,6 +30,54 @@ Moss Key | solvent primer
 
 Reed B | neutral silicone sealant
  Made in | two colors`,
+		"side by side": `
+Moss 30 | butyl sheet, foil face | | Fern W | rubberized asphalt sheet | | Moss Key | solvent primer | | Reed B | neutral silicone sealant
+Goes on at | 25 to 110 °F | | Goes on at | 40 to 100 °F | | Goes on at | 20 °F and up | | Goes on at | -10 to 120 °F
+Open to sun | 45 days | | Open to sun | 30 days | | VOC | 310 g/L | | VOC | 30 g/L
+Keep off | solvent-borne sealants; creosote | | Keep off | EPDM`,
+		"the tag by its label": `
+Tag | Moss 30
+Description | butyl sheet, foil face
+Goes on at | 25 to 110 °F
+Open to sun | 45 days
+Keep off | solvent-borne sealants; creosote
+Tag | Fern W
+Description | rubberized asphalt sheet
+Goes on at | 40 to 100 °F
+Keep off | EPDM
+
+Tag | Moss Key
+Description | solvent primer
+VOC | 310 g/L
+
+Tag | Reed B
+Description | neutral silicone sealant
+VOC | 30 g/L`,
+		"label and value in one cell": `
+Moss 30
+Description: butyl sheet, foil face
+Goes on at: 25 to 110 °F
+Open to sun: 45 days
+Keep off: solvent-borne sealants; creosote
+
+Fern W
+Description: rubberized asphalt sheet
+Keep off: EPDM
+
+Moss Key
+Description: solvent primer
+VOC: 310 g/L
+
+Reed B
+Description: neutral silicone sealant
+VOC: 30 g/L`,
+		"matrix without a corner": `
+ | Moss 30 | Fern W | Moss Key | Reed B
+What it is | butyl sheet, foil face | rubberized asphalt sheet | solvent primer | neutral silicone sealant
+Put on at | 25 to 110 °F | 40 to 100 °F | 20 °F and up | -10 to 120 °F
+Open to sun, most | 45 days | 30 days | |
+Keep off | solvent-borne sealants; creosote | EPDM | |
+VOC g/L | | | 310 | 30`,
 		"matrix": `
 Code | Moss 30 | Fern W | Moss Key | Reed B
 What it is | butyl sheet, foil face | rubberized asphalt sheet | solvent primer | neutral silicone sealant

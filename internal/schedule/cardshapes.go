@@ -11,36 +11,43 @@ import (
 // matrix finds a sheet with the products across and their properties down.
 func (r *reader) matrix(s *workbook.Sheet, rows []workbook.Row, names string) []card {
 	for i, row := range rows {
-		cells := filled(row)
-		if len(cells) < minMatrix || cells[0].Col > 3 {
+		codes := filled(row)
+		if len(codes) == 0 || codes[0].Col > maxSide {
 			continue
 		}
+		side := codes[0].Col - 1
+		if side == 0 || !isNamed(codes[0].Value, names) { // the corner holds a label
+			side, codes = codes[0].Col, codes[1:]
+		}
 		used := 0
-		for _, c := range cells[1:] {
+		for _, c := range codes {
 			if isNamed(c.Value, names) {
 				used++
 			}
 		}
-		if used*2 <= len(cells[1:]) {
+		if len(codes) < minMatrix || used*2 <= len(codes) {
 			continue
 		}
-		if found := r.across(s, rows[i:], cells); found != nil {
+		if found := r.across(s, rows[i:], side, codes); found != nil {
 			return found
 		}
 	}
 	return nil
 }
 
-// minMatrix is how many cells the row of codes of a matrix has at least.
-const minMatrix = 4
+// minMatrix is how many codes a matrix has at least, and maxSide the last column
+// in which its labels or first code may stand.
+const (
+	minMatrix = 2
+	maxSide   = 3
+)
 
 // across reads a matrix under its row of codes; nil where too few of the labels
 // at its side are known.
-func (r *reader) across(s *workbook.Sheet, rows []workbook.Row, codes []workbook.Cell) []card {
-	side := codes[0].Col
-	out := make([]card, len(codes)-1)
+func (r *reader) across(s *workbook.Sheet, rows []workbook.Row, side int, codes []workbook.Cell) []card {
+	out := make([]card, len(codes))
 	at := map[int]*card{}
-	for i, c := range codes[1:] {
+	for i, c := range codes {
 		out[i] = card{name: strings.TrimSpace(c.Value), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
 		at[c.Col] = &out[i]
 	}
@@ -127,4 +134,37 @@ func (r *reader) labelColumn(rows []workbook.Row) int {
 		}
 	}
 	return best
+}
+
+// strips parts rows where a column is empty in all of them: cards may stand side
+// by side.
+func strips(rows []workbook.Row) [][]workbook.Row {
+	used := map[int]bool{}
+	last := 0
+	for _, row := range rows {
+		for _, c := range filled(row) {
+			used[c.Col] = true
+			last = max(last, c.Col)
+		}
+	}
+	var out [][]workbook.Row
+	for from := 1; from <= last; from++ {
+		to := from
+		for used[to] {
+			to++
+		}
+		if to == from {
+			continue
+		}
+		strip := make([]workbook.Row, 0, len(rows))
+		for _, row := range rows {
+			own := slices.DeleteFunc(filled(row), func(c workbook.Cell) bool { return c.Col < from || c.Col >= to })
+			if len(own) > 0 {
+				strip = append(strip, workbook.Row{Number: row.Number, Cells: own})
+			}
+		}
+		out = append(out, strip)
+		from = to
+	}
+	return out
 }

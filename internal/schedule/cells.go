@@ -37,8 +37,9 @@ func (f *Figure) take(q phrase.Quantity) {
 	}
 }
 
-// day reads the date of a cell; year is a year known from nearby dates.
-func (r *reader) day(c source, order dayOrder, year int) Day {
+// day reads the date of a cell; year is a year known from nearby dates. l is the
+// line it stands in, nil for none.
+func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {
 	d := Day{Text: c.text, At: c.at}
 	if c.cell.Kind == workbook.Date {
 		d.From, d.To, d.State = iso(c.cell.Date), iso(c.cell.Date), "day"
@@ -58,7 +59,11 @@ func (r *reader) day(c source, order dayOrder, year int) Day {
 		d.State = "unknown"
 		return d
 	}
-	return r.dayOf(dates[0], c, order)
+	x := dates[0]
+	if l != nil && c.slot != "install" {
+		x = l.sameSeason(x)
+	}
+	return r.dayOf(x, c, order)
 }
 
 func (r *reader) dayOf(x phrase.Date, c source, order dayOrder) Day {

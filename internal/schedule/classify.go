@@ -147,7 +147,7 @@ func (r *reader) isDate(text string) bool {
 
 func (r *reader) readsAsDate(text string) bool {
 	said := 0
-	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, 0) {
+	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, r.yearSaid) {
 		switch d.State {
 		case "relative", "open":
 			return true
@@ -201,6 +201,19 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	return slot, "temperatures by its unit"
 }
 
+// nearestToCover holds where no other column of dates without a known heading
+// stands between this one and that of the cover: what goes before the work, as
+// its paper does, stands left of it.
+func (r *reader) nearestToCover(t *table, col int) bool {
+	cover := t.column("cover")
+	for i, c := range t.cols {
+		if n := t.nums[i]; c.Slot == "" && col < n && n < cover && r.mostly(t.sheet, t.first, n, "date") {
+			return false
+		}
+	}
+	return true
+}
+
 // byContent looks at the cells of one column.
 func (r *reader) byContent(t *table, col int) (slot, why string) {
 	var filled, dates, tags, long, short int
@@ -227,7 +240,7 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 	switch {
 	case filled == 0:
 		return "", ""
-	case most(dates) && t.kind == kindSchedule && t.column("install") == 0:
+	case most(dates) && t.kind == kindSchedule && t.column("install") == 0 && r.nearestToCover(t, col):
 		return "install", "dates stand under it, and no other column is the installation"
 	case most(dates) && t.kind == kindSchedule && t.column("cover") == 0:
 		return "cover", "dates stand under it, right of the installation"

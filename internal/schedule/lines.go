@@ -90,6 +90,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 		l.Mark = firstLine(l.Group)
 	}
 	r.inherit(&l, sources, last)
+	r.untagged(sources)
 	for _, c := range sources { // first, as words elsewhere leave out the year
 		if isDateSlot(c.slot) {
 			r.cell(&l, c, orders)
@@ -103,6 +104,26 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	l.corefer()
 	r.main(&l)
 	return l
+}
+
+// untagged takes the words for what a thing is for the material of a row whose
+// own cells for that are left empty, as those of materials without a tag are.
+func (r *reader) untagged(sources []source) {
+	kind, empty := -1, false
+	for i, c := range sources {
+		switch c.slot {
+		case "material", "tag", "specified":
+			if !r.words.isBlank(c.text) {
+				return
+			}
+			empty = true
+		case "type":
+			kind = i
+		}
+	}
+	if kind >= 0 && empty && r.vocab.Describe(sources[kind].text).Family != "" {
+		sources[kind].slot = "material"
+	}
 }
 
 // sources collects the cells of a row by slot.
@@ -157,7 +178,7 @@ func firstLine(s string) string {
 func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	switch fig, isFigure := figureOf[c.slot]; {
 	case isDateSlot(c.slot):
-		l.Dates[c.slot] = r.day(c, orders[c.slot], r.year(l))
+		l.Dates[c.slot] = r.day(l, c, orders[c.slot], r.year(l))
 		if c.slot == "install" || c.slot == "finish" { // "3 to 5 Nov (41 to 47 °F)", "17 Dec, tented"
 			c.slot = "shelter"
 			r.signals(l, c)
@@ -233,5 +254,5 @@ func (r *reader) year(l *Line) int {
 			}
 		}
 	}
-	return 0
+	return r.yearSaid
 }

@@ -19,7 +19,7 @@ func (r *reader) pours(t *table) {
 			}
 			src := source{slot: t.cols[i].Slot, text: strings.TrimSpace(c.Value), cell: c, at: t.at(row, col)}
 			if src.slot == "placed" {
-				p.Placed = r.day(src, orders["placed"], 0)
+				p.Placed = r.day(nil, src, orders["placed"], 0)
 				continue
 			}
 			r.signals(&probe, src)

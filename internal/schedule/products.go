@@ -251,6 +251,7 @@ func (r *reader) productCell(p *Product, c source) {
 		}
 	}
 	r.ageOfBed(p, c)
+	r.aside(p, c)
 	for _, cl := range r.hear(c.text).clauses {
 		for _, s := range cl.Signals {
 			if s.If {

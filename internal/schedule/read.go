@@ -86,6 +86,7 @@ type reader struct {
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	country    string
+	yearSaid   int // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule
 
@@ -109,6 +110,7 @@ func (e *NoTable) Error() string {
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
 	b = r.withoutWaivers(b)
+	r.yearSaid = r.yearIn(b)
 	all := r.tables(b)
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err

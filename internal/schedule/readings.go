@@ -89,7 +89,8 @@ func (r *reader) readings(l *Line, c source) {
 		for key, f := range r.readingsOf(sentence) {
 			before, again := found[key]
 			twice[key] = twice[key] || again && *before.Min != *f.Min
-			f.At, found[key] = c.at, f
+			f.At = c.at
+			found[key] = f
 		}
 	}
 	for key, f := range found {

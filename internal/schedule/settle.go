@@ -34,7 +34,7 @@ const sureMaterial = 0.95
 func (r *reader) tagColumn(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
-		doubtful := c.Slot == "type" && c.Confidence < sureType
+		doubtful := c.Slot == "type" && (c.Confidence < sureType || t.has("material", "tag") == 0)
 		if c.Slot != "mark" && c.Slot != "reference" && c.Slot != "order" && !doubtful || t.column("tag") > 0 {
 			continue
 		}

@@ -101,6 +101,16 @@ ID | Air barrier | RFI date | Date received | Approved | On site | Wrapped by | 
 1 | butyl sheet | 2 Jan 2026 | 9 Jan 2026 | 12 Jan 2026 | 1 Feb 2026 | 2 Mar 2026 | 9 Mar 2026
 2 | butyl sheet | 5 Jan 2026 | 12 Jan 2026 | 13 Jan 2026 | 1 Feb 2026 | 3 Mar 2026 | 9 Mar 2026`},
 			"mark material reference returned approved reference install cover", 1},
+		"dates under unknown headings, the work nearest to its cover": {page{grid: `
+No. | Membrane | Put on | Vetted | Gone round | Dressed | Overclad
+1 | butyl sheet | plywood | 2 Jan 2026 | 9 Jan 2026 | 2 Mar 2026 | 9 Mar 2026
+2 | butyl sheet | CMU | 5 Jan 2026 | 12 Jan 2026 | 3 Mar 2026 | 9 Mar 2026`},
+			"mark material substrate   install cover", 1},
+		"hold points": {page{grid: `
+No. | Product | Receives | Bond coat | Issued | Ret. | Fitted | Date checked | Concealed by | Tied to | Temp. on day
+1 | butyl sheet | plywood | none | 2 Jan 2026 | 9 Jan 2026 | 2 Mar 2026 | 3 Mar 2026 | 9 Mar 2026 | door frame | 45 F
+2 | butyl sheet | CMU | none | 5 Jan 2026 | 12 Jan 2026 | 3 Mar 2026 | 4 Mar 2026 | 9 Mar 2026 | door frame | 48 F`},
+			"mark material substrate primer sent returned install inspected cover touches reading_air", 1},
 		"unknown column said": {page{grid: `
 Mark | Membrane | Substrate | Primer | Zeta index
 D1 | butyl sheet | plywood | none | qq

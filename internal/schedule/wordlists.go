@@ -35,6 +35,8 @@ type wordlists struct {
 	readings           readingWords
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
+	statedYear         *regexp.Regexp    // a year that stands for all dates without one
+	asides             asideWords
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
 }
 
@@ -80,6 +82,8 @@ type readingFile struct {
 		Acceptance    acceptanceWords     `json:"acceptance"`
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
+		StatedYear    string              `json:"stated_year"`
+		Asides        asideWords          `json:"asides"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
 		ColumnNames   map[string]string   `json:"column_names"`
 	} `json:"reading"`
@@ -96,7 +100,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	f := &file.Reading
 	w := &wordlists{
-		told: openings(f.Told), toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
+		told: openings(f.Told), asides: f.Asides, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
@@ -111,6 +115,12 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 func (w *wordlists) compile(file *readingFile) error {
 	f := &file.Reading
 	var err error
+	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
+		return fmt.Errorf("stated_year: %w", err)
+	}
+	if w.asides.film, err = regexp.Compile("(?i)" + f.Asides.Film); err != nil {
+		return fmt.Errorf("asides: film: %w", err)
+	}
 	if w.productAs, err = compileAll(f.ProductAs); err != nil {
 		return err
 	}

@@ -9,7 +9,8 @@ import data.lib.sheet
 
 # state is named, none (said so), blank (an empty primer cell), or unclear (words that were not understood, no column).
 state(line) := "named" if {
-	count(named(line)) > 0
+	some item in named(line)
+	_counts(line, item)
 } else := "named" if {
 	some signal in data.pairing.primer.primed_signals
 	facts.said(line, signal)
@@ -29,6 +30,15 @@ named(line) := in_cell if {
 	in_cell := [item | some item in _primers(line); item.slot == "primer"]
 	count(in_cell) > 0
 } else := _primers(line)
+
+# A remark that only says that there is no primer names none: "ran out of primer".
+_counts(_, item) if item.slot == "primer"
+
+_counts(_, item) if item.product != ""
+
+_counts(line, _) if {
+	every signal in data.pairing.primer.none_signals { not facts.said(line, signal) }
+}
 
 _primers(line) := [item |
 	some item in line.items

@@ -38,7 +38,12 @@ findings contains found if {
 
 _message(line, beds) := naming.say("%s goes on %s without primer (%s), but its data asks for %s there", [
 	naming.plain(beds[0].item),
-	words.list([bed.under.text | some bed in beds]),
+	words.list(_once([bed.under.text | some bed in beds])),
 	primer.cell(line),
 	primer.choice(primer.asked(beds[0])),
 ])
+
+_once(names) := [name |
+	some i, name in names
+	not name in array.slice(names, 0, i)
+]

@@ -35,6 +35,21 @@ test_no_primer_in_the_remark if {
 	])}
 }
 
+test_the_remark_tells_of_the_primer_that_ran_out if {
+	named := object.union(bench.solvent_primer, {"slot": "remark", "product": ""})
+	more := {"texts": {"primer": "none"}, "signals": [bench.said("primer_none", "ran out of primer")]}
+	count(_found([bench.own(bench.sbs), bench.block, named], more)) == 1
+}
+
+test_a_substrate_of_two_sheets_is_told_once if {
+	strip := object.union(bench.own(bench.sbs), {"slot": "with", "id": "W!12/strip"})
+	found := _found([bench.own(bench.sbs), strip, bench.glass_mat], _dash)
+	{f.message | some f in found} == {concat("", [
+		`FM-1 (rubberized-asphalt-membrane) goes on GMGS without primer (the primer cell says "-"), `,
+		"but its data asks for P-1 or P-2 there",
+	])}
+}
+
 test_one_of_two_substrates if {
 	count(_found([bench.own(bench.sbs), bench.angle, bench.block], _dash)) == 1
 }

@@ -1,0 +1,46 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+
+	"abut/internal/phrase"
+)
+
+// asideWords tell which figures of product data may stand in cells of words, from
+// policies/knowledge/reading.json.
+type asideWords struct {
+	Slots  []string          `json:"slots"`   // columns, "" one that is not known
+	ByKind map[string]string `json:"by_kind"` // kind of quantity -> slot
+	Film   string            `json:"film"`    // words after a length that make it a dry film
+	film   *regexp.Regexp
+}
+
+// aside takes figures that stand in a cell of words for those of the product,
+// where no column of its own gives them: "12 perm E96 B; 0.001 cfm/sf E2178". Two
+// of a kind in one cell are left alone.
+func (r *reader) aside(p *Product, c source) {
+	w := &r.words.asides
+	if !slices.Contains(w.Slots, c.slot) {
+		return
+	}
+	found := map[string][]phrase.Quantity{}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && !w.film.MatchString(c.text[q.End:]) {
+			continue
+		}
+		found[q.Kind] = append(found[q.Kind], q)
+	}
+	for kind, qs := range found {
+		slot := w.ByKind[kind]
+		fig, ok := figureOf[slot]
+		if _, stated := p.Figures[fig.key]; !ok || stated || p.Texts[slot] != "" || len(qs) > 1 {
+			continue
+		}
+		f := Figure{Text: qs[0].Text, At: c.at}
+		f.take(qs[0])
+		p.Figures[fig.key] = f
+		p.Cells[slot] = c.at.Cell
+		p.Texts[slot] = qs[0].Text
+	}
+}

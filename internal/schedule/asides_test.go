@@ -1,0 +1,39 @@
+package schedule_test
+
+import "testing"
+
+// Figures that stand in cells of words are those of the product, where it has no
+// column for them; the figures are usual ones (common practice).
+func TestFiguresInCellsOfWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer | Remarks
+W1 | FL-1 | CMU | none | DFT 22 mil by gauge
+W2 | FL-2 | CMU | none | wet film 40 mil`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open | VOC g/L | Further data
+FL-1 | STPE fluid membrane | 30 | 90 | 40 | 25 mil dry; 14 perm E96 B; 0.002 cfm/sf E2178; VOC 900 g/L
+FL-2 | STPE fluid membrane | 30 | 90 | 40 | 8 perm dry cup, 12 perm wet cup; laps 2 in.`})
+	one, two := product(t, s, "FL-1"), product(t, s, "FL-2")
+	if f := one.Figures["thickness_mm"]; f.Min == nil || *f.Min != 0.635 || f.At.Cell != "F2" {
+		t.Errorf("thickness %+v, want 25 mil of F2", f)
+	}
+	if f := one.Figures["vapor_ng"]; f.Min == nil || *f.Min < 790 || *f.Min > 810 {
+		t.Errorf("vapor %+v, want 14 perm", f)
+	}
+	if f := one.Figures["air_lsm2"]; f.Min == nil || *f.Min < 0.010 || *f.Min > 0.0103 {
+		t.Errorf("air %+v, want 0.002 cfm/sf", f)
+	}
+	if f := one.Figures["voc_gl"]; f.Min == nil || *f.Min != 40 {
+		t.Errorf("VOC %+v, want the 40 of its own column", f)
+	}
+	for _, key := range []string{"vapor_ng", "thickness_mm"} {
+		if f, ok := two.Figures[key]; ok {
+			t.Errorf("FL-2 has %s %+v, want none: two figures, and a lap", key, f)
+		}
+	}
+	if f := line(t, s, "W1").Figures["film_mm"]; f.Min == nil || int(*f.Min*1000) != 558 || f.At.Cell != "E2" {
+		t.Errorf("film %+v, want 22 mil of E2", f)
+	}
+	if f, ok := line(t, s, "W2").Figures["film_mm"]; ok {
+		t.Errorf("a wet film was read as a dry one: %+v", f)
+	}
+}
