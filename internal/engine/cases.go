@@ -29,15 +29,23 @@ type row struct {
 	alone    bool // another row or a section points at it
 }
 
-// casesOf finds the rows in which the same is said, whatever their addresses
-// and the numbers of their labels. It gives nil where that spares less than the
-// least share of the rows.
-func casesOf(doc *document.Document, least float64) *cases {
-	if doc.Comparison != nil {
-		return nil // its pairs point at rows
+// cases finds the rows that are judged once. What an office brings is not held
+// to our habits: its data may know the numbers of marks, and what it replaces
+// may look across rows.
+func (e *Engine) cases(doc *document.Document) *cases {
+	replaced := func(c Change) bool { return c.What == rulesReplaced }
+	if doc.Comparison != nil || slices.ContainsFunc(e.changes, replaced) {
+		return nil // the pairs of a comparison point at rows
 	}
+	return casesOf(doc, len(e.changes) == 0 && !namesPlaces(doc), worthSharing)
+}
+
+// casesOf finds the rows in which the same is said, whatever their addresses
+// and, where these are mere names, the numbers of their labels. It gives nil
+// where that spares less than the least share of the rows.
+func casesOf(doc *document.Document, names bool, least float64) *cases {
 	rows := rowsOf(doc)
-	w := writer{masks: !namesPlaces(doc), digits: regexp.MustCompile(`\d+`)}
+	w := writer{masks: names, digits: regexp.MustCompile(`\d+`)}
 	first := map[string]*row{}
 	c := &cases{copies: map[string][]*row{}}
 	var kept []*row

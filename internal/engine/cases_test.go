@@ -24,7 +24,7 @@ func TestCases(t *testing.T) {
 	e := loaded(t)
 	for name, doc := range testDocuments(t, 2) {
 		t.Run(name, func(t *testing.T) {
-			c := casesOf(doc, 0)
+			c := casesOf(doc, !namesPlaces(doc), 0)
 			if name == "mixed.csv" && len(c.copies) == 0 {
 				t.Error("no row says the same as another, so nothing is shown")
 			}
@@ -208,6 +208,29 @@ func mixedSchedule(times int) string {
 	return text.String()
 }
 
+// TestCasesOfAnOffice: with an office's data the numbers of marks count, and
+// where it replaces rules each row is judged.
+func TestCasesOfAnOffice(t *testing.T) {
+	row := func(id, mark string) schedule.Line { return schedule.Line{ID: id, Mark: mark} }
+	names := &document.Document{Lines: []schedule.Line{row("a", "W-1"), row("b", "W-2")}}
+	same := &document.Document{Lines: []schedule.Line{row("a", "W-1"), row("b", "W-1")}}
+	for _, test := range []struct {
+		changes    []Change
+		doc        *document.Document
+		judgedOnce bool
+	}{
+		{nil, names, true},
+		{[]Change{{What: "data changed"}}, names, false},
+		{[]Change{{What: "data changed"}}, same, true},
+		{[]Change{{What: rulesReplaced}}, same, false},
+	} {
+		e := &Engine{changes: test.changes}
+		if once := e.cases(test.doc) != nil; once != test.judgedOnce {
+			t.Errorf("%v: marks %s and %s judged once %t", test.changes, test.doc.Lines[0].Mark, test.doc.Lines[1].Mark, once)
+		}
+	}
+}
+
 // TestSays changes one thing of a row that then says something else.
 func TestSays(t *testing.T) {
 	line := func(row int) *document.Document {
@@ -250,7 +273,7 @@ func TestSays(t *testing.T) {
 		doc.Contacts = append(doc.Contacts, other.Contacts...)
 		doc.Windows = append(doc.Windows, other.Windows...)
 		doc.Project.Limits = other.Project.Limits
-		if same := len(casesOf(doc, 0).copies) == 1; same != test.same {
+		if same := len(casesOf(doc, !namesPlaces(doc), 0).copies) == 1; same != test.same {
 			t.Errorf("%s changed: judged as one %t", name, same)
 		}
 	}

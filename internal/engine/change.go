@@ -1,5 +1,7 @@
 package engine
 
+const rulesReplaced = "rules replaced"
+
 // Change is something that an office or the settings have otherwise than it is
 // built in. It is said in every report, since it may silence a rule.
 type Change struct {

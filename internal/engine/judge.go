@@ -90,7 +90,7 @@ func (e *Engine) query(compiler *ast.Compiler, rules []Rule) (query, error) {
 // document that were never filled are made empty.
 func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
 	document.Complete(doc)
-	return e.judge(ctx, doc, casesOf(doc, worthSharing))
+	return e.judge(ctx, doc, e.cases(doc))
 }
 
 func (e *Engine) judge(ctx context.Context, doc *document.Document, cases *cases) ([]Finding, error) {

@@ -97,7 +97,7 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 			problems = append(problems, g.check(module)...)
 			if old := g.replaced(module); old != "" {
 				t.drop(old)
-				t.changes = append(t.changes, Change{"rules replaced", old, name})
+				t.changes = append(t.changes, Change{rulesReplaced, old, name})
 			}
 		}
 	}
