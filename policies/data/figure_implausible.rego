@@ -69,6 +69,15 @@ _may_be_width(line, "thickness_mm", figure) if {
 	line.role in data.data.plausible.widths
 	figure.min > data.data.plausible.least_width_mm
 	not _is_own_thickness(line, figure)
+	not _says_thickness(line)
+}
+
+_says_thickness(line) if {
+	some table in input.reading.tables
+	table.id == line.table
+	some column in table.columns
+	column.slot == "thickness"
+	regex.match(data.data.plausible.thickness_words, lower(column.heading))
 }
 
 _is_own_thickness(line, figure) if {

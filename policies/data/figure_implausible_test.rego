@@ -39,6 +39,22 @@ test_product if {
 	]}
 }
 
+_below(heading) := found if {
+	figure := object.union(desk.figure(40, "40", "mm"), {"assumed": true})
+	row := desk.row(28, "R-1", {"figures": {"thickness_mm": figure}, "role": "flashing"})
+	doc := object.union(desk.document([row], [], []), {"reading": {"tables": [{
+		"id": row.table,
+		"columns": [{"slot": "thickness", "heading": heading}],
+	}]}})
+	found := figure_implausible.findings with input as doc
+}
+
+test_strip_below_a_heading_of_thickness if {
+	count(_below("Thk, mm")) == 1
+	count(_below("SHEET_THICKNESS_MM")) == 1
+	count(_below("mm")) == 0
+}
+
 test_silent[name] if {
 	some name, case in {
 		"usual": {"kind": "thickness_mm", "figure": desk.figure(1, "1,0", "mm"), "more": {}},
