@@ -62,13 +62,15 @@ _cause(kind, role, figure) := sprintf("; it looks as if %s (%s)", [cause.says, r
 	right := measure.written(mm, "length", {"text": "", "unit": "mm"})
 } else := ""
 
-# Below a heading that says "mm" and no more, strips and beads are told by their width. What looks like the product's
-# own thickness in another unit is none.
+# Below a heading that says "mm" and no more, strips and beads are told by their width, as their own data shows. What
+# looks like the product's own thickness in another unit is none.
 _may_be_width(line, "thickness_mm", figure) if {
 	figure.assumed
 	line.role in data.data.plausible.widths
 	figure.min > data.data.plausible.least_width_mm
-	not _is_own_thickness(line, figure)
+	own := measure.low(facts.product_of(facts.main_items(line)[0]).figures.thickness_mm)
+	meant := plausible.cause("thickness_mm", line.role, figure).factor * figure.min
+	abs(meant - own) > own / 2
 	not _says_thickness(line)
 }
 
@@ -78,10 +80,4 @@ _says_thickness(line) if {
 	some column in table.columns
 	column.slot == "thickness"
 	regex.match(data.data.plausible.thickness_words, lower(column.heading))
-}
-
-_is_own_thickness(line, figure) if {
-	own := measure.low(facts.product_of(facts.main_items(line)[0]).figures.thickness_mm)
-	meant := plausible.cause("thickness_mm", line.role, figure).factor * figure.min
-	abs(meant - own) < own / 2
 }

@@ -70,3 +70,15 @@ test_silent[name] if {
 	}
 	count(_found(case.kind, case.figure, case.more)) == 0
 }
+
+test_width_of_a_strip[name] if {
+	some name, case in {
+		"a tape told by its width": {"own": 0.3, "fires": 0},
+		"its own thickness in mil": {"own": 1.5, "fires": 1},
+	}
+	figure := object.union(desk.figure(60, "60", "mm"), {"assumed": true})
+	row := desk.row(28, "R-1", {"role": "flashing", "figures": {"thickness_mm": figure}, "items": [desk.own(28, "R-1")]})
+	told := desk.product("R-1", 5, {"figures": {"thickness_mm": desk.figure(case.own, "own", "mm")}})
+	found := figure_implausible.findings with input as desk.document([row], [told], [])
+	count(found) == case.fires
+}
