@@ -177,11 +177,15 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 		return c, 0
 	}
 	for _, row := range rows[1:] {
-		label, value, ok := pair(filled(row))
+		cells := filled(row)
+		label, value, ok := pair(cells)
+		if !ok && len(cells) == 1 && cells[0].Col > c.cols[0] { // a sentence without a label, under what the product is
+			label, value, ok = workbook.Cell{Col: cells[0].Col}, cells[0], true
+		}
 		if row.Number != c.rows[len(c.rows)-1]+1 || !ok || !slices.Contains(c.cols, label.Col) || r.startsCard(label, names) {
 			break
 		}
-		if r.labelOf(label.Value) != "" {
+		if r.labelOf(label.Value) != "" || label.Value == "" && r.sayOf(value.Value) != "" {
 			c.known++
 		}
 		c.fields = append(c.fields, field{label.Value, value})

@@ -114,9 +114,7 @@ func (r *reader) noteOf(c source, f field) []source {
 	out := []source{c}
 	for _, part := range r.words.splitList(f.value.Value) {
 		say := source{text: strings.TrimSpace(part.text), cell: c.cell, at: c.at}
-		if say.slot, _ = r.opening(say.text); say.slot == "" || say.slot == toldRest {
-			say.slot = r.byFigure(say.text)
-		}
+		say.slot = r.sayOf(say.text)
 		if say.slot != "" && say.slot != "remark" {
 			out = append(out, say)
 		}
@@ -124,16 +122,30 @@ func (r *reader) noteOf(c source, f field) []source {
 	return out
 }
 
+// sayOf is the slot of a sentence by what it opens with, else by the figure that
+// it begins with, "" for none.
+func (r *reader) sayOf(text string) string {
+	text = strings.TrimSpace(text)
+	if slot, _ := r.opening(text); slot != "" && slot != toldRest {
+		return slot
+	}
+	return r.byFigure(text)
+}
+
 // byFigure is the slot of the figure that a sentence begins with, "" for none.
 func (r *reader) byFigure(text string) string {
 	for _, q := range r.phrase.Quantities(text, "") {
-		if q.Start < 12 {
+		if len(headingWords(text[:q.Start])) <= fewWords {
 			return r.words.toldByKind[q.Kind]
 		}
 		break
 	}
 	return ""
 }
+
+// fewWords is how many words may stand before the figure that a sentence begins
+// with: "air and wall 40 F and rising".
+const fewWords = 3
 
 // fieldSource is what one label and its value tell: by the label, else by the
 // label and the value together, else a remark.
@@ -148,7 +160,7 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	}
 	switch {
 	case c.slot == "":
-		c.slot, c.text = "remark", label+": "+c.text
+		c.slot, c.text = "remark", strings.TrimPrefix(label+": "+c.text, ": ")
 	case figureOf[c.slot].key != "":
 		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot])
 	}

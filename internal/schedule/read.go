@@ -168,6 +168,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 // knowColumns settles the columns that their headings do not tell, once the
 // tags of the product data are known, and the units of bare figures.
 func (r *reader) knowColumns(b *workbook.Book, all []*table) {
+	r.joinKeys(all)
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	used := map[string]bool{}

@@ -35,7 +35,7 @@ func (r *reader) tagColumn(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		doubtful := c.Slot == "type" && (c.Confidence < sureType || t.has("material", "tag") == 0)
-		if c.Slot != "mark" && c.Slot != "reference" && c.Slot != "order" && !doubtful || t.column("tag") > 0 {
+		if !mayBeTags[c.Slot] && !doubtful || t.column("tag") > 0 {
 			continue
 		}
 		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
@@ -43,6 +43,9 @@ func (r *reader) tagColumn(t *table) {
 		}
 	}
 }
+
+// mayBeTags are slots by their headings whose cells may be tags all the same.
+var mayBeTags = map[string]bool{"mark": true, "reference": true, "order": true, "site": true}
 
 // sureType is the confidence from which a heading for what a thing is stands
 // against cells that are tags.
