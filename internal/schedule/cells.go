@@ -100,7 +100,7 @@ func (r *reader) items(l *Line, c source) {
 				ids = append(ids, s.ID)
 			}
 		}
-		l.figures(cl, c)
+		l.figures(cl, c, r.ofBed(h, cl))
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
 			if !ok {
@@ -146,6 +146,26 @@ func (l *Line) stateOfBed(c source, named, before int) {
 			}
 		}
 	}
+}
+
+// ofBed holds for a clause that names no sheet, bead or coat whose age it could
+// tell.
+func (r *reader) ofBed(h *heard, cl phrase.Clause) bool {
+	return !slices.ContainsFunc(cl.Nouns, func(n phrase.Noun) bool {
+		m, ok := h.mention(n)
+		if !ok {
+			return false
+		}
+		class := m.mat.Class
+		if m.product >= 0 {
+			class = r.sched.Products[m.product].Class
+		}
+		switch r.words.roleByClass[class] {
+		case "membrane", "sealant", "coating", "adhesive", "transition", "primer":
+			return true
+		}
+		return false
+	})
 }
 
 // saysNone holds for a cell that opens with nothing: "none", "nothing between".

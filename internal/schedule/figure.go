@@ -138,7 +138,7 @@ func toldFigure(cl phrase.Clause, q phrase.Quantity) string {
 
 // figures takes laps, ages and application limits told in words where no
 // column states them.
-func (l *Line) figures(cl phrase.Clause, c source) {
+func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 	for _, q := range cl.Quantities {
 		key := toldFigure(cl, q)
 		if q.Kind == "temperature" && c.slot == "primer" {
@@ -152,6 +152,9 @@ func (l *Line) figures(cl phrase.Clause, c source) {
 			}
 		}
 		after := strings.HasPrefix(strings.TrimSpace(c.text[q.End:]), "after") // "dried out 5 days after rain"
+		if !ofBed {
+			continue // "coating, 2 weeks old"
+		}
 		if q.Role == "age" || c.slot == "substrate" && !after && (q.Kind == "days" || q.Kind == "months") {
 			l.age(q)
 		}

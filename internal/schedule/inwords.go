@@ -3,12 +3,25 @@ package schedule
 import (
 	"strings"
 	"unicode"
+
+	"abut/internal/phrase"
 )
+
+// filmLap holds for a figure in mil, which no lap is told in.
+func filmLap(q phrase.Quantity) bool { return strings.HasPrefix(strings.ToLower(q.Unit), "mil") }
 
 // lapOf is the lap that a cell of laps tells: of its figures, the one that its
 // words call a lap; none where the words are many and call none so ("slack loop
 // over 3/4 in. rod").
 func (r *reader) lapOf(c source, f Figure) Figure {
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && filmLap(q) { // "2 in. onto strips; 38 mils dry", "37 mils"
+			if q.Start == 0 || f.Min != nil && q.Min != nil && *q.Min == *f.Min {
+				f = Figure{}
+			}
+			break
+		}
+	}
 	if !r.wordy(c.text) {
 		return f
 	}
@@ -28,7 +41,7 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 
 // wordyLap is how many words beside those of laps a cell of laps has that tells
 // of other things too.
-const wordyLap = 3
+const wordyLap = 2
 
 // wordy holds for a cell with words beside figures, units and those of laps.
 func (r *reader) wordy(text string) bool {
@@ -62,5 +75,16 @@ func (r *reader) ageOfBed(p *Product, c source) {
 		f.take(q)
 		p.Figures["concrete_age_days"] = f
 		return
+	}
+}
+
+// filmIn takes a film that a cell of laps tells too, where no column states it.
+func (r *reader) filmIn(l *Line, c source) {
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if _, stated := l.Figures["thickness_mm"]; !stated && q.Kind == "length" && filmLap(q) {
+			f := Figure{Text: q.Text, At: c.at}
+			f.take(q)
+			l.Figures["thickness_mm"] = f
+		}
 	}
 }

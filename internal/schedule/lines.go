@@ -220,6 +220,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	}
 	if c.slot == "lap" {
 		r.signals(l, c)
+		r.filmIn(l, c)
 		if f = r.lapOf(c, f); f.Text == "" {
 			return
 		}

@@ -72,6 +72,7 @@ func (r *reader) suited(p *Product, c source) []Target {
 func (r *reader) remarkTargets(p *Product, c source) {
 	for _, part := range r.words.splitList(c.text) {
 		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
+		fine = fine || r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant)
 		if !fine && !not {
 			continue
 		}

@@ -74,14 +74,16 @@ _is_noted(row) if {
 	limit.max != null
 }
 
-# level is error where even the shortest count is over the limit, warning where only the long end is; a temporary
-# cover told in the row makes it a note.
+# level is error where the days from the end of the installation to the end of the cover are over the limit, or even
+# the shortest count is; a note where only what was laid first is; a temporary cover told in the row makes it a note.
 level(row, days) := "note" if {
 	row.span.max > days
 	facts.said(row.line, "covered_otherwise")
 } else := "error" if {
 	row.span.min > days
 } else := "warning" if {
+	row.span.last > days
+} else := "note" if {
 	row.span.max > days
 }
 
