@@ -68,10 +68,14 @@ _may_be_width(line, "thickness_mm", figure) if {
 	figure.assumed
 	line.role in data.data.plausible.widths
 	figure.min > data.data.plausible.least_width_mm
+	not _is_own_thickness(line, figure)
+	not _says_thickness(line)
+}
+
+_is_own_thickness(line, figure) if {
 	own := measure.low(facts.product_of(facts.main_items(line)[0]).figures.thickness_mm)
 	meant := plausible.cause("thickness_mm", line.role, figure).factor * figure.min
-	abs(meant - own) > own / 2
-	not _says_thickness(line)
+	abs(meant - own) < own / 2
 }
 
 _says_thickness(line) if {
