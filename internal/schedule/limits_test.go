@@ -34,6 +34,7 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Primers 250 g/L max.":                                          {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
 		"Pool hall is humid all winter: membrane 0.1 perm or less.":     {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
 		"Sheet outside the batt 300 ng or more.":                        {kind: "vapor_ng", min: 300, max: -1},
+		"Vapor barrier on the room side: 60 ng or less.":                {kind: "vapor_ng", min: -1, max: 60},
 		"VOC (g/L): sealants 250":                                       {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
 		"VOC limits: 100 g/L for sealants.":                             {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
 		"Sealants shall not exceed 250 g/L VOC.":                        {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},

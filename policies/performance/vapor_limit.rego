@@ -52,7 +52,7 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
 ]
 
-# A limit for the vapor barrier on the room side is not one for the sheet outside.
+# A limit for what lies on the room side is not one for the sheet outside.
 _is_for_side(limit, _) if not _is_of_room_side(limit)
 
 _is_for_side(limit, line) if {
@@ -61,11 +61,7 @@ _is_for_side(limit, line) if {
 	item.family in data.vapor.barriers.inside_families
 }
 
-_is_of_room_side(limit) if {
-	text := lower(limit.text)
-	regex.match(data.vapor.barriers.retarder_words, text)
-	regex.match(data.vapor.barriers.room_side_words, text)
-}
+_is_of_room_side(limit) if regex.match(data.vapor.barriers.room_side_words, lower(limit.text))
 
 _name(_, item) := item.product if item.product != ""
 
