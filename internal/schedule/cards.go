@@ -192,7 +192,7 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 		c.rows = append(c.rows, row.Number)
 	}
 	bare := after && len(c.kind) > 0 && len(c.fields) > 0 && isNamed(c.name, names) // "Note: no limits given"
-	if !bare && c.known == 0 || c.known > 0 && c.known*2 < len(c.fields) {
+	if !bare && (c.known == 0 || c.known*2 < len(c.fields)) {
 		return card{}, 0
 	}
 	return c, len(c.rows)

@@ -103,7 +103,7 @@ func (r *reader) items(l *Line, c source) {
 		l.figures(cl, c, r.ofBed(h, cl))
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
-			if !ok {
+			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
 				continue
 			}
 			it := r.item(m, c)

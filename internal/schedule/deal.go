@@ -135,6 +135,9 @@ func (r *reader) sayOf(text string) string {
 // byFigure is the slot of the figure that a sentence begins with, "" for none.
 func (r *reader) byFigure(text string) string {
 	for _, q := range r.phrase.Quantities(text, "") {
+		if q.Kind == "length" && !filmLap(q) && !r.words.hasAny(text, r.words.thick) {
+			break // "goes 2 in. over the strips"
+		}
 		if len(headingWords(text[:q.Start])) <= fewWords {
 			return r.words.toldByKind[q.Kind]
 		}

@@ -51,7 +51,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	other := false
 	text := plainFigure(c.text)
 	if c.slot == "thickness" {
-		text = summed(text)
+		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
 	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
 		if q.Kind != kind {
@@ -105,6 +105,9 @@ func plainFigure(text string) string {
 	number := strings.TrimRightFunc(text[:end], unicode.IsSpace)
 	return strings.Join(strings.Fields(number), "") + text[len(number):]
 }
+
+// filmFirst is a film told before its unit: "17 dry mils".
+var filmFirst = regexp.MustCompile(`(?i)(\d)\s+(dry|wet)\s+(mils?)\b`)
 
 var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)(?: [a-z]+)*$`)
 

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -22,6 +23,10 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 			break
 		}
 	}
+	if q, ok := r.sideLap(c.text); ok {
+		f.take(q)
+		return f
+	}
 	if !r.wordy(c.text) {
 		return f
 	}
@@ -37,6 +42,20 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 		return f
 	}
 	return Figure{}
+}
+
+// sideWord stands right before the lap along a sheet, the least of those of a row.
+var sideWord = regexp.MustCompile(`(?i)\bsides?(?:\s+laps?)?\s*:?\s*$`)
+
+// sideLap is the lap that a cell tells for the sides: "side 2 in., end 4 in.;
+// laps 3 in. over the flashing".
+func (r *reader) sideLap(text string) (phrase.Quantity, bool) {
+	for _, q := range r.phrase.Quantities(text, "") {
+		if q.Kind == "length" && q.Min != nil && !filmLap(q) && sideWord.MatchString(text[:q.Start]) {
+			return q, true
+		}
+	}
+	return phrase.Quantity{}, false
 }
 
 // wordyLap is how many words beside those of laps a cell of laps has that tells

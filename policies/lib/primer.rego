@@ -19,6 +19,12 @@ state(line) := "named" if {
 	facts.said(line, signal)
 } else := "none" if {
 	_words(line) in data.pairing.primer.none_words
+} # "none - bare block"
+
+else := "none" if {
+	first := trim_space(regex.split(`\s[-–—]\s|[,;:(]`, _words(line))[0])
+	first in data.pairing.primer.none_words
+	first != "-"
 } else := "blank" if {
 	_words(line) in {"", "null"}
 	_has_column(line)
