@@ -20,7 +20,6 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
-	r.coded = r.codesOnly(t)
 	group, divider := "", source{}
 	var last *Line
 	for row := t.first; row <= t.last; row++ {

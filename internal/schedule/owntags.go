@@ -80,22 +80,24 @@ func (r *reader) ownFigures(t *table, row int, p *Product) {
 // upperCode is a code in capitals, as keys of products have.
 var upperCode = regexp.MustCompile(`^[A-Z]{1,5}[ .-]?\d{0,3}[A-Z]?$`)
 
-// codesOnly holds for a table in whose tag column nearly every cell is a product
-// of the workbook's data.
-func (r *reader) codesOnly(t *table) bool {
-	col := t.column("tag")
-	if t.column(ownData) > 0 {
-		return false
-	}
+// codesOnly holds for schedules in whose tag columns nearly every cell is a
+// product of the workbook's data.
+func (r *reader) codesOnly(all []*table) bool {
 	filled, known := 0, 0
-	for row := t.first; col > 0 && row <= t.last; row++ {
-		words := text(t.sheet, row, col)
-		if t.ownCells(row) < 2 || r.words.isBlank(words) || r.words.isDitto(words) {
+	for _, t := range all {
+		col := t.column("tag")
+		if t.kind != kindSchedule || col == 0 || t.column(ownData) > 0 {
 			continue
 		}
-		filled++
-		if anyProduct(r.lex.findTags(words)) {
-			known++
+		for row := t.first; row <= t.last; row++ {
+			words := text(t.sheet, row, col)
+			if t.ownCells(row) < 2 || r.words.isBlank(words) || r.words.isDitto(words) {
+				continue
+			}
+			filled++
+			if anyProduct(r.lex.findTags(words)) {
+				known++
+			}
 		}
 	}
 	return filled >= minCodes && known*10 >= filled*8

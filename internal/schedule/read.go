@@ -77,7 +77,7 @@ type reader struct {
 	bookOrder  phrase.DateOrder
 	dates      map[string]bool   // texts asked before, and whether they are dates
 	letters    map[string]string // single letters that stand for conditions of the work
-	coded      bool              // nearly every tag of the table being read is a product
+	coded      bool              // nearly every tag of the schedules is a product
 	short      map[string]string // the office's own short words and what they stand for
 	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
@@ -131,6 +131,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.limitsTold()
 	r.outside(b, all)
 	r.orderOfBook(all)
+	r.coded = r.codesOnly(all)
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.lines)
 	r.linePlaces()

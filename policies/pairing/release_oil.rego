@@ -41,7 +41,8 @@ _is_told_as_contact(line) if {
 	some end in [contact.a, contact.b]
 	end.slot == "substrate"
 	"oil-or-wax-residue" in end.keys
-	count(rows.best(contact)) > 0
+	some judged in rows.best(contact)
+	judged.row.verdict == "incompatible"
 }
 
 _message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [
