@@ -27,6 +27,9 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 		f.take(q)
 		return f
 	}
+	if f.Assumed && len(headingWords(c.text)) == 2 && !r.words.hasAny(c.text, r.words.laps) && r.otherWords(c.text) > 0 {
+		return Figure{} // "2 coats"
+	}
 	if !r.wordy(c.text) {
 		return f
 	}
@@ -63,7 +66,10 @@ func (r *reader) sideLap(text string) (phrase.Quantity, bool) {
 const wordyLap = 2
 
 // wordy holds for a cell with words beside figures, units and those of laps.
-func (r *reader) wordy(text string) bool {
+func (r *reader) wordy(text string) bool { return r.otherWords(text) >= wordyLap }
+
+// otherWords counts the words of a cell of laps that tell of other things.
+func (r *reader) otherWords(text string) int {
 	n := 0
 	for _, w := range headingWords(text) {
 		if strings.ContainsFunc(w, unicode.IsDigit) || r.head.units[w] || r.head.filler[w] || r.words.hasAny(w, r.words.laps) {
@@ -71,7 +77,7 @@ func (r *reader) wordy(text string) bool {
 		}
 		n++
 	}
-	return n >= wordyLap
+	return n
 }
 
 // ageOfBed takes the age that the words of product data ask of concrete ("dry;

@@ -14,21 +14,22 @@ import (
 // lexicon finds the workbook's own tags and product names in a text, and
 // generic materials in what is left.
 type lexicon struct {
-	vocab  *material.Vocabulary
-	seen   map[string][]material.Material // what the vocabulary found in texts asked before
-	tags   map[string]int                 // folded tag or name -> index of product
-	names  []string                       // folded, longest first
-	shape  map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
-	marks  map[string]bool
-	short  map[string][]int // folded last words of a product name -> products
-	shorts []string         // the keys of short, longest first
-	lead   map[string]int   // folded first word of "Larch Primer", by which lists call it
-	heads  map[string]bool  // words that end such names
-	maker  map[string]int   // folded first word of product names of several words -> how many have it
+	vocab   *material.Vocabulary
+	seen    map[string][]material.Material // what the vocabulary found in texts asked before
+	tags    map[string]int                 // folded tag or name -> index of product
+	names   []string                       // folded, longest first
+	numbers map[string]bool                // tags without a letter
+	shape   map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
+	marks   map[string]bool
+	short   map[string][]int // folded last words of a product name -> products
+	shorts  []string         // the keys of short, longest first
+	lead    map[string]int   // folded first word of "Larch Primer", by which lists call it
+	heads   map[string]bool  // words that end such names
+	maker   map[string]int   // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
+	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, numbers: map[string]bool{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -39,7 +40,11 @@ func (l *lexicon) add(tag string, index int) {
 	}
 	if _, again := l.tags[key]; !again {
 		l.tags[key] = index
-		l.names = append(l.names, key)
+		if strings.ContainsFunc(key, unicode.IsLetter) {
+			l.names = append(l.names, key)
+		} else {
+			l.numbers[key] = true // "3" is a product only where a cell says "3" and no more
+		}
 	}
 	if p := tagPrefix(tag); p != "" {
 		l.shape[p]++
@@ -220,6 +225,10 @@ func plainly(text string) (plain string, at func(int) int) {
 func (l *lexicon) tagsIn(text string) []mention {
 	var found []mention
 	low, taken := foldKeep(text), make([]bool, len(text)+1)
+	if bare := strings.TrimSpace(low); l.numbers[bare] {
+		at := strings.Index(low, bare)
+		return []mention{{start: at, end: at + len(bare), product: l.tags[bare], tag: bare}}
+	}
 	for _, name := range l.names {
 		for from := 0; ; {
 			i := strings.Index(low[from:], name)
@@ -263,6 +272,9 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 	return found
 }
 
+// sizeAfter stands after a figure that is a size and no further number of a tag.
+var sizeAfter = regexp.MustCompile(`^\s*(?:/\d|in\b|mm\b|mils?\b|ft\b|["'%°])`)
+
 var digits = regexp.MustCompile(`\d+`)
 
 // listed reads "R-01/02/03": further numbers after a tag share its prefix.
@@ -273,6 +285,9 @@ func (l *lexicon) listed(text string, found []mention, taken []bool, from int) [
 		return found
 	}
 	for _, n := range digits.FindAllStringIndex(text[from:from+m[1]], -1) {
+		if sizeAfter.MatchString(text[from+n[1]:]) && strings.Contains(text[from:from+n[0]], ",") {
+			break // "S-2, 3/8 in. bead"
+		}
 		i, known := l.tags[fold(prefix+text[from+n[0]:from+n[1]])]
 		if known {
 			found = append(found, mention{start: from + n[0], end: from + n[1], product: i, tag: prefix + text[from+n[0]:from+n[1]]})
