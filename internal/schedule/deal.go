@@ -134,16 +134,18 @@ func (r *reader) sayOf(text string) string {
 
 // byFigure is the slot of the figure that a sentence begins with, "" for none.
 func (r *reader) byFigure(text string) string {
-	for _, q := range r.phrase.Quantities(text, "") {
-		if q.Kind == "length" && !filmLap(q) && !r.words.hasAny(text, r.words.thick) {
-			break // "goes 2 in. over the strips"
-		}
-		if len(headingWords(text[:q.Start])) <= fewWords {
-			return r.words.toldByKind[q.Kind]
-		}
-		break
+	found := r.phrase.Quantities(text, "")
+	if len(found) == 0 {
+		return ""
 	}
-	return ""
+	q := found[0]
+	if q.Kind == "length" && !filmLap(q) && !r.words.hasAny(text, r.words.thick) {
+		return "" // "goes 2 in. over the strips"
+	}
+	if len(headingWords(text[:q.Start])) > fewWords {
+		return ""
+	}
+	return r.words.toldByKind[q.Kind]
 }
 
 // fewWords is how many words may stand before the figure that a sentence begins

@@ -183,7 +183,7 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 }
 
 // denies holds before a figure whose bound is turned round.
-var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none|never|not)\b[^.;:,]*$`)
+var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
