@@ -285,29 +285,3 @@ func set(words []string) map[string]bool {
 	}
 	return out
 }
-
-// begins tells whether words begin with a phrase; a plural s is the same word
-// but not exact.
-func begins(words, phrase []string) (exact, ok bool) {
-	if len(phrase) > len(words) {
-		return false, false
-	}
-	exact = true
-	for i, p := range phrase {
-		if singular(words[i]) != singular(p) {
-			return false, false
-		}
-		exact = exact && words[i] == p
-	}
-	return exact, true
-}
-
-// holdsWords tells whether a phrase stands among words.
-func holdsWords(words, phrase []string) bool {
-	for i := range words {
-		if _, ok := begins(words[i:], phrase); ok {
-			return true
-		}
-	}
-	return false
-}

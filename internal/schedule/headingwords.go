@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/workbook"
 )
 
 // usual writes heading words as the vocabulary does ("thick" for "thickness"), and
@@ -52,3 +54,69 @@ func headingParts(text string) []string {
 
 // minPart is how long a part of a heading is that names a thing of its own.
 const minPart = 4
+
+// begins tells whether words begin with a phrase; a plural s is the same word
+// but not exact.
+func begins(words, phrase []string) (exact, ok bool) {
+	if len(phrase) > len(words) {
+		return false, false
+	}
+	exact = true
+	for i, p := range phrase {
+		if singular(words[i]) != singular(p) {
+			return false, false
+		}
+		exact = exact && words[i] == p
+	}
+	return exact, true
+}
+
+// holdsWords tells whether a phrase stands among words.
+func holdsWords(words, phrase []string) bool {
+	for i := range words {
+		if _, ok := begins(words[i:], phrase); ok {
+			return true
+		}
+	}
+	return false
+}
+
+// headingText gives the merged group heading over a column, its own heading,
+// and a unit that stands in a row of its own below.
+func headingText(s *workbook.Sheet, row, n, col int, units bool) (group, sub, unit string) {
+	var parts []string
+	for i := range n {
+		t := strings.Join(strings.Fields(text(s, row+i, col)), " ")
+		switch {
+		case t == "" || slices.Contains(parts, t):
+		case units && i == n-1 && len(parts) > 0:
+			unit = t
+		default:
+			parts = append(parts, t)
+		}
+	}
+	if len(parts) == 0 {
+		return "", "", unit
+	}
+	return strings.Join(parts[:len(parts)-1], " "), parts[len(parts)-1], unit
+}
+
+// headedByOthers holds for a column with no heading of its own, under one that is
+// merged over its neighbors.
+func headedByOthers(s *workbook.Sheet, row, n, col int) bool {
+	for i := range n {
+		if c, ok := s.At(row+i, col); ok && !c.Merged && strings.TrimSpace(c.Value) != "" {
+			return false
+		}
+	}
+	return true
+}
+
+func columnEmpty(s *workbook.Sheet, from, col int) bool {
+	for row := from; row <= min(s.MaxRow, from+200); row++ {
+		if text(s, row, col) != "" {
+			return false
+		}
+	}
+	return true
+}
