@@ -107,17 +107,10 @@ func isNamed(name, names string) bool {
 	if len(name) < 2 {
 		return false
 	}
-	for from := 0; ; {
-		i := strings.Index(names[from:], name)
-		if i < 0 {
-			return false
-		}
-		i += from
-		from = i + len(name)
-		if wholeWord(names, i, from) {
-			return true
-		}
+	for range wholeWords(names, name) {
+		return true
 	}
+	return false
 }
 
 // scheduleWords are the words of the cells of all schedules, in which a name

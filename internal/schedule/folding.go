@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"iter"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 )
@@ -15,6 +17,24 @@ func foldKeep(s string) string {
 		}
 	}
 	return string(out)
+}
+
+// wholeWords gives the start and end of each place, left to right, where word
+// stands in s with no letter or digit beside it; an empty word stands nowhere.
+func wholeWords(s, word string) iter.Seq2[int, int] {
+	return func(yield func(start, end int) bool) {
+		for from := 0; word != ""; {
+			i := strings.Index(s[from:], word)
+			if i < 0 {
+				return
+			}
+			i += from
+			from = i + len(word)
+			if wholeWord(s, i, from) && !yield(i, from) {
+				return
+			}
+		}
+	}
 }
 
 func wholeWord(s string, start, end int) bool {

@@ -230,19 +230,13 @@ func (l *lexicon) tagsIn(text string) []mention {
 		return []mention{{start: at, end: at + len(bare), product: l.tags[bare], tag: bare}}
 	}
 	for _, name := range l.names {
-		for from := 0; ; {
-			i := strings.Index(low[from:], name)
-			if i < 0 {
-				break
-			}
-			i += from
-			from = i + len(name)
-			if taken[i] || !wholeWord(low, i, from) {
+		for i, end := range wholeWords(low, name) {
+			if taken[i] {
 				continue
 			}
-			found = append(found, mention{start: i, end: from, product: l.tags[name], tag: text[i:from]})
-			mark(taken, i, from)
-			found = l.listed(text, found, taken, from)
+			found = append(found, mention{start: i, end: end, product: l.tags[name], tag: text[i:end]})
+			mark(taken, i, end)
+			found = l.listed(text, found, taken, end)
 		}
 	}
 	for _, at := range tagInText.FindAllStringIndex(text, -1) {

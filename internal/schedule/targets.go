@@ -146,19 +146,13 @@ func (r *reader) near(p *Product, text string) []mention {
 // a single letter must stand in capitals.
 func (l *lexicon) addShort(found []mention, text, short string, product int, tag string) []mention {
 	low := foldKeep(text)
-	for from := 0; ; {
-		i := strings.Index(low[from:], short)
-		if i < 0 {
-			return found
-		}
-		i += from
-		from = i + len(short)
-		if !wholeWord(low, i, from) || !l.heads[short] && !strings.Contains(tag, text[i:from]) { // "wet" is not "Tarn Wet"
+	for i, end := range wholeWords(low, short) {
+		if !l.heads[short] && !strings.Contains(tag, text[i:end]) { // "wet" is not "Tarn Wet"
 			continue
 		}
 		free := true
 		for k, m := range found {
-			if m.start < from && i < m.end {
+			if m.start < end && i < m.end {
 				free = m.product < 0 && m.end-m.start <= len(short) && !m.unknownTag || m.unknownTag
 				if free {
 					found = append(found[:k], found[k+1:]...)
@@ -167,7 +161,8 @@ func (l *lexicon) addShort(found []mention, text, short string, product int, tag
 			}
 		}
 		if free {
-			found = append(found, mention{start: i, end: from, product: product, tag: tag})
+			found = append(found, mention{start: i, end: end, product: product, tag: tag})
 		}
 	}
+	return found
 }

@@ -162,16 +162,8 @@ func (w *wordlists) isDitto(s string) bool {
 func (w *wordlists) hasAny(text string, phrases []string) bool {
 	low := foldKeep(text)
 	for _, p := range phrases {
-		for from := 0; p != ""; {
-			i := strings.Index(low[from:], p)
-			if i < 0 {
-				break
-			}
-			i += from
-			from = i + len(p)
-			if wholeWord(low, i, from) {
-				return true
-			}
+		for range wholeWords(low, p) {
+			return true
 		}
 	}
 	return false
