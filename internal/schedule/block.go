@@ -196,7 +196,7 @@ func (r *reader) isUnit(text string) bool {
 const longHeading = 6
 
 // mayContinueHeading tells whether a row could be the lower part of a heading:
-// no dates or numbers, and short words only.
+// several texts, no dates or numbers, and short words only.
 func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 	words := 0
 	for col := 1; col <= s.MaxCol; col++ {
@@ -212,7 +212,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 			return false
 		}
 	}
-	return words > 0
+	return words > 1 // a single text heads the rows below it
 }
 
 // bid is one slot that a column could take.

@@ -192,6 +192,8 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		slot = "apply_min"
 	case has(r.head.upper):
 		slot = "apply_max"
+	case t.kind == kindSchedule && r.mostlySingle(t, c):
+		slot = "reading_air" // what the thermometer said that day
 	default:
 		slot = "apply"
 	}
@@ -199,6 +201,25 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures by its unit"
+}
+
+// mostlySingle holds where the telling cells of a column are bare figures that
+// differ from row to row, as readings do and the range of a product does not.
+func (r *reader) mostlySingle(t *table, c Column) bool {
+	i := slices.IndexFunc(t.cols, func(o Column) bool { return o.Letter == c.Letter })
+	filled, single, seen := 0, 0, map[string]bool{}
+	for row := t.first; row <= t.last; row++ {
+		v, ok := t.sheet.At(row, t.nums[i])
+		if !ok || v.Merged || r.words.isBlank(v.Value) {
+			continue
+		}
+		filled++
+		seen[v.Value] = true
+		if v.Kind == workbook.Number || r.isFigure(v.Value) {
+			single++
+		}
+	}
+	return len(seen) > 1 && single*3 >= filled*2
 }
 
 // nearestToCover holds where no other column of dates without a known heading
@@ -216,7 +237,7 @@ func (r *reader) nearestToCover(t *table, col int) bool {
 
 // byContent looks at the cells of one column.
 func (r *reader) byContent(t *table, col int) (slot, why string) {
-	var filled, dates, tags, long, short int
+	var filled, dates, tags, known, long, short int
 	seen := map[string]bool{}
 	for row := t.first; row <= t.last; row++ {
 		c, ok := t.sheet.At(row, col)
@@ -230,6 +251,9 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 			dates++
 		case r.isTag(c.Value):
 			tags++
+			if _, is := r.lex.tags[fold(c.Value)]; is {
+				known++
+			}
 		case len(c.Value) > 30:
 			long++
 		case len(c.Value) <= 10:
@@ -237,6 +261,9 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		}
 	}
 	most := func(n int) bool { return filled > 0 && n*10 >= filled*6 }
+	if known*2 < tags { // codes of the shape that tags have, as those of costs
+		tags = 0
+	}
 	switch {
 	case filled == 0:
 		return "", ""

@@ -40,7 +40,7 @@ func headingWords(text string) []string {
 // part counts less.
 const partWeight = 0.42
 
-var partMarks = regexp.MustCompile(`\s*(?:[/;,&+|]|\band\b|\bor\b)\s*`)
+var partMarks = regexp.MustCompile(`\s*(?:[/;,&+|]|\s[-–—]\s|\band\b|\bor\b)\s*`)
 
 // headingParts lists what a heading names beside one another: "goes on / shape it
 // is in"; nil where it names one thing.
