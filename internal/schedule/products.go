@@ -147,15 +147,25 @@ func (r *reader) primersByUse(t *table) {
 				continue
 			}
 			p := &r.sched.Products[m.product]
-			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") {
+			words := firstNonEmpty(p.Texts["type"], p.Name)
+			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p, words) {
 				continue
 			}
-			as := r.vocab.Describe("primer, "+firstNonEmpty(p.Texts["type"], p.Name), p.Texts["chemistry"])
+			as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
+			if as.Class == "coating" {
+				as = r.vocab.Describe("primer")
+			}
 			if as.Class == "primer" {
 				p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
 			}
 		}
 	}
+}
+
+// coatAsPrimer holds for a coating that calls itself a primer ("epoxy primer"):
+// on a column of steel it is paint, under a membrane it primes.
+func (r *reader) coatAsPrimer(p *Product, words string) bool {
+	return p.Class == "coating" && r.words.hasAny(words, r.words.accept.Primer)
 }
 
 // madeFor takes the products that a primer, sealant or adhesive is described for:

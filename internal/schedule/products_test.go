@@ -277,3 +277,17 @@ D2 | E1 | plywood | BA1 | 75 mm | none
 		t.Errorf("%+v", it)
 	}
 }
+
+func TestCoatingThatPrimes(t *testing.T) {
+	s := read(t, `Mark | Product | Substrate | Primer | Lap
+W-1 | LQ-1 | deck slab, blasted | EP-1 | 4 in.
+W-2 | LQ-1 | deck slab, blasted | EP-1 | 4 in.
+
+Tag | Type | Min apply °C | UV days
+LQ-1 | cold fluid polyurethane waterproofing | 5 | 14
+EP-1 | epoxy primer, two parts | 5 | -
+`)
+	if got := product(t, s, "EP-1").Role; got != "primer" {
+		t.Errorf("EP-1 is a %q", got)
+	}
+}
