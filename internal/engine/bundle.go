@@ -107,10 +107,10 @@ func answers(rules []Rule, severity map[string]string) map[string]any {
 // rule, since OPA takes a reference by variable for one to itself.
 func answerModule(rules []Rule) string {
 	var text strings.Builder
-	fmt.Fprintf(&text, "package %s\n", answerRoot)
+	fmt.Fprintf(&text, "package %s\n\nfindings := data.lib.throughout.told(each)\n", answerRoot)
 	for _, r := range rules {
 		topic, name, _ := strings.Cut(r.Package, ".")
-		fmt.Fprintf(&text, "\nfindings contains data.lib.answer.finding(data.%s.rules[%q], raw) if {\n"+
+		fmt.Fprintf(&text, "\neach contains data.lib.answer.finding(data.%s.rules[%q], raw) if {\n"+
 			"\tsome raw in data[%q][%q].findings\n}\n", answerRoot, r.ID, topic, name)
 	}
 	return text.String()

@@ -53,6 +53,7 @@ type Engine struct {
 	queries []query
 	changes []Change
 	across  func() map[string]bool // files of rules that look across rows
+	most    most
 }
 
 // Load reads and compiles the policies. A mistake in a rule, its metadata or
@@ -71,6 +72,9 @@ func Load(opts Options) (*Engine, error) {
 		return nil, err
 	}
 	e := &Engine{rules: rules, options: opts, changes: tree.changes, across: sync.OnceValue(tree.across)}
+	if e.most, err = mostOf(tree.data); err != nil {
+		return nil, err
+	}
 	var wait sync.WaitGroup
 	wait.Go(func() {
 		e.store = inmem.NewFromObjectWithOpts(tree.data,

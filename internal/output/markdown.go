@@ -105,8 +105,8 @@ func markdownTables(b *strings.Builder, findings []engine.Finding) {
 			severity, remedy = "waived", markdown(waiver(*f.Waived))
 		}
 		finding := markdown(f.Message)
-		for _, r := range f.Related {
-			finding += "<br>With " + markdown(related(f, r))
+		for _, row := range with(f) {
+			finding += "<br>With " + markdown(row)
 		}
 		fmt.Fprintf(b, "| %s | %s | %s | %s (%s) | %s |\n",
 			markdownRow(f), markdown(f.Mark), severity, finding, f.Rule, remedy)

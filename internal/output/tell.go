@@ -15,8 +15,8 @@ type Told struct {
 // Tell words a finding.
 func Tell(f engine.Finding) Told {
 	t := Told{Label: f.Severity, Message: plain(f.Message), Do: plain(f.Remedy)}
-	for _, r := range f.Related {
-		t.With = append(t.With, plain(related(f, r)))
+	for _, row := range with(f) {
+		t.With = append(t.With, plain(row))
 	}
 	if f.Waived != nil {
 		t.Label, t.Waiver = "waived", plain(waiver(*f.Waived))

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/charmbracelet/lipgloss"
@@ -82,8 +84,8 @@ func (t *textReport) finding(f engine.Finding) {
 		return
 	}
 	t.paragraph("", 10, "Do: "+f.Remedy)
-	for _, r := range f.Related {
-		t.paragraph("", 10, "With: "+related(f, r))
+	for _, row := range with(f) {
+		t.paragraph("", 10, "With: "+row)
 	}
 	key := f.Rule + "\x00" + f.Reason + "\x00" + f.Source
 	if !t.told[key] {
@@ -92,6 +94,28 @@ func (t *textReport) finding(f engine.Finding) {
 		t.paragraph("", 10, "Source: "+f.Source)
 	}
 	t.paragraph("", 10, strings.TrimSpace(where(0, f.Cells)+" [rule "+f.Rule+"]"))
+}
+
+// shown is how many rows that take part are told in full where there are more.
+const shown = 5
+
+// with lists the rows that take part: the first in full, the others by number.
+func with(f engine.Finding) []string {
+	var rows []string
+	for _, r := range f.Related[:min(len(f.Related), shown)] {
+		rows = append(rows, related(f, r))
+	}
+	if len(f.Related) == shown+1 {
+		return append(rows, related(f, f.Related[shown]))
+	}
+	if len(f.Related) > shown {
+		var more []string
+		for _, r := range f.Related[shown:] {
+			more = append(more, strconv.Itoa(r.Row))
+		}
+		rows = append(rows, "the like in rows "+strings.Join(slices.Compact(more), ", "))
+	}
+	return rows
 }
 
 // related names another row, with its sheet where that is another one.
