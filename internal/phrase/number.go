@@ -43,6 +43,7 @@ func (r *Reader) figureAt(text string, toks []token, i int, comma bool) (figure,
 			return figure{}, false
 		}
 		f.value, f.step, f.word = v, 1, true
+		f = r.addUnits(toks, f, at)
 	default:
 		return figure{}, false
 	}
@@ -50,6 +51,17 @@ func (r *Reader) figureAt(text string, toks []token, i int, comma bool) (figure,
 		f.value = -f.value
 	}
 	return f, true
+}
+
+// addUnits reads the second word of "twenty-eight".
+func (r *Reader) addUnits(toks []token, f figure, at int) figure {
+	if f.value < 20 || at+2 >= len(toks) || toks[at+1].low != "-" || !toks[at+1].glued || !toks[at+2].glued {
+		return f
+	}
+	if v, ok := r.numbers[toks[at+2].low]; ok && v >= 1 && v < 10 {
+		f.value, f.end, f.next = f.value+v, toks[at+2].End, at+3
+	}
+	return f
 }
 
 // signAt reads a plus or minus that belongs to the number after it.

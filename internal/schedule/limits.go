@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -19,6 +20,7 @@ type limitFigure struct {
 	Words     []string `json:"words"`
 	Unless    []string `json:"unless"`
 	Roles     bool     `json:"roles"`
+	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
 	Keys      bool     `json:"keys"`
 	KeysAfter bool     `json:"keys_after"`
 	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
@@ -28,6 +30,7 @@ type limitFigure struct {
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
+	Least     *float64 `json:"least"` // a smaller figure, in the kind's unit, is no such limit
 }
 
 type limitWords struct {
@@ -76,7 +79,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	if before, _, ok := strings.Cut(sentence, " = "); ok && r.coinsWord(before) {
 		return // "Tight = under 60 ng"
 	}
-	last := 0
+	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	sentence = r.withLeadUnit(sentence)
@@ -96,7 +99,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 			}
 			l := r.limit(rule, q, around, at)
 			l.Text = said
-			if rule.Keys && len(l.Keys) == 0 {
+			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
@@ -105,12 +108,44 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		last = q.End
 	}
+	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
 		}
 	}
 }
+
+// apart marks the limits of one sentence that differ although nothing that is
+// understood tells what each is for ("45 days from April on, 75 in winter"): they
+// hold nowhere, rather than everywhere.
+func apart(limits []Limit) {
+	open := map[string][]*Limit{}
+	for i := range limits {
+		if l := &limits[i]; len(l.Roles)+len(l.Keys)+len(l.When) == 0 && l.Scope == "" {
+			open[l.Kind] = append(open[l.Kind], l)
+		}
+	}
+	for _, same := range open {
+		for _, l := range same[1:] {
+			if differs(l.Max, same[0].Max) || differs(l.Min, same[0].Min) {
+				for _, l := range same {
+					l.Scope = unknownPlace
+				}
+				break
+			}
+		}
+	}
+}
+
+// differs holds for two bounds that are not the same figure, told in two units or
+// not; a bound that only one of them has is no other figure.
+func differs(a, b *float64) bool {
+	return a != nil && b != nil && math.Abs(*a-*b) > sameFigure*math.Abs(*b)
+}
+
+// sameFigure is how far rounding takes one figure in two units apart.
+const sameFigure = 0.04
 
 var bareFigure = regexp.MustCompile(`(\d)\s*(,\s|$)`)
 
@@ -149,6 +184,9 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) {
 		return false
 	}
+	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
+		return false
+	}
 	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
 }
 
@@ -182,6 +220,28 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 	return true
 }
 
+// lastFigure holds where no other figure of the sentence stands before or after.
+func lastFigure(in around) bool {
+	return strings.HasPrefix(in.sentence, in.before) && strings.HasSuffix(in.sentence, in.after)
+}
+
+// upToStop gives the words up to the next sign that ends a clause.
+func upToStop(text string) string {
+	if i := strings.IndexAny(text, ",;:.()"); i >= 0 {
+		return text[:i]
+	}
+	return text
+}
+
+// withoutRoles leaves out the keys of words that name a role and no material
+// ("flashing").
+func withoutRoles(keys, roles []string) []string {
+	return slices.DeleteFunc(keys, func(k string) bool {
+		role, generic := strings.CutSuffix(k, "-unspecified")
+		return generic && slices.Contains(roles, role)
+	})
+}
+
 // denies holds before a figure whose bound is turned round.
 var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
 
@@ -208,9 +268,16 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
 			l.Roles = r.rolesIn(in.before)
 		}
+		l.Roles = slices.DeleteFunc(l.Roles, func(role string) bool { return slices.Contains(rule.NotRoles, role) })
 	}
 	if rule.Keys {
 		l.Keys = r.keysIn(in.before)
+		if rule.Roles {
+			l.Keys = withoutRoles(l.Keys, l.Roles)
+		}
+		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
+			l.Keys = r.keysIn(upToStop(in.after))
+		}
 	}
 	if rule.KeysAfter {
 		l.Keys = r.sheetsIn(in.after)

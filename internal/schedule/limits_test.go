@@ -20,6 +20,42 @@ func limit(s *schedule.Schedule, kind string) *schedule.Limit {
 	return nil
 }
 
+// Two figures without a word of what each is for hold nowhere, and a figure below
+// what metal in the sun reaches is no temperature in service.
+func TestLimitsToldApart(t *testing.T) {
+	s := read(t, oneWall+"Sheets stay uncovered 45 days from April on, 75 days in the dark months.\nNo work under dark metal at 40 F.\n")
+	for _, l := range s.Project.Limits {
+		if l.Kind == "service_c" || l.Kind == "exposure_days" && l.Scope == "" {
+			t.Errorf("%s holds everywhere: %+v", l.Kind, l)
+		}
+	}
+}
+
+func TestLimitsByTag(t *testing.T) {
+	s := read(t, `Mark | Product | Substrate | Primer | Lap
+W-1 | ZB-1 | CMU | PR-1 | 3 in.
+W-2 | ZB-2 | CMU | PR-1 | 3 in.
+
+Tag | Type | Min apply F | UV days
+ZB-1 | self-adhered SBS sheet | 40 | 60
+ZB-2 | self-adhered SBS sheet, winter grade | 20 | 60
+PR-1 | solvent primer | 20 | -
+
+Notes
+Uncovered: ZB-1 50 days, ZB-2 35 days.
+Exposure 20 days for ZB-9.
+`)
+	got := map[float64]string{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "exposure_days" {
+			got[*l.Max] = strings.Join(l.Keys, " ")
+		}
+	}
+	if got[50] != "ZB-1" || got[35] != "ZB-2" || got[20] != "ZB-9" {
+		t.Errorf("limits of %v", got)
+	}
+}
+
 func TestLimitsOfNotes(t *testing.T) {
 	for note, want := range map[string]struct {
 		kind     string
@@ -29,28 +65,31 @@ func TestLimitsOfNotes(t *testing.T) {
 		when     string
 		scope    string
 	}{
-		"Air barrier materials 0.004 cfm/ft2 at 1.57 psf, maximum.":     {kind: "air_lsm2", min: -1, max: 0.02032},
-		"Air permeance not over 0.02 L/(s·m²) @ 75 Pa.":                 {kind: "air_lsm2", min: -1, max: 0.02},
-		"Primers 250 g/L max.":                                          {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
-		"Pool hall is humid all winter: membrane 0.1 perm or less.":     {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
-		"Sheet outside the batt 300 ng or more.":                        {kind: "vapor_ng", min: 300, max: -1},
-		"Vapor barrier on the room side: 60 ng or less.":                {kind: "vapor_ng", min: -1, max: 60},
-		"VOC (g/L): sealants 250":                                       {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
-		"VOC limits: 100 g/L for sealants.":                             {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
-		"Sealants shall not exceed 250 g/L VOC.":                        {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
-		"Side laps 3 in. minimum.":                                      {kind: "lap_mm", min: 76.2, max: -1},
-		"Through-wall flashing laps 6 in. min.":                         {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
-		"Concrete to be at least 28 days old before the sheet goes on.": {kind: "concrete_age_days", min: 28, max: -1},
-		"Allow 185 F under black metal laid direct.":                    {kind: "service_c", min: 85, max: -1, when: "dark_color laid_direct"},
-		"Prime and sheet the same day.":                                 {kind: "same_day", min: -1, max: -1},
-		"All sheet edges are sealed or clamped with a termination bar.": {kind: "termination", min: -1, max: -1},
-		"No curing compound on concrete that gets a sheet.":             {kind: "no_curing_compound", min: -1, max: -1},
-		"No sheet may stay uncovered for more than 30 days.":            {kind: "exposure_days", min: -1, max: 30},
-		"Asphaltic sheets 40 mil thick, minimum.":                       {kind: "thickness_mm", min: 1.016, max: -1, keys: "asphaltic"},
-		"Surface at least 10 F above dew point when primed.":            {kind: "dew_margin_k", min: 5.5556, max: -1},
-		"Steel no less than 4 K above the dewpoint.":                    {kind: "dew_margin_k", min: 4, max: -1},
-		"Pool hall is wet all winter: membrane 0.1 perm or less.":       {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
-		"Pool hall: asphaltic winter grade sheets 0.1 perm or less.":    {kind: "vapor_ng", min: -1, max: 5.72135, keys: "asphaltic", scope: "pool hall"},
+		"Air barrier materials 0.004 cfm/ft2 at 1.57 psf, maximum.":           {kind: "air_lsm2", min: -1, max: 0.02032},
+		"Air permeance not over 0.02 L/(s·m²) @ 75 Pa.":                       {kind: "air_lsm2", min: -1, max: 0.02},
+		"Primers 250 g/L max.":                                                {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
+		"Pool hall is humid all winter: membrane 0.1 perm or less.":           {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
+		"Sheet outside the batt 300 ng or more.":                              {kind: "vapor_ng", min: 300, max: -1},
+		"Vapor barrier on the room side: 60 ng or less.":                      {kind: "vapor_ng", min: -1, max: 60},
+		"VOC (g/L): sealants 250":                                             {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
+		"VOC limits: 100 g/L for sealants.":                                   {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
+		"Sealants shall not exceed 250 g/L VOC.":                              {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
+		"Side laps 3 in. minimum.":                                            {kind: "lap_mm", min: 76.2, max: -1},
+		"Through-wall flashing laps 6 in. min.":                               {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
+		"Concrete to be at least 28 days old before the sheet goes on.":       {kind: "concrete_age_days", min: 28, max: -1},
+		"Allow 185 F under black metal laid direct.":                          {kind: "service_c", min: 85, max: -1, when: "dark_color laid_direct"},
+		"Leave concrete twenty-eight days before priming.":                    {kind: "concrete_age_days", min: 28, max: -1, roles: ""},
+		"Cover every sheet within forty-five days, left open longer it goes.": {kind: "exposure_days", min: -1, max: 45},
+		"Flashings may be left uncovered 20 days.":                            {kind: "exposure_days", min: -1, max: 20, roles: "flashing"},
+		"Prime and sheet the same day.":                                       {kind: "same_day", min: -1, max: -1},
+		"All sheet edges are sealed or clamped with a termination bar.":       {kind: "termination", min: -1, max: -1},
+		"No curing compound on concrete that gets a sheet.":                   {kind: "no_curing_compound", min: -1, max: -1},
+		"No sheet may stay uncovered for more than 30 days.":                  {kind: "exposure_days", min: -1, max: 30},
+		"Asphaltic sheets 40 mil thick, minimum.":                             {kind: "thickness_mm", min: 1.016, max: -1, keys: "asphaltic"},
+		"Surface at least 10 F above dew point when primed.":                  {kind: "dew_margin_k", min: 5.5556, max: -1},
+		"Steel no less than 4 K above the dewpoint.":                          {kind: "dew_margin_k", min: 4, max: -1},
+		"Pool hall is wet all winter: membrane 0.1 perm or less.":             {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
+		"Pool hall: asphaltic winter grade sheets 0.1 perm or less.":          {kind: "vapor_ng", min: -1, max: 5.72135, keys: "asphaltic", scope: "pool hall"},
 	} {
 		t.Run(note, func(t *testing.T) {
 			s := read(t, oneWall+note+"\n")

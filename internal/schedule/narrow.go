@@ -59,8 +59,10 @@ func (r *reader) keysIn(text string) []string {
 		switch {
 		case m.mat.Class == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
 			// "membrane outside the batt": the limit is not the batt's
-		case m.product >= 0 && r.sched.Products[m.product].Family != "":
-			add(r.sched.Products[m.product].Family)
+		case m.product >= 0:
+			add(r.keyOf(m.product))
+		case m.unknownTag:
+			add(m.tag) // of a material that the workbook does not have
 		case m.product < 0 && m.mat.Family == "" && len(m.mat.Traits) > 0 && strings.HasPrefix(m.mat.Traits[0], "grade-"):
 			// "humid all winter" tells of the season and not of a winter grade
 		case m.product < 0 && len(m.mat.Traits) > 0:
@@ -70,6 +72,18 @@ func (r *reader) keysIn(text string) []string {
 		}
 	}
 	return out
+}
+
+// keyOf is the key that tells a product: its family, where no other product of the
+// workbook is of it, else its id.
+func (r *reader) keyOf(product int) string {
+	p := &r.sched.Products[product]
+	for i := range r.sched.Products {
+		if i != product && r.sched.Products[i].Family == p.Family {
+			return p.ID
+		}
+	}
+	return firstNonEmpty(p.Family, p.ID)
 }
 
 // sheetsIn lists the sheets that the words after a figure name ("28 days before

@@ -11,7 +11,7 @@ import data.lib.facts
 limits_for(kind, line, keys, role) := [limit |
 	some limit in by_kind[kind]
 	_fits(limit.roles, [role])
-	_fits(limit.keys, keys)
+	_means(limit.keys, line, keys)
 	in_scope(limit.scope, line)
 	_holds(limit.when, line)
 ]
@@ -78,6 +78,14 @@ _fits(wanted, _) if wanted in [null, []]
 _fits(wanted, keys) if {
 	some key in keys
 	key in wanted
+}
+
+# _means: the material has one of the keys, or the line is of the product that they name.
+_means(wanted, _, keys) if _fits(wanted, keys)
+
+_means(wanted, line, _) if {
+	some item in facts.main_items(line)
+	item.product in wanted
 }
 
 _holds(when, _) if when == null

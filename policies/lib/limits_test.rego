@@ -31,6 +31,15 @@ test_keys if {
 	not _holds({"keys": ["asphaltic"]}, ["butyl"], "membrane")
 }
 
+test_product if {
+	item := {"id": "W!3/1", "slot": "material", "product": "ZB-1", "polarity": "yes", "unknown": false, "keys": []}
+	line := object.union(_line, {"id": "W!3", "items": [item]})
+	limit := object.union(_limit, {"keys": ["ZB-1"]})
+	project := {"limits": [limit], "signals": []}
+	count(limits.limits_for("voc_gl", line, [], "")) == 1 with input.project as project
+	count(limits.limits_for("voc_gl", _line, [], "")) == 0 with input.project as project
+}
+
 test_condition if {
 	_holds({"when": ["dark_color"]}, [], "")
 	not _holds({"when": ["laid_direct"]}, [], "")
