@@ -36,6 +36,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	text := strings.Join(words, " ")
 	p := &r.sched.Project
+	if m := r.words.projectName.FindStringSubmatch(text); m != nil && !r.nameTold {
+		p.Name, r.nameTold = m[1], true
+	}
 	if p.Name == "" {
 		p.Name = words[0]
 	}

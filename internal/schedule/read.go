@@ -86,7 +86,8 @@ type reader struct {
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	country    string
-	yearSaid   int // stated for dates that give none, 0 not
+	nameTold   bool // a title block says which of its texts names the project
+	yearSaid   int  // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule
 

@@ -37,6 +37,18 @@ Notes | | | |
 	}
 }
 
+func TestProjectNameByItsLabel(t *testing.T) {
+	s := read(t, `EXPORT OF 3 MARCH
+Project: Heron Basin Library
+1 | butyl sheet | plywood | none | 3 Mar 2026
+Item | Membrane | Substrate | Primer | Installed
+1 | butyl sheet | plywood | none | 3 Mar 2026
+`)
+	if s.Project.Name != "Heron Basin Library" {
+		t.Errorf("name %q", s.Project.Name)
+	}
+}
+
 func TestHeadings(t *testing.T) {
 	for name, tc := range map[string]struct {
 		page page

@@ -36,6 +36,7 @@ type wordlists struct {
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	statedYear         *regexp.Regexp    // a year that stands for all dates without one
+	projectName        *regexp.Regexp    // "Project: ..." in a title block
 	asides             asideWords
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
 }
@@ -83,6 +84,7 @@ type readingFile struct {
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
 		StatedYear    string              `json:"stated_year"`
+		ProjectName   string              `json:"project_name"`
 		Asides        asideWords          `json:"asides"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
 		ColumnNames   map[string]string   `json:"column_names"`
@@ -117,6 +119,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	var err error
 	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
 		return fmt.Errorf("stated_year: %w", err)
+	}
+	if w.projectName, err = regexp.Compile("(?i)" + f.ProjectName); err != nil {
+		return fmt.Errorf("project_name: %w", err)
 	}
 	if w.asides.film, err = regexp.Compile("(?i)" + f.Asides.Film); err != nil {
 		return fmt.Errorf("asides: film: %w", err)
