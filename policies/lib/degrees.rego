@@ -31,6 +31,8 @@ _is_fahrenheit(like) if _unit(like) == "F"
 _unit(text) := upper(found[0][1]) if {
 	found := regex.find_all_string_submatch_n(`(?i)(?:\d|°|º|deg\w*\.?)\s*(?:°|º)?\s*([fc])\b`, text, 1)
 	count(found) > 0
+} else := upper(substring(text, count(text) - 1, 1)) if {
+	regex.match(`(?i)\s[fc]$`, text) # the unit of a heading, after words
 } else := "F" if {
 	regex.match(`(?i)fahrenheit`, text)
 } else := ""

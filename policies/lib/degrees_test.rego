@@ -13,6 +13,7 @@ test_write[like] if {
 		"": "-6.7 °C",
 		"Fahrenheit": "20 °F",
 		"40 °f": "20 °F",
+		"60 to 95, indoors F": "20 °F",
 	}
 	degrees.write(-6.67, like) == want
 }
