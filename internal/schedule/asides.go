@@ -37,9 +37,7 @@ func (r *reader) aside(p *Product, c source) {
 		if _, stated := p.Figures[fig.key]; !ok || stated || p.Texts[slot] != "" || len(qs) > 1 {
 			continue
 		}
-		f := Figure{Text: qs[0].Text, At: c.at}
-		f.take(qs[0])
-		p.Figures[fig.key] = f
+		p.Figures[fig.key] = figureTold(qs[0], c.at)
 		p.Cells[slot] = c.at.Cell
 		p.Texts[slot] = qs[0].Text
 	}

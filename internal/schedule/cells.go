@@ -37,6 +37,22 @@ func (f *Figure) take(q phrase.Quantity) {
 	}
 }
 
+// figureTold is a quantity told in the words of a cell.
+func figureTold(q phrase.Quantity, at At) Figure {
+	f := Figure{Text: q.Text, At: at}
+	f.take(q)
+	return f
+}
+
+// keep takes a figure told in words where none is stated.
+func keep(figures map[string]Figure, key string, f Figure) bool {
+	if _, stated := figures[key]; stated {
+		return false
+	}
+	figures[key] = f
+	return true
+}
+
 // day reads the date of a cell; year is a year known from nearby dates. l is the
 // line it stands in, nil for none.
 func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {

@@ -148,11 +148,7 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 			key = "primer_apply_min_c"
 		}
 		if key != "" && q.Min != nil {
-			if _, stated := l.Figures[key]; !stated {
-				f := Figure{Text: q.Text, At: c.at}
-				f.take(q)
-				l.Figures[key] = f
-			}
+			keep(l.Figures, key, figureTold(q, c.at))
 		}
 		after := strings.HasPrefix(strings.TrimSpace(c.text[q.End:]), "after") // "dried out 5 days after rain"
 		if !ofBed {

@@ -96,9 +96,7 @@ func (r *reader) ageOfBed(p *Product, c source) {
 		if q.Kind != "days" || q.Min == nil || !r.words.hasAny(before, r.words.youngBeds) {
 			continue
 		}
-		f := Figure{Text: q.Text, At: c.at}
-		f.take(q)
-		p.Figures["concrete_age_days"] = f
+		p.Figures["concrete_age_days"] = figureTold(q, c.at)
 		return
 	}
 }
@@ -106,10 +104,8 @@ func (r *reader) ageOfBed(p *Product, c source) {
 // filmIn takes a film that a cell of laps tells too, where no column states it.
 func (r *reader) filmIn(l *Line, c source) {
 	for _, q := range r.phrase.Quantities(c.text, "") {
-		if _, stated := l.Figures["thickness_mm"]; !stated && q.Kind == "length" && filmLap(q) {
-			f := Figure{Text: q.Text, At: c.at}
-			f.take(q)
-			l.Figures["thickness_mm"] = f
+		if q.Kind == "length" && filmLap(q) {
+			keep(l.Figures, "thickness_mm", figureTold(q, c.at))
 		}
 	}
 }

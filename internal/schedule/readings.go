@@ -94,8 +94,8 @@ func (r *reader) readings(l *Line, c source) {
 		}
 	}
 	for key, f := range found {
-		if _, stated := l.Figures[key]; !stated && !twice[key] {
-			l.Figures[key] = f
+		if !twice[key] {
+			keep(l.Figures, key, f)
 		}
 	}
 }
@@ -131,9 +131,7 @@ func (r *reader) readingsOf(text string) map[string]Figure {
 		if _, again := out[key]; again {
 			return nil
 		}
-		f := Figure{Text: q.Text}
-		f.take(q)
-		out[key] = f
+		out[key] = figureTold(q, At{})
 	}
 	return out
 }

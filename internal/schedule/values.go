@@ -1,10 +1,6 @@
 package schedule
 
-import (
-	"strings"
-
-	"abut/internal/phrase"
-)
+import "abut/internal/phrase"
 
 // values reads a column in which each row states the figure that matters to it:
 // "22 mils dry", "0.05 perm", "18 g/L". A figure that a column of its own states
@@ -13,30 +9,15 @@ func (r *reader) values(l *Line, c source) {
 	r.signals(l, c)
 	r.readings(l, c)
 	for _, q := range r.phrase.Quantities(c.text, "") {
-		key := r.valueKey(c, q)
-		if _, stated := l.Figures[key]; key == "" || stated {
-			continue
+		if slot := r.valueSlot(c, q); slot != "" && keep(l.Figures, figureOf[slot].key, figureTold(q, c.at)) {
+			l.Cells[slot] = c.at.Cell
 		}
-		f := Figure{Text: q.Text, At: c.at}
-		f.take(q)
-		l.Figures[key] = f
-		l.Cells[slotOf(key)] = c.at.Cell
 	}
 }
 
-// slotOf is the slot of the columns of a figure.
-func slotOf(key string) string {
-	for slot, fig := range figureOf {
-		if fig.key == key && !strings.HasPrefix(slot, "apply") {
-			return slot
-		}
-	}
-	return key
-}
-
-// valueKey tells which figure of a row a quantity is, by its kind and the words
-// beside it, "" for none.
-func (r *reader) valueKey(c source, q phrase.Quantity) string {
+// valueSlot tells the column in which a quantity of a row would stand, by its kind
+// and the words beside it, "" for none.
+func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 	slot, ok := r.words.values[q.Kind]
 	switch {
 	case !ok:
@@ -48,5 +29,5 @@ func (r *reader) valueKey(c source, q phrase.Quantity) string {
 	case q.Kind == "temperature" && !r.words.hasAny(c.text, r.words.serves):
 		return ""
 	}
-	return figureOf[slot].key
+	return slot
 }
