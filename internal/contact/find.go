@@ -211,6 +211,8 @@ func kindOf(it *schedule.Item, touches bool) string {
 		return "apart"
 	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || beyond(it) || slices.Contains(it.Signals, "clear"):
 		return "near"
+	case it.Relation == "inside" && it.Side == "subject" && it.Slot != "substrate": // "gland inside the clamp frame"
+		return "near"
 	case it.Polarity == "conditional" || !touches:
 		return "near"
 	}

@@ -168,3 +168,14 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// A condition after a comma holds for what it names, and not for the sheet.
+func TestConditionOfAnAddedPiece(t *testing.T) {
+	for _, cl := range reader(t).Read("sheet laid in the sun, unless heated", nil, Options{}) {
+		for _, s := range cl.Signals {
+			if want := s.ID == "heated"; s.If != want {
+				t.Errorf("%s: under a condition %v, want %v", s.ID, s.If, want)
+			}
+		}
+	}
+}

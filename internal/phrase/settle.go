@@ -20,7 +20,7 @@ func (p *clauseParser) settle(i int, x *piece, c *context, inherit bool) {
 			cl.Polarity = "no"
 		}
 	}
-	p.condition(cl, x)
+	p.condition(cl, x, false)
 	p.removal(cl, x, false)
 	p.clearance(cl, x, 0)
 	if cl.Clearance == nil && c.gap != nil && x.toks[0].low == "then" {
@@ -83,13 +83,13 @@ func (p *clauseParser) signalOnly(x *piece) bool {
 	return !slices.ContainsFunc(x.negs, func(n hit) bool { return !p.consumed(x, n) })
 }
 
-func (p *clauseParser) condition(cl *Clause, x *piece) {
+func (p *clauseParser) condition(cl *Clause, x *piece, added bool) {
 	for _, h := range p.lang.ifs.find(x.toks) {
 		at := x.toks[h.from].Start
 		if at < cl.Start || at >= cl.End || x.what[h.from] != 0 {
 			continue
 		}
-		if cl.Polarity == "yes" {
+		if cl.Polarity == "yes" && !added { // "laid in the sun, unless tented": the sheet is there
 			cl.Polarity = "conditional"
 		}
 		for k := range cl.Signals {
@@ -134,6 +134,7 @@ func (p *clauseParser) extend(c *context, x *piece) {
 	cl.Text = p.text[min(cl.Start, cl.End):cl.End]
 	known := len(cl.Quantities)
 	p.deal(cl, s, c.depth)
+	p.condition(cl, x, true)
 	p.removal(cl, x, true)
 	p.clearance(cl, x, known)
 	c.gap = cl.Clearance

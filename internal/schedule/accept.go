@@ -202,6 +202,9 @@ func (r *reader) primerRule(p *Product, c source) {
 		if r.words.isNone(piece.text) {
 			rule = "none"
 		}
+		if rule == "" && r.words.byOthers.MatchString(piece.text) {
+			continue
+		}
 		if rule == "" {
 			rule = "always" // "Key W on concrete": a primer that has no row of its own
 		}

@@ -269,8 +269,8 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 	var out []bid
 	warm := r.unitIn(heading, "temperature", "") != ""
 	for _, g := range r.head.guesses(group, sub) {
-		if warm && isDateSlot(g.slot) {
-			continue // "Put on, F" holds temperatures
+		if slot := r.head.bySlot[g.slot]; warm && slot != nil && slot.kind != "" && slot.kind != "temperature" {
+			continue // "Put on, F" and "AIR_F" hold temperatures
 		}
 		out = append(out, bid{col, g})
 	}

@@ -134,6 +134,9 @@ func (r *reader) items(l *Line, c source) {
 			if c.slot == "substrate" {
 				it.Slot = r.bedSlot(cl, n)
 			}
+			if c.slot == "substrate" && cl.Relation == "between" && it.Side != "object" {
+				it.Slot = "separator" // of a joint's backing: "butyl strip between"
+			}
 			if it.Side == "subject" && cl.Relation == "to" && slices.Contains(ids, "removed") {
 				it.Polarity = "removed" // "coating scarified off to bare concrete"
 			}

@@ -69,6 +69,9 @@ func (t *table) kindOf(sort string) string {
 	line := t.has(lineSlots...)
 	dates := t.has("install", "cover", "finish")
 	subject := t.has("material", "tag", "type", "specified", "mark")
+	if t.has("left", "right", "sealant") == 3 {
+		subject++ // a register of joints is about what it seals with
+	}
 	switch {
 	case sort == kindProducts && subject > 0:
 		return kindProducts
@@ -119,7 +122,28 @@ func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool
 		return !r.mostly(s, from, col, "date")
 	}
 	telling, fit := r.profile(s, from, col, kind)
+	if kind == "date" && fit > 0 && fit*3 < telling {
+		telling, fit = r.distinct(s, from, col, kind)
+	}
 	return telling == 0 || fit*3 >= telling
+}
+
+// distinct is the profile of a column's different texts: "Phase 3" in most rows is
+// one text, and the dates of the others are many.
+func (r *reader) distinct(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
+	seen := map[string]bool{}
+	for row := from; row <= s.MaxRow && len(seen) < 40; row++ {
+		c, ok := s.At(row, col)
+		if !ok || c.Merged || seen[c.Value] || r.words.isBlank(c.Value) {
+			continue
+		}
+		seen[c.Value] = true
+		telling++
+		if r.holds(c, kind) {
+			fit++
+		}
+	}
+	return telling, fit
 }
 
 func (r *reader) holds(c workbook.Cell, kind string) bool {
@@ -192,8 +216,8 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		slot = "apply_min"
 	case has(r.head.upper):
 		slot = "apply_max"
-	case t.kind == kindSchedule && r.mostlySingle(t, c):
-		slot = "reading_air" // what the thermometer said that day
+	case t.kind == kindSchedule:
+		slot = "reading_air" // of the day, or its normals
 	default:
 		slot = "apply"
 	}
@@ -201,25 +225,6 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures by its unit"
-}
-
-// mostlySingle holds where the telling cells of a column are bare figures that
-// differ from row to row, as readings do and the range of a product does not.
-func (r *reader) mostlySingle(t *table, c Column) bool {
-	i := slices.IndexFunc(t.cols, func(o Column) bool { return o.Letter == c.Letter })
-	filled, single, seen := 0, 0, map[string]bool{}
-	for row := t.first; row <= t.last; row++ {
-		v, ok := t.sheet.At(row, t.nums[i])
-		if !ok || v.Merged || r.words.isBlank(v.Value) {
-			continue
-		}
-		filled++
-		seen[v.Value] = true
-		if v.Kind == workbook.Number || r.isFigure(v.Value) {
-			single++
-		}
-	}
-	return len(seen) > 1 && single*3 >= filled*2
 }
 
 // nearestToCover holds where no other column of dates without a known heading

@@ -82,6 +82,9 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 		Hidden: t.sheet.RowHidden(row),
 	}
 	sources := r.sources(t, row, &l)
+	if t.joints {
+		r.joint(&l, sources)
+	}
 	l.Mark, l.Order, l.Place = l.Texts["mark"], l.Texts["order"], l.Texts["place"]
 	r.fillMark(t, &l, last)
 	l.Group = l.Texts["group"]

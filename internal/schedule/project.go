@@ -103,10 +103,16 @@ func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 // noteSignals keeps the conditions that a sentence states for the whole job; in
 // one that states a limit, the words that narrow it are no such condition.
 func (r *reader) noteSignals(sentence string, at At, limit bool) {
+	if r.words.caseLead.MatchString(sentence) {
+		return // "Below 5 °C: tent and heat", said of a case
+	}
 	for _, cl := range r.hear(sentence).clauses {
 		for _, s := range cl.Signals {
 			if s.If {
 				continue // "unless tented", "if frost": said of a case, not of this one
+			}
+			if r.words.caseWord.MatchString(sentence[:s.Start]) {
+				continue // "at the wall when tented"
 			}
 			if _, narrows := r.limitRules.When[s.ID]; narrows && limit {
 				continue

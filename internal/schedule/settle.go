@@ -65,20 +65,6 @@ func (r *reader) bedColumn(t *table) {
 	}
 }
 
-// jointSealants takes the sealants of a register of joints, which names no other
-// material, for what its rows are about.
-func (r *reader) jointSealants(t *table) {
-	if t.has("material", "tag", "type", "specified") > 0 {
-		return
-	}
-	for i := range t.cols {
-		if c := &t.cols[i]; c.Slot == "sealant" {
-			c.Slot, c.Why = "material", c.Why+", and no other column names a material"
-			return
-		}
-	}
-}
-
 // airUnit takes a column of air figures for that, where its heading names the
 // test too ("Air L/(s·m²) @75 Pa, std").
 func (r *reader) airUnit(t *table) {

@@ -18,6 +18,8 @@ type table struct {
 	end   int // last row before the next heading or the end of the sheet
 	cols  []Column
 	nums  []int // column number of each of cols
+
+	joints bool // each row is a joint between two sides
 }
 
 // column finds the number of the first column of a slot, 0 if the table has none.

@@ -15,6 +15,15 @@ import (
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
 	for _, part := range r.words.stances(c.text) {
+		if r.words.accept.heat.MatchString(part.text) {
+			continue
+		}
+		if of := r.elseAs(part.text); of != nil {
+			if of.ID != p.ID {
+				out = append(out, of.KeepOff...)
+			}
+			continue
+		}
 		off := r.words.hasAny(part.text, r.words.accept.Off)
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
 		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && meant
@@ -23,12 +32,28 @@ func (r *reader) targets(p *Product, c source) []Target {
 			continue
 		}
 		for _, m := range r.near(p, part.text) {
+			if r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined) {
+				continue // "never left in view, stick it to DM-2"
+			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = except
 			out = append(out, tg)
 		}
 	}
 	return out
+}
+
+// elseAs is the product whose list holds for the rest ("Else as AB-1"), nil for
+// none.
+func (r *reader) elseAs(text string) *Product {
+	lead := r.words.accept.elseAs.FindStringIndex(text)
+	if lead == nil {
+		return nil
+	}
+	if i, known := r.lex.tags[fold(strings.Trim(text[lead[1]:], " .,;"))]; known {
+		return &r.sched.Products[i]
+	}
+	return nil
 }
 
 var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no)\s|\sbut\s+(?:not|never|no)\s`)

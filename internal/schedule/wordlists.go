@@ -36,6 +36,9 @@ type wordlists struct {
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	statedYear         *regexp.Regexp    // a year that stands for all dates without one
+	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
+	caseWord           *regexp.Regexp    // "when", "or": what follows holds in some cases
+	byOthers           *regexp.Regexp    // "by roofer": what others bring
 	projectName        *regexp.Regexp    // "Project: ..." in a title block
 	asides             asideWords
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
@@ -49,6 +52,11 @@ type acceptanceWords struct {
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
 	Off    []string `json:"off"`
+	Joined []string `json:"joined"`  // before what it may be joined to, whatever the sentence bars
+	ElseAs string   `json:"else_as"` // before the product whose list holds here too
+	elseAs *regexp.Regexp
+	Heat   string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
+	heat   *regexp.Regexp
 	Meant  []string `json:"meant"`
 	Unless []string `json:"unless"`
 	Laps   []string `json:"laps"`
@@ -85,6 +93,9 @@ type readingFile struct {
 		Told          map[string][]string `json:"told"`
 		StatedYear    string              `json:"stated_year"`
 		ProjectName   string              `json:"project_name"`
+		ByOthers      string              `json:"by_others"`
+		CaseLead      string              `json:"case_lead"`
+		CaseWord      string              `json:"case_word"`
 		Asides        asideWords          `json:"asides"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
 		ColumnNames   map[string]string   `json:"column_names"`
@@ -119,6 +130,21 @@ func (w *wordlists) compile(file *readingFile) error {
 	var err error
 	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
 		return fmt.Errorf("stated_year: %w", err)
+	}
+	if w.accept.elseAs, err = regexp.Compile("(?i)" + f.Acceptance.ElseAs); err != nil {
+		return fmt.Errorf("acceptance.else_as: %w", err)
+	}
+	if w.accept.heat, err = regexp.Compile("(?i)" + f.Acceptance.Heat); err != nil {
+		return fmt.Errorf("acceptance.heat: %w", err)
+	}
+	if w.byOthers, err = regexp.Compile("(?i)" + f.ByOthers); err != nil {
+		return fmt.Errorf("by_others: %w", err)
+	}
+	if w.caseLead, err = regexp.Compile("(?i)" + f.CaseLead); err != nil {
+		return fmt.Errorf("case_lead: %w", err)
+	}
+	if w.caseWord, err = regexp.Compile("(?i)" + f.CaseWord); err != nil {
+		return fmt.Errorf("case_word: %w", err)
 	}
 	if w.projectName, err = regexp.Compile("(?i)" + f.ProjectName); err != nil {
 		return fmt.Errorf("project_name: %w", err)

@@ -6,14 +6,17 @@
 package lib.odds
 
 import data.lib.facts
+import data.lib.thermometer
 
 # cold is the worst of the checks of some roles that the cold breaks: {"check", "level", "weight"}; undefined without.
 cold(line, window, roles) := worst if {
 	not is_heated(line)
+	not thermometer.reading(line)
 	broken := [b |
 		some check in window.checks
 		check.bound == "apply_min_c"
 		check.role in roles
+		not thermometer.is_for_shop(check.limit_text)
 		weight := _weight(line, check)
 		level := _level(line, check, _raw(check, weight))
 		level != "none"

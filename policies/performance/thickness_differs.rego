@@ -30,7 +30,7 @@ findings contains found if {
 	figure := product.figures.thickness_mm
 	measure.is_sound(figure)
 	thick.differ(thickness.mm, measure.low(figure))
-	not _is_film_over(thickness.mm, figure)
+	not _is_film_over(thickness.mm, figure, thickness.item)
 	message := sprintf("%s is scheduled at %s, but its data says %s", [
 		thickness.item.text,
 		measure.as_said("length", thickness.figure),
@@ -40,8 +40,13 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "thickness"], message, {"related": related})
 }
 
-# A film that is measured over the least that the data asks for is right.
-_is_film_over(mm, figure) if {
+# A film that is measured over the least that the data asks for is right, and so is more of what is poured.
+_is_film_over(mm, figure, _) if {
 	mm > measure.low(figure)
 	regex.match(data.performance.thickness.least_words, lower(figure.text))
+}
+
+_is_film_over(mm, figure, item) if {
+	mm > measure.low(figure)
+	regex.match(data.performance.thickness.applied, item.family)
 }

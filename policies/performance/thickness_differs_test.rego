@@ -19,6 +19,16 @@ test_fires_in_full if {
 	}}
 }
 
+_poured(value) := object.union(
+	_thick(value, sprintf("%v mm", [value])),
+	{"items": [object.union(desk.own(12, "FM-1"), {"family": "polyurethane-waterproofing"})]},
+)
+
+test_more_of_what_is_poured if {
+	count(_found(_poured(2), _thick(1.5, "1.5 mm"))) == 0
+	count(_found(_poured(1), _thick(1.5, "1.5 mm"))) == 1
+}
+
 test_silent[name] if {
 	some name, case in {
 		"same": {"row": _thick(1.016, "40 mil"), "told": _thick(1.016, "40 mil")},

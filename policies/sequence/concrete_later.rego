@@ -3,7 +3,8 @@
 # description: |
 #   The concrete under the sheet is placed after the sheet is to go on. One of the dates is wrong, or the
 #   programme was moved for one trade only; if the sheet then goes on as soon as the forms are off, it blisters
-#   within two years. The age that the concrete needs comes on top. It does not apply to ranges that overlap.
+#   within two years. The age that the concrete needs comes on top. It does not apply to ranges that overlap, nor to
+#   a blindside sheet, which the concrete is poured against.
 # custom:
 #   id: sequence-concrete-later
 #   topic: sequence
@@ -27,6 +28,7 @@ findings contains found if {
 	span := line.spans.concrete_age_days
 	span.max < 0
 	item := facts.main_items(line)[0]
+	not _is_poured_against(line, item)
 	message := naming.say("%s goes on %s, %s before its concrete is placed on %s%s", [
 		naming.plain(item),
 		words.date(span.to),
@@ -37,6 +39,20 @@ findings contains found if {
 	slots := ["material", "tag", "substrate", "install", "placed"]
 	found := finding.at_with(line, slots, message, {"related": _pour(line)})
 }
+
+_is_poured_against(_, item) if item.family in data.sequence.blindside.families
+
+_is_poured_against(line, item) if {
+	some text in _texts(line, item)
+	regex.match(data.sequence.blindside.words, text)
+}
+
+_texts(line, item) := array.concat([item.text], [text | some text in line.texts]) if {
+	not facts.product_of(item)
+} else := array.concat([item.text], [text |
+	some texts in [line.texts, facts.product_of(item).texts]
+	some text in texts
+])
 
 _age(line, item) := sprintf("; %s after that", [age.limit(line, item).says]) if {
 	age.limit(line, item).from != "usual"

@@ -36,6 +36,19 @@ test_sheet_of_pours if {
 	endswith(f.message, "on 16 Mar 2026")
 }
 
+_blind(more) := object.union(
+	_age(-7, -7, _here),
+	{"items": [object.union(bench.own, more)]},
+)
+
+test_blindside if {
+	count(_found(_blind({}), [])) == 1
+	count(_found(_blind({"family": "hdpe-blindside-membrane"}), [])) == 0
+	count(_found(_blind({"text": "pre-applied sheet"}), [])) == 0
+	poured := object.union(_blind({}), {"texts": {"remark": "wall is cast against the sheet"}})
+	count(_found(poured, [])) == 0
+}
+
 test_silent[name] if {
 	some name, line in {
 		"the same day": _age(0, 0, _here),

@@ -32,6 +32,18 @@ test_at_the_limit if {
 	count(_found([object.union(_bead, {"share_below": 0.49})], [])) == 0
 }
 
+test_read_on_the_day if {
+	read := {"figures": {"reading_air_c": {
+		"min": 12, "max": 12, "other": null, "problem": "", "disagree": false, "text": "12", "unit": "°C",
+	}}}
+	found := cold_bead.findings with input as bench.document([bench.sheet(read)], [], [bench.window([_bead], {})])
+	count(found) == 0
+}
+
+test_limit_of_the_shop if {
+	count(_found([object.union(_bead, {"limit_text": "15 to 30 °C, in the shop"})], [])) == 0
+}
+
 test_silent[name] if {
 	some name, tc in {
 		"told with the sheet": {"checks": [_sheet, _bead], "signals": []},

@@ -21,11 +21,13 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.forecast
 import data.lib.naming
+import data.lib.thermometer
 import data.lib.words
 
 findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
+	not thermometer.reading(line)
 	check := _hot(line, window)[0]
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(line, check),

@@ -1,0 +1,62 @@
+package schedule
+
+import "strings"
+
+// jointSealants finds what the rows of a register of joints are about, where no
+// column names a material of their own: the sealant or, with columns for both
+// sides, what each row tells.
+func (r *reader) jointSealants(t *table) {
+	if t.has("material", "tag", "type", "specified") > 0 {
+		return
+	}
+	if t.joints = t.has("left", "right", "sealant") == 3; t.joints {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "sealant" {
+			c.Slot, c.Why = "material", c.Why+", and no other column names a material"
+			return
+		}
+	}
+}
+
+// joint gives the cells of one joint their parts. One side laps onto the other
+// where a lap is told or nothing seals them: the row is about that side, or about
+// the one that is a sheet, and the other is what it meets. Else it is about the
+// bead between the two.
+func (r *reader) joint(l *Line, sources []source) {
+	parts := map[string]string{"sealant": "material"}
+	if lap := l.Texts["lap"]; !r.words.isBlank(lap) || r.saysNone(l.Texts["sealant"]) && l.Texts["sealant"] != "" {
+		parts = map[string]string{"left": "material", "right": "touches"}
+		if !r.isSheet(l.Texts["left"]) && r.isSheet(l.Texts["right"]) { // "coping | underlay"
+			parts = map[string]string{"right": "material", "left": "touches"}
+		}
+	}
+	for i := range sources {
+		old := sources[i].slot
+		slot, moves := parts[old]
+		if !moves {
+			continue
+		}
+		sources[i].slot = slot
+		l.Cells[slot], l.Texts[slot] = l.Cells[old], strings.TrimSpace(l.Texts[old])
+		delete(l.Cells, old)
+		delete(l.Texts, old)
+	}
+}
+
+// isSheet holds for words that name a sheet or coat first.
+func (r *reader) isSheet(text string) bool {
+	for _, m := range r.lex.find(text) {
+		class := m.mat.Class
+		if m.product >= 0 {
+			class = r.sched.Products[m.product].Class
+		}
+		switch r.words.roleByClass[class] {
+		case "membrane", "flashing", "film", "transition":
+			return true
+		}
+		return false
+	}
+	return false
+}

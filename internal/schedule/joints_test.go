@@ -1,0 +1,99 @@
+package schedule_test
+
+import (
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+const register = `Mk | Location | From | To | Sealed with | Lap | Backing | Prime | When | Remarks
+1 | lobby, base | DK-1 | TW-1, upright leg | SL-1 | 3 in. | gyp. sheathing | PR-1 | Phase 2 |
+2 | lobby, coping | copper coping | DK-1 underlay | self | 4 in. | plywood | PR-1 | 5/4/2026; roof 5/20/2026 |
+3 | court, pier | limestone | brick | SL-1 | - | closed-cell rod | - | Phase 2 |
+4 | court, parapet | aluminum cleat | copper-treated nailer | none | - | butyl strip between | - | 5/6/2026 |
+
+Tag | Type | Min apply F | UV days | Keep off - OK with
+DK-1 | self-adhered SBS sheet | 40 | 60 | Keep off EPDM, coal tar. Stick to TW-1. Not under metal roofs.
+DK-2 | self-adhered SBS sheet, winter grade | 20 | 60 | Else as DK-1
+TW-1 | stainless through-wall flashing | - | - | -
+SL-1 | neutral-cure silicone sealant | 20 | - | -
+PR-1 | solvent primer | 20 | - | -
+`
+
+// A row of joints is about the side that laps, the sheet of the two, or else
+// about the bead between them.
+func TestJointsWithTwoSides(t *testing.T) {
+	s := read(t, register)
+	want := []string{"material DK-1, touches TW-1", "material DK-1, touches copper coping", "material SL-1, left limestone", "material aluminum cleat, touches copper-treated nailer"}
+	for i, l := range s.Lines {
+		texts := map[string]string{}
+		for _, it := range l.Items {
+			if texts[it.Slot] == "" {
+				texts[it.Slot] = it.Text
+			}
+		}
+		for _, pair := range strings.Split(want[i], ", ") {
+			slot, text, _ := strings.Cut(pair, " ")
+			if texts[slot] != text {
+				t.Errorf("row %d: %s %q, want %q", l.Row, slot, texts[slot], text)
+			}
+		}
+	}
+	if texts := s.Lines[3].Items; !hasItem(texts, "separator", "butyl strip") {
+		t.Errorf("the strip between is no separator: %+v", texts)
+	}
+	if d := s.Lines[1].Dates["install"]; d.From != "2026-05-04" {
+		t.Errorf("installed %+v", d)
+	}
+}
+
+func hasItem(items []schedule.Item, slot, text string) bool {
+	for _, it := range items {
+		if it.Slot == slot && it.Text == text {
+			return true
+		}
+	}
+	return false
+}
+
+func TestStancesOfOneCell(t *testing.T) {
+	s := read(t, register)
+	for _, tag := range []string{"DK-1", "DK-2"} {
+		got := targets(product(t, s, tag).KeepOff)
+		if !strings.Contains(got, "epdm") || !strings.Contains(got, "coal-tar") || strings.Contains(got, "TW-1") || strings.Contains(got, "metal") {
+			t.Errorf("%s keeps off %q", tag, got)
+		}
+	}
+}
+
+// What a note says of a case is not said of the job.
+func TestNotesOfACase(t *testing.T) {
+	for note, want := range map[string]bool{
+		"All winter work is in a heated tent.":                      true,
+		"Below 40 F: winter grade, or tent and heat.":               false,
+		"The air is read in the shade, or at the wall when tented.": false,
+	} {
+		s := read(t, oneWall+note+"\n")
+		got := false
+		for _, said := range s.Project.Signals {
+			got = got || said.ID == "heated"
+		}
+		if got != want {
+			t.Errorf("%q: heated %v", note, got)
+		}
+	}
+}
+
+// A column of temperatures in a schedule holds readings, whatever its heading has
+// beside the unit, and no air permeance.
+func TestTemperaturesOfTheDay(t *testing.T) {
+	s := read(t, `Item | Membrane | Substrate | Primer | Installed | AIR_F | Covered
+1 | self-adhered SBS sheet | plywood | solvent primer | 2026-03-03 | 41 | 2026-03-20
+2 | self-adhered SBS sheet | CMU | solvent primer | 2026-03-04 | 38 | 2026-03-20
+3 | self-adhered SBS sheet | CMU | solvent primer | 2026-03-05 | 44 | 2026-03-20
+`)
+	if f, ok := s.Lines[1].Figures["reading_air_c"]; !ok || !near(f.Min, 3.3333) {
+		t.Errorf("figures %+v", s.Lines[1].Figures)
+	}
+}

@@ -1,0 +1,44 @@
+# METADATA
+# title: What the thermometer said
+# description: |
+#   The temperature that was read when the work was done: of the surface, else of the air. It counts before any odds of
+#   the season. A range ("71/43") is a forecast or a normal and no reading.
+package lib.thermometer
+
+import data.lib.facts
+import data.lib.measure
+
+# reading is {"c", "figure", "what"}; undefined where none was read.
+reading(line) := {"c": figure.min, "figure": figure, "what": "surface"} if {
+	figure := line.figures.reading_surface_c
+	_is_one(figure)
+} else := {"c": figure.min, "figure": figure, "what": "air"} if {
+	figure := line.figures.reading_air_c
+	_is_one(figure)
+}
+
+# limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads.
+limits(line) := [{"item": item, "figure": figure} |
+	some item in line.items
+	item.slot in data.temperature.reading.slots
+	facts.is_there(item)
+	figure := _stated(line, item)
+	measure.is_sound(figure)
+	is_number(figure.min)
+	figure.min <= data.temperature.reading.most_c
+	not is_for_shop(figure.text)
+]
+
+# is_for_shop: the limit is stated for work in the shop ("60 to 95, shop").
+is_for_shop(text) if regex.match(data.temperature.reading.shop, text)
+
+_stated(line, item) := line.figures.apply_min_c if {
+	item.id == facts.main_items(line)[0].id
+} else := facts.product_of(item).figures.apply_min_c
+
+_is_one(figure) if {
+	measure.is_sound(figure)
+	is_number(figure.min)
+	figure.min == figure.max
+	object.get(figure, "other", null) == null
+}
