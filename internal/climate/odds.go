@@ -1,6 +1,9 @@
 package climate
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // usableHours is the length of a usable spell (common practice: a crew, a
 // primer's flash-off and a run of sheet need half a day).
@@ -47,41 +50,38 @@ func (s *Site) Odds(span Span, hours Hours, limitC float64) Odds {
 func (s *Site) day(i int, ts, zs []float64, limit float64) (below, usable, frost float64) {
 	n := float64(i + 1)
 	length, noon := dayLength(s.Place.Lat, n), solarNoon(s.Place.Lon, s.zone, n)
-	tmax, tmin := s.dayMax[i], s.dayMin[i]
-	sdMax, sdMin := s.sdMax[i], s.sdMin[i]
-	low, high := turns(tmax, tmin, (sdMax+sdMin)/2, length)
+	low, high := s.course.turns(s.dayMax[i], s.dayMin[i], (s.sdMax[i]+s.sdMin[i])/2, length)
 	for j, t := range ts {
-		f := dayShape(t, length, noon)
+		f := s.course.shape(t, length, noon)
 		mean := low + f*(high-low)
-		zs[j] = (limit - mean) / (sdMin + f*(sdMax-sdMin))
-		below += skewed(zs[j], mean)
+		zs[j] = (limit - mean) / (s.sdMin[i] + f*(s.sdMax[i]-s.sdMin[i]))
+		below += s.skewed(zs[j], mean)
 	}
+	return below / float64(len(ts)), 1 - normal(bestRun(zs)), normal(-s.dayMin[i] / s.sdMin[i])
+}
+
+// bestRun is how far the level of a day must lift, in deviations, for a usable
+// spell: the least over all runs of the most within the run.
+func bestRun(zs []float64) float64 {
 	best := math.Inf(1)
 	k := min(usableHours, len(zs))
 	for j := 0; j+k <= len(zs); j++ {
-		worst := math.Inf(-1)
-		for _, z := range zs[j : j+k] {
-			worst = max(worst, z)
-		}
-		best = min(best, worst)
+		best = min(best, slices.Max(zs[j:j+k]))
 	}
-	return below / float64(len(ts)), 1 - normal(best), normal(-tmin / sdMin)
+	return best
 }
 
 // normal is the distribution function of the standard normal distribution.
 func normal(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
 
-// Warm air is capped: clouds, storms and the sea hold hot days back, so the
-// departures of warm hours lean to the cold side. The skewness grows from none
-// at skewFrom to skewMost at skewTo (°C, mean of the hour); fitted to the
-// shares of the fitted places.
-const skewFrom, skewTo, skewMost = 12.0, 24.0, -0.5
-
-// skewed is the distribution function of a hour's departure with the skewness
-// g of its mean temperature, the first term of the Edgeworth series:
+// skewed is the distribution function of an hour's departure. Warm air is
+// capped: clouds, storms and the sea hold hot days back, so the departures of
+// warm hours lean to the cold side. The skewness g grows with the mean of the
+// hour, and enters by the first term of the Edgeworth series:
 // Φ(z) - φ(z) · g/6 · (z² - 1).
-func skewed(z, mean float64) float64 {
-	g := skewMost * max(0, min(1, (mean-skewFrom)/(skewTo-skewFrom)))
+func (s *Site) skewed(z, mean float64) float64 {
+	k := s.model.Skew
+	g := k.Most * max(0, min(1, (mean-k.From)/(k.To-k.From)))
 	p := normal(z) - math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)*g/6*(z*z-1)
 	return max(0, min(1, p))
 }

@@ -61,10 +61,14 @@ func FromCSV(r io.Reader, at Place) (*Site, error) {
 			return nil, fmt.Errorf("monthly figures: %s is missing; give all twelve months", time.Month(m+1))
 		}
 	}
-	return ownSite(rec, at, sd, dew, hasDew), nil
+	model, err := theModel()
+	if err != nil {
+		return nil, err
+	}
+	return model.ownSite(rec, at, sd, dew, hasDew), nil
 }
 
-func ownSite(rec *record, at Place, sd, dew [12]float64, hasDew bool) *Site {
+func (c *constants) ownSite(rec *record, at Place, sd, dew [12]float64, hasDew bool) *Site {
 	if at.Lat == 0 && at.Lon == 0 {
 		at.Lat, at.Note = middleLatitude, "no position given; sunrise is taken at 43° north"
 		rec.lat = at.Lat
@@ -75,7 +79,7 @@ func ownSite(rec *record, at Place, sd, dew [12]float64, hasDew bool) *Site {
 	}
 	at.Source, at.Period = "project's own monthly figures", "as given"
 	at.rec = rec
-	s := newSite(at, rec, monthScatter(rec))
+	s := c.newSite(at, rec, c.monthScatter(rec))
 	if hasDew {
 		s.dew, s.DewSource = dew, "as given"
 	} else {

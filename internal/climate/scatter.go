@@ -6,44 +6,81 @@ import "math"
 // daily maximum around the smooth year.
 type scatter struct{ min, max [12]float64 }
 
-// The estimate for a station without a series of its own: the logarithm of the
-// standard deviation is linear in the yearly range of the monthly means, the
-// daily range, the month's mean and the latitude, with a yearly wave.
-// Fitted to the day counts of 8,226 stations (the deviation that a normal
-// distribution needs to give the observed days with a minimum of 10 °C or
-// less, or a maximum of 32 °C or more) and to 62 daily series; the spread of
-// single station months around it is about a quarter.
-var (
-	scatterMin = [13]float64{1.3410, 0.1701, 0.1274, -0.1674, -0.0679, 0.3128, 0.0596, -0.0966, 0.0184, 0.0449, -0.0215, 0.0776, -0.0164}
-	scatterMax = [13]float64{1.4133, 0.1582, 0.1250, -0.2134, -0.0323, 0.1682, 0.0815, -0.0780, 0.0197, 0.0293, -0.0510, 0.0446, -0.0325}
+// scatterTerms are what the estimate for a station is linear in. The logarithm
+// of the standard deviation follows the yearly range of the monthly means, the
+// daily range, the month's mean and the latitude, with a yearly wave; and, since
+// North America's mountains keep its cold air to the plains, the longitude:
+// calm winters and changeable summers on the Pacific coast and, less so, in the
+// basins behind it, and the opposite on the plains. Elsewhere on earth those
+// terms vanish. The spread of single station months around the estimate is
+// about 0.3, most of it the chance of the single month.
+type scatterTerms [28]float64
+
+// The middle and the reach in degrees of longitude of the three regions.
+const (
+	coastLon, coastReach   = -122.0, 9.0
+	basinLon, basinReach   = -112.0, 7.0
+	plainsLon, plainsReach = -97.0, 8.0
 )
 
-func estimate(c [13]float64, tmax, tmin [12]float64, lat float64, m int) float64 {
+func termsOf(r *record, m int) scatterTerms {
 	coldest, warmest := math.Inf(1), math.Inf(-1)
-	for i := range tmax {
-		mean := (tmax[i] + tmin[i]) / 2
+	for i := range r.tmax {
+		mean := (r.tmax[i] + r.tmin[i]) / 2
 		coldest, warmest = min(coldest, mean), max(warmest, mean)
 	}
+	w := wave(r.lat, m)
+	sin, cos := math.Sincos(w)
+	sin2, cos2 := math.Sincos(2 * w)
+	a := (warmest - coldest - 20) / 10
+	d := (r.tmax[m] - r.tmin[m] - 11) / 4
+	t := ((r.tmax[m]+r.tmin[m])/2 - 10) / 10
+	l := (math.Abs(r.lat) - 42) / 10
+	coast, basin := bump(r, coastLon, coastReach), bump(r, basinLon, basinReach)
+	plains := bump(r, plainsLon, plainsReach)
+	return scatterTerms{
+		1, a, d, t, l, cos, sin, a * cos, a * sin, d * cos, d * sin, l * cos, l * sin, cos2, sin2,
+		coast, coast * cos, coast * sin, basin, basin * cos, basin * sin, plains, plains * cos, plains * sin,
+		a * a, a * l, t * t, a * t,
+	}
+}
+
+// bump is 1 at a longitude and falls away from it; it is 0 south of the line.
+func bump(r *record, lon, reach float64) float64 {
+	if r.lat < 0 {
+		return 0
+	}
+	x := (r.lon - lon) / reach
+	return math.Exp(-x * x)
+}
+
+// wave is the angle of the middle of month m in the year, from midwinter.
+func wave(lat float64, m int) float64 {
 	w := 2 * math.Pi * (float64(m) + 0.5) / 12
 	if lat < 0 {
 		w += math.Pi
 	}
-	cos, sin := math.Cos(w), math.Sin(w)
-	a := (warmest - coldest - 20) / 10
-	d := (tmax[m] - tmin[m] - 11) / 4
-	t := ((tmax[m]+tmin[m])/2 - 10) / 10
-	l := (math.Abs(lat) - 42) / 10
-	x := [13]float64{1, a, d, t, l, cos, sin, a * cos, a * sin, d * cos, d * sin, l * cos, l * sin}
+	return w
+}
+
+func estimate(coefficients []float64, terms scatterTerms) float64 {
 	sum := 0.0
-	for i, v := range x {
-		sum += c[i] * v
+	for i, v := range terms {
+		sum += coefficients[i] * v
 	}
 	return max(leastScatter, min(mostScatter, math.Exp(sum)))
 }
 
+// counted is the factor by which day counts, read as those of a normal
+// distribution, tell a greater deviation than series of the same places.
+func counted(c [3]float64, lat float64, m int) float64 {
+	sin, cos := math.Sincos(wave(lat, m))
+	return math.Exp(c[0] + c[1]*cos + c[2]*sin)
+}
+
 // Bounds of the estimate, °C: the calmest tropical and the most changeable
 // continental months of the daily series.
-const leastScatter, mostScatter = 0.8, 10.0
+const leastScatter, mostScatter = 0.6, 10.0
 
 // Limits of the day counts, °C: 50 °F and 90 °F, as whole degrees Fahrenheit
 // are counted (50 or less is below 50.5, 90 or more is above 89.5).
@@ -51,17 +88,17 @@ const countCold, countHot, countFrost = 10.28, 31.94, 0.0
 
 // monthScatter joins, for one station, the estimate with what its own day
 // counts and daily series say.
-func monthScatter(r *record) scatter {
+func (c *constants) monthScatter(r *record) scatter {
 	var s scatter
 	var ownMin, ownMax [12]float64
 	for m := range 12 {
-		s.min[m] = estimate(scatterMin, r.tmax, r.tmin, r.lat, m)
-		s.max[m] = estimate(scatterMax, r.tmax, r.tmin, r.lat, m)
-		ownMin[m] = impliedScatter(r.tmin, m, countCold, r.daysCold)
+		terms := termsOf(r, m)
+		s.min[m], s.max[m] = estimate(c.Scatter.Min, terms), estimate(c.Scatter.Max, terms)
+		ownMin[m] = impliedScatter(r.tmin, m, countCold, r.daysCold) / counted(c.Scatter.CountedMin, r.lat, m)
 		if v := impliedScatter(r.tmin, m, countFrost, r.daysFrost); v > 0 {
 			ownMin[m] = v
 		}
-		ownMax[m] = impliedScatter(r.tmax, m, countHot, hotComplement(r.daysHot))
+		ownMax[m] = impliedScatter(r.tmax, m, countHot, hotComplement(r.daysHot)) / counted(c.Scatter.CountedMax, r.lat, m)
 	}
 	s.min, s.max = blend(s.min, ownMin), blend(s.max, ownMax)
 	for m := range 12 {
@@ -82,11 +119,7 @@ const meanToMin, meanToMax, meanToMaxSummer = 1.04, 1.09, 0.16
 
 // summer is 1 in the middle of summer, 0 in the middle of winter.
 func summer(lat float64, m int) float64 {
-	c := math.Cos(2 * math.Pi * (float64(m) + 0.5) / 12)
-	if lat < 0 {
-		c = -c
-	}
-	return (1 - c) / 2
+	return (1 - math.Cos(wave(lat, m))) / 2
 }
 
 // impliedScatter gives the deviation around the smooth year that makes a

@@ -22,6 +22,9 @@ type Site struct {
 	dayMax, dayMin  [yearDays]float64
 	sdMax, sdMin    [yearDays]float64
 	hourly          *[yearDays][24]float64 // nil for a site from normals; NaN where the file has none
+
+	model  *constants // nil for a weather file
+	course course     // of the mean day here
 }
 
 // Exact says whether the odds are counted from hours rather than estimated
@@ -36,9 +39,13 @@ func (s *Site) Basis() string {
 	return fmt.Sprintf("an estimate from monthly normals %s (%s)", s.Place.Period, s.Place.Source)
 }
 
-// Site resolves the station's figures, moved to the height of the place where
-// that is known.
+// Site resolves the station's figures, moved to the newer period of normals and
+// to the height of the place where that is known.
 func (p Place) Site() (*Site, error) {
+	c, err := theModel()
+	if err != nil {
+		return nil, err
+	}
 	r := p.rec
 	if r == nil {
 		near, err := Near(p.Lat, p.Lon, nil)
@@ -48,14 +55,16 @@ func (p Place) Site() (*Site, error) {
 		r = near.rec
 	}
 	moved := *r
-	if p.HeightDiffM != nil {
-		for m := range 12 {
-			moved.tmax[m] -= lapse * *p.HeightDiffM
-			moved.tmin[m] -= lapse * *p.HeightDiffM
+	by, period := c.shift(r)
+	p.Period = period
+	for m := range by {
+		if p.HeightDiffM != nil {
+			by[m] -= lapse * *p.HeightDiffM
 		}
+		moved.tmax[m] += by[m]
+		moved.tmin[m] += by[m]
 	}
-	s := newSite(p, &moved, monthScatter(r))
-	var err error
+	s := c.newSite(p, &moved, c.monthScatter(r))
 	s.zone, err = zoneOf(r.region, p.Lon)
 	if err != nil {
 		return nil, err
@@ -65,8 +74,9 @@ func (p Place) Site() (*Site, error) {
 }
 
 // newSite lays monthly figures out over the year.
-func newSite(p Place, r *record, sc scatter) *Site {
-	s := &Site{Place: p, tmax: r.tmax, tmin: r.tmin, zone: math.Round(p.Lon / 15)}
+func (c *constants) newSite(p Place, r *record, sc scatter) *Site {
+	s := &Site{Place: p, tmax: r.tmax, tmin: r.tmin, zone: math.Round(p.Lon / 15), model: c}
+	s.course = c.Course.at(bump(r, coastLon, coastReach))
 	s.dayMax, s.dayMin = smoothYear(r.tmax), smoothYear(r.tmin)
 	s.sdMax, s.sdMin = smoothYear(sc.max), smoothYear(sc.min)
 	for d := range s.sdMax {

@@ -14,7 +14,7 @@ import (
 // The tables, in comma-separated lines. data/README.md names sources, periods
 // and units; temperatures and day counts stand in tenths.
 //
-//go:embed data/places.csv data/cities.csv data/towns/*.gz data/stations/*.gz
+//go:embed data/places.csv data/cities.csv data/model.json data/towns/*.gz data/stations/*.gz
 var data embed.FS
 
 // record is one station as the tables hold it.
