@@ -9,13 +9,40 @@ import (
 	"time"
 )
 
-// TestAgainstManyYears holds the shares of nights and days beyond a limit, and
-// the mean course of the day, to series of thirty years.
+// manyLimits are in °C.
+var manyLimits = []float64{-17.78, -10, -6.67, -5, 0, 4.44, 10, 15, 20, 25, 30}
+
+// TestAgainstManyYears holds the shares of nights and days beyond a limit to a
+// series of thirty years: as the tool gives them, and as it would if it did not
+// know the deviation of that very series.
 func TestAgainstManyYears(t *testing.T) {
-	s := siteOf(t, "Milwaukee", "WI")
-	limits := []float64{-17.78, -10, -6.67, -5, 0, 4.44, 10, 15, 20, 25, 30}
-	count := map[[2]int][3]float64{} // month, limit: days, minimum below, maximum below
-	for _, line := range readLines(t, "milwaukee_daily.csv.gz") {
+	count := countDays(t, "milwaukee_daily.csv.gz")
+	unknown := *recordOf(t, "Milwaukee", "WI")
+	unknown.sdMean = nil
+	for title, s := range map[string]*Site{
+		"Milwaukee 1991-2020":                          siteOf(t, "Milwaukee", "WI"),
+		"Milwaukee 1991-2020, the deviation not known": siteFrom(t, &unknown),
+	} {
+		for k, v := range table(t, title, manyCells(s, count), func(c cell) string { return c.group }) {
+			if e := v.abs / float64(v.n); e > 0.05 {
+				t.Errorf("%s, %s: mean error %.3f", title, k, e)
+			}
+			if b := v.sum / float64(v.n); math.Abs(b) > 0.03 {
+				t.Errorf("%s, %s: bias %+.3f", title, k, b)
+			}
+		}
+	}
+}
+
+// dayCount counts days, those with the minimum below a limit, and those with
+// the maximum below it.
+type dayCount struct{ days, cold, cool float64 }
+
+// countDays counts by month and index of the limit.
+func countDays(t *testing.T, name string) map[[2]int]dayCount {
+	t.Helper()
+	count := map[[2]int]dayCount{}
+	for _, line := range readLines(t, name) {
 		f := strings.Split(line, ",")
 		day, err := time.Parse("2006-01-02", f[0])
 		tx, e1 := strconv.Atoi(f[1])
@@ -23,37 +50,38 @@ func TestAgainstManyYears(t *testing.T) {
 		if err != nil || e1 != nil || e2 != nil {
 			continue
 		}
-		for i, l := range limits {
-			c := count[[2]int{int(day.Month()), i}]
-			c[0]++
+		for i, l := range manyLimits {
+			k := [2]int{int(day.Month()), i}
+			c := count[k]
+			c.days++
 			if float64(tn)/10 < l {
-				c[1]++
+				c.cold++
 			}
 			if float64(tx)/10 < l {
-				c[2]++
+				c.cool++
 			}
-			count[[2]int{int(day.Month()), i}] = c
+			count[k] = c
 		}
 	}
+	return count
+}
+
+func manyCells(s *Site, count map[[2]int]dayCount) []cell {
 	var cells []cell
 	for k, c := range count {
-		var lo, hi float64
-		n := 0.0
+		var lo, hi, n float64
+		l := manyLimits[k[1]]
 		for day := range month(k[0]).sample(mostSampled) {
 			i := dayIndex(day)
-			lo += normal((limits[k[1]] - s.dayMin[i]) / s.sdMin[i])
-			hi += s.skewed((limits[k[1]]-s.dayMax[i])/s.sdMax[i], s.dayMax[i])
+			lo += normal((l - s.dayMin[i]) / s.sdMin[i])
+			hi += s.skewed((l-s.dayMax[i])/s.sdMax[i], s.dayMax[i])
 			n++
 		}
 		cells = append(cells,
-			cell{group: "daily minimum", place: "Milwaukee", month: k[0], limit: limits[k[1]], got: lo / n, want: c[1] / c[0]},
-			cell{group: "daily maximum", place: "Milwaukee", month: k[0], limit: limits[k[1]], got: hi / n, want: c[2] / c[0]})
+			cell{group: "daily minimum", place: "Milwaukee", month: k[0], limit: l, got: lo / n, want: c.cold / c.days},
+			cell{group: "daily maximum", place: "Milwaukee", month: k[0], limit: l, got: hi / n, want: c.cool / c.days})
 	}
-	for k, v := range table(t, "Milwaukee 1991-2020", cells, func(c cell) string { return c.group }) {
-		if e := v.abs / float64(v.n); e > 0.05 {
-			t.Errorf("%s: mean error %.3f", k, e)
-		}
-	}
+	return cells
 }
 
 // TestMeanCourse holds the mean course of the day to hourly normals.

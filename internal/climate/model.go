@@ -17,6 +17,13 @@ type constants struct {
 		CountedMax [3]float64 `json:"counted_max"`
 		CountedMin [3]float64 `json:"counted_min"`
 	} `json:"scatter"`
+	// MeanToDaily gives by how much the daily maximum and minimum vary more than
+	// the daily mean, by the month's mean temperature.
+	MeanToDaily struct {
+		At  []float64 `json:"at_c"`
+		Max []float64 `json:"max"`
+		Min []float64 `json:"min"`
+	} `json:"mean_to_daily"`
 	Course course `json:"course"`
 	Skew   struct {
 		From float64 `json:"from_c"`
@@ -45,6 +52,9 @@ var theModel = sync.OnceValues(func() (*constants, error) {
 	if len(c.Scatter.Max) != len(scatterTerms{}) || len(c.Scatter.Min) != len(scatterTerms{}) {
 		return nil, fmt.Errorf("constants of the climate model: %d and %d coefficients of the scatter, not %d",
 			len(c.Scatter.Max), len(c.Scatter.Min), len(scatterTerms{}))
+	}
+	if d := c.MeanToDaily; len(d.At) == 0 || len(d.Max) != len(d.At) || len(d.Min) != len(d.At) {
+		return nil, fmt.Errorf("constants of the climate model: mean_to_daily has columns of %d, %d and %d", len(d.At), len(d.Max), len(d.Min))
 	}
 	return &c, nil
 })

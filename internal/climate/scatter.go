@@ -1,6 +1,9 @@
 package climate
 
-import "math"
+import (
+	"math"
+	"sort"
+)
 
 // scatter is the standard deviation, by month, of the daily minimum and of the
 // daily maximum around the smooth year.
@@ -10,8 +13,8 @@ type scatter struct{ min, max [12]float64 }
 // of the standard deviation follows the yearly range of the monthly means, the
 // daily range, the month's mean and the latitude, with a yearly wave; and, since
 // North America's mountains keep its cold air to the plains, the longitude:
-// calm winters and changeable summers on the Pacific coast and, less so, in the
-// basins behind it, and the opposite on the plains. Elsewhere on earth those
+// calm winters and changeable summers on the Pacific coast, calm winters in the
+// basins behind it, the opposite on the plains. Elsewhere on earth those
 // terms vanish. The spread of single station months around the estimate is
 // about 0.3, most of it the chance of the single month.
 type scatterTerms [28]float64
@@ -23,6 +26,9 @@ const (
 	plainsLon, plainsReach = -97.0, 8.0
 )
 
+// The range of the fit, beyond which the estimate stays what it is at its end.
+const widestYear, farthest = 45.0, 66.0
+
 func termsOf(r *record, m int) scatterTerms {
 	coldest, warmest := math.Inf(1), math.Inf(-1)
 	for i := range r.tmax {
@@ -32,11 +38,11 @@ func termsOf(r *record, m int) scatterTerms {
 	w := wave(r.lat, m)
 	sin, cos := math.Sincos(w)
 	sin2, cos2 := math.Sincos(2 * w)
-	a := (warmest - coldest - 20) / 10
+	a := (min(warmest-coldest, widestYear) - 20) / 10
 	d := (r.tmax[m] - r.tmin[m] - 11) / 4
 	t := ((r.tmax[m]+r.tmin[m])/2 - 10) / 10
-	l := (math.Abs(r.lat) - 42) / 10
-	coast, basin := bump(r, coastLon, coastReach), bump(r, basinLon, basinReach)
+	l := (min(math.Abs(r.lat), farthest) - 42) / 10
+	coast, basin := coastal(r), sheltered(r)*bump(r, basinLon, basinReach)
 	plains := bump(r, plainsLon, plainsReach)
 	return scatterTerms{
 		1, a, d, t, l, cos, sin, a * cos, a * sin, d * cos, d * sin, l * cos, l * sin, cos2, sin2,
@@ -45,6 +51,9 @@ func termsOf(r *record, m int) scatterTerms {
 	}
 }
 
+// coastal is 1 on the Pacific coast of North America and 0 far from it.
+func coastal(r *record) float64 { return sheltered(r) * bump(r, coastLon, coastReach) }
+
 // bump is 1 at a longitude and falls away from it; it is 0 south of the line.
 func bump(r *record, lon, reach float64) float64 {
 	if r.lat < 0 {
@@ -52,6 +61,16 @@ func bump(r *record, lon, reach float64) float64 {
 	}
 	x := (r.lon - lon) / reach
 	return math.Exp(-x * x)
+}
+
+// sheltered is 1 west of the continental divide and 0 east of it in the north,
+// where the divide parts the mild air from the arctic; from 45° north down the
+// basins are sheltered on either side of it.
+func sheltered(r *record) float64 {
+	const from, whole, width = 45.0, 4.0, 1.5 // degrees
+	divide := -113.5 - 1.25*(r.lat-49)
+	east := 1 / (1 + math.Exp((divide-r.lon)/width))
+	return 1 - max(0, min(1, (r.lat-from)/whole))*east
 }
 
 // wave is the angle of the middle of month m in the year, from midwinter.
@@ -103,8 +122,9 @@ func (c *constants) monthScatter(r *record) scatter {
 	s.min, s.max = blend(s.min, ownMin), blend(s.max, ownMax)
 	for m := range 12 {
 		if r.sdMean != nil && r.sdMean[m] > 0 {
-			s.min[m] = r.sdMean[m] * meanToMin
-			s.max[m] = r.sdMean[m] * (meanToMax + meanToMaxSummer*summer(r.lat, m))
+			mean := (r.tmax[m] + r.tmin[m]) / 2
+			s.min[m] = r.sdMean[m] * along(c.MeanToDaily.At, c.MeanToDaily.Min, mean)
+			s.max[m] = r.sdMean[m] * along(c.MeanToDaily.At, c.MeanToDaily.Max, mean)
 		}
 		if r.sd != nil && r.sd[m] > 0 {
 			s.min[m], s.max[m] = r.sd[m], r.sd[m]
@@ -113,13 +133,17 @@ func (c *constants) monthScatter(r *record) scatter {
 	return s
 }
 
-// Daily minima and maxima vary more than daily means, maxima in summer most:
-// medians of 31 series.
-const meanToMin, meanToMax, meanToMaxSummer = 1.04, 1.09, 0.16
-
-// summer is 1 in the middle of summer, 0 in the middle of winter.
-func summer(lat float64, m int) float64 {
-	return (1 - math.Cos(wave(lat, m))) / 2
+// along reads a table of rising places, straight from one to the next and
+// level beyond its ends.
+func along(at, values []float64, x float64) float64 {
+	i := sort.SearchFloat64s(at, x)
+	if i == 0 {
+		return values[0]
+	}
+	if i == len(at) {
+		return values[i-1]
+	}
+	return values[i-1] + (values[i]-values[i-1])*(x-at[i-1])/(at[i]-at[i-1])
 }
 
 // impliedScatter gives the deviation around the smooth year that makes a
@@ -187,4 +211,4 @@ func blend(prior, own [12]float64) [12]float64 {
 	return prior
 }
 
-const ownWeight, otherWeight = 0.6, 0.5
+const ownWeight, otherWeight = 0.6, 0.2
