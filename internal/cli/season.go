@@ -40,11 +40,14 @@ estimate from monthly normals, or a count where an hourly weather file is given.
 		Example: `  abut season --place "Buffalo, NY" --from 2026-11-02 --to 2026-12-18
   abut season --lat 43.05 --lon -88.2 --from 2026-12-01 --to 2026-12-20 --limit 25F
   abut season --climate site.epw --from 2026-11-02 --to 2026-12-18 --format json`,
-		Args: cobra.NoArgs,
+		Args: noWords,
 		RunE: func(c *cobra.Command, _ []string) error {
 			o.position = c.Flags().Changed("lat") || c.Flags().Changed("lon")
-			if c.Flags().Changed("lat") != c.Flags().Changed("lon") {
+			switch {
+			case c.Flags().Changed("lat") != c.Flags().Changed("lon"):
 				return errors.New("give --lat and --lon together")
+			case o.position && o.Place != "":
+				return errors.New("give --place, or --lat and --lon, not both")
 			}
 			return runSeason(o, s)
 		},
@@ -61,6 +64,14 @@ estimate from monthly normals, or a count where an hourly weather file is given.
 	f.BoolVar(&o.daylight, "daylight-saving", false, "read the hours as daylight-saving time")
 	f.StringVar(&o.Format, "format", "text", "text or json")
 	return cmd
+}
+
+// noWords refuses words that belong to no flag, and says where they may go.
+func noWords(_ *cobra.Command, words []string) error {
+	if len(words) == 0 {
+		return nil
+	}
+	return fmt.Errorf("%q belongs to no flag; write a place as --place %q, in quotes where it has spaces", words[0], words[0])
 }
 
 // grade is a limit with the name of the membrane grade that works down to it.
@@ -103,7 +114,7 @@ func runSeason(o seasonOptions, s Streams) error {
 	}
 	hours, err := seasonHours(o.Hours)
 	if err != nil {
-		return err
+		return fmt.Errorf("--hours %w", err)
 	}
 	hours.Daylight = o.daylight
 	g, err := readGrades()
@@ -127,32 +138,48 @@ func runSeason(o seasonOptions, s Streams) error {
 	return err
 }
 
+// mostYears is the longest span that is answered.
+const mostYears = 5
+
 func seasonSpan(from, to string) (climate.Span, error) {
 	var span climate.Span
-	for _, d := range []struct {
-		flag, text string
-		at         *time.Time
-	}{{"--from", from, &span.From}, {"--to", to, &span.To}} {
-		t, err := time.Parse(time.DateOnly, d.text)
-		if err != nil {
-			return span, fmt.Errorf("%s %q: write a day as 2026-11-02", d.flag, d.text)
-		}
-		*d.at = t
+	if from == "" || to == "" {
+		return span, errors.New("say when: --from 2026-11-02 --to 2026-12-18")
+	}
+	var err error
+	if span.From, err = seasonDay("--from", from); err != nil {
+		return span, err
+	}
+	if span.To, err = seasonDay("--to", to); err != nil {
+		return span, err
 	}
 	if span.To.Before(span.From) {
 		return span, fmt.Errorf("--to %s lies before --from %s", to, from)
 	}
-	if span.To.Sub(span.From) > 5*366*24*time.Hour {
-		return span, fmt.Errorf("--from %s --to %s is more than five years", from, to)
+	if span.From.AddDate(mostYears, 0, 0).Before(span.To) {
+		return span, fmt.Errorf("--from %s --to %s is more than %d years; ask for less", from, to, mostYears)
 	}
 	return span, nil
 }
 
-var hoursForm = regexp.MustCompile(`^(\d{1,2})(?::([0-5]\d))?\s*(?:-|to)\s*(\d{1,2})(?::([0-5]\d))?$`)
+var dayForm = regexp.MustCompile(`^\d{4}-\d{2}-\d{2}$`)
+
+func seasonDay(flag, text string) (time.Time, error) {
+	t, err := time.Parse(time.DateOnly, text)
+	switch {
+	case err == nil:
+		return t, nil
+	case dayForm.MatchString(text):
+		return t, fmt.Errorf("%s %s: no such day in the calendar; write year-month-day, as 2026-11-02", flag, text)
+	}
+	return t, fmt.Errorf("%s %q: write a day as 2026-11-02", flag, text)
+}
+
+var hoursForm = regexp.MustCompile(`^(\d{1,2})(?::([0-5]\d))?\s*(?:[-–]|to)\s*(\d{1,2})(?::([0-5]\d))?$`)
 
 func seasonHours(text string) (climate.Hours, error) {
 	f := hoursForm.FindStringSubmatch(strings.TrimSpace(text))
-	bad := fmt.Errorf("--hours %q: write working hours as 07:00-17:00", text)
+	bad := fmt.Errorf("%q: write working hours as 07:00-17:00, or 22:00-06:00 over midnight", text)
 	if f == nil {
 		return climate.Hours{}, bad
 	}
@@ -167,6 +194,10 @@ func seasonHours(text string) (climate.Hours, error) {
 	}
 	return h, nil
 }
+
+// coldestC and hottestC bound what can be asked of air, °C: beyond the records
+// of any place on earth.
+const coldestC, hottestC = -100.0, 70.0
 
 var limitForm = regexp.MustCompile(`^([-+−]?\d+(?:\.\d+)?)\s*(?:°|deg\.?)?\s*([FCKfck])$`)
 
@@ -190,6 +221,9 @@ func seasonLimits(texts []string, g grades) ([]grade, error) {
 		case "K":
 			x -= 273.15
 		}
+		if x < coldestC || x > hottestC {
+			return nil, fmt.Errorf("--limit %q: no air is ever that cold or hot; write a temperature as 40F or 4.4C", text)
+		}
 		limits = append(limits, grade{MinC: x, Text: f[1] + " " + strings.ToUpper(f[2])})
 	}
 	return limits, nil
@@ -207,16 +241,27 @@ func seasonSite(o seasonOptions) (*climate.Site, error) {
 		}
 	case o.Place != "":
 		p, err = climate.Locate(o.Place)
+		if err != nil && o.Climate != "" {
+			p, err = climate.Place{Text: o.Place}, nil
+		}
 	case o.Climate == "":
 		return nil, errors.New(`say where: --place "Buffalo, NY", --lat and --lon, or --climate FILE`)
 	}
 	if err != nil {
-		return nil, err
+		return nil, orOwnFigures(err)
 	}
 	if o.Climate == "" {
 		return p.Site()
 	}
 	return ownSite(o.Climate, climate.Place{Lat: p.Lat, Lon: p.Lon, Text: p.Text})
+}
+
+// orOwnFigures adds the way out that the command has where no station helps.
+func orOwnFigures(err error) error {
+	if nf := (*climate.NotFound)(nil); errors.As(err, &nf) {
+		return fmt.Errorf("%w; or give the site's own figures with --climate FILE", err)
+	}
+	return err
 }
 
 // ownSite reads the project's own monthly figures or hourly weather file.

@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"unicode/utf8"
 )
 
 func season(args ...string) (string, error) {
@@ -104,18 +105,61 @@ func TestSeasonRefuses(t *testing.T) {
 		args []string
 		says string
 	}{
-		"no place":   {[]string{"--from", "2026-11-02", "--to", "2026-12-18"}, "--place"},
-		"ambiguous":  {[]string{"--place", "Portland", "--from", "2026-11-02", "--to", "2026-12-18"}, "Portland, OR"},
-		"bad date":   {[]string{"--place", "Buffalo, NY", "--from", "Nov 2", "--to", "2026-12-18"}, "--from"},
-		"reversed":   {[]string{"--place", "Buffalo, NY", "--from", "2026-12-02", "--to", "2026-11-18"}, "before"},
-		"bad limit":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--limit", "40"}, "40F"},
-		"bad hours":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "morning"}, "--hours"},
-		"bad format": {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--format", "xml"}, "text or json"},
-		"half":       {[]string{"--lat", "43", "--from", "2026-11-02", "--to", "2026-12-18"}, "together"},
-		"no file":    {[]string{"--climate", "no-such.csv", "--from", "2026-11-02", "--to", "2026-12-18"}, "no-such.csv"},
+		"no place":    {[]string{"--from", "2026-11-02", "--to", "2026-12-18"}, "--place"},
+		"ambiguous":   {[]string{"--place", "Portland", "--from", "2026-11-02", "--to", "2026-12-18"}, "Portland, OR"},
+		"bad date":    {[]string{"--place", "Buffalo, NY", "--from", "Nov 2", "--to", "2026-12-18"}, "--from"},
+		"reversed":    {[]string{"--place", "Buffalo, NY", "--from", "2026-12-02", "--to", "2026-11-18"}, "before"},
+		"bad limit":   {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--limit", "40"}, "40F"},
+		"bad hours":   {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "morning"}, "--hours"},
+		"bad format":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--format", "xml"}, "text or json"},
+		"cold limit":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--limit", "-500F"}, "no air"},
+		"no hours":    {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "07:00-07:00"}, "22:00-06:00"},
+		"no such day": {[]string{"--place", "Buffalo, NY", "--from", "2027-02-29", "--to", "2027-03-18"}, "no such day"},
+		"no end":      {[]string{"--place", "Buffalo, NY", "--from", "2027-02-28"}, "say when"},
+		"years":       {[]string{"--place", "Buffalo, NY", "--from", "2020-01-01", "--to", "2026-01-01"}, "5 years"},
+		"no flag":     {[]string{"Buffalo", "--from", "2026-11-02", "--to", "2026-12-18"}, `--place "Buffalo"`},
+		"both":        {[]string{"--place", "Buffalo, NY", "--lat", "43", "--lon", "-79", "--from", "2026-11-02", "--to", "2026-12-18"}, "not both"},
+		"far south":   {[]string{"--lat", "-33.9", "--lon", "151.2", "--from", "2026-11-02", "--to", "2026-12-18"}, "--climate FILE"},
+		"half":        {[]string{"--lat", "43", "--from", "2026-11-02", "--to", "2026-12-18"}, "together"},
+		"no file":     {[]string{"--climate", "no-such.csv", "--from", "2026-11-02", "--to", "2026-12-18"}, "no-such.csv"},
 	} {
 		if _, err := season(tc.args...); err == nil || !strings.Contains(err.Error(), tc.says) {
 			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// Whatever is asked, the report fits a terminal, and odd spans and hours have
+// an answer.
+func TestSeasonFits(t *testing.T) {
+	for name, tc := range map[string]struct {
+		args []string
+		says string
+	}{
+		"a year of seven limits": {[]string{"--place", "18 mi west of Fargo, ND", "--from", "2026-01-01", "--to", "2026-12-31",
+			"--limit", "40F", "--limit", "20F", "--limit", "0F", "--limit", "-10C", "--limit", "283.15K", "--limit", "50F", "--limit", "5C"}, "283.15 K"},
+		"none suits":    {[]string{"--place", "Winnipeg, MB", "--from", "2027-01-05", "--to", "2027-01-25"}, "no grade suits"},
+		"over New Year": {[]string{"--place", "Toronto, Ontario", "--from", "2026-12-28", "--to", "2027-01-03"}, "7 days"},
+		"leap day":      {[]string{"--place", "Buffalo, NY", "--from", "2028-02-29", "--to", "2028-02-29"}, "1 day,"},
+		"nights":        {[]string{"--place", "Buffalo, NY", "--from", "2026-12-01", "--to", "2026-12-05", "--hours", "22:00-06:00"}, "22:00-06:00"},
+		"two hours":     {[]string{"--place", "Buffalo, NY", "--from", "2026-12-01", "--to", "2026-12-05", "--hours", "8-10"}, "fewer than four"},
+		"polar night":   {[]string{"--place", "Alert, Nunavut", "--from", "2026-12-15", "--to", "2027-01-15"}, "no grade suits"},
+	} {
+		out, err := season(tc.args...)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		if !strings.Contains(out, tc.says) {
+			t.Errorf("%s: no %q in\n%s", name, tc.says, out)
+		}
+		for line := range strings.Lines(out) {
+			if w := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); w > 80 {
+				t.Errorf("%s: %d columns: %s", name, w, line)
+			}
+			if strings.Contains(line, "-0 ") {
+				t.Errorf("%s: a zero below zero: %s", name, line)
+			}
 		}
 	}
 }

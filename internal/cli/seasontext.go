@@ -2,9 +2,11 @@ package cli
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"abut/internal/climate"
+	"abut/internal/output"
 
 	"github.com/guptarohit/asciigraph"
 )
@@ -27,6 +29,7 @@ type seasonReport struct {
 	// limits were given in place of the grades.
 	Mildest   string `json:"mildest_grade,omitempty"`
 	MildestBy string `json:"mildest_by,omitempty"` // what makes a grade suit
+	usable    string // what a usable day is
 	graded    bool
 	suit      *grade
 	harshest  grade
@@ -55,6 +58,7 @@ func newSeasonReport(site *climate.Site, span climate.Span, hours climate.Hours,
 		From: span.From.Format(isoDay), To: span.To.Format(isoDay),
 		graded: limits[0].ID != "", harshest: limits[len(limits)-1],
 	}
+	r.usable = "usable: " + hours.Usable()
 	r.MeanMinC, r.MeanMaxC, _ = site.Band(span)
 	var values []float64
 	for _, l := range limits {
@@ -76,55 +80,74 @@ func newSeasonReport(site *climate.Site, span climate.Span, hours climate.Hours,
 	return r
 }
 
+// lineWidth is the width of a terminal that all of the report fits.
+const lineWidth = 80
+
+// noted writes a label and a text beside it, broken to the width.
+func noted(b *strings.Builder, label, text string) {
+	const indent = 9
+	for _, line := range output.Wrap(text, lineWidth-indent) {
+		fmt.Fprintf(b, "%-*s%s\n", indent, label, line)
+		label = ""
+	}
+}
+
 func (r seasonReport) text() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s to %s, %d days, working hours %s\n", r.From, r.To, r.Days, r.Hours)
-	fmt.Fprintf(&b, "station  %s\n", r.Station)
-	fmt.Fprintf(&b, "basis    %s\n", r.Basis)
+	fmt.Fprintf(&b, "%s to %s, %d %s, working hours %s\n", r.From, r.To, r.Days, plural(r.Days, "day"), r.Hours)
+	noted(&b, "station", r.Station)
+	noted(&b, "basis", r.Basis)
 	if r.Estimate {
-		b.WriteString("         an estimate of the usual season, not a forecast; the maker's own limit and method go before it\n")
+		noted(&b, "", "an estimate of the usual season, not a forecast; the maker's own limit and method go before it")
 	}
 	if r.Place.Note != "" {
-		fmt.Fprintf(&b, "note     %s\n", r.Place.Note)
+		noted(&b, "note", r.Place.Note)
 	}
-	fmt.Fprintf(&b, "air      mean daily minimum %s, maximum %s\n\n", both(r.MeanMinC), both(r.MeanMaxC))
-	fmt.Fprintf(&b, "%-34s %12s %12s %13s\n", "limit", "hours below", "days usable", "frost nights")
+	noted(&b, "air", fmt.Sprintf("mean daily minimum %s, maximum %s", both(r.MeanMinC), both(r.MeanMaxC)))
+	fmt.Fprintf(&b, "\n%-36s %12s %12s %13s\n", "limit", "hours below", "days usable", "frost nights")
 	for _, o := range r.Odds {
 		label := strings.TrimPrefix(o.name+", "+o.Text, ", ")
-		fmt.Fprintf(&b, "%-34s %12s %12s %13s\n", label, percent(o.ShareBelow), percent(o.DaysUsable), percent(o.NightFrost))
+		fmt.Fprintf(&b, "%-36s %12s %12s %13s\n", label, percent(o.ShareBelow), percent(o.DaysUsable), percent(o.NightFrost))
 	}
-	b.WriteString("usable: four working hours running at or above the limit\n\n")
+	b.WriteString(r.usable + "\n\n")
 	b.WriteString(r.verdict())
 	b.WriteString(r.byWeek())
 	return b.String()
 }
 
+func plural(n int, word string) string {
+	if n == 1 {
+		return word
+	}
+	return word + "s"
+}
+
 func (r seasonReport) verdict() string {
+	var text string
 	switch {
 	case !r.graded:
 		return ""
 	case r.suit == nil:
-		return fmt.Sprintf("no grade suits: even the %s, %s, would be below its limit too often; heat and tent the work, or move it\n\n", r.harshest.Name, r.harshest.Text)
+		text = fmt.Sprintf("no grade suits: even the %s, %s, would be below its limit too often; heat and tent the work, or move it", r.harshest.Name, r.harshest.Text)
+	default:
+		text = fmt.Sprintf("mildest grade that suits: %s, %s and up (%s)", r.suit.Name, r.suit.Text, r.MildestBy)
 	}
-	return fmt.Sprintf("mildest grade that suits: %s, %s and up (%s)\n\n", r.suit.Name, r.suit.Text, r.MildestBy)
+	return strings.Join(output.Wrap(text, lineWidth), "\n") + "\n\n"
 }
 
 // byWeek is the table by week and, for four weeks or more with a change worth
 // seeing, a plot of the first limit.
 func (r seasonReport) byWeek() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%-12s %-18s", "week from", "mean min to max")
-	for _, o := range r.Odds {
-		fmt.Fprintf(&b, " %12s", "below "+o.Text)
+	const perTable = 5 // limits that a line holds
+	for from := 0; from < len(r.Odds); from += perTable {
+		if from > 0 {
+			b.WriteString("\n")
+		}
+		r.weekTable(&b, from, min(from+perTable, len(r.Odds)))
 	}
-	b.WriteString("\n")
 	var first []float64
 	for _, w := range r.Weeks {
-		fmt.Fprintf(&b, "%-12s %-18s", w.From, fmt.Sprintf("%.0f to %.0f °C", w.MeanMinC, w.MeanMaxC))
-		for _, o := range w.Odds {
-			fmt.Fprintf(&b, " %12s", percent(o.ShareBelow))
-		}
-		b.WriteString("\n")
 		first = append(first, w.Odds[0].ShareBelow*100)
 	}
 	const weeksToPlot, changeToPlot = 4, 10
@@ -135,6 +158,22 @@ func (r seasonReport) byWeek() string {
 	return b.String()
 }
 
+// weekTable writes the weeks against some of the limits.
+func (r seasonReport) weekTable(b *strings.Builder, from, to int) {
+	fmt.Fprintf(b, "%-30s  %s\n%-12s%-18s", "", "share of working hours below", "week from", "mean min to max")
+	for _, o := range r.Odds[from:to] {
+		fmt.Fprintf(b, " %9s", o.Text)
+	}
+	b.WriteString("\n")
+	for _, w := range r.Weeks {
+		fmt.Fprintf(b, "%-12s%-18s", w.From, fmt.Sprintf("%.0f to %.0f °C", rounded(w.MeanMinC, 1), rounded(w.MeanMaxC, 1)))
+		for _, o := range w.Odds[from:to] {
+			fmt.Fprintf(b, " %9s", percent(o.ShareBelow))
+		}
+		b.WriteString("\n")
+	}
+}
+
 func spread(v []float64) float64 {
 	lo, hi := v[0], v[0]
 	for _, x := range v {
@@ -143,7 +182,21 @@ func spread(v []float64) float64 {
 	return hi - lo
 }
 
-func percent(share float64) string { return fmt.Sprintf("%.0f %%", share*100) }
+// percent does not round to never or always what is neither.
+func percent(share float64) string {
+	switch {
+	case share > 0 && share < 0.005:
+		return "< 1 %"
+	case share >= 0.995 && share < 1:
+		return "> 99 %"
+	}
+	return fmt.Sprintf("%.0f %%", share*100)
+}
 
 // both says a temperature in both units.
-func both(c float64) string { return fmt.Sprintf("%.1f °C (%.0f °F)", c, c*1.8+32) }
+func both(c float64) string {
+	return fmt.Sprintf("%.1f °C (%.0f °F)", rounded(c, 10), rounded(c*1.8+32, 1))
+}
+
+// rounded rounds to parts of one, without a zero below zero.
+func rounded(x, parts float64) float64 { return math.Round(x*parts)/parts + 0 }

@@ -9,6 +9,14 @@ import (
 // primer's flash-off and a run of sheet need half a day).
 const usableHours = 4
 
+// Usable says in words what a usable day is within these hours.
+func (h Hours) Usable() string {
+	if len(h.times()) < usableHours {
+		return "all working hours at or above the limit, since they are fewer than four"
+	}
+	return "four working hours running at or above the limit"
+}
+
 // Odds gives the shares of a span against one limit in °C.
 //
 // From normals: the temperature at an hour is taken as normally distributed

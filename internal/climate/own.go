@@ -13,7 +13,8 @@ import (
 )
 
 // middleLatitude is used for sunrise where a file of figures comes without a
-// position: the middle of the US and southern Canada.
+// position: the middle of the US and southern Canada, or as far south of the
+// line where July is colder than January.
 const middleLatitude = 43.0
 
 // FromCSV reads a project's own monthly figures: a heading line with month,
@@ -21,7 +22,7 @@ const middleLatitude = 43.0
 // dew; twelve lines, January to December in any order, months as numbers or
 // names. A heading that ends in _f holds °F, else °C. Lines that begin with #
 // are notes. The place gives the latitude (for sunrise) and the names; a zero
-// place is taken at 43° north. Errors name the line and what to write there.
+// place is taken at 43° north, or south where July is colder than January. Errors name the line and what to write there.
 func FromCSV(r io.Reader, at Place) (*Site, error) {
 	c := csv.NewReader(r)
 	c.Comment, c.TrimLeadingSpace, c.FieldsPerRecord = '#', true, -1
@@ -71,6 +72,9 @@ func FromCSV(r io.Reader, at Place) (*Site, error) {
 func (c *constants) ownSite(rec *record, at Place, sd, dew [12]float64, hasDew bool) *Site {
 	if at.Lat == 0 && at.Lon == 0 {
 		at.Lat, at.Note = middleLatitude, "no position given; sunrise is taken at 43° north"
+		if rec.tmax[time.July-1]+rec.tmin[time.July-1] < rec.tmax[0]+rec.tmin[0] {
+			at.Lat, at.Note = -middleLatitude, "no position given, July colder than January; sunrise is taken at 43° south"
+		}
 		rec.lat = at.Lat
 	}
 	rec.sd = &sd

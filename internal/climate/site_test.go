@@ -162,6 +162,10 @@ func TestSouthernHemisphere(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	placeless, err := FromCSV(strings.NewReader(south.String()), Place{})
+	if err != nil || placeless.Place.Lat >= 0 || !strings.Contains(placeless.Place.Note, "south") {
+		t.Errorf("southern figures without a position: %+v, %v", placeless.Place, err)
+	}
 	for m := 1; m <= 12; m++ {
 		a := n.Odds(month(m), Hours{}, 10).ShareBelow
 		b := s.Odds(month((m+5)%12+1), Hours{}, 10).ShareBelow

@@ -174,7 +174,7 @@ func (t *textReport) summary(run Run) {
 // paragraph wraps a text at 80 columns after a first word of its own; indent
 // is the width of that and of the lines that follow.
 func (t *textReport) paragraph(first string, indent int, text string) {
-	lines := wrap(plain(text), columns-max(indent, lipgloss.Width(first)))
+	lines := Wrap(plain(text), columns-max(indent, lipgloss.Width(first)))
 	for i, line := range lines {
 		if i == 0 && first != "" {
 			t.line(first + line)
@@ -192,7 +192,7 @@ func (t *textReport) line(text string) {
 func (t *textReport) title(text string) {
 	lines := []string{text}
 	if runewidth.StringWidth(text) > columns {
-		lines = wrap(text, columns)
+		lines = Wrap(text, columns)
 	}
 	for _, line := range lines {
 		t.line(t.bold(line))
@@ -208,10 +208,10 @@ func (t *textReport) paint(severity, text string) string {
 	return t.color.NewStyle().Foreground(colors[severity]).Render(text)
 }
 
-// wrap breaks a text between words. A word wider than a line stands alone, so
+// Wrap breaks a text between words. A word wider than a line stands alone, so
 // that it can be copied whole; one of wide characters, as of scripts that are
 // written without spaces, is broken anywhere but within a character.
-func wrap(text string, width int) []string {
+func Wrap(text string, width int) []string {
 	var lines []string
 	line := ""
 	for word := range strings.FieldsSeq(text) {

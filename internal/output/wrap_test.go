@@ -20,8 +20,8 @@ func TestWrap(t *testing.T) {
 		"غشاء مطاطي على":                                                     {"غشاء مطاطي", "على"},
 		"":                                                                   {""},
 	} {
-		if got := wrap(text, 10); !slices.Equal(got, want) {
-			t.Errorf("wrap %q: %q, want %q", text, got, want)
+		if got := Wrap(text, 10); !slices.Equal(got, want) {
+			t.Errorf("Wrap %q: %q, want %q", text, got, want)
 		}
 	}
 }
