@@ -3,6 +3,7 @@ package hygro_test
 import (
 	"math"
 	"testing"
+	"time"
 
 	"abut/internal/hygro"
 )
@@ -117,6 +118,7 @@ func compareYear(t *testing.T, e example, r hygro.Result) {
 	}
 	for m, want := range e.RateG {
 		if want != nil {
+			t.Logf("%s: %.3f g/m2, printed %g", time.Month(m+1), r.Planes[0].Potential[m], *want)
 			nearPrinted(t, e, m, r.Planes[0].Potential[m], *want)
 		}
 	}
@@ -141,6 +143,25 @@ func nearPrinted(t *testing.T, e example, m int, got, want float64) {
 	}
 	nearest := min(max(got, want-e.PrintedTo/2), want+e.PrintedTo/2)
 	near(t, "rate of the month", got, nearest, 0, e.Rel)
+}
+
+// TestPrintedInputs: the two rates of the roof that lie outside their print come
+// out as printed for an outside temperature that is printed the same.
+func TestPrintedInputs(t *testing.T) {
+	table := loadTable(t)
+	e := loadJSON[examples](t, "testdata/examples.json").Year[0]
+	for m, outC := range map[int]float64{0: -0.8, 10: 5.1} {
+		if math.Round(outC) != e.OutC[m] {
+			t.Fatalf("%g is not printed as %g", outC, e.OutC[m])
+		}
+		c := hygro.Conditions{OutC: e.OutC, OutRH: e.OutRH, InC: e.InC, InRH: e.InRH, Rsi: &e.Rsi, Rse: &e.Rse}
+		c.OutC[m] = outC
+		r, err := table.Profile(layersOf(e.Layers), c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "rate of the month", r.Planes[0].Potential[m], *e.RateG[m], e.PrintedTo/2, 0)
+	}
 }
 
 // The room air of the roof example is what its occupancy gives.
