@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"slices"
+	"strings"
 	"time"
 
 	"abut/internal/phrase"
@@ -80,7 +82,7 @@ func (r *reader) relatives() {
 	for again := true; again; {
 		again = false
 		for i := range r.sched.Lines {
-			again = r.sched.Lines[i].hang(lines) || again
+			again = r.hang(&r.sched.Lines[i], lines) || again
 		}
 	}
 	for i := range r.sched.Lines {
@@ -100,7 +102,7 @@ func (l *Line) layerKey(layer string) string {
 
 // hang takes the dates of other work for those that hang on it, and tells
 // whether there were any.
-func (l *Line) hang(lines map[string]*Line) bool {
+func (r *reader) hang(l *Line, lines map[string]*Line) bool {
 	found := false
 	for slot, d := range l.Dates {
 		if d.State != "relative" {
@@ -108,10 +110,7 @@ func (l *Line) hang(lines map[string]*Line) bool {
 		}
 		ref, day := l, l.Dates[dayBefore[slot]]
 		if d.Ref != "" {
-			if ref = lines[l.layerKey(d.Ref)]; ref == nil {
-				ref = lines[fold(d.Ref)]
-			}
-			if ref == nil || ref.ID == l.ID {
+			if ref = r.other(l, d.Ref, lines); ref == nil || ref.ID == l.ID {
 				continue
 			}
 			day = ref.Dates["install"]
@@ -123,6 +122,23 @@ func (l *Line) hang(lines map[string]*Line) bool {
 		}
 	}
 	return found
+}
+
+// other finds the line that a date hangs on: a layer of the same assembly, a
+// mark, or a mark with a word for it before ("line 5", "item 5").
+func (r *reader) other(l *Line, ref string, lines map[string]*Line) *Line {
+	if found := lines[l.layerKey(ref)]; found != nil {
+		return found
+	}
+	if found := lines[fold(ref)]; found != nil {
+		return found
+	}
+	words := strings.Fields(ref)
+	word := fold(strings.Trim(strings.Join(words[:max(0, len(words)-1)], " "), ".#:"))
+	if word == "" || !slices.Contains(r.head.bySlot["mark"].words, word) {
+		return nil
+	}
+	return lines[fold(words[len(words)-1])]
 }
 
 // dayBefore is the date of the same line that "same day" and "next day" hang on.

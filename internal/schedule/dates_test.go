@@ -21,6 +21,8 @@ func TestDaysBare(t *testing.T) {
 		"days before a layer":       {"6 Apr 2026", "3 days before layer 5", 25, 25, 25},
 		"installed with a layer":    {"with layer 5", "28 May 2026", 20, 20, 24},
 		"by another mark":           {"6 Apr 2026", "same as K9", 25, 25, 25},
+		"with a numbered line":      {"6 Apr 2026", "with line K9", 25, 25, 25},
+		"with an item":              {"6 Apr 2026", "w/ item K9", 25, 25, 25},
 		"covered the same day":      {"6 Apr 2026", "same day", 0, 0, 0},
 		"covered the next day":      {"6-8 Apr 2026", "following day", 1, 1, 3},
 		"over New Year":             {"28 Dec 2026", "4 Jan 2027", 7, 7, 7},
