@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // plain makes a text from a workbook safe to show: one line, and characters
@@ -23,6 +24,9 @@ func plain(text string) string {
 // Steers says whether a character is a control, turns the reading direction or
 // has no agreed look.
 func Steers(r rune) bool {
+	if r < utf8.RuneSelf { // nearly all of a report
+		return r < ' ' || r == 0x7f
+	}
 	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Co)
 }
 

@@ -167,6 +167,10 @@ func (r *reader) isFigure(text string) bool {
 
 // namesMaterial holds for a text that names one family and is no heading.
 func (r *reader) namesMaterial(text string) bool {
+	return r.materials.of(text, func() bool { return r.isMaterial(text) })
+}
+
+func (r *reader) isMaterial(text string) bool {
 	for _, g := range r.head.match(text) {
 		if g.score >= 1 {
 			return false
@@ -267,12 +271,22 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}}}
 	}
 	var out []bid
-	warm := r.unitIn(heading, "temperature", "") != ""
-	for _, g := range r.head.guesses(group, sub) {
-		if slot := r.head.bySlot[g.slot]; warm && slot != nil && slot.kind != "" && slot.kind != "temperature" {
-			continue // "Put on, F" and "AIR_F" hold temperatures
-		}
+	for _, g := range r.guessed.of(heading+"\n\n"+group+"\n\n"+sub, func() []guess { return r.guesses(heading, group, sub) }) {
 		out = append(out, bid{col, g})
 	}
 	return out
+}
+
+// guesses ranks the slots that a heading may stand for; one with a unit of
+// temperature holds no other figures: "Put on, F", "AIR_F".
+func (r *reader) guesses(heading, group, sub string) []guess {
+	list := r.head.guesses(group, sub)
+	figures := func(g guess) bool {
+		slot := r.head.bySlot[g.slot]
+		return slot != nil && slot.kind != "" && slot.kind != "temperature"
+	}
+	if slices.ContainsFunc(list, figures) && r.unitIn(heading, "temperature", "") != "" {
+		return slices.DeleteFunc(list, figures)
+	}
+	return list
 }

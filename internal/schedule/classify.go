@@ -156,17 +156,12 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
 		return false
 	}
-	return len(r.phrase.Quantities(c.Value, kind)) > 0 || startsWithDigit(c.Value)
+	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
 }
 
 // isDate holds for a text that is a date and little else, or hangs on one.
 func (r *reader) isDate(text string) bool {
-	is, known := r.dates[text]
-	if !known {
-		is = r.readsAsDate(text)
-		r.dates[text] = is
-	}
-	return is
+	return r.dates.of(text, func() bool { return r.readsAsDate(text) })
 }
 
 func (r *reader) readsAsDate(text string) bool {
