@@ -52,7 +52,7 @@ func headingsFound(all []*table) []string {
 
 // productBooks finds the product tables of the workbooks beside this one;
 // their sheets are called by file and sheet.
-func (r *reader) productBooks() []*table {
+func (r *reader) productBooks() ([]*table, error) {
 	var out []*table
 	for _, b := range r.set.Products {
 		own := *b // the same book serves other workbooks too
@@ -60,11 +60,15 @@ func (r *reader) productBooks() []*table {
 		for i := range own.Sheets {
 			own.Sheets[i].Name = strings.TrimSuffix(filepath.Base(b.Path)+": "+b.Sheets[i].Name, ": ")
 		}
-		for _, t := range r.tables(&own) {
+		found, err := r.tables(&own)
+		if err != nil {
+			return nil, err
+		}
+		for _, t := range found {
 			if t.kind == kindProducts {
 				out = append(out, t)
 			}
 		}
 	}
-	return out
+	return out, nil
 }

@@ -115,14 +115,21 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
 	b = r.withoutWaivers(b)
 	r.yearSaid = r.yearIn(b)
-	all := r.tables(b)
+	all, err := r.tables(b)
+	if err != nil {
+		return nil, err
+	}
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err
 	}
 	if len(all) == 0 {
 		return nil, noTable(b)
 	}
-	all = append(all, r.productBooks()...)
+	products, err := r.productBooks()
+	if err != nil {
+		return nil, err
+	}
+	all = append(all, products...)
 	all = r.dealCards(b, all)
 	r.knowColumns(b, all)
 	if err := r.computed(b, all); err != nil {
@@ -219,20 +226,24 @@ func (r *reader) outside(b *workbook.Book, all []*table) {
 }
 
 // tables finds and classifies the tables of every sheet.
-func (r *reader) tables(b *workbook.Book) []*table {
+func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 	var all []*table
 	for i := range b.Sheets {
 		s := &b.Sheets[i]
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {
 			continue
 		}
-		for _, t := range r.findTables(s) {
+		found, err := r.findTables(s)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %s: %w", b.Path, s.Name, err)
+		}
+		for _, t := range found {
 			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
 			r.classify(t)
 			all = append(all, t)
 		}
 	}
-	return all
+	return all, nil
 }
 
 func (r *reader) each(all []*table, kind string, do func(*table)) {

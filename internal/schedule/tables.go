@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -54,10 +55,17 @@ func text(s *workbook.Sheet, row, col int) string {
 // smallTable is how many columns a table may have in which two known ones do.
 const smallTable = 5
 
+// mostTables is how many headings a sheet may have: no office writes so many, and
+// each is held against the others.
+const mostTables = 1000
+
 // findTables finds every heading of a sheet and the rows that belong to it.
-func (r *reader) findTables(s *workbook.Sheet) []*table {
+func (r *reader) findTables(s *workbook.Sheet) ([]*table, error) {
 	var tables []*table
 	for row := 1; row <= s.MaxRow; {
+		if len(tables) > mostTables {
+			return nil, fmt.Errorf("it has more than %d headings of tables (row %d is another); put one heading over the rows it is for", mostTables, tables[mostTables].head[0])
+		}
 		b, ok := r.headingAt(s, row)
 		if !ok {
 			row++
@@ -77,7 +85,7 @@ func (r *reader) findTables(s *workbook.Sheet) []*table {
 		}
 		r.bound(t)
 	}
-	return slices.DeleteFunc(tables, func(t *table) bool { return t.last < t.first })
+	return slices.DeleteFunc(tables, func(t *table) bool { return t.last < t.first }), nil
 }
 
 // bound finds the last data row: the last row that fills, in known columns, at

@@ -338,3 +338,12 @@ func TestPliesAndUnits(t *testing.T) {
 		t.Errorf("unit %q", f.Unit)
 	}
 }
+
+func TestTooManyHeadings(t *testing.T) {
+	one := "Item | Membrane | Substrate | Primer | Lap\nD1 | butyl tape | CMU | none | 3 in.\n"
+	b := csvBook(t, strings.Repeat(one, 1001))
+	_, err := reader(t).Read(b, schedule.Settings{})
+	if err == nil || !strings.Contains(err.Error(), "more than 1000 headings") || !strings.Contains(err.Error(), "row 2001") {
+		t.Errorf("error %v", err)
+	}
+}
