@@ -29,6 +29,42 @@ func (r *reader) release(t *table) {
 // against cells that name none.
 const sureMaterial = 0.95
 
+// foreignCodes takes the slot of the tag from codes that the product data does not
+// have (of costs, of drawings), where another column holds its tags.
+func (r *reader) foreignCodes(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "tag" || len(r.sched.Products) == 0 {
+			continue
+		}
+		if filled, known := r.knownTags(t, t.nums[i]); filled < 3 || known*10 > filled {
+			continue
+		}
+		for j := range t.cols {
+			if filled, known := r.knownTags(t, t.nums[j]); j != i && filled >= 3 && known*2 > filled {
+				c.Slot, c.Confidence, c.Why = "", 0, ""
+				break
+			}
+		}
+	}
+}
+
+// knownTags counts the filled cells of a column, and those that are a tag of the
+// product data.
+func (r *reader) knownTags(t *table, col int) (filled, known int) {
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || t.ownCells(row) < 2 {
+			continue
+		}
+		filled++
+		if _, is := r.lex.tags[fold(words)]; is {
+			known++
+		}
+	}
+	return filled, known
+}
+
 // tagColumn takes a column of marks that are tags of the product data for the
 // tag column that it is.
 func (r *reader) tagColumn(t *table) {

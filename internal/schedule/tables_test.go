@@ -347,3 +347,25 @@ func TestTooManyHeadings(t *testing.T) {
 		t.Errorf("error %v", err)
 	}
 }
+
+// A hidden column of cost codes is no column of tags where another one holds the
+// tags of the product data.
+func TestCodesOfCosts(t *testing.T) {
+	s := read(t, `Mk | Location | Item | Prod. | Over | Prime | Lap | Installed | code
+1 | pier | strip | DK-1 | CMU | PR-1 | 4 in. | 2026-05-04 | C-1
+2 | pier | strip | DK-1 | CMU | PR-1 | 4 in. | 2026-05-05 | C-2
+3 | court | strip | DK-1 | concrete | PR-1 | 4 in. | 2026-05-06 | C-3
+
+Tag | Type | Min apply F | UV days | May go over
+DK-1 | self-adhered SBS sheet | 40 | 60 | CMU, concrete
+PR-1 | solvent primer | 20 | - | -
+`)
+	for _, l := range s.Lines {
+		if m := l.Main(); m == nil || m.Product != "DK-1" {
+			t.Errorf("row %d is about %+v", l.Row, m)
+		}
+	}
+	if got := accepted(product(t, s, "DK-1")); !strings.Contains(got, "concrete-masonry") {
+		t.Errorf("goes over %q", got)
+	}
+}
