@@ -36,8 +36,7 @@ findings contains finding.at_with(rows[0], ["mark", "material", "primer"], messa
 }
 
 _twins := {key: rows |
-	some one in _marked
-	key := one.key
+	some key in {one.key | some one in _marked}
 	rows := [other.line | some other in _marked; other.key == key]
 }
 
@@ -55,8 +54,7 @@ _single_tables := {table |
 }
 
 _marks_of := {table: marks |
-	some one in _marked
-	table := one.line.table
+	some table in {one.line.table | some one in _marked}
 	marks := [other.line.mark | some other in _marked; other.line.table == table]
 }
 

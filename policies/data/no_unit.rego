@@ -31,8 +31,7 @@ findings contains finding.for_product(rows[0].row, rows[0].cells, _message(rows[
 }
 
 _groups(hits) := {key: rows |
-	some one in hits
-	key := one.key
+	some key in {one.key | some one in hits}
 	rows := [hit | some hit in hits; hit.key == key]
 }
 

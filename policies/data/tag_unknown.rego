@@ -31,8 +31,7 @@ findings contains finding.at_with(hits[0].line, [hits[0].item.at.cell], message,
 }
 
 _by_tag := {tag: hits |
-	some one in _unknown
-	tag := one.item.tag
+	some tag in {one.item.tag | some one in _unknown}
 	hits := array.concat(
 		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) == "error"],
 		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) != "error"],

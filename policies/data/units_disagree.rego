@@ -33,8 +33,7 @@ findings contains finding.for_product(product, measure.cell(figure, kind), _mess
 }
 
 _by_text := {key: hits |
-	some one in _hits
-	key := one.key
+	some key in {one.key | some one in _hits}
 	hits := [hit | some hit in _hits; hit.key == key]
 }
 

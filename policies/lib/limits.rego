@@ -18,8 +18,7 @@ limits_for(kind, line, keys, role) := [limit |
 
 # by_kind groups the limits of the project.
 by_kind := {kind: limits |
-	some one in input.project.limits
-	kind := one.kind
+	some kind in {one.kind | some one in input.project.limits}
 	limits := [limit | some limit in input.project.limits; limit.kind == kind]
 }
 

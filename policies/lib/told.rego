@@ -13,8 +13,7 @@ import data.lib.verdict
 under(rule) := object.get(_by_rule, rule, [])
 
 _by_rule := {rule: told |
-	some v in _told
-	rule := v.rule
+	some rule in {v.rule | some v in _told}
 	told := [w | some w in _told; w.rule == rule]
 }
 
@@ -24,14 +23,12 @@ _told := array.concat(
 )
 
 _harm_groups := {key: group |
-	some one in _harms
-	key := one.key
+	some key in {one.key | some one in _harms}
 	group := [v | some other in _harms; other.key == key; v := other.verdict]
 }
 
 _ask_groups := {key: group |
-	some one in _asks
-	key := one.key
+	some key in {one.key | some one in _asks}
 	group := [v | some other in _asks; other.key == key; v := other.verdict]
 }
 

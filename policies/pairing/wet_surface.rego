@@ -34,7 +34,7 @@ findings contains finding.at(line, ["material", said.slot], _message(line, stuck
 findings contains finding.at_with(line, ["material", "tag", said.slot], message, {"related": [related]}) if {
 	some line in facts.live_lines
 	item := facts.main_items(line)[0]
-	not line.id in {stuck.line.id | some stuck in sheet.stuck}
+	not line.id in _stuck_rows
 	product := facts.product_of(item)
 	slot := [slot | some slot, text in product.texts; regex.match(data.pairing.surface.dry_only, lower(text))][0]
 	not facts.said(line, "surface_dry")
@@ -47,5 +47,7 @@ findings contains finding.at_with(line, ["material", "tag", said.slot], message,
 	])
 	related := finding.related_product(product, [slot], "its data")
 }
+
+_stuck_rows := {stuck.line.id | some stuck in sheet.stuck}
 
 _message(line, item, said) := naming.say("%s goes on a wet face (%s)", [naming.plain(item), face.quote(line, said)])

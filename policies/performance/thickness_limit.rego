@@ -32,8 +32,7 @@ findings contains found if {
 }
 
 _by_sheet := {key: hits |
-	some one in _hits
-	key := one.key
+	some key in {one.key | some one in _hits}
 	hits := [hit | some hit in _hits; hit.key == key]
 }
 

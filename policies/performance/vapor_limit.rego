@@ -35,8 +35,7 @@ findings contains found if {
 }
 
 _grouped := {key: hits |
-	some one in _hits
-	key := one.key
+	some key in {one.key | some one in _hits}
 	hits := [hit | some hit in _hits; hit.key == key]
 }
 

@@ -30,8 +30,7 @@ findings contains finding.at_with(rows[0].line, ["material", "tag"], message, {"
 
 # Assemblies that lack the same are told once.
 _by_lack := {lack: rows |
-	some one in _hits
-	lack := one.lack
+	some lack in {one.lack | some one in _hits}
 	rows := [hit | some hit in _hits; hit.lack == lack]
 }
 
