@@ -49,7 +49,7 @@ if [ "$(go env CGO_ENABLED)" != 1 ] || ! command -v "$(go env CC)" >/dev/null; t
 	echo "no C compiler here, so the race detector is left out"
 	race=
 fi
-slow='^(TestScripts|TestPolicies|TestStock|TestMemory)$' # many runs of the tool and of OPA, which hold no goroutines of their own
+slow='^(TestScripts|TestPolicies|TestPlanOfRegoTests|TestStock|TestMemory)$' # many runs of the tool and of OPA, which hold no goroutines of their own
 go test $race -skip "$slow" ./...
 
 step "tests of Rego, scripts that run the tool, and OPA's own command and server"

@@ -9,3 +9,10 @@ import "embed"
 //
 //go:embed */*.json */*.rego
 var FS embed.FS
+
+// Plan is the rules as they are compiled beforehand, which makes a start quick.
+// Where the rules are others they are compiled at the start.
+//
+//go:generate go run abut/internal/engine/renew
+//go:embed rules.plan
+var Plan []byte

@@ -29,6 +29,6 @@ type BareLimit struct {
 // policies/lib/bare.rego holds them against their limits.
 func (e *Engine) Bare(ctx context.Context, doc *document.Document) ([]Bare, error) {
 	var out []Bare
-	err := e.lookUp(ctx, doc, "exposure", "data.lib.bare.held", &out)
+	err := e.lookUp(ctx, doc, "exposure", barePath, &out)
 	return out, err
 }

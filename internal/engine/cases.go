@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"reflect"
 	"regexp"
 	"slices"
 	"strings"
@@ -19,6 +20,14 @@ const worthSharing = 0.25
 type cases struct {
 	doc    *document.Document
 	copies map[string][]*row
+}
+
+// of is the document to ask, the whole of it if there are no cases.
+func (c *cases) of(doc *document.Document) *document.Document {
+	if c == nil {
+		return doc
+	}
+	return c.doc
 }
 
 // row is a line with what hangs on it.
@@ -45,7 +54,7 @@ func (e *Engine) cases(doc *document.Document) *cases {
 // where that spares less than the least share of the rows.
 func casesOf(doc *document.Document, names bool, least float64) *cases {
 	rows := rowsOf(doc)
-	w := writer{masks: names, digits: regexp.MustCompile(`\d+`)}
+	w := writer{masks: names, digits: regexp.MustCompile(`\d+`), parts: map[reflect.Type][]part{}}
 	first := map[string]*row{}
 	c := &cases{copies: map[string][]*row{}}
 	var kept []*row

@@ -6,12 +6,7 @@ package engine
 import (
 	"io/fs"
 	"slices"
-	"sync"
 	"time"
-
-	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/storage"
-	"github.com/open-policy-agent/opa/v1/storage/inmem"
 
 	"abut/policies"
 )
@@ -45,47 +40,17 @@ type Options struct {
 	RuleSteps int
 }
 
-// Engine is the compiled policy tree; it may be used by several goroutines.
+// Engine is the policy tree, ready to judge; it may be used by several
+// goroutines.
 type Engine struct {
 	rules   []Rule
 	options Options
-	store   storage.Store
-	queries []query
 	changes []Change
 	across  func() map[string]bool // files of rules that look across rows
 	most    most
-}
-
-// Load reads and compiles the policies. A mistake in a rule, its metadata or
-// its data gives Problems, each with file and line.
-func Load(opts Options) (*Engine, error) {
-	var skip []ast.StageID
-	if opts.Tree == nil && len(opts.Folders) == 0 {
-		skip = checkStages() // the tests hold the built-in tree to them, and they are a third of the work
-	}
-	opts = opts.withDefaults()
-	tree, rules, err := read(opts)
-	if err != nil {
-		return nil, err
-	}
-	if err := checkSettings(opts, rules); err != nil {
-		return nil, err
-	}
-	e := &Engine{rules: rules, options: opts, changes: tree.changes, across: sync.OnceValue(tree.across)}
-	if e.most, err = mostOf(tree.data); err != nil {
-		return nil, err
-	}
-	var wait sync.WaitGroup
-	wait.Go(func() {
-		e.store = inmem.NewFromObjectWithOpts(tree.data,
-			inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true))
-	})
-	groups, err := compileGroups(tree, rules, skip)
-	wait.Wait()
-	if err != nil {
-		return nil, err
-	}
-	return e, e.prepare(groups)
+	plan    *planned  // the built-in rules, compiled beforehand; nil if there is none for this tree
+	own     *compiled // what is asked of OPA: all rules, or beside a plan those of an office
+	all     func() (*compiled, error)
 }
 
 // Catalogue reads the metadata of the rules without compiling them.

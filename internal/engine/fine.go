@@ -5,11 +5,19 @@ import (
 	"encoding/json"
 	"fmt"
 	"slices"
+	"strings"
 
+	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
 
 	"abut/internal/contact"
 	"abut/internal/document"
+)
+
+// What is looked up beside findings.
+const (
+	finePath = "lib/verdict/fine"
+	barePath = "lib/bare/held"
 )
 
 // FineContact is a contact that was judged and found good, with the reason.
@@ -22,36 +30,57 @@ type FineContact struct {
 // document, as policies/lib/verdict.rego judges them.
 func (e *Engine) Fine(ctx context.Context, doc *document.Document) ([]FineContact, error) {
 	var out []FineContact
-	err := e.lookUp(ctx, doc, "contact", "data.lib.verdict.fine", &out)
+	err := e.lookUp(ctx, doc, "contact", finePath, &out)
 	return out, err
 }
 
 // lookUp asks for what the rules of a topic go by, beside their findings.
 func (e *Engine) lookUp(ctx context.Context, doc *document.Document, topic, path string, into any) error {
-	i := slices.IndexFunc(e.queries, func(q query) bool { return q.rules[0].Topic == topic })
-	if i < 0 {
-		return nil
-	}
-	document.Complete(doc)
-	value, err := input(doc)
-	if err != nil {
-		return fmt.Errorf("%s of %s: %w", path, doc.File, err)
-	}
 	ctx, cancel := context.WithTimeout(ctx, e.options.Timeout)
 	defer cancel()
-	result, err := rego.New(rego.Query(path), rego.Compiler(e.queries[i].compiler), rego.Store(e.store),
-		rego.ParsedInput(value)).Eval(ctx)
+	value, err := e.value(ctx, topic, path, doc)
+	if err != nil || value == nil {
+		return err
+	}
+	raw, err := json.Marshal(value)
+	if err == nil {
+		err = json.Unmarshal(raw, into)
+	}
 	if err != nil {
 		return fmt.Errorf("%s of %s: %w", path, doc.File, err)
 	}
-	for _, r := range result {
-		raw, err := json.Marshal(r.Expressions[0].Value)
-		if err == nil {
-			err = json.Unmarshal(raw, into)
-		}
-		if err != nil {
-			return fmt.Errorf("%s of %s: %w", path, doc.File, err)
+	return nil
+}
+
+// value asks the plan, and OPA if there is none or it fails. Rules of the topic
+// that are all switched off have nothing to go by.
+func (e *Engine) value(ctx context.Context, topic, path string, doc *document.Document) (any, error) {
+	if e.plan != nil {
+		if value, err := e.plan.value(ctx, path, doc); err == nil || ctx.Err() != nil {
+			return value, err
 		}
 	}
-	return nil
+	all, err := e.all()
+	if err != nil {
+		return nil, err
+	}
+	document.Complete(doc)
+	of, err := input(doc)
+	if err != nil {
+		return nil, fmt.Errorf("%s of %s: %w", path, doc.File, err)
+	}
+	return all.value(ctx, topic, path, of)
+}
+
+func (e *compiled) value(ctx context.Context, topic, path string, of ast.Value) (any, error) {
+	i := slices.IndexFunc(e.queries, func(q query) bool { return q.rules[0].Topic == topic })
+	if i < 0 {
+		return nil, nil
+	}
+	result, err := rego.New(rego.Query("data."+strings.ReplaceAll(path, "/", ".")), rego.Compiler(e.queries[i].compiler),
+		rego.Store(e.store), rego.ParsedInput(of)).Eval(ctx)
+	if err != nil || len(result) == 0 {
+		return nil, err
+	}
+	return result[0].Expressions[0].Value, nil
 }

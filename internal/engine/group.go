@@ -64,14 +64,17 @@ func split(t *tree, rules []Rule, count int) []group {
 			t.include(groups[i].modules, links, file)
 		}
 	}
-	t.includeRest(groups)
+	t.includeRest(groups, slices.ContainsFunc(rules, func(r Rule) bool { return r.Office == "" }))
 	return groups
 }
 
 // includeRest adds the modules that no rule refers to, so that a mistake in
-// them is told all the same.
-func (t *tree) includeRest(groups []group) {
+// them is told all the same; built-in ones with built-in rules only.
+func (t *tree) includeRest(groups []group, builtIn bool) {
 	for file, module := range t.modules {
+		if t.office[file] == "" && !builtIn {
+			continue
+		}
 		in := func(g group) bool { return g.modules[file] != nil }
 		if len(groups) > 0 && !slices.ContainsFunc(groups, in) {
 			groups[len(groups)-1].modules[file] = module

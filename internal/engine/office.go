@@ -15,7 +15,7 @@ var errLimit = errors.New("it was stopped")
 
 // askOffice asks one rule of an office, which may go round in circles: it is
 // stopped by itself, after a time and a number of steps, and named.
-func (e *Engine) askOffice(ctx context.Context, q query, input ast.Value) (answer, error) {
+func (e *compiled) askOffice(ctx context.Context, q query, input ast.Value) (answer, error) {
 	limited, cancel := context.WithCancelCause(ctx)
 	defer cancel(nil)
 	limited, stop := context.WithTimeoutCause(limited, e.options.RuleTime,

@@ -18,6 +18,13 @@ type writer struct {
 	digits *regexp.Regexp
 	line   *schedule.Line
 	text   []byte
+	parts  map[reflect.Type][]part
+}
+
+// part is a field that a struct says.
+type part struct {
+	index int
+	name  string // in small letters
 }
 
 // says is what a row and all that hangs on it says.
@@ -47,8 +54,8 @@ func (w *writer) write(v reflect.Value, key string) {
 		slices.SortFunc(keys, func(a, b reflect.Value) int { return strings.Compare(a.String(), b.String()) })
 		for _, k := range keys {
 			w.text = append(append(w.text, k.String()...), ':')
-			if key != "Cells" {
-				key = k.String()
+			if key != "cells" {
+				key = strings.ToLower(k.String())
 			}
 			w.write(v.MapIndex(k), key)
 		}
@@ -71,26 +78,40 @@ func (w *writer) write(v reflect.Value, key string) {
 }
 
 func (w *writer) fields(v reflect.Value) {
-	if at, ok := reflect.TypeAssert[schedule.At](v); ok && at.Sheet == w.line.Sheet && at.Row == w.line.Row {
-		column, _ := columnIn(at.Cell, w.line)
-		w.text = append(append(append(w.text, "here "...), column...), 0)
-		return
+	if v.Type() == reflect.TypeFor[schedule.At]() {
+		at, _ := reflect.TypeAssert[schedule.At](v)
+		if at.Sheet == w.line.Sheet && at.Row == w.line.Row {
+			column, _ := columnIn(at.Cell, w.line)
+			w.text = append(append(append(w.text, "here "...), column...), 0)
+			return
+		}
 	}
-	t := v.Type()
-	for i := range v.NumField() {
+	for _, p := range w.partsOf(v.Type()) {
+		w.write(v.Field(p.index), p.name)
+	}
+}
+
+func (w *writer) partsOf(t reflect.Type) []part {
+	if known, ok := w.parts[t]; ok {
+		return known
+	}
+	var parts []part
+	for i := range t.NumField() {
 		switch field := t.Field(i); {
 		case !field.IsExported() || t == reflect.TypeFor[schedule.Line]() && field.Name == "Row":
 		case field.Name == "ID" && t != reflect.TypeFor[schedule.Item]():
 		default:
-			w.write(v.Field(i), field.Name)
+			parts = append(parts, part{i, strings.ToLower(field.Name)})
 		}
 	}
+	w.parts[t] = parts
+	return parts
 }
 
 // string writes a text: ids and cells of the row without its number, and its
 // labels without theirs.
 func (w *writer) string(s, key string) {
-	switch strings.ToLower(key) {
+	switch key {
 	case "id", "line", "item", "ref":
 		if rest, own := strings.CutPrefix(s, w.line.ID); own && (rest == "" || rest[0] == '/') {
 			s = "this" + rest

@@ -1,0 +1,115 @@
+package engine
+
+import (
+	"io/fs"
+	"os"
+	"slices"
+	"sync"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"abut/policies"
+)
+
+// Load reads the policies, and compiles those that are not compiled beforehand.
+// A mistake in a rule, its metadata or its data gives Problems, each with file
+// and line.
+func Load(opts Options) (*Engine, error) {
+	if opts.Tree == nil {
+		if kept, err := readPlan(policies.FS, policies.Plan); err == nil {
+			return loadPlan(opts, kept)
+		}
+	}
+	return loadTree(opts)
+}
+
+// loadPlan compiles an office's own rules only, if there are any. All are
+// compiled if a built-in one fails, or is replaced.
+func loadPlan(opts Options, kept *planFile) (*Engine, error) {
+	e := &Engine{
+		most: kept.most, rules: kept.rules, options: opts.withDefaults(), across: sync.OnceValue(kept.lookAcross),
+		plan: &planned{kept.program, kept.data}, own: &compiled{},
+		all: sync.OnceValues(func() (*compiled, error) {
+			e, err := loadTree(opts)
+			if err != nil {
+				return nil, err
+			}
+			return e.own, nil
+		}),
+	}
+	if len(opts.Folders) == 0 {
+		return e, checkSettings(opts, e.rules)
+	}
+	if !slices.ContainsFunc(opts.Folders, hasRules) {
+		t, err := readFiles(e.options, isData)
+		if err != nil {
+			return nil, err
+		}
+		e.plan.data, e.changes = t.data, t.changes
+		if e.most, err = mostOf(t.data); err != nil {
+			return nil, err
+		}
+		return e, checkSettings(opts, e.rules)
+	}
+	return e.withRules(opts)
+}
+
+// withRules adds the rules of an office.
+func (e *Engine) withRules(opts Options) (*Engine, error) {
+	t, rules, err := read(e.options)
+	if err != nil {
+		return nil, err
+	}
+	own := slices.DeleteFunc(slices.Clone(rules), func(r Rule) bool { return r.Office == "" })
+	replaced := func(c Change) bool { return c.What == rulesReplaced }
+	if len(own) == 0 || slices.ContainsFunc(t.changes, replaced) {
+		return loadTree(opts)
+	}
+	if err := checkSettings(opts, rules); err != nil {
+		return nil, err
+	}
+	e.rules, e.changes, e.plan.data = rules, t.changes, t.data
+	if e.most, err = mostOf(t.data); err != nil {
+		return nil, err
+	}
+	e.own, err = compileTree(t, own, e.options, nil)
+	return e, err
+}
+
+// hasRules: what cannot be read is told when it is read.
+func hasRules(folder string) bool {
+	found := false
+	_ = fs.WalkDir(os.DirFS(folder), ".", func(p string, _ fs.DirEntry, err error) error {
+		found = found || err != nil || isPolicy(p)
+		return nil
+	})
+	return found
+}
+
+// loadTree compiles all rules.
+func loadTree(opts Options) (*Engine, error) {
+	var skip []ast.StageID
+	if opts.Tree == nil && len(opts.Folders) == 0 {
+		skip = checkStages() // the tests hold the built-in tree to them, and they are a third of the work
+	}
+	opts = opts.withDefaults()
+	tree, rules, err := read(opts)
+	if err != nil {
+		return nil, err
+	}
+	if err := checkSettings(opts, rules); err != nil {
+		return nil, err
+	}
+	most, err := mostOf(tree.data)
+	if err != nil {
+		return nil, err
+	}
+	own, err := compileTree(tree, rules, opts, skip)
+	if err != nil {
+		return nil, err
+	}
+	return &Engine{
+		rules: rules, options: opts, changes: tree.changes, across: own.across, most: most, own: own,
+		all: func() (*compiled, error) { return own, nil },
+	}, nil
+}
