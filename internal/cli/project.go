@@ -147,7 +147,8 @@ func (p *project) read(file string) (*document.Document, error) {
 	if err != nil {
 		return nil, err
 	}
-	doc.Comparison = p.compare.Within(doc)
-	document.Complete(doc)
+	if doc.Comparison = p.compare.Within(doc); doc.Comparison != nil {
+		document.Complete(doc)
+	}
 	return doc, nil
 }
