@@ -39,10 +39,13 @@ func (e *Engine) lookUp(ctx context.Context, doc *document.Document, topic, path
 	ctx, cancel := context.WithTimeout(ctx, e.options.Timeout)
 	defer cancel()
 	value, err := e.value(ctx, topic, path, doc)
-	if err != nil || value == nil {
-		return err
+	if err == nil && value == nil {
+		return nil
 	}
-	raw, err := json.Marshal(value)
+	var raw []byte
+	if err == nil {
+		raw, err = json.Marshal(value)
+	}
 	if err == nil {
 		err = json.Unmarshal(raw, into)
 	}
@@ -55,7 +58,8 @@ func (e *Engine) lookUp(ctx context.Context, doc *document.Document, topic, path
 // value asks the plan, and OPA if there is none or it fails. Rules of the topic
 // that are all switched off have nothing to go by.
 func (e *Engine) value(ctx context.Context, topic, path string, doc *document.Document) (any, error) {
-	if e.plan != nil {
+	on := func(r Rule) bool { return r.Topic == topic && !slices.Contains(e.options.Off, r.ID) }
+	if e.plan != nil && slices.ContainsFunc(e.rules, on) {
 		if value, err := e.plan.value(ctx, path, doc); err == nil || ctx.Err() != nil {
 			return value, err
 		}
@@ -67,7 +71,7 @@ func (e *Engine) value(ctx context.Context, topic, path string, doc *document.Do
 	document.Complete(doc)
 	of, err := input(doc)
 	if err != nil {
-		return nil, fmt.Errorf("%s of %s: %w", path, doc.File, err)
+		return nil, err
 	}
 	return all.value(ctx, topic, path, of)
 }

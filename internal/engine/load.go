@@ -37,21 +37,27 @@ func loadPlan(opts Options, kept *planFile) (*Engine, error) {
 			return e.own, nil
 		}),
 	}
+	if slices.ContainsFunc(opts.Folders, hasRules) {
+		return e.withRules(opts)
+	}
+	if err := checkSettings(opts, e.rules); err != nil {
+		return nil, err
+	}
 	if len(opts.Folders) == 0 {
-		return e, checkSettings(opts, e.rules)
+		return e, nil
 	}
-	if !slices.ContainsFunc(opts.Folders, hasRules) {
-		t, err := readFiles(e.options, isData)
-		if err != nil {
-			return nil, err
-		}
-		e.plan.data, e.changes = t.data, t.changes
-		if e.most, err = mostOf(t.data); err != nil {
-			return nil, err
-		}
-		return e, checkSettings(opts, e.rules)
+	t, err := readFiles(e.options, isData)
+	if err != nil {
+		return nil, err
 	}
-	return e.withRules(opts)
+	return e, e.over(t)
+}
+
+// over takes the data of an office's folders.
+func (e *Engine) over(t *tree) (err error) {
+	e.plan.data, e.changes = t.data, t.changes
+	e.most, err = mostOf(t.data)
+	return err
 }
 
 // withRules adds the rules of an office.
@@ -68,12 +74,11 @@ func (e *Engine) withRules(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
-	e.rules, e.changes, e.plan.data = rules, t.changes, t.data
-	if e.most, err = mostOf(t.data); err != nil {
+	if e.own, err = compileTree(t, own, e.options, nil); err != nil {
 		return nil, err
 	}
-	e.own, err = compileTree(t, own, e.options, nil)
-	return e, err
+	e.rules = rules
+	return e, e.over(t)
 }
 
 // hasRules: what cannot be read is told when it is read.
