@@ -188,12 +188,23 @@ func (r *reader) rest(p *Product, rule string, list []string) {
 	}
 }
 
+// also gives the substrates that take the primers named so far, wherever no other
+// rule holds, those that are named next.
+func (p *Product) also(before, all []string) {
+	for i := range p.Accepts {
+		if a := &p.Accepts[i]; a.Primer == "listed" && !a.Only && len(before) > 0 && slices.Equal(a.Primers, before) {
+			a.Primers = all
+		}
+	}
+}
+
 // primerRule reads a primer column of its own: "none on clean metal; T-01 or
 // T-02 elsewhere".
 func (r *reader) primerRule(p *Product, c source) {
 	if p.Role == "primer" {
 		return
 	}
+	var anywhere []string // primers that no substrate is named for
 	for _, piece := range r.words.splitList(c.text) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
@@ -215,6 +226,11 @@ func (r *reader) primerRule(p *Product, c source) {
 			}
 			named = true
 			r.applyRule(p, r.target(m, piece.text[m.start:m.end], c.at), rule, list)
+		}
+		if !named && rule == "listed" { // "PR-1; PR-2 from 4 °C up"
+			all := append(slices.Clone(anywhere), list...)
+			p.also(anywhere, all)
+			anywhere = all
 		}
 		if !named {
 			r.rest(p, rule, list)

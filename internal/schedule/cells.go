@@ -21,6 +21,7 @@ type source struct {
 	at   At
 
 	mixed bool // its heading names more than its slot
+	goes  bool // and first what the product goes with
 }
 
 func (t *table) at(row, col int) At {

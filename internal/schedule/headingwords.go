@@ -52,6 +52,21 @@ func headingParts(text string) []string {
 	return slices.DeleteFunc(parts, func(p string) bool { return len(p) < minPart }) // "cfm/sf"
 }
 
+// goesFirst holds for a heading that names first what goes with the product, and
+// then what it is kept from: "works with / keep away from".
+func (h *headings) goesFirst(text string) bool {
+	parts := headingParts(text)
+	if len(parts) == 0 {
+		return false
+	}
+	for _, g := range h.match(parts[0]) {
+		if g.slot == "suits" && g.score >= 1 {
+			return true
+		}
+	}
+	return false
+}
+
 // minPart is how long a part of a heading is that names a thing of its own.
 const minPart = 4
 

@@ -47,16 +47,17 @@ func (r *reader) joint(l *Line, sources []source) {
 
 // isSheet holds for words that name a sheet or coat first.
 func (r *reader) isSheet(text string) bool {
-	for _, m := range r.lex.find(text) {
-		class := m.mat.Class
-		if m.product >= 0 {
-			class = r.sched.Products[m.product].Class
-		}
-		switch r.words.roleByClass[class] {
-		case "membrane", "flashing", "film", "transition":
-			return true
-		}
+	found := r.lex.find(text)
+	if len(found) == 0 {
 		return false
+	}
+	class := found[0].mat.Class
+	if i := found[0].product; i >= 0 {
+		class = r.sched.Products[i].Class
+	}
+	switch r.words.roleByClass[class] {
+	case "membrane", "flashing", "film", "transition":
+		return true
 	}
 	return false
 }

@@ -235,7 +235,7 @@ func (r *reader) limits(t *table) {
 			continue
 		}
 		for n, col := range t.nums {
-			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col), mixed: headingParts(t.cols[n].Heading) != nil}
+			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col), mixed: headingParts(t.cols[n].Heading) != nil, goes: r.head.goesFirst(t.cols[n].Heading)}
 			cell, ok := t.sheet.At(p.Row, col)
 			if !ok {
 				continue

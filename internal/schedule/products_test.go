@@ -113,6 +113,37 @@ S-9 | oil-based caulk | 0 | -
 	}
 }
 
+// A heading that names first what a product goes with bars only what a sentence
+// bars, and no separator is kept off.
+func TestGoesWithAndKeepOff(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Works with / keep away from
+R-1 | rubberized asphalt membrane | 5 | S-8, S-9. Keep away from EPDM, coal tar
+E-1 | EPDM roof membrane | -5 | Never on asphaltic sheet; B-1 between
+S-8 | neutral-cure silicone sealant | 0 | -
+S-9 | rubberized asphalt mastic | 0 | -
+B-1 | polyethylene slip sheet separator | - | -
+`)
+	if got := targets(product(t, s, "R-1").KeepOff); !strings.Contains(got, "fine:S-8") || !strings.Contains(got, "fine:S-9") || !strings.Contains(got, "coal-tar") {
+		t.Errorf("R-1 keeps off %q", got)
+	}
+	if got := targets(product(t, s, "E-1").KeepOff); strings.Contains(got, "B-1") {
+		t.Errorf("E-1 keeps off %q", got)
+	}
+}
+
+func TestPrimersOneByOne(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | CMU, plywood | PR-1; PR-2 from 4 °C up
+PR-1 | solvent-borne rubber primer | -5 | - | -
+PR-2 | water-borne acrylic primer | 4 | - | -
+`)
+	if got := accepted(product(t, s, "R-1")); got != "concrete-masonry PR-1/PR-2, osb-plywood-sheathing PR-1/PR-2" {
+		t.Errorf("got %s", got)
+	}
+}
+
 func TestFiguresOfProducts(t *testing.T) {
 	s := read(t, walls+`
 Tag | Generic type | Thickness | Application temperature | Max service temp (°F) | UV days | Air permeance (cfm/ft2) | Vapor (perms) | VOC g/L

@@ -26,7 +26,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 		off := r.words.hasAny(part.text, r.words.accept.Off)
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
-		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && meant
+		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && (meant || c.goes)
 		part.text = r.words.before(part.text, r.words.accept.Unless)
 		if c.mixed && !except && !off && !r.bareList(part.text) {
 			continue
@@ -35,12 +35,24 @@ func (r *reader) targets(p *Product, c source) []Target {
 			if r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined) {
 				continue // "never left in view, stick it to DM-2"
 			}
+			if r.isSeparator(m) {
+				continue // "never on asphalt; SR-2 between"
+			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = except
 			out = append(out, tg)
 		}
 	}
 	return out
+}
+
+// isSeparator holds for what is made to part two others: nothing is kept off it.
+func (r *reader) isSeparator(m mention) bool {
+	if m.product < 0 {
+		return false
+	}
+	p := &r.sched.Products[m.product]
+	return p.Class == "separator" || slices.Contains(p.Keys, "separator") && p.Class != "coating"
 }
 
 // elseAs is the product whose list holds for the rest ("Else as AB-1"), nil for

@@ -29,6 +29,7 @@ findings contains found if {
 	_is_asked(line)
 	span := line.spans.concrete_age_days
 	span.min >= 0
+	not _is_other_bed(line)
 	item := sheet.own(line)
 	limit := age.limit(line, item)
 	span.min < limit.days
@@ -40,6 +41,17 @@ _is_asked(line) if line.role in data.pairing.chemistry.roles
 
 # A joint is sealed when the notes or the sealant's data let it be; no age is usual.
 _is_asked(line) if line.role in data.pairing.concrete_age.stated_roles
+
+# The row's beds are all known, and none of them cures: a board that was hung the day before.
+_is_other_bed(line) if {
+	beds := facts.items_in(line, ["substrate"])
+	count(beds) > 0
+	every bed in beds {
+		not bed.unknown
+		bed.family != ""
+		not facts.has_key(bed, data.pairing.concrete_age.bed_keys)
+	}
+}
 
 _slots := ["material", "substrate", "install", "placed", "age", "concrete_age"]
 

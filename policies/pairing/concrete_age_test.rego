@@ -83,6 +83,11 @@ test_strictest_counts if {
 	endswith(f.message, "the notes ask for 14 days")
 }
 
+test_board_hung_the_day_before if {
+	board := object.union(bench.concrete, {"family": "glass-mat-gypsum-sheathing", "keys": ["gypsum"], "unknown": false})
+	count(_found([bench.sbs, board], _span("2026-07-06", "2026-07-07", 1, 1), [])) == 0
+}
+
 test_silent[name] if {
 	some name, case in {
 		"on the day": {"span": _span("2026-05-26", "2026-06-09", 14, 14), "limits": [_note]},
