@@ -278,12 +278,13 @@ func (r *reader) bids(col int, heading, group, sub string) []bid {
 }
 
 // guesses ranks the slots that a heading may stand for; one with a unit of
-// temperature holds no other figures: "Put on, F", "AIR_F".
+// temperature holds no other figures ("Put on, F", "AIR_F"), nor what a word of it
+// alone would tell ("Use from, F").
 func (r *reader) guesses(heading, group, sub string) []guess {
 	list := r.head.guesses(group, sub)
 	figures := func(g guess) bool {
 		slot := r.head.bySlot[g.slot]
-		return slot != nil && slot.kind != "" && slot.kind != "temperature"
+		return slot != nil && (slot.kind != "" && slot.kind != "temperature" || slot.kind == "" && slot.in == "schedule" && g.score < 1)
 	}
 	if slices.ContainsFunc(list, figures) && r.unitIn(heading, "temperature", "") != "" {
 		return slices.DeleteFunc(list, figures)

@@ -85,6 +85,18 @@ func TestNotesOfACase(t *testing.T) {
 	}
 }
 
+// "Use from" and "use to" are no sides of a joint.
+func TestRangeOfUseInTwoColumns(t *testing.T) {
+	s := read(t, oneWall+`
+Tag | What it is | VOC (g/L) | Use from (deg F) | Use to (deg F) | Remarks
+Q-1 | solvent primer | 240 | 10 | 100 | flash off first
+Q-2 | solvent-release butyl sealant | 245 | 20 | 120 | metal laps only
+`)
+	if got := product(t, s, "Q-2").Family; got != "butyl-sealant" {
+		t.Errorf("Q-2 is %q", got)
+	}
+}
+
 // A column of temperatures in a schedule holds readings, whatever its heading has
 // beside the unit, and no air permeance.
 func TestTemperaturesOfTheDay(t *testing.T) {
