@@ -34,6 +34,12 @@ func TestDiskFull(t *testing.T) {
 			out := filepath.Join(dir, name)
 			args := map[string][]string{"blank.xlsx": {"new", out}, "abut.tar.gz": {"bundle", out}, "accepted.yaml": {"check", in, "--accept-as-is", out}}[name]
 			old := args == nil
+			if last := filepath.Join(dir, "last"); !old { // the page that an old file takes up
+				if err := os.WriteFile(last, []byte("last"), 0o600); err != nil {
+					t.Fatal(err)
+				}
+				defer os.Remove(last)
+			}
 			if old {
 				args = []string{"check", in, "-o", out}
 				if err := os.WriteFile(out, []byte("old"), 0o600); err != nil {
