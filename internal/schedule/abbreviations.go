@@ -26,6 +26,7 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 					r.letters[m[1]] = strings.TrimSpace(m[2])
 				}
 			}
+			r.readLegend(c.Value)
 		}
 	}
 }
@@ -33,6 +34,28 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 // letter is a single letter and what it stands for, as in "A = open air, H =
 // hoarded and heated".
 var letter = regexp.MustCompile(`(?:^|[\s(,;:])([A-Z]) ?= ?([a-z][^.;,=]{3,70})`)
+
+// legend is one entry of a list of short words: "nl = none", "SA = same as above".
+var legend = regexp.MustCompile(`(?:^|[.;,·|•]\s+|\s{2,}|:\s+)(\S{1,12}) ?= ?([^.;,=]{2,40})`)
+
+// readLegend keeps the office's own words for none, for an empty cell and for the
+// row above, by the plain word that they stand for.
+func (r *reader) readLegend(note string) {
+	for _, m := range legend.FindAllStringSubmatch(note, -1) {
+		short := legendKey(m[1])
+		if r.words.isBlank(short) || r.words.isNone(short) || r.words.isDitto(short) || len(r.vocab.Find(m[1])) > 0 {
+			continue
+		}
+		for _, meaning := range strings.FieldsFunc(m[2], func(c rune) bool { return c == '(' || c == ')' }) {
+			if meaning = strings.TrimSpace(meaning); r.words.isNone(meaning) || r.words.isBlank(meaning) || r.words.isDitto(meaning) {
+				r.legend[short] = meaning
+			}
+		}
+	}
+}
+
+// legendKey is a short word as legends and cells may both write it.
+func legendKey(text string) string { return strings.ToLower(strings.TrimRight(text, ".:")) }
 
 func within(tables []*table, row int) bool {
 	for _, t := range tables {
@@ -76,6 +99,9 @@ func (r *reader) tells(word string) bool {
 // holds is a primer, also where its meaning does not say so.
 func (r *reader) spelled(text, slot string) string {
 	if meaning := r.letters[text]; meaning != "" && slot == "shelter" {
+		return meaning
+	}
+	if meaning, ok := r.legend[legendKey(text)]; ok && slot != "mark" && slot != "group" {
 		return meaning
 	}
 	if len(r.short) == 0 || r.words.isBlank(text) || r.words.isNone(text) || r.words.isDitto(text) {

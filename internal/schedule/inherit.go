@@ -30,6 +30,10 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 	}
 	for i := range sources {
 		c := &sources[i]
+		if last != nil && stated[c.slot] {
+			c.text = r.likeAbove(c.text, last.Texts[c.slot])
+			l.Texts[c.slot] = c.text
+		}
 		ref, ok := r.refersTo(c.text)
 		if !ok {
 			continue
@@ -51,6 +55,20 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 	}
 }
 
+// stated are the slots whose cells tell a material and its state.
+var stated = map[string]bool{"substrate": true}
+
+// likeAbove writes out a cell that takes the material of the row above and tells a
+// state of its own: "idem, brushed", below "Plywood, dry".
+func (r *reader) likeAbove(text, above string) string {
+	lead := r.words.sameLead.FindStringIndex(text)
+	material, _, _ := strings.Cut(above, ",")
+	if lead == nil || material == "" || r.vocab.Describe(text[lead[1]:]).Family != "" {
+		return text
+	}
+	return material + ", " + text[lead[1]:]
+}
+
 func isCarried(slot string) bool {
 	if _, figure := figureOf[slot]; figure {
 		return true
@@ -66,7 +84,7 @@ func isCarried(slot string) bool {
 // refersTo reads a cell that points at another line.
 func (r *reader) refersTo(text string) (reference, bool) {
 	t := strings.TrimSpace(text)
-	if r.words.ditto[strings.ToLower(t)] {
+	if r.words.isDitto(t) || r.words.isDitto(strings.TrimSuffix(t, ".")) {
 		return reference{whole: true}, true
 	}
 	for _, p := range r.words.sameAs {
