@@ -134,7 +134,7 @@ func (f *finder) layer(before *schedule.Line) {
 func (f *finder) settle() {
 	told := map[string]Contact{}
 	for _, c := range f.found {
-		stated := c.Kind == "apart" || c.Kind == "near" && c.From != "remark" || c.Kind == "near" && c.ClearMM != nil || c.Kind == "separated"
+		stated := c.Kind == "apart" || c.Kind == "near" && (c.From != "remark" || f.keptOff(c)) || c.Kind == "separated"
 		if key := pair(c); key != "" && stated {
 			if _, ok := told[key]; !ok || c.Kind == "apart" {
 				told[key] = c
@@ -145,12 +145,20 @@ func (f *finder) settle() {
 		c := &f.found[i]
 		by, ok := told[pair(*c)]
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
-		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || !f.listed(c.B) && by.Kind == "near" || left {
+		near := by.Kind == "near" && !f.listed(c.B) && !(c.From == "touches" && by.From == "remark" && f.keptOff(by))
+		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || near || left {
 			continue
 		}
 		c.Kind, c.Separator, c.ClearMM = by.Kind, by.Separator, by.ClearMM
 		c.Signals = by.Signals
 	}
+}
+
+// keptOff holds where the words give a distance, or say that the sheet was held
+// back from the very material ("stops 40 short of the gasket").
+func (f *finder) keptOff(c Contact) bool {
+	return c.ClearMM != nil || slices.Contains(c.Signals, "held_back") &&
+		slices.ContainsFunc(f.line.Items, func(it schedule.Item) bool { return it.ID == c.B.Item && it.Relation == "clear_of" })
 }
 
 // restated drops what a remark says again of a contact that the row's columns

@@ -106,6 +106,9 @@ func TestRemarkThatSeparates(t *testing.T) {
 		"stainless flashing between brick and window":       "pvc-roof-membrane direct",
 		"mineral wool between studs":                        "pvc-roof-membrane direct",
 		"no slip sheet between the two":                     "pvc-roof-membrane direct",
+		"Membrane stops 50 short of the PVC roof membrane":  "pvc-roof-membrane near",
+		"PVC roof membrane kept 2 in. off the sheet":        "pvc-roof-membrane near",
+		"Held back 12 from the brick; PVC roof membrane on": "pvc-roof-membrane direct",
 	} {
 		got := told(find(t, "Mark | Membrane | Substrate | Touches | Remarks\nD1 | rubberized asphalt membrane | CMU | PVC roof membrane | "+remark+"\n"), "!2")
 		if !slices.Contains(got, "rubberized-asphalt-membrane|"+want) {
