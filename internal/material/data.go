@@ -41,6 +41,7 @@ type wordsData struct {
 	Breaks      []string            `json:"breaks"`
 	Loose       []string            `json:"loose_breaks"`
 	Denials     []string            `json:"denials"`
+	Whole       []string            `json:"whole_words"`
 	Soft        []string            `json:"soft_breaks"`
 	Layered     []string            `json:"layered"`
 	Partings    []string            `json:"partings"`

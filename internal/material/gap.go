@@ -150,5 +150,8 @@ func (v *Vocabulary) shortened(word, low string) bool {
 	if _, ok := v.spelling[low]; ok {
 		return true
 	}
+	if v.whole[low] {
+		return false // "over rod. Precast ..."
+	}
 	return word != strings.ToUpper(word) && (len(low) < 4 || v.glue[low])
 }

@@ -28,6 +28,7 @@ type Vocabulary struct {
 	glue     map[string]bool
 	breaks   map[string]bool
 	denials  map[string]bool
+	whole    map[string]bool // words of three letters or less that are cut off nowhere
 	soft     map[string]bool // words that join a part to a thing
 	partings map[string]bool // words that make a thing of what stands before them
 	within   map[string]bool // breaks that part the words of one product too
@@ -134,7 +135,7 @@ func newVocabulary(w *wordsData) *Vocabulary {
 		raw: make(map[string]int32, 4096), pairs: make(map[uint64]bool, 4096), joints: make(map[string]joint, 4096),
 		spelling: w.Spelling, plain: map[string]bool{}, adjectives: w.Adjectives,
 		glue: set(w.Glue), breaks: set(w.Breaks), within: set(w.Breaks), soft: set(w.Soft), denials: set(w.Denials),
-		layered: set(w.Layered), partings: set(w.Partings), ofNumber: set(w.OfNumber), cites: set(w.Cites), outsiders: set(w.Outsiders),
+		layered: set(w.Layered), whole: set(w.Whole), partings: set(w.Partings), ofNumber: set(w.OfNumber), cites: set(w.Cites), outsiders: set(w.Outsiders),
 		nameWords: set(w.NameWords), nameLeads: set(w.NameLeads), colors: set(w.Colors), colorLeads: set(w.ColorLeads),
 		fuzzyLength: w.FuzzyLength, slipLength: w.SlipLength, nearAt: w.NearAt,
 	}

@@ -51,6 +51,8 @@ func TestFind(t *testing.T) {
 		"GMGS shthg. on mtl. studs":                               "glass-mat-gypsum-sheathing steel-stud-framing",
 		"SAF carried onto the CMU, not onto brick":                "self-adhered-flashing-unspecified concrete-masonry clay-brick",
 		"plasticized PVC, EPDM, coal tar, solvent-borne sealants": "(pvc-plasticized plasticized) (epdm) coal-tar-pitch solvent-acrylic-sealant",
+		"bead over rod. Precast panel":                            "sealant-unspecified cast-concrete",
+		"sill on pan. Concrete dry":                               "cast-concrete",
 		"uPVC window":                                             "rigid-vinyl-window",
 		"concrete wall sealant":                                   "sealant-unspecified",
 		"EPDM boot clamped to SBS sheet":                          "epdm-gasket rubberized-asphalt-membrane",
