@@ -52,7 +52,8 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 		before := strings.TrimRight(text[:i-1], " °")
 		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9'
 	}
-	return word != "" && !w.abbreviations[strings.ToLower(word)]
+	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
+	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])
 }
 
 // accepts reads the substrates that product data accepts, each with its primer.

@@ -58,6 +58,8 @@ func TestAcceptances(t *testing.T) {
 			"concrete-masonry unsaid, osb-plywood-sheathing unsaid, xps PR-2 only"},
 		"substrates alone": {"Accepted substrates", "CMU, cast concrete, plywood",
 			"concrete-masonry unsaid, cast-concrete unsaid, osb-plywood-sheathing unsaid"},
+		"none after an abbreviation": {"Substrates and primers", "PR-1 on plywd. or conc. None on galv.",
+			"osb-plywood-sheathing PR-1, cast-concrete PR-1, galvanized-sheet none"},
 		"none": {"Accepted substrates", "-", ""},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -20,6 +20,7 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
+	openers            map[string]bool   // words that open a sentence, also after an abbreviation
 	sameLead           *regexp.Regexp    // "Same, cold-weather compound": the row above, and more
 	noteNumber         *regexp.Regexp    // what stands before a note: "1.", "N2"
 	definition         *regexp.Regexp    // an abbreviation and what it stands for, in a note
@@ -77,6 +78,7 @@ type readingFile struct {
 		Flashing      []string            `json:"flashing_words"`
 		AlsoMeans     map[string][]string `json:"also_means"`
 		Abbreviations []string            `json:"abbreviations"`
+		Openers       []string            `json:"sentence_openers"`
 		Beside        []string            `json:"beside"`
 		SheetUnits    []string            `json:"sheet_units"`
 		Definition    string              `json:"definition"`
@@ -116,7 +118,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), asides: f.Asides, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
