@@ -61,6 +61,8 @@ func TestRead(t *testing.T) {
 		{"old pier 900 mm off the wall", "yes [old pier] clear_of [] clear 900"},
 		{"copper gutter, 8 in. below M-1", "yes [copper gutter] / yes [copper gutter] clear_of [M-1] clear 203"},
 		{"600 mm of washed gravel, then creosoted pile", "yes [] clear_of [] clear 600 / yes [] then [creosoted pile] clear 600"},
+		{"bar on top, then K-2 along the edge of the sheet", "yes [] / yes [K-2] along [sheet]"},
+		{"M-1, then K-2 on plywood", "yes [M-1] / yes [M-1] then [K-2] / yes [K-2] on [plywood]"},
 		{"creosoted pile, tight against the sheet", "yes [creosoted pile] / yes [creosoted pile] against [sheet]"},
 		{"EPDM gasket does not touch the sheet", "no [EPDM gasket] against [sheet]"},
 		{"EPDM gasket not in contact with M-1", "no [EPDM gasket] against [M-1]"},

@@ -83,7 +83,21 @@ func (p *clauseParser) related(x *piece) []hit {
 		}
 		rels, end = append(rels, h), h.to
 	}
-	return p.withObjects(x, p.joined(x, rels))
+	return p.withObjects(x, p.steps(x, p.joined(x, rels)))
+}
+
+// steps drops the "then" of "then mastic along the edge of the sheet": it tells the
+// next step of the work, and what comes after it where the material goes.
+func (p *clauseParser) steps(x *piece, rels []hit) []hit {
+	if len(rels) < 2 || p.lang.relationNames[rels[0].id] != "then" || len(p.group(x, 0, rels[0].from)) > 0 {
+		return rels
+	}
+	for _, n := range p.group(x, rels[1].to, len(x.toks)) {
+		if n.Kind == "self" {
+			return rels[1:]
+		}
+	}
+	return rels
 }
 
 // joined drops the "of" of "below the edge of the sheet": it only leads on to
