@@ -33,6 +33,11 @@ test_fires if {
 	}}
 }
 
+test_face_in_a_remark if {
+	brick := object.union(_brick, {"slot": "remark"})
+	count(_found([_bead, brick], {})) == 1
+}
+
 test_silent[name] if {
 	some name, case in {
 		"primer is named": [[_bead, _brick, bench.solvent_primer], {}],
