@@ -216,6 +216,10 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if !ok {
 		return
 	}
+	if strings.HasPrefix(c.slot, "reading_") {
+		r.spread(&f, c, kind)
+		r.signals(l, c) // "55, tented"
+	}
 	if f.Problem != "" && wordSlots[c.slot] { // "nil, runs out at corner", "dry"
 		r.signals(l, c)
 		return

@@ -63,6 +63,23 @@ func (r *reader) airColumn(t *table) {
 	}
 }
 
+// highLow is the high and the low of a day or a month in one cell: "71/43".
+var highLow = regexp.MustCompile(`^\s*-?\d+(?:\.\d+)?\s*/\s*(-?\d+(?:\.\d+)?\b.*)$`)
+
+// spread makes a range of a high and a low in the cell of a reading: which of them
+// held for the work is not known.
+func (r *reader) spread(f *Figure, c source, kind string) {
+	m := highLow.FindStringSubmatch(c.text)
+	if m == nil || f.Min == nil || f.Max == nil {
+		return
+	}
+	c.text = m[1]
+	if low, ok := r.figure(c, kind); ok && low.Min != nil && low.Max != nil {
+		least, most := min(*f.Min, *low.Min), max(*f.Max, *low.Max)
+		f.Min, f.Max = &least, &most
+	}
+}
+
 // sentenceEnd parts the sentences of a remark; a point between figures does not.
 var sentenceEnd = regexp.MustCompile(`[;\n]|\.\s`)
 

@@ -51,6 +51,24 @@ D2 | butyl sheet | plywood | none | @2026-03-02 | | | n/a | `})
 	}
 }
 
+// A high and a low are a range, and words beside a reading tell of the work.
+func TestReadingsThatAreRanges(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Air °F
+D1 | butyl sheet | plywood | none | @2026-03-02 | 52/31
+D2 | butyl sheet | plywood | none | @2026-03-02 | 41
+D3 | butyl sheet | plywood | none | @2026-03-02 | tented, 50`})
+	if f := line(t, s, "D1").Figures["reading_air_c"]; f.Min == nil || fmt.Sprintf("%.1f %.1f", *f.Min, *f.Max) != "-0.6 11.1" {
+		t.Errorf("D1: %+v", f)
+	}
+	if f := line(t, s, "D2").Figures["reading_air_c"]; f.Min == nil || *f.Min != *f.Max {
+		t.Errorf("D2: %+v", f)
+	}
+	if !said(line(t, s, "D3"), "heated") {
+		t.Errorf("D3: %v", line(t, s, "D3").Signals)
+	}
+}
+
 // readingsOf writes the readings of a line: "air_c 5.6 rh 0.85".
 func readingsOf(t *testing.T, figures map[string]schedule.Figure) string {
 	t.Helper()
