@@ -25,6 +25,8 @@ type limitFigure struct {
 	KeysAfter bool     `json:"keys_after"`
 	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
 	After     []string `json:"unless_after"`
+	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
+	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
@@ -181,7 +183,10 @@ func (r *reader) appliedWet(text string) bool {
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
-	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && listed.MatchString(in.after)) {
+		return false
+	}
+	if lead := lastWords(in.sentence[:q.Start], 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
 		return false
 	}
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
@@ -189,6 +194,9 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	}
 	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
 }
+
+// listed is a comma after a figure: what follows is of the next one.
+var listed = regexp.MustCompile(`^\.?\s*[,;]`)
 
 // lastWords gives the last n words of a text.
 func lastWords(text string, n int) string {
