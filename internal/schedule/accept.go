@@ -145,7 +145,7 @@ func inBrackets(text string, at int) bool {
 // products named, always, or nothing.
 func (r *reader) primerWords(p *Product, text string) (rule string, list []string) {
 	for _, m := range r.near(p, text) {
-		if m.product >= 0 && r.isPrimer(m) && !r.words.hasAny(upToSemicolon(text[m.end:]), r.words.accept.Not) {
+		if m.product >= 0 && r.isPrimer(m) && !r.words.hasAny(upTo(";,()", text[m.end:]), r.words.accept.Not) {
 			list = append(list, r.sched.Products[m.product].ID)
 		}
 	}
@@ -161,9 +161,10 @@ func (r *reader) primerWords(p *Product, text string) (rule string, list []strin
 	return "", nil
 }
 
-// upToSemicolon gives what is still said of a primer: "P-2 not on foam".
-func upToSemicolon(text string) string {
-	if i := strings.IndexAny(text, ";,()"); i >= 0 {
+// upTo gives the words up to the first of some signs: what is still said of a
+// primer in "P-2 not on foam; P-1 elsewhere".
+func upTo(signs, text string) string {
+	if i := strings.IndexAny(text, signs); i >= 0 {
 		return text[:i]
 	}
 	return text

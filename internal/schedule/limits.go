@@ -233,14 +233,6 @@ func lastFigure(in around) bool {
 	return strings.HasPrefix(in.sentence, in.before) && strings.HasSuffix(in.sentence, in.after)
 }
 
-// upToStop gives the words up to the next sign that ends a clause.
-func upToStop(text string) string {
-	if i := strings.IndexAny(text, ",;:.()"); i >= 0 {
-		return text[:i]
-	}
-	return text
-}
-
 // withoutRoles leaves out the keys of words that name a role and no material
 // ("flashing").
 func withoutRoles(keys, roles []string) []string {
@@ -284,7 +276,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Keys = withoutRoles(l.Keys, l.Roles)
 		}
 		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
-			l.Keys = r.keysIn(upToStop(in.after))
+			l.Keys = r.keysIn(upTo(",;:.()", in.after))
 		}
 	}
 	if rule.KeysAfter {

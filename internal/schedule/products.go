@@ -229,13 +229,18 @@ func (r *reader) role(family, class, words string) string {
 // limits reads the figures, acceptances and keep-away lists of the products of
 // a table, once every product is known by its family.
 func (r *reader) limits(t *table) {
+	columns := make([]source, len(t.cols))
+	for n, col := range t.cols {
+		columns[n] = source{slot: col.Slot, unit: col.Unit, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
+	}
 	for i := range r.sched.Products {
 		p := &r.sched.Products[i]
 		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
 			continue
 		}
 		for n, col := range t.nums {
-			c := source{slot: t.cols[n].Slot, unit: t.cols[n].Unit, at: t.at(p.Row, col), mixed: headingParts(t.cols[n].Heading) != nil, goes: r.head.goesFirst(t.cols[n].Heading)}
+			c := columns[n]
+			c.at = t.at(p.Row, col)
 			cell, ok := t.sheet.At(p.Row, col)
 			if !ok {
 				continue
