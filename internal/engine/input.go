@@ -6,11 +6,11 @@ import (
 	"math"
 	"reflect"
 	"strconv"
-	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
 	"abut/internal/document"
+	"abut/internal/plan/value"
 )
 
 // input turns a document into OPA's values, the same as by way of JSON but
@@ -68,11 +68,11 @@ func (c *converter) object(v reflect.Value) (*ast.Term, error) {
 	fields := c.fields(v.Type())
 	pairs := make([][2]*ast.Term, 0, len(fields))
 	for _, f := range fields {
-		value := v.FieldByIndex(f.index)
-		if f.omitEmpty && isEmpty(value) {
+		of := v.FieldByIndex(f.index)
+		if f.omitEmpty && value.IsEmpty(of) {
 			continue
 		}
-		term, err := c.term(value)
+		term, err := c.term(of)
 		if err != nil {
 			return nil, err
 		}
@@ -87,29 +87,11 @@ func (c *converter) fields(t reflect.Type) []field {
 		return known
 	}
 	var fields []field
-	for _, f := range reflect.VisibleFields(t) {
-		name, options, _ := strings.Cut(f.Tag.Get("json"), ",")
-		if !f.IsExported() || f.Anonymous || name == "-" {
-			continue
-		}
-		if name == "" {
-			name = f.Name
-		}
-		fields = append(fields, field{f.Index, ast.StringTerm(name), options == "omitempty"})
+	for _, f := range value.Fields(t) {
+		fields = append(fields, field{f.Index, ast.StringTerm(f.Name), f.OmitEmpty})
 	}
 	c.keys[t] = fields
 	return fields
-}
-
-// isEmpty is what encoding/json leaves out by omitempty.
-func isEmpty(v reflect.Value) bool {
-	switch v.Kind() {
-	case reflect.Slice, reflect.Map, reflect.Array:
-		return v.Len() == 0
-	case reflect.Struct:
-		return false
-	}
-	return v.IsZero()
 }
 
 func (c *converter) array(v reflect.Value) (*ast.Term, error) {

@@ -173,7 +173,7 @@ func (r *record) field(i int) Value {
 		for _, n := range f.index {
 			v = v.Field(n)
 		}
-		if f.omitEmpty && isEmpty(v) {
+		if f.omitEmpty && IsEmpty(v) {
 			return nil
 		}
 		r.made[i] = r.source.of(v)
@@ -202,15 +202,8 @@ func (s *Source) shape(t reflect.Type) *shape {
 		return known
 	}
 	made := &shape{index: map[ast.String]int{}}
-	for _, f := range reflect.VisibleFields(t) {
-		name, options, _ := strings.Cut(f.Tag.Get("json"), ",")
-		if !f.IsExported() || f.Anonymous || name == "-" {
-			continue
-		}
-		if name == "" {
-			name = f.Name
-		}
-		made.fields = append(made.fields, field{f.Index, ast.String(name), options == "omitempty"})
+	for _, f := range Fields(t) {
+		made.fields = append(made.fields, field{f.Index, ast.String(f.Name), f.OmitEmpty})
 	}
 	slices.SortFunc(made.fields, func(a, b field) int { return Compare(a.key, b.key) })
 	for i, f := range made.fields {
@@ -223,8 +216,31 @@ func (s *Source) shape(t reflect.Type) *shape {
 	return made
 }
 
-// isEmpty is what encoding/json leaves out by omitempty.
-func isEmpty(v reflect.Value) bool {
+// Field is a field of a struct as JSON writes it.
+type Field struct {
+	Index     []int
+	Name      string
+	OmitEmpty bool
+}
+
+// Fields lists what JSON writes of a struct, those of embedded ones included.
+func Fields(t reflect.Type) []Field {
+	var fields []Field
+	for _, f := range reflect.VisibleFields(t) {
+		name, options, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if !f.IsExported() || f.Anonymous || name == "-" {
+			continue
+		}
+		if name == "" {
+			name = f.Name
+		}
+		fields = append(fields, Field{f.Index, name, options == "omitempty"})
+	}
+	return fields
+}
+
+// IsEmpty is what encoding/json leaves out by omitempty.
+func IsEmpty(v reflect.Value) bool {
 	switch v.Kind() {
 	case reflect.Slice, reflect.Map, reflect.Array:
 		return v.Len() == 0
