@@ -31,6 +31,7 @@ type settings struct {
 	DaysNear    float64            `json:"days_near"` // days apart at which two dates no longer speak for a match
 	WithinSlots []string           `json:"within_slots"`
 	Figures     map[string]string  `json:"figures"` // kind -> the bound that counts
+	OfRows      []string           `json:"of_rows"` // kinds of figure that rows are held against each other by
 	Changes     []string           `json:"changes"` // slots whose changes are told
 	Slots       []string           `json:"slots"`   // slots whose materials are compared
 	Liquids     []string           `json:"liquids"` // classes and slots of what goes on wet
@@ -97,6 +98,7 @@ func readJSON(fsys fs.FS, name string, into any) error {
 // Struck rows take no part.
 func (c *Comparer) Documents(specified, submitted *document.Document) *document.Comparison {
 	was, now := newSide(specified, c.set), newSide(submitted, c.set)
+	now.referTo(was)
 	out := &document.Comparison{Specified: specified.File}
 	matches := c.match(was, now)
 	paired, matched := map[int]bool{}, map[int]bool{}
@@ -121,8 +123,21 @@ func (c *Comparer) pair(was, now *side, m match) document.Pair {
 	old, offered := was.lines[m.was], now.lines[m.now]
 	return document.Pair{
 		Line: offered.ID, Was: was.place(m.was), Score: m.score, Next: m.next, Sure: m.sure, Split: m.split,
-		Quoted: c.quoted(was, now, old, offered), Swaps: c.swaps(was, now, old, offered), Changes: c.changes(old, offered),
+		Quoted: c.quoted(was, now, old, offered), Swaps: c.swaps(was, now, old, offered),
+		Figures: c.ofRows(old, offered), Changes: c.changes(old, offered),
 	}
+}
+
+// ofRows compares the figures that both rows state of their own work.
+func (c *Comparer) ofRows(old, offered *schedule.Line) []document.Compared {
+	var out []document.Compared
+	for _, kind := range c.set.OfRows {
+		was, now := old.Figures[kind], offered.Figures[kind]
+		if how := order(was, now, kind, c.set); how != none {
+			out = append(out, document.Compared{Kind: kind, Was: was, Now: now, Order: how})
+		}
+	}
+	return out
 }
 
 // quoted is the product that the submitted line gives as specified, if both

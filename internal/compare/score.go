@@ -18,9 +18,9 @@ type scorer struct {
 
 func newScorer(was, now *side, set settings) *scorer {
 	s := &scorer{was: was, now: now, set: set, rare: rarity(was, now), trust: map[string]float64{}}
-	s.trust["mark"] = shared(was, now, func(f features) string { return f.mark })
+	s.trust["mark"] = shared(was, now, func(f features) []string { return f.marks })
 	s.trust["place"] = sharedWords(was, now)
-	s.trust["order"] = shared(was, now, func(f features) string { return f.order })
+	s.trust["order"] = shared(was, now, func(f features) []string { return []string{f.order} })
 	return s
 }
 
@@ -47,8 +47,8 @@ func rarity(sides ...*side) map[string]float64 {
 
 // shared is the share of the values of the side with fewer of them that the
 // other side has too: marks that were all lettered anew tell nothing.
-func shared(was, now *side, value func(features) string) float64 {
-	a, b := values(was, value), values(now, value)
+func shared(was, now *side, of func(features) []string) float64 {
+	a, b := values(was, of), values(now, of)
 	if len(a) > len(b) {
 		a, b = b, a
 	}
@@ -94,13 +94,14 @@ func placeWords(s *side) []string {
 	return slices.Sorted(maps.Keys(seen))
 }
 
-func values(s *side, value func(features) string) map[string]bool {
+func values(s *side, of func(features) []string) map[string]bool {
 	out := map[string]bool{}
 	for _, f := range s.features {
-		if v := value(f); v != "" {
+		for _, v := range of(f) {
 			out[v] = true
 		}
 	}
+	delete(out, "")
 	return out
 }
 
@@ -129,7 +130,7 @@ func (s *scorer) score(a, b features) float64 {
 		}
 		sum, weights = sum+w*like, weights+w
 	}
-	add("mark", a.mark != "" && b.mark != "", likeMark(a.mark, b.mark))
+	add("mark", len(a.marks) > 0 && len(b.marks) > 0, likeMarks(a.marks, b.marks))
 	add("order", a.order != "" && b.order != "", same(a.order, b.order))
 	add("place", len(a.where) > 0 && len(b.where) > 0, s.likeWords(a.where, b.where))
 	add("role", a.role != "" && b.role != "", same(a.role, b.role))
@@ -154,6 +155,17 @@ func same(a, b string) float64 {
 	return 0
 }
 
+// likeMarks is the likeness of the two marks that are most alike.
+func likeMarks(a, b []string) float64 {
+	best := 0.0
+	for _, m := range a {
+		for _, n := range b {
+			best = max(best, likeMark(m, n))
+		}
+	}
+	return best
+}
+
 // likeMark lets "3a" and "3 b" be parts of "3".
 func likeMark(a, b string) float64 {
 	if a == b {
@@ -175,7 +187,7 @@ func likeMark(a, b string) float64 {
 // the other's, or its place has all the words of the other's. "Window head" is
 // no part of "Window sill", however alike the rows are.
 func (s *scorer) parts(a, b features) bool {
-	if a.mark != "" && b.mark != "" && likeMark(a.mark, b.mark) > 0 && s.trust["mark"] > 0 {
+	if likeMarks(a.marks, b.marks) > 0 && s.trust["mark"] > 0 {
 		return true
 	}
 	return within(a.spot, b.spot) || within(b.spot, a.spot)

@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"time"
@@ -20,14 +21,15 @@ type side struct {
 
 // features are what speaks for or against the match of a line.
 type features struct {
-	mark, order, role, material string
-	where, words                []string
-	spot                        []string // where without the wall type above it
-	main                        *schedule.Item
-	around                      []item
-	content                     string // what swaps are told by
-	thickness                   schedule.Figure
-	dates                       map[string]time.Time
+	marks                 []string // its own, or those that it refers to
+	order, role, material string
+	where, words          []string
+	spot                  []string // where without the wall type above it
+	main                  *schedule.Item
+	around                []item
+	content               string // what swaps are told by
+	thickness             schedule.Figure
+	dates                 map[string]time.Time
 }
 
 func newSide(doc *document.Document, set settings) *side {
@@ -50,7 +52,7 @@ func newSide(doc *document.Document, set settings) *side {
 
 func featuresOf(l *schedule.Line, set settings) features {
 	f := features{
-		mark: plainWords(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
+		marks: marksIn(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
 		where: words(l.Group + " " + placeOf(l) + " " + l.Texts["section"]), around: around(l, set),
 		spot:      words(placeOf(l)),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
@@ -66,6 +68,54 @@ func featuresOf(l *schedule.Line, set settings) features {
 	}
 	f.content = contentOf(f)
 	return f
+}
+
+// referTo takes what the lines refer to for their marks, where more of them name
+// a mark of the specified schedule so than by marks of their own: the submitting
+// firm numbers its rows anew and says beside which rows they answer to.
+func (s *side) referTo(specified *side) {
+	known := map[string]bool{}
+	for _, f := range specified.features {
+		for _, m := range f.marks {
+			known[m] = true
+		}
+	}
+	refs := make([][]string, len(s.lines))
+	own, referred := 0, 0
+	for i, l := range s.lines {
+		for _, text := range l.Refs {
+			for _, m := range marksIn(text) {
+				if known[m] {
+					refs[i] = append(refs[i], m)
+				}
+			}
+		}
+		if len(refs[i]) > 0 {
+			referred++
+		}
+		if slices.ContainsFunc(s.features[i].marks, func(m string) bool { return known[m] }) {
+			own++
+		}
+	}
+	if referred <= own {
+		return
+	}
+	for i := range s.features {
+		s.features[i].marks = refs[i]
+	}
+}
+
+var betweenMarks = regexp.MustCompile(`[/,;&+\n]|\band\b`)
+
+// marksIn lists the marks in a cell: "O-05 / O-06" holds two.
+func marksIn(text string) []string {
+	var out []string
+	for _, part := range betweenMarks.Split(text, -1) {
+		if m := plainWords(part); m != "" {
+			out = append(out, m)
+		}
+	}
+	return out
 }
 
 // placeOf is where the line is used; without a place, the words that tell what

@@ -31,9 +31,10 @@ type Pair struct {
 	Split bool    `json:"split"` // one specified line became several, or several one
 	// Quoted is the product that the submitted line gives as specified, where
 	// that is another one than the specified line names.
-	Quoted  string   `json:"quoted"`
-	Swaps   []Swap   `json:"swaps"`
-	Changes []Change `json:"changes"`
+	Quoted  string     `json:"quoted"`
+	Swaps   []Swap     `json:"swaps"`
+	Figures []Compared `json:"figures"` // of the rows themselves, whatever their products
+	Changes []Change   `json:"changes"`
 }
 
 // Swap is one material in place of another. Same is true where the product

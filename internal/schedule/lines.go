@@ -77,7 +77,7 @@ func (r *reader) rowText(t *table, row int) string {
 func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder) Line {
 	l := Line{
 		ID: fmt.Sprintf("%s!%d", t.sheet.Name, row), Sheet: t.sheet.Name, Row: row, Table: t.id,
-		Cells: map[string]string{}, Texts: map[string]string{}, Figures: map[string]Figure{},
+		Refs: []string{}, Cells: map[string]string{}, Texts: map[string]string{}, Figures: map[string]Figure{},
 		Dates: map[string]Day{}, Spans: map[string]Span{}, Items: []Item{}, Signals: []Said{}, Layers: []Item{},
 		Hidden: t.sheet.RowHidden(row),
 	}
@@ -140,6 +140,9 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 			if c.AllStruck {
 				struck++
 			}
+		}
+		if t.cols[i].Slot == "reference" && ok && !r.words.isBlank(c.Value) {
+			l.Refs = append(l.Refs, strings.TrimSpace(c.Value))
 		}
 		if !reads(t.cols[i]) {
 			continue

@@ -82,6 +82,7 @@ type Line struct {
 	Table   string            `json:"table"` // id of the table it stands in
 	Mark    string            `json:"mark"`  // item, detail or wall type
 	Group   string            `json:"group"` // wall type or divider above it
+	Refs    []string          `json:"refs"`  // drawings, details and rows of other papers that it answers to
 	Order   string            `json:"order"` // layer number within the group
 	Place   string            `json:"place"`
 	Role    string            `json:"role"` // membrane, flashing, primer, sealant, insulation, ..., other

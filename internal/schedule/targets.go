@@ -96,8 +96,22 @@ func (r *reader) bareList(text string) bool {
 }
 
 // suited lists what a primer or sealant is for; "tested compatible with" is no
-// exception there.
+// exception there. A sentence that opens with what to keep off is no part of it.
 func (r *reader) suited(p *Product, c source) []Target {
+	var fit, barred []string
+	for _, part := range r.words.stances(c.text) {
+		if r.words.hasAny(firstWords(part.text, 2), r.words.accept.Off) {
+			barred = append(barred, part.text)
+		} else {
+			fit = append(fit, part.text)
+		}
+	}
+	if len(barred) > 0 {
+		off := c
+		off.text, off.goes = strings.Join(barred, "\n"), false
+		p.KeepOff = append(p.KeepOff, r.targets(p, off)...)
+		c.text = strings.Join(fit, "\n")
+	}
 	out := r.targets(p, c)
 	for i := range out {
 		out[i].Except = false

@@ -22,11 +22,12 @@ better(one) := [text(f) | some f in one.swap.figures; is_better(f)]
 # text is "thickness 32 mil instead of 40 mil".
 text(f) := sprintf("%s %s instead of %s", [
 	data.substitution.properties[f.kind].name,
-	_said(f.kind, f.now),
-	_said(f.kind, f.was),
+	said(f.kind, f.now),
+	said(f.kind, f.was),
 ])
 
-_said(kind, figure) := "without limit" if {
+# said is a figure in its author's words, with its unit.
+said(kind, figure) := "without limit" if {
 	figure.no_limit
 } else := words.days(measure.low(figure)) if {
 	_is_bare(figure)

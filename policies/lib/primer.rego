@@ -22,9 +22,7 @@ state(line) := "named" if {
 } # "none - bare block"
 
 else := "none" if {
-	first := trim_space(regex.split(`\s[-–—]\s|[,;:(]`, _words(line))[0])
-	first in data.pairing.primer.none_words
-	first != "-"
+	_opens_with_none(line)
 } else := "blank" if {
 	_words(line) in {"", "null"}
 	_has_column(line)
@@ -49,7 +47,7 @@ _counts(line, _) if {
 _primers(line) := [item |
 	some item in line.items
 	facts.is_there(item)
-	_is_primer(item)
+	_is_primer(line, item)
 ]
 
 # cell words the primer cell: `"-"`, or that it is empty.
@@ -127,11 +125,19 @@ _only(best) := narrow if {
 	count(narrow) > 0
 } else := best
 
-_is_primer(item) if item.class == "primer"
+_is_primer(_, item) if item.class == "primer"
 
-_is_primer(item) if {
+# "none, peel and stick" names none, whatever its other words are.
+_is_primer(line, item) if {
 	item.slot == "primer"
 	item.class in {"", "mastic", "other"}
+	not _opens_with_none(line)
+}
+
+_opens_with_none(line) if {
+	first := trim_space(regex.split(`\s[-–—]\s|[,;:(]`, _words(line))[0])
+	first in data.pairing.primer.none_words
+	first != "-"
 }
 
 _words(line) := lower(trim_space(object.get(line.texts, "primer", "")))

@@ -21,6 +21,20 @@ all := [{"line": line, "pair": pair, "swap": swap} |
 # own lists those of the line's own material.
 own := [one | some one in all; one.swap.slot in {"material", "tag"}]
 
+# at_its_own_rows lists each swap where it is the row's own material, and as a neighbor only if it is so in no row.
+at_its_own_rows := [one |
+	some one in all
+	not _told_elsewhere(one.swap)
+]
+
+_told_elsewhere(swap) if {
+	not swap.slot in {"material", "tag"}
+	swap.now.product != ""
+	[swap.was.product, swap.now.product] in _own
+}
+
+_own := {[one.swap.was.product, one.swap.now.product] | some one in own}
+
 # compared lists the swaps of which both sides have something to compare.
 compared := [one | some one in all; one.swap.was.data; one.swap.now.data]
 
@@ -50,10 +64,15 @@ at(one, message, severity) := finding.at_with(one.line, [one.swap.now.at.cell], 
 })
 
 # specified names the row of the specified schedule; its sheet may stand in the other file.
-specified(pair, swap) := {
+specified(pair, swap) := _row(pair, swap.was.text)
+
+# row is the same for what is no matter of a swap.
+row(pair) := _row(pair, pair.was.text)
+
+_row(pair, text) := {
 	"at": {"sheet": pair.was.at.sheet, "row": pair.was.at.row},
 	"cells": [],
-	"what": sprintf("%s%s", [_file, swap.was.text]),
+	"what": sprintf("%s%s", [_file, text]),
 }
 
 _file := "specified in this row: " if input.comparison.specified == input.file

@@ -104,6 +104,15 @@ test_struck_lines_have_no_swaps if count(swap.all) == 0 with input as struck([a_
 
 test_no_comparison_no_swaps if count(swap.all) == 0 with input as bench_test.document([], [])
 
+test_neighbor_told_in_its_own_row if {
+	mine := a_swap(asphaltic, butyl, {})
+	beside := a_swap(asphaltic, butyl, {"slot": "touches"})
+	both := swap.at_its_own_rows with input as document([mine, beside])
+	[o.swap.slot | some o in both] == ["material"]
+	alone := swap.at_its_own_rows with input as document([beside])
+	[o.swap.slot | some o in alone] == ["touches"]
+}
+
 test_vapor_class if {
 	swap.vapor_class(2.8) == 0
 	swap.vapor_class(57) == 1

@@ -6,7 +6,7 @@
 #   paid for in the specification is what fails first, in two years or ten. Both figures are told in the words of
 #   their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is warm
 #   enough, the project's limit is kept) is a note. It does not apply to figures that differ by rounding between
-#   units.
+#   units, nor to a neighbor that has rows of its own, where it is told.
 # custom:
 #   id: substitution-worse
 #   topic: substitution
@@ -22,7 +22,7 @@ import data.lib.loss
 import data.lib.swap
 
 findings contains found if {
-	some one in swap.all
+	some one in swap.at_its_own_rows
 	lost := loss.worse(one)
 	count(lost) > 0
 	parts := [l.text | some l in lost]
