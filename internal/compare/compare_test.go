@@ -3,6 +3,7 @@ package compare
 import (
 	"flag"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -12,6 +13,8 @@ import (
 
 	"abut/internal/document"
 	"abut/internal/engine"
+	"abut/internal/schedule"
+	"abut/policies"
 )
 
 const iso, long = time.DateOnly, "2 Jan 2006"
@@ -282,5 +285,33 @@ func TestAlikeIsNoPart(t *testing.T) {
 				t.Errorf("removed %+v, added %+v", c.Removed, c.Added)
 			}
 		})
+	}
+}
+
+// TestRowsReferToMarks: the offer numbers its rows anew, and a column of its own
+// says which rows of the specified schedule they answer to.
+func TestRowsReferToMarks(t *testing.T) {
+	line := func(mark, place string, refs ...string) schedule.Line {
+		item := schedule.Item{ID: mark + "/1", Slot: "material", Text: "sheet", Family: "rubberized-asphalt-membrane", Polarity: "yes"}
+		return schedule.Line{ID: mark, Mark: mark, Place: place, Refs: refs, Items: []schedule.Item{item}}
+	}
+	specified := &document.Document{Lines: []schedule.Line{
+		line("B-01", "North wall"), line("B-02", "Door thresholds"), line("B-03", "Book return"), line("B-04", "South wall"),
+	}}
+	submitted := &document.Document{Lines: []schedule.Line{
+		line("1", "Brick, cold side", "B-04"), line("2", "Entrances", "B-02 / B-03"), line("3", "Brick, warm side", "B-01", "07-110"),
+	}}
+	c, err := New(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]string{}
+	out := c.Documents(specified, submitted)
+	for _, p := range out.Pairs {
+		got[p.Was.Mark] = p.Line
+	}
+	want := map[string]string{"B-01": "3", "B-02": "2", "B-03": "2", "B-04": "1"}
+	if !maps.Equal(got, want) || len(out.Removed) > 0 || len(out.Added) > 0 {
+		t.Errorf("matched %v, want %v; removed %v, added %v", got, want, out.Removed, out.Added)
 	}
 }

@@ -19,7 +19,9 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 		}
 		for _, c := range row.Cells {
 			for _, m := range r.words.definition.FindAllStringSubmatch(c.Value, -1) {
-				r.define(m[1], strings.TrimSpace(m[2]))
+				if m[2] != "" || !strings.ContainsFunc(m[1], unicode.IsDigit) { // "WT-1 thru WT-5" defines no mark
+					r.define(m[1], strings.TrimSpace(m[3]))
+				}
 			}
 			for _, m := range letter.FindAllStringSubmatch(c.Value, -1) {
 				if r.letters[m[1]] == "" {

@@ -92,8 +92,8 @@ func (b *headingBlock) slots() map[int]string {
 // and has no dates in it.
 func (r *reader) isHeading(b headingBlock) bool {
 	filled, sure, known := 0, 0, 0
-	for _, c := range b.cols {
-		if c.Heading == "" {
+	for i, c := range b.cols {
+		if c.Heading == "" || i > 0 && c.Heading == b.cols[i-1].Heading { // one merged cell names one thing
 			continue
 		}
 		filled++

@@ -153,11 +153,17 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if c.Kind == workbook.Number {
 		return true
 	}
+	if kind == "code" {
+		return len(c.Value) <= longCode
+	}
 	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
 		return false
 	}
 	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
 }
+
+// longCode is how long the number or name of a layer or step may be.
+const longCode = 12
 
 // isDate holds for a text that is a date and little else, or hangs on one.
 func (r *reader) isDate(text string) bool {

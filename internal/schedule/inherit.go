@@ -3,6 +3,8 @@ package schedule
 import (
 	"regexp"
 	"strings"
+
+	"abut/internal/workbook"
 )
 
 // reference finds "same as W1", "as N-07", "ditto" in a cell.
@@ -12,7 +14,8 @@ type reference struct {
 }
 
 // carried are the slots that a ditto or "same as" of the whole line carries;
-// number, place, dates and remarks stay the line's own.
+// number, place, dates and remarks stay the line's own. A ditto in a column of
+// dates is the date above it.
 var carried = []string{"material", "tag", "type", "thickness", "min_thickness", "substrate", "primer", "sealant", "touches",
 	"left", "right", "top", "bottom", "front", "behind", "edge", "lap", "layers", "chemistry", "facer"}
 
@@ -46,8 +49,8 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 			continue
 		}
 		switch {
-		case ref.whole && (isCarried(c.slot) || c.slot == "shelter" || c.slot == "place"):
-			c.text = from.Texts[c.slot]
+		case ref.whole && (isCarried(c.slot) || c.slot == "shelter" || c.slot == "place" || ref.mark == "" && isDateSlot(c.slot)):
+			c.text, c.cell = from.Texts[c.slot], workbook.Cell{}
 			l.Texts[c.slot] = c.text
 		case c.slot == "remark" && from.Texts["remark"] != "":
 			c.text = strings.TrimSpace(c.text) + "\n" + from.Texts["remark"]

@@ -90,8 +90,11 @@ func (r *reader) ageOfBed(p *Product, c source) {
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		before := c.text[start:q.Start]
 		start = q.End
-		if i := strings.LastIndexAny(before, ";.("); i >= 0 {
+		if i := strings.LastIndexAny(before, ";("); i >= 0 {
 			before = before[i:]
+		}
+		if parts := r.words.splitList(before); len(parts) > 0 { // a full stop, but not that of "Conc."
+			before = parts[len(parts)-1].text
 		}
 		if q.Kind != "days" || q.Min == nil || !r.words.hasAny(before, r.words.youngBeds) {
 			continue

@@ -3,6 +3,7 @@ package schedule
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -21,6 +22,7 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
 	group, divider := "", source{}
+	layered, layer := t.layered(), 0
 	var last *Line
 	for row := t.first; row <= t.last; row++ {
 		switch n := t.ownCells(row); {
@@ -41,27 +43,52 @@ func (r *reader) lines(t *table) {
 			l.Group = divider.text
 			r.headed(&l, divider)
 		}
+		if layered {
+			if last == nil || last.Group != l.Group {
+				layer = 0
+			}
+			layer++
+			l.Order = strconv.Itoa(layer)
+		}
 		r.sched.Lines = append(r.sched.Lines, l)
 		last = &r.sched.Lines[len(r.sched.Lines)-1]
 	}
 }
 
+// layered holds for a table that lists assemblies layer by layer, and names the
+// layers instead of numbering them.
+func (t *table) layered() bool {
+	for _, c := range t.cols {
+		if c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer") {
+			return t.column("order") == 0
+		}
+	}
+	return false
+}
+
 // headed takes what a heading over rows says of the work's shelter, where the row
-// itself says nothing of it.
+// itself says nothing of it. "Penthouse, heated" tells of the building.
 func (r *reader) headed(l *Line, c source) {
 	own := slices.ContainsFunc(l.Signals, func(s Said) bool { return r.words.headed[s.ID] })
 	for _, cl := range r.hear(c.text).clauses {
 		for _, s := range cl.Signals {
-			if !own && !s.If && r.words.headed[s.ID] {
+			if !own && !s.If && r.words.headed[s.ID] && !r.words.roomHeat.MatchString(c.text) {
 				l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
 			}
 		}
 	}
 }
 
-// isDivider holds for a row with one cell that heads the rows below it.
+// isDivider holds for a row with one cell that heads the rows below it: a short
+// one, or one merged over most of the table.
 func (r *reader) isDivider(t *table, row int) bool {
-	return len(r.rowText(t, row)) <= 90
+	merged := 0
+	for _, col := range t.nums {
+		if c, ok := t.sheet.At(row, col); ok && c.Merged {
+			merged++
+		}
+	}
+	return len(r.rowText(t, row)) <= 90 || merged*2 > len(t.nums)
 }
 
 func (r *reader) rowText(t *table, row int) string {

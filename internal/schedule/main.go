@@ -1,6 +1,9 @@
 package schedule
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+)
 
 // main settles what the line itself is: the material named in its material or
 // tag column gives the role; where those say none, the first sealant does.
@@ -20,6 +23,9 @@ func (r *reader) main(l *Line) {
 		if role == "" {
 			role = r.role(it.Family, it.Class, words)
 		}
+		if it.Unknown && role == "other" {
+			role = r.roleOfSeries(it.Tag)
+		}
 		if it.Unknown && role == "other" && r.sheetLike(l) {
 			role = "membrane"
 		}
@@ -28,6 +34,32 @@ func (r *reader) main(l *Line) {
 		}
 		l.Role = role
 	}
+}
+
+// roleOfSeries is the role of all products whose tags begin with the same letters,
+// "other" where they differ or there are none: SL-7 is a sealant where SL-1 to SL-4 are.
+func (r *reader) roleOfSeries(tag string) string {
+	series, role := letters(tag), ""
+	for i := range r.sched.Products {
+		p := &r.sched.Products[i]
+		if series == "" || letters(p.Tag) != series {
+			continue
+		}
+		if role != "" && role != p.Role {
+			return "other"
+		}
+		role = p.Role
+	}
+	return firstNonEmpty(role, "other")
+}
+
+// letters are those that a tag with a number begins with, "" for any other tag.
+func letters(tag string) string {
+	end := strings.IndexFunc(tag, func(c rune) bool { return !unicode.IsLetter(c) })
+	if end < 1 || !strings.ContainsFunc(tag[end:], unicode.IsDigit) {
+		return ""
+	}
+	return strings.ToUpper(tag[:end])
 }
 
 // sheetLike holds for a row whose own material is not known but which is filled

@@ -9,13 +9,17 @@ import (
 // productNames registers the tags of a product table, so that all other cells
 // can be read with them. It runs over every product table before any is read.
 func (r *reader) productNames(t *table) {
-	col := t.nameColumn()
+	col, section := t.nameColumn(), ""
 	for row := t.first; row <= t.last; row++ {
 		name := strings.TrimSpace(text(t.sheet, row, col))
 		if t.ownCells(row) < 2 || name == "" {
+			if n := t.ownCells(row); n == 1 {
+				section = r.rowText(t, row)
+			}
 			continue
 		}
 		p := newProduct(name, t.sheet.Name, row)
+		p.section = section
 		if first, again := r.lex.tags[fold(name)]; again {
 			p.ID = fmt.Sprintf("%s@%s!%d", name, t.sheet.Name, row)
 			p.Repeats, r.sched.Products[first].Repeats = true, true
@@ -135,6 +139,9 @@ func (r *reader) identify(p *Product) {
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
+	if p.Class != "primer" && p.section != "" && r.vocab.Describe(p.section).Class == "primer" {
+		r.asPrimer(p, p.Name)
+	}
 }
 
 // primersByUse takes products that the primer columns of the schedule name, and
@@ -148,24 +155,30 @@ func (r *reader) primersByUse(t *table) {
 			}
 			p := &r.sched.Products[m.product]
 			words := firstNonEmpty(p.Texts["type"], p.Name)
-			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p, words) {
+			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) {
 				continue
 			}
-			as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
-			if as.Class == "coating" {
-				as = r.vocab.Describe("primer")
-			}
-			if as.Class == "primer" {
-				p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
-			}
+			r.asPrimer(p, words)
 		}
 	}
 }
 
-// coatAsPrimer holds for a coating that calls itself a primer ("epoxy primer"):
-// on a column of steel it is paint, under a membrane it primes.
-func (r *reader) coatAsPrimer(p *Product, words string) bool {
-	return p.Class == "coating" && r.words.hasAny(words, r.words.accept.Primer)
+// asPrimer takes a product for a primer of what its words name ("SBS in solvent").
+func (r *reader) asPrimer(p *Product, words string) {
+	as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
+	if as.Class == "coating" {
+		as = r.vocab.Describe("primer")
+	}
+	if as.Class == "primer" {
+		p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
+	}
+}
+
+// coatAsPrimer holds for a coating or mastic that calls itself a primer ("epoxy
+// primer"): on a column of steel it is paint, under a membrane it primes.
+func (r *reader) coatAsPrimer(p *Product) bool {
+	words := p.Texts["type"] + " " + p.Texts["material"] + " " + p.Name
+	return (p.Class == "coating" || p.Class == "mastic") && r.words.hasAny(words, r.words.accept.Primer)
 }
 
 // madeFor takes the products that a primer, sealant or adhesive is described for:

@@ -182,6 +182,8 @@ type Product struct {
 	Suits   []Target          `json:"suits"`   // what a primer or sealant is for
 	Signals []Said            `json:"signals"` // same_day, keep_from_freezing, may_stay_exposed, never_exposed
 	Repeats bool              `json:"repeats"` // the tag stands more than once
+
+	section string // the words that head its rows in the table
 }
 
 // Acceptance is a substrate that product data accepts, with its primers.

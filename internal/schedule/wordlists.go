@@ -31,6 +31,7 @@ type wordlists struct {
 	thick, serves      []string          // words of a thickness, of a temperature in service
 	youngBeds          []string          // beds that must be of an age before a product goes on
 	laps               []string          // words that go with the figure of a lap
+	roomHeat           *regexp.Regexp    // "penthouse, heated": the heat of the building
 	headed             map[string]bool   // signals that a heading over rows gives to each of them
 	accept             acceptanceWords
 	readings           readingWords
@@ -89,6 +90,7 @@ type readingFile struct {
 		YoungBeds     []string            `json:"young_beds"`
 		Laps          []string            `json:"lap_words"`
 		Headed        []string            `json:"heading_signals"`
+		RoomHeat      string              `json:"room_heat"`
 		Singles       []string            `json:"singling_traits"`
 		Acceptance    acceptanceWords     `json:"acceptance"`
 		Readings      readingWords        `json:"readings"`
@@ -138,6 +140,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	}
 	if w.accept.heat, err = regexp.Compile("(?i)" + f.Acceptance.Heat); err != nil {
 		return fmt.Errorf("acceptance.heat: %w", err)
+	}
+	if w.roomHeat, err = regexp.Compile(f.RoomHeat); err != nil {
+		return fmt.Errorf("room_heat: %w", err)
 	}
 	if w.byOthers, err = regexp.Compile("(?i)" + f.ByOthers); err != nil {
 		return fmt.Errorf("by_others: %w", err)

@@ -3,7 +3,7 @@
 # description: |
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
-#   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm. It does not
+#   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the project bars a second one. It does not
 #   apply to empty studs, to a wall whose outside is all vapor-open, nor to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
@@ -16,6 +16,7 @@
 #   example: "polyethylene on filled studs inside, 0.03 perm sheet on the sheathing"
 package vapor.two_barriers
 
+import data.lib.facts
 import data.lib.fault as told
 import data.lib.finding
 import data.lib.inside
@@ -48,9 +49,11 @@ _message(outer, inner) := sprintf(
 	[outer, inner],
 )
 
-_severity(fault) := "note" if fault.state == "warm"
-
-_severity(fault) := "warning" if fault.state != "warm"
+# The notes may bar a second barrier wherever it lies.
+_severity(fault) := "note" if {
+	fault.state == "warm"
+	not facts.project_said("one_tight_layer")
+} else := "warning"
 
 _is_vinyl_case(layer) if {
 	inside.is_vinyl(layer.family, layer.text)

@@ -4,7 +4,7 @@
 #   The monthly sum of vapor diffusion shows water that gathers in winter and dries within the year. It matters
 #   where the layer is wood or paper, or where so much gathers that it runs off: two such winters with a little
 #   air leakage and the paper is spotted. Masonry and foam bear a good deal; the rule does not weigh that and
-#   leaves it to the reader. It does not apply to a few grams, nor to sections whose order of barriers is wrong,
+#   leaves it to the reader; more than a standard lets gather in one winter is a question. It does not apply to a few grams, nor to sections whose order of barriers is wrong,
 #   which are told by that.
 # custom:
 #   id: vapor-winter-wet
@@ -20,7 +20,7 @@ package vapor.winter_wet
 import data.lib.finding
 import data.lib.gathered
 
-findings contains finding.at(one.line, ["material", "tag"], message) if {
+findings contains finding.at_with(one.line, ["material", "tag"], message, {"severity": _severity(one)}) if {
 	some one in gathered.all
 	one.dries == true
 	one.peak >= data.vapor.amounts.told_g_m2
@@ -31,6 +31,10 @@ findings contains finding.at(one.line, ["material", "tag"], message) if {
 		_runs(one),
 	])
 }
+
+_severity(one) := "warning" if {
+	one.peak > data.vapor.amounts.most_g_m2
+} else := "note"
 
 _runs(one) := "; so much runs off a tight face" if {
 	one.peak > data.vapor.amounts.runoff_g_m2

@@ -20,12 +20,18 @@ test_fires_in_full if {
 		"line": "W!38",
 		"cells": ["C38", "L38"],
 		"message": "W5: up to 60 g/m² of water gather between batt and sheathing in winter and dry within the year",
+		"severity": "note",
 	}}
 }
 
 test_much_runs_off if {
 	{endswith(f.message, "; so much runs off a tight face") | some f in _found(201, true)} == {true}
 	{endswith(f.message, "; so much runs off a tight face") | some f in _found(200, true)} == {false}
+}
+
+test_more_than_may_gather if {
+	{f.severity | some f in _found(1001, true)} == {"warning"}
+	{f.severity | some f in _found(1000, true)} == {"note"}
 }
 
 test_silent if {

@@ -1,0 +1,117 @@
+package schedule_test
+
+import "testing"
+
+// layered is a schedule by assembly, with a bar over each, names of layers instead
+// of numbers, and product data under headings of their own.
+var layered = []page{
+	{
+		name: "Walls",
+		grid: `Ref | Layer | Code | Fixed to | Primer | Adjoins | Overlap | Date fixed | Covered by | Date covered
+EW-1 BRICK ON BLOCK, GROUND FLOOR TO ROOF, ALL INSULATION OUTSIDE OF THE SHEET, STUDS LEFT EMPTY, HEATED OFFICES | | | | | | | | |
+1a | Facing brick, 102 mm | - | Ties | - | Ties only | - | 2026-09-01 | - | -
+1b | Sheet on the block | SH-2 | Concrete, placed 2 Jun 2026 | PM-1 | QS-4 | 75 mm | 2026-06-20 | Wool | 2026-07-20
+- base - | | | | | | | | |
+1c | Sheet at the plinth | SH-2 | Concrete, placed 2 Jun 2026 | PM-1 | QS-9 | 75 mm | 2026-06-08 | Wool | "`,
+		merges: []string{"A2:J2", "A5:J5"},
+	},
+	{
+		name: "Data",
+		grid: `Code | What it is | Lowest temperature | Days open | Goes on | Keep off
+SHEETS | | | | |
+SH-2 | SBS sheet on polyethylene film | 5 °C | 60 | Conc. >= 14 days, dry; block | EPDM
+PRIMERS | | | | |
+PM-1 | SBS in solvent | -4 °C | - | Concrete; block | -
+SEALANTS | | | | |
+QS-4 | hybrid polyether, no solvent | 0 °C | - | Metal; SH-2 | -
+QS-5 | neutral silicone | -10 °C | - | Metal; glass | -`,
+	},
+	{name: "Issue", grid: "What changed\n30% DESIGN. EW-1 to EW-5 drawn"},
+}
+
+func TestAssemblyBars(t *testing.T) {
+	s := readPages(t, layered...)
+	if len(s.Lines) != 3 {
+		t.Fatalf("%d lines: the bars head rows and are none", len(s.Lines))
+	}
+	brick, sheet := line(t, s, "1a"), line(t, s, "1b")
+	if brick.Order != "1" || sheet.Order != "2" {
+		t.Errorf("layers %q and %q, want 1 and 2", brick.Order, sheet.Order)
+	}
+	if brick.Main() == nil || brick.Main().Family != "clay-brick" {
+		t.Errorf("a layer without a code is what its name says: %+v", brick.Main())
+	}
+	for _, said := range sheet.Signals {
+		if said.ID == "heated" {
+			t.Errorf("heated offices are no shelter of the work: %+v", said)
+		}
+	}
+	if got := sheet.Group; got == "" || got[:4] != "EW-1" {
+		t.Errorf("group %q: a mark without a sign has no meaning of its own", got)
+	}
+}
+
+func TestDittoDate(t *testing.T) {
+	s := readPages(t, layered...)
+	if got := line(t, s, "1c").Dates["cover"].From; got != "2026-07-20" {
+		t.Errorf("covered %q, want the date above", got)
+	}
+}
+
+func TestCoveredByIsInFront(t *testing.T) {
+	s := readPages(t, layered...)
+	if got := line(t, s, "1b").Texts["front"]; got != "Wool" {
+		t.Errorf("in front %q", got)
+	}
+}
+
+func TestHeadsOfProducts(t *testing.T) {
+	s := readPages(t, layered...)
+	if p := product(t, s, "PM-1"); p.Role != "primer" || p.Class != "primer" {
+		t.Errorf("PM-1 stands under primers, and is %s %s", p.Role, p.Class)
+	}
+	if p := product(t, s, "QS-4"); p.Role != "sealant" {
+		t.Errorf("QS-4 is %s", p.Role)
+	}
+}
+
+func TestAgeAfterAbbreviation(t *testing.T) {
+	s := readPages(t, layered...)
+	age, ok := product(t, s, "SH-2").Figures["concrete_age_days"]
+	if !ok || age.Min == nil || *age.Min != 14 {
+		t.Errorf("age %+v, want 14 days", age)
+	}
+}
+
+// A tag that no data has is what all of its series are.
+func TestRoleOfSeries(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Ref | Code | Fixed to | Primer | Overlap
+1 | QS-7 | Concrete | none | -`}, layered[1])
+	if got := line(t, s, "1").Role; got != "sealant" {
+		t.Errorf("role %q, want sealant", got)
+	}
+}
+
+// What a row refers to is kept, for papers that answer to it.
+func TestRefs(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Line | Dwg | Code | Fixed to | Primer | Overlap
+1 | A-501 / B-7 | SH-2 | Concrete | PM-1 | 75 mm`}, layered[1])
+	if got := line(t, s, "1").Refs; len(got) != 1 || got[0] != "A-501 / B-7" {
+		t.Errorf("refers to %q", got)
+	}
+}
+
+// A list of what goes with a product ends where it says what does not.
+func TestSuitsThenKeepsOff(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Lowest temperature | Seal with / keep off
+R-1 | rubberized asphalt membrane | 1 mm | 5 °C | S-8, S-9. Keep off EPDM, creosote & solvent sealants
+S-8 | neutral silicone sealant | - | 5 °C | lead
+S-9 | rubberized asphalt mastic | - | 5 °C | coal tar`})
+	p := product(t, s, "R-1")
+	if got := targets(p.Suits); got != "S-8 S-9" {
+		t.Errorf("goes with %q", got)
+	}
+	if got := targets(p.KeepOff); got != "epdm creosote-timber solvent-borne" {
+		t.Errorf("keeps off %q", got)
+	}
+}

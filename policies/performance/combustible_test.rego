@@ -1,0 +1,41 @@
+package performance.combustible_test
+
+import data.lib.bench_test as base
+import data.lib.season_bench_test as bench
+import data.performance.combustible
+
+_board(family) := base.item("material", "RB-2", family, "insulation", [])
+
+_note := {
+	"id": "noncombustible_insulation",
+	"no": false,
+	"text": "noncombustible insulation",
+	"at": {"sheet": "N", "row": 4, "cell": "B4"},
+}
+
+_found(family, more, notes) := found if {
+	row := bench.line_of(12, object.union({"role": "insulation", "items": [_board(family)]}, more))
+	doc := object.union(bench.document([row], [], []), {"project": {"signals": notes}})
+	found := combustible.findings with input as doc
+}
+
+test_fires_in_full if {
+	_found("xps", {}, [_note]) == {{
+		"line": "W!12",
+		"cells": ["C12"],
+		"message": "RB-2 (xps) is foam, and the notes ask for insulation that does not burn",
+		"related": [{"at": _note.at, "cells": ["B4"], "what": "noncombustible insulation"}],
+	}}
+}
+
+test_silent[name] if {
+	some name, case in {
+		"mineral wool": ["mineral-wool", {}, [_note]],
+		"no note": ["xps", {}, []],
+		"below grade": ["xps", {"group": "WT-9 BELOW GRADE"}, [_note]],
+		"on the roof": ["polyiso", {"place": "Roof, main"}, [_note]],
+		"no insulation": ["xps", {"role": "membrane"}, [_note]],
+		"the notes allow it": ["xps", {}, [object.union(_note, {"no": true})]],
+	}
+	count(_found(case[0], case[1], case[2])) == 0
+}
