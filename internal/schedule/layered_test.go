@@ -103,7 +103,7 @@ func TestRefs(t *testing.T) {
 
 // A list of what goes with a product ends where it says what does not.
 func TestSuitsThenKeepsOff(t *testing.T) {
-	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Lowest temperature | Seal with / keep off
+	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Seal with / keep off
 R-1 | rubberized asphalt membrane | 1 mm | 5 °C | S-8, S-9. Keep off EPDM, creosote & solvent sealants
 S-8 | neutral silicone sealant | - | 5 °C | lead
 S-9 | rubberized asphalt mastic | - | 5 °C | coal tar`})
