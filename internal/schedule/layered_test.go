@@ -103,10 +103,10 @@ func TestRefs(t *testing.T) {
 
 // A list of what goes with a product ends where it says what does not.
 func TestSuitsThenKeepsOff(t *testing.T) {
-	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Seal with / keep off
-R-1 | rubberized asphalt membrane | 1 mm | 5 °C | S-8, S-9. Keep off EPDM, creosote & solvent sealants
-S-8 | neutral silicone sealant | - | 5 °C | lead
-S-9 | rubberized asphalt mastic | - | 5 °C | coal tar`})
+	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Days open | Seal with / keep off
+R-1 | rubberized asphalt membrane | 1 mm | 5 °C | 60 | S-8, S-9. Keep off EPDM, creosote & solvent sealants
+S-8 | neutral silicone sealant | - | 5 °C | - | lead
+S-9 | rubberized asphalt mastic | - | 5 °C | - | coal tar`})
 	p := product(t, s, "R-1")
 	if got := targets(p.Suits); got != "S-8 S-9" {
 		t.Errorf("goes with %q", got)
