@@ -7,6 +7,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"regexp"
 	"slices"
 
 	"abut/internal/document"
@@ -119,6 +120,8 @@ func (c *Comparer) Documents(specified, submitted *document.Document) *document.
 	return out
 }
 
+var numbers = regexp.MustCompile(`\d+(?:[ -]\d+/\d+|[.,/]\d+)?[½¼¾]?|[½¼¾]`)
+
 func (c *Comparer) pair(was, now *side, m match) document.Pair {
 	old, offered := was.lines[m.was], now.lines[m.now]
 	return document.Pair{
@@ -128,11 +131,15 @@ func (c *Comparer) pair(was, now *side, m match) document.Pair {
 	}
 }
 
-// ofRows compares the figures that both rows state of their own work.
+// ofRows compares the figures that both rows state of their own work, where each
+// is one: "2½ in. sides, 6 in. ends" and "6 in." may mean the same.
 func (c *Comparer) ofRows(old, offered *schedule.Line) []document.Compared {
 	var out []document.Compared
 	for _, kind := range c.set.OfRows {
 		was, now := old.Figures[kind], offered.Figures[kind]
+		if len(numbers.FindAllString(was.Text, 2)) > 1 || len(numbers.FindAllString(now.Text, 2)) > 1 {
+			continue
+		}
 		if how := order(was, now, kind, c.set); how != none {
 			out = append(out, document.Compared{Kind: kind, Was: was, Now: now, Order: how})
 		}

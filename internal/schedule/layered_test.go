@@ -104,14 +104,14 @@ func TestRefs(t *testing.T) {
 // A list of what goes with a product ends where it says what does not.
 func TestSuitsThenKeepsOff(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Days open | Seal with / keep off
-R-1 | rubberized asphalt membrane | 1 mm | 5 °C | 60 | S-8, S-9. Keep off EPDM, creosote & solvent sealants
+R-1 | rubberized asphalt membrane | 1 mm | 5 °C | 60 | S-8, S-9. Keep off EPDM, creosote & coal tar
 S-8 | neutral silicone sealant | - | 5 °C | - | lead
 S-9 | rubberized asphalt mastic | - | 5 °C | - | coal tar`})
 	p := product(t, s, "R-1")
 	if got := targets(p.Suits); got != "S-8 S-9" {
 		t.Errorf("goes with %q", got)
 	}
-	if got := targets(p.KeepOff); got != "epdm creosote-timber solvent-borne" {
+	if got := targets(p.KeepOff); got != "epdm creosote-timber coal-tar-pitch" {
 		t.Errorf("keeps off %q", got)
 	}
 }
