@@ -120,7 +120,7 @@ func (c *Comparer) Documents(specified, submitted *document.Document) *document.
 	return out
 }
 
-var numbers = regexp.MustCompile(`\d+(?:[ -]\d+/\d+|[.,/]\d+)?[½¼¾]?|[½¼¾]`)
+var numbers = regexp.MustCompile(`(?:^|[\s(,;/])(?:\d+(?:[ -]\d+/\d+|[.,/]\d+)?[½¼¾]?|[½¼¾])`)
 
 func (c *Comparer) pair(was, now *side, m match) document.Pair {
 	old, offered := was.lines[m.was], now.lines[m.now]

@@ -58,6 +58,8 @@ func (f *finder) own() {
 			continue
 		}
 		switch {
+		case it.Slot == "touches" && f.underBed(it):
+			f.add(*f.main, *it, it.Slot, "apart")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark":
@@ -67,6 +69,23 @@ func (f *finder) own() {
 		}
 	}
 	f.primerOnBed()
+}
+
+// underBed holds for a product that the row names under what its own material
+// lies on ("separator over the sheet"): a list of neighbors may name it again.
+func (f *finder) underBed(it *schedule.Item) bool {
+	for i := range f.line.Items {
+		u := &f.line.Items[i]
+		if u.Slot != "under" || u.Product == "" || u.Product != it.Product {
+			continue
+		}
+		for j := range f.line.Items {
+			if bed := &f.line.Items[j]; bed.Slot == "substrate" && bed.At == u.At && bed.Clause == u.Clause {
+				return !f.same(bed)
+			}
+		}
+	}
+	return false
 }
 
 // same holds for the line's own material named again (its own laps).

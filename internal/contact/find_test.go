@@ -225,3 +225,23 @@ AB-2 | rubberized asphalt membrane | 5 | 30
 		t.Errorf("got %q", list)
 	}
 }
+
+// What lies under the bed is not touched, though the list of neighbors names it
+// again; under the row's own material it is.
+func TestUnderTheBed(t *testing.T) {
+	const grid = `Mark | Membrane | Substrate | Primer | Touches
+D1 | EP-2 | PE-3 loose over SA-4 | none | PE-3; SA-4 leg beneath it
+D2 | EP-2 | EP-2 sits on SA-4 | none | SA-4
+
+Tag | Type | Service temp. (°C) | Days open | Keep off
+EP-2 | EPDM sheet | 100 | 900 | asphalt
+SA-4 | SBS asphalt sheet | 70 | 60 | EPDM
+PE-3 | polyethylene film | 60 | 30 | -`
+	list := find(t, grid)
+	if got := told(list, "!2"); !slices.Contains(got, "EP-2|SA-4 apart") || slices.Contains(got, "EP-2|SA-4 direct") {
+		t.Errorf("over a separator: %q", got)
+	}
+	if got := told(list, "!3"); !slices.Contains(got, "EP-2|SA-4 direct") {
+		t.Errorf("on it: %q", got)
+	}
+}

@@ -12,6 +12,8 @@ func TestSignals(t *testing.T) {
 	r := reader(t)
 	for _, tc := range []struct{ text, want, not string }{
 		{"in a heated tent", "heated", "unheated"},
+		{"doors late, threshold left open till then", "", "stays_exposed"},
+		{"left exposed for good", "stays_exposed", ""},
 		{"propane heat, enclosure kept at 55 F", "heated", ""},
 		{"no hoarding, no heat", "!heated unheated", "heated"},
 		{"tent struck before priming", "!heated", "heated"},

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -65,7 +66,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.splitList(c.text) {
+	for _, piece := range r.words.splitList(r.eachOfNoun(c.text)) {
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {
@@ -76,6 +77,23 @@ func (r *reader) accepts(p *Product, c source) {
 			a.Primer = "always"
 		}
 	}
+}
+
+var sharedNoun = regexp.MustCompile(`((?:[A-Za-z]+\.?/)+[A-Za-z]+\.?) ([a-z]+)`)
+
+// eachOfNoun writes out a noun that several words share, where each of them names a
+// material with it: "galv./painted/stainless steel".
+func (r *reader) eachOfNoun(text string) string {
+	return sharedNoun.ReplaceAllStringFunc(text, func(list string) string {
+		m := sharedNoun.FindStringSubmatch(list)
+		kinds := strings.Split(m[1], "/")
+		for i, kind := range kinds {
+			if kinds[i] = kind + " " + m[2]; r.vocab.Describe(kinds[i]).Family == "" {
+				return list
+			}
+		}
+		return strings.Join(kinds, ", ")
+	})
 }
 
 // primerHeading holds where another column lists what needs no primer, so that

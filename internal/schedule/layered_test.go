@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // layered is a schedule by assembly, with a bar over each, names of layers instead
 // of numbers, and product data under headings of their own.
@@ -89,6 +92,25 @@ func TestRoleOfSeries(t *testing.T) {
 1 | QS-7 | Concrete | none | -`}, layered[1])
 	if got := line(t, s, "1").Role; got != "sealant" {
 		t.Errorf("role %q, want sealant", got)
+	}
+}
+
+// The primers stand left of the substrates that they are for, and three metals share
+// their noun.
+func TestPrimerLeftOfSubstrates(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | SH-2 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Application temp. | Days open | Primer | Goes on
+SH-2 | SBS asphalt sheet | 5 °C | 60 | PM-1 everywhere | Block, galv./painted/stainless steel
+PM-1 | solvent primer | 0 °C | - | - | -`})
+	p := product(t, s, "SH-2")
+	var on []string
+	for _, a := range p.Accepts {
+		on = append(on, a.Keys[0])
+		if a.Primer != "listed" || len(a.Primers) != 1 {
+			t.Errorf("%s: %s %v, want PM-1", a.Text, a.Primer, a.Primers)
+		}
+	}
+	if want := "concrete-masonry galvanized-sheet structural-steel stainless-sheet"; strings.Join(on, " ") != want {
+		t.Errorf("goes on %q, want %q", on, want)
 	}
 }
 

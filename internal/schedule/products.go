@@ -251,6 +251,7 @@ func (r *reader) limits(t *table) {
 		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
 			continue
 		}
+		var primer []source // it speaks of the substrates, which may stand right of it
 		for n, col := range t.nums {
 			c := columns[n]
 			c.at = t.at(p.Row, col)
@@ -259,9 +260,16 @@ func (r *reader) limits(t *table) {
 				continue
 			}
 			c.cell, c.text = cell, r.productWords(p, c.slot, strings.TrimSpace(cell.Value))
-			if !r.words.isBlank(c.text) {
+			switch {
+			case r.words.isBlank(c.text):
+			case c.slot == "primer":
+				primer = append(primer, c)
+			default:
 				r.productCell(p, c)
 			}
+		}
+		for _, c := range primer {
+			r.productCell(p, c)
 		}
 		r.madeFor(p)
 	}
