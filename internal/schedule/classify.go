@@ -277,7 +277,7 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "install", "dates stand under it, and no other column is the installation"
 	case most(dates) && t.kind == kindSchedule && t.column("cover") == 0:
 		return "cover", "dates stand under it, right of the installation"
-	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0:
+	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0 && !r.hasTags(t):
 		return "tag", "tags of the product data stand under it"
 	case most(tags) && t.kind == kindSchedule:
 		return "with", "tags of the product data stand under it, beside the row's own"

@@ -1,5 +1,7 @@
 package schedule
 
+import "strconv"
+
 // release takes the slot of the material from a column whose heading says little
 // and whose cells name no material ("Sheet / detail" above A-511/1).
 func (r *reader) release(t *table) {
@@ -78,6 +80,69 @@ func (r *reader) tagColumn(t *table) {
 			c.Slot, c.Why = slot, why
 		}
 	}
+}
+
+// hasTags holds for a table whose column of materials holds tags of the product data.
+func (r *reader) hasTags(t *table) bool {
+	col := t.column("material")
+	if col == 0 {
+		return false
+	}
+	filled, known := r.knownTags(t, col)
+	return known*2 > filled
+}
+
+// layerNumbers takes numbers that begin anew at one within a table for those of
+// layers, and the codes left of them that stay the same meanwhile for assemblies.
+func (r *reader) layerNumbers(t *table) {
+	number := t.column("mark")
+	if number == 0 || t.column("order") > 0 || t.kind != kindSchedule {
+		return
+	}
+	runs, before := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, number)
+		if t.ownCells(row) < 2 || words == "" {
+			continue
+		}
+		n, err := strconv.Atoi(words)
+		switch {
+		case err == nil && n == 1:
+			runs++
+		case err != nil || n != before+1:
+			return
+		}
+		before = n
+	}
+	if runs < 2 {
+		return
+	}
+	for i := range t.cols {
+		switch c := &t.cols[i]; {
+		case t.nums[i] == number:
+			c.Slot, c.Why = "order", c.Why+", and the numbers begin anew"
+		case t.nums[i] < number && t.column("group") == 0 && r.steady(t, t.nums[i], number):
+			c.Slot, c.Why = "group", c.Why+"; it stays the same while the numbers of layers run"
+		case c.Slot == "layers":
+			c.Slot = "type" // each row is one layer
+		}
+	}
+}
+
+// steady holds for a column whose cells change only where the numbers begin anew.
+func (r *reader) steady(t *table, col, number int) bool {
+	last := ""
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if t.ownCells(row) < 2 || words == "" {
+			continue
+		}
+		if (text(t.sheet, row, number) == "1") == (words == last) {
+			return false
+		}
+		last = words
+	}
+	return last != ""
 }
 
 // mayBeTags are slots by their headings whose cells may be tags all the same.
