@@ -14,6 +14,8 @@ func TestSignals(t *testing.T) {
 		{"in a heated tent", "heated", "unheated"},
 		{"doors late, threshold left open till then", "", "stays_exposed"},
 		{"left exposed for good", "stays_exposed", ""},
+		{"a single vapour tight layer in each assembly", "one_tight_layer", ""},
+		{"noncombustible cavity insulation throughout", "noncombustible_insulation", ""},
 		{"propane heat, enclosure kept at 55 F", "heated", ""},
 		{"no hoarding, no heat", "!heated unheated", "heated"},
 		{"tent struck before priming", "!heated", "heated"},

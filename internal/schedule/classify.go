@@ -154,7 +154,7 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 		return true
 	}
 	if kind == "code" {
-		return len(c.Value) <= longCode
+		return len(c.Value) <= shortCode || len(c.Value) <= longCode && strings.ContainsAny(c.Value, "0123456789")
 	}
 	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
 		return false
@@ -162,8 +162,11 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
 }
 
-// longCode is how long the number or name of a layer or step may be.
-const longCode = 12
+// How long the letters and the number of a layer or step may be.
+const (
+	shortCode = 3
+	longCode  = 12
+)
 
 // isDate holds for a text that is a date and little else, or hangs on one.
 func (r *reader) isDate(text string) bool {

@@ -137,3 +137,67 @@ S-9 | rubberized asphalt mastic | - | 5 °C | - | coal tar`})
 		t.Errorf("keeps off %q", got)
 	}
 }
+
+// Numbers of layers begin anew in each assembly, and drips with tags of their own
+// are no sheets.
+func TestLayerNumbersBeginAnew(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Type | No. | Layer | Prod. | Perm | Remarks
+EW-1 inner court
+EW-1 | 1 | Gypsum board | NA | 20 |
+EW-1 | 2 | Sheet | SH-2 | 0.05 |
+EW-2 outer wall
+EW-2 | 1 | Block | NA | 2 |
+EW-2 | 2 | Sheet | SH-2 | 0.05 | all outside
+EW-2 | 3 | Brick | NA | 2 |`}, layered[1])
+	var got []string
+	for _, l := range s.Lines {
+		got = append(got, l.Group+"/"+l.Order)
+	}
+	if want := "EW-1/1 EW-1/2 EW-2/1 EW-2/2 EW-2/3"; strings.Join(got, " ") != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+func TestTagsInTheMaterialColumn(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mk | Where | Item | Prod. | Over | Prime | Lap | Drip | Date
+F-1 | base | TWF | SH-2 | block | PM-1 | 100 mm | QS-4 | 2026-05-04
+F-2 | head | TWF | SH-2 | block | PM-1 | 100 mm | QS-4 | 2026-05-05
+F-3 | sill | TWF | SH-2 | block | PM-1 | 100 mm | QS-4 | 2026-05-06`}, layered[1])
+	if got := line(t, s, "F-1").Main().Tag; got != "SH-2" {
+		t.Errorf("the row is %q, want the sheet", got)
+	}
+}
+
+// Thermometers of the log and figures of the data are of one country.
+func TestDegreesOfTheData(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mk | Code | Over | Prime | Lap | Date | AM temp
+F-1 | SH-2 | block | PM-1 | 100 mm | 2026-01-12 | 3`}, layered[1])
+	if f := line(t, s, "F-1").Figures["reading_air_c"]; f.Min == nil || *f.Min != 3 {
+		t.Errorf("reading %+v, want 3 °C", f)
+	}
+}
+
+// Of the limits of one sentence each figure is what stands by it, and a word of the
+// trade that opens a note names no product.
+func TestLimitsSideBySide(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mk | Item | Code | Over | Prime | Lap\nF-1 | TWF | SH-2 | block | PM-1 | 100 mm"}, layered[1],
+		page{name: "Notes", grid: "1 | TWF: 100 mm laps in mastic. End dams 50 mm at each stop. Bed on the drip."})
+	got := map[string]float64{}
+	for _, l := range s.Project.Limits {
+		if l.Min != nil {
+			got[l.Kind+" "+l.Scope] = *l.Min
+		}
+	}
+	if got["lap_mm through-wall"] != 100 || len(s.Products) != 4 {
+		t.Errorf("limits %v, %d products", got, len(s.Products))
+	}
+	s = readPages(t, page{name: "S", grid: "Mk | Code | Over | Prime | Lap\nF-1 | SH-2 | block | PM-1 | 100 mm"}, layered[1],
+		page{name: "Notes", grid: "1 | SH-2: 90 mm laps in QS-4, 40 mm end dams at every stop"})
+	got = map[string]float64{}
+	for _, l := range s.Project.Limits {
+		got[l.Kind] = *l.Min
+	}
+	if got["lap_mm"] != 90 || got["end_dam_mm"] != 40 {
+		t.Errorf("limits %v", got)
+	}
+}

@@ -94,19 +94,15 @@ func (r *reader) limitsIn(sentence string, at At) {
 		if i+1 < len(quantities) {
 			next = max(q.End, quantities[i+1].Start)
 		}
-		for _, rule := range r.limitRules.Figures {
-			around := around{sentence, sentence[:quantities[0].Start], sentence[last:q.End], sentence[q.End:next]}
-			if !r.states(rule, q, around) {
-				continue
-			}
-			l := r.limit(rule, q, around, at)
+		around := around{sentence, sentence[:quantities[0].Start], sentence[last:q.End], sentence[q.End:next]}
+		if rule := r.ruleOf(q, around); rule != nil {
+			l := r.limit(*rule, q, around, at)
 			l.Text = said
 			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
 			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
-			break
 		}
 		last = q.End
 	}
@@ -179,6 +175,31 @@ func (r *reader) appliedWet(text string) bool {
 		}
 	}
 	return false
+}
+
+// ruleOf is the kind of limit that a figure of a sentence states, nil for none: of
+// several that the sentence has words for, that whose words stand by the figure
+// ("4 in. laps, 2 in. end dams").
+func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
+	var found *limitFigure
+	best := -1
+	for i := range r.limitRules.Figures {
+		rule := &r.limitRules.Figures[i]
+		if !r.states(*rule, q, in) {
+			continue
+		}
+		near := 0
+		switch {
+		case r.words.hasAny(upTo(",;.", in.after), rule.Words):
+			near = 2
+		case r.words.hasAny(in.before, rule.Words):
+			near = 1
+		}
+		if near > best {
+			found, best = rule, near
+		}
+	}
+	return found
 }
 
 // states tells whether a figure of a sentence is a limit of the kind.
@@ -283,7 +304,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Keys = r.sheetsIn(in.after)
 	}
 	if rule.Scope {
-		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))
+		if l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2))); l.Scope != "" {
+			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"
+		}
 	}
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)

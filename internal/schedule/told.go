@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 
 	"abut/internal/workbook"
 )
@@ -53,7 +54,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		if m == nil || !used[m[1]] {
 			continue
 		}
-		if _, known := r.lex.tags[fold(m[1])]; known {
+		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {
 			continue
 		}
 		says := r.toldSentences(m[2], at)
@@ -65,6 +66,11 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		r.told = append(r.told, told{product: len(r.sched.Products) - 1, says: says})
 		r.toldRows[at.Sheet] = append(r.toldRows[at.Sheet], row.Number)
 	}
+}
+
+// isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
+func (r *reader) isTradeWord(code string) bool {
+	return !strings.ContainsFunc(code, unicode.IsDigit) && r.vocab.Describe(code).Family != ""
 }
 
 // namesProduct holds for words that name a material or point at another product.

@@ -65,6 +65,14 @@ func (r *reader) missingUnits(all []*table) {
 			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind), r.dealtUnits[fig.kind])
 		}
 	}
+	degrees := degreesOf(all)
+	for _, t := range all {
+		for i := range t.cols {
+			if c := &t.cols[i]; c.Unit == "" && figureOf[c.Slot].kind == "temperature" {
+				c.Unit = degrees
+			}
+		}
+	}
 }
 
 func (r *reader) unitInColumn(t *table, col int, kind string) string {
@@ -108,6 +116,24 @@ func (r *reader) unitInTitle(title, kind, slot string) string {
 		return r.unitIn(title, kind, slot)
 	}
 	return ""
+}
+
+// degreesOf is the unit of all temperatures of the workbook, "" where they differ:
+// the thermometer of the log is that of the data.
+func degreesOf(all []*table) string {
+	one := ""
+	for _, t := range all {
+		for _, c := range t.cols {
+			if figureOf[c.Slot].kind != "temperature" || c.Unit == "" {
+				continue
+			}
+			if one != "" && one != c.Unit {
+				return ""
+			}
+			one = c.Unit
+		}
+	}
+	return one
 }
 
 // unitElsewhere looks for a column of the same kind, with a unit, in the same

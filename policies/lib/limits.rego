@@ -34,7 +34,7 @@ highest_min(limits) := limit if {
 }
 
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
-# place, section, role or signals.
+# place, section, role or signals, or in the name of its material.
 in_scope(scope, _) if scope in {"", null}
 
 in_scope(scope, line) if {
@@ -51,7 +51,8 @@ _line_words(line) := union({words |
 		[object.get(object.get(line, "texts", {}), "section", "")],
 	)
 	said := [replace(s.id, "_", " ") | some s in line.signals; not s.no]
-	some text in array.concat(texts, said)
+	named := [item.name | some item in facts.main_items(line)]
+	some text in array.concat(array.concat(texts, said), named)
 	words := _words(text)
 })
 

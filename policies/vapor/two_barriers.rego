@@ -3,8 +3,9 @@
 # description: |
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
-#   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the project bars a second one. It does not
-#   apply to empty studs, to a wall whose outside is all vapor-open, nor to claddings and roofs.
+#   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the
+#   project bars a second one. It does not apply to empty studs, to a wall whose outside is all vapor-open, nor to
+#   claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor

@@ -2,10 +2,10 @@
 # title: Winter water that dries in summer
 # description: |
 #   The monthly sum of vapor diffusion shows water that gathers in winter and dries within the year. It matters
-#   where the layer is wood or paper, or where so much gathers that it runs off: two such winters with a little
-#   air leakage and the paper is spotted. Masonry and foam bear a good deal; the rule does not weigh that and
-#   leaves it to the reader; more than a standard lets gather in one winter is a question. It does not apply to a few grams, nor to sections whose order of barriers is wrong,
-#   which are told by that.
+#   where the layer is wood or paper, or where so much gathers that it runs off: two such winters with a little air
+#   leakage and the paper is spotted. Masonry and foam bear a good deal; the rule does not weigh that and leaves it
+#   to the reader; more than a standard lets gather in one winter is a question. It does not apply to a few grams,
+#   nor to sections whose order of barriers is wrong, which are told by that.
 # custom:
 #   id: vapor-winter-wet
 #   topic: vapor
