@@ -128,6 +128,16 @@ Reed B | neutral silicone sealant | application | -10 to 120 °F
 	}
 }
 
+// A trade name may end in what looks like a figure.
+func TestCardNamedLikeAFigure(t *testing.T) {
+	s := readPages(t,
+		page{name: "S", grid: "Mark | Product | Substrate | Primer | Lap\nW-1 | LQ | deck slab | none | 4 in.\nW-2 | LQ | deck slab | none | 4 in."},
+		page{name: "P", grid: "LQ | Alder 3C\nType | Self-adhered butyl sheet, 1.5 mm\nApply | +5 to +35 °C\nSun, max. | 14 days"})
+	if p := product(t, s, "LQ"); p.Family != "butyl-flashing-tape" {
+		t.Errorf("%s: %q", p.Family, p.Name)
+	}
+}
+
 // TestKeepOffMixed reads a column that says what is fine as well as what is not.
 func TestKeepOffMixed(t *testing.T) {
 	s := readPages(t,

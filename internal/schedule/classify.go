@@ -33,12 +33,17 @@ func (r *reader) classify(t *table) {
 	if figures, dates := t.has(productSlots...), r.dateColumns(t); figures >= 2 && dates == 0 || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
-	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
-	t.cols, t.nums = b.cols, b.nums
+	t.columnsOf(r, sort)
 	if t.kind = t.kindOf(sort); t.kind == kindOther && r.isKey(t) {
 		t.kind = kindProducts
+		t.columnsOf(r, kindProducts) // "keep off" is no drawing reference there
 	}
 	r.airColumn(t)
+}
+
+func (t *table) columnsOf(r *reader, sort string) {
+	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
+	t.cols, t.nums = b.cols, b.nums
 }
 
 // isKey holds for a key of tags and what they stand for, where most of what it

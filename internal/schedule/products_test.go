@@ -146,6 +146,28 @@ PR-2 | water-borne acrylic primer | 4 | - | -
 	}
 }
 
+// What a stance gives as its reason is not what it bars, and two that a joining
+// word reaches are both joined.
+func TestKeepOffByItsWords(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Keep off - OK with
+R-1 | rubberized asphalt membrane | No creosote. Bed it in S-8, stuck to S-8, S-9 and S-7
+R-2 | Same membrane, winter grade | as R-1
+S-7 | neutral silicone sealant | lead
+S-8 | rubberized asphalt mastic | coal tar
+S-9 | oil-based caulk | Oily – never near R-1
+R-3 | The same film; summer grade | creosote - coal tar
+`)
+	for tag, want := range map[string]string{"R-1": "creosote-timber", "R-2": "creosote-timber", "S-9": "R-1", "R-3": "creosote-timber coal-tar-pitch"} {
+		if got := targets(product(t, s, tag).KeepOff); got != want {
+			t.Errorf("%s keeps off %q, want %q", tag, got, want)
+		}
+	}
+	if p := product(t, s, "R-2"); p.Family != "rubberized-asphalt-membrane" || !slices.Contains(p.Traits, "grade-low-temp") {
+		t.Errorf("R-2 is %s %v", p.Family, p.Traits)
+	}
+}
+
 func TestFiguresOfProducts(t *testing.T) {
 	s := read(t, walls+`
 Tag | Generic type | Thickness | Application temperature | Max service temp (°F) | UV days | Air permeance (cfm/ft2) | Vapor (perms) | VOC g/L

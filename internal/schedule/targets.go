@@ -27,13 +27,16 @@ func (r *reader) targets(p *Product, c source) []Target {
 		off := r.words.hasAny(part.text, r.words.accept.Off)
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
 		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && (meant || c.goes)
-		part.text = r.words.before(part.text, r.words.accept.Unless)
+		part.text = r.reasoned(r.words.before(part.text, r.words.accept.Unless))
 		if c.mixed && !except && !off && !r.bareList(part.text) {
 			continue
 		}
+		last, joined := 0, false
 		for _, m := range r.near(p, part.text) {
-			if r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined) {
-				continue // "never left in view, stick it to DM-2"
+			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
+				r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined)
+			if last = m.end; joined {
+				continue // "never left in view, stick it to DM-2 or DM-3"
 			}
 			if r.isSeparator(m) {
 				continue // "never on asphalt; SR-2 between"
@@ -66,6 +69,22 @@ func (r *reader) elseAs(text string) *Product {
 		return &r.sched.Products[i]
 	}
 	return nil
+}
+
+// listWord is all that stands between two of a list.
+var listWord = regexp.MustCompile(`^(?i:\s|[,/&+]|\bor\b|\band\b)*$`)
+
+var reasonEnd = regexp.MustCompile(`\s[–—-]\s+|:\s+`)
+
+// reasoned cuts off what a stance opens with as its reason or its case: "Solvent
+// – keep off TW-1", "Inside corners: not with TW-2".
+func (r *reader) reasoned(text string) string {
+	for _, at := range reasonEnd.FindAllStringIndex(text, -1) {
+		if rest := text[at[1]:]; r.words.hasAny(firstWords(rest, 2), r.words.accept.Off) && len(r.lex.findListed(rest)) > 0 {
+			return rest
+		}
+	}
+	return text
 }
 
 var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no)\s|\sbut\s+(?:not|never|no)\s`)

@@ -162,14 +162,19 @@ func (r *reader) describeTold() {
 	}
 }
 
-// beforeFigures cuts the figures off the words that say what a product is.
+// beforeFigures cuts the figures off the words that say what a product is, from
+// each of its parts: a trade name may end in what looks like one ("Alder 2C").
 func (r *reader) beforeFigures(words string) string {
-	for _, q := range r.phrase.Quantities(words, "") {
-		if q.Start > 0 && r.words.toldByKind[q.Kind] != "" {
-			return strings.TrimRight(words[:q.Start], " ,;")
+	parts := strings.Split(words, "; ")
+	for i, part := range parts {
+		for _, q := range r.phrase.Quantities(part, "") {
+			if q.Start > 0 && r.words.toldByKind[q.Kind] != "" {
+				parts[i] = strings.TrimRight(part[:q.Start], " ,;")
+				break
+			}
 		}
 	}
-	return words
+	return strings.Join(parts, "; ")
 }
 
 // takenOver adds to "all else as FM-1" what the note of FM-1 says beyond this one.
