@@ -35,6 +35,11 @@ var figureOf = map[string]struct{ key, kind string }{
 	"reading_rh":      {"reading_rh", "ratio"},
 	"wood_moisture":   {"wood_moisture", "ratio"},
 	"end_dam":         {"end_dam_mm", "length"},
+	"solids":          {"solids", "ratio"},
+	"movement":        {"movement", "ratio"},
+	"kettle":          {"kettle_c", "temperature"},
+	"reading_kettle":  {"reading_kettle_c", "temperature"},
+	"joint":           {"joint_mm", "length"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false
@@ -54,7 +59,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
 	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
-		if q.Kind != kind {
+		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
 		}

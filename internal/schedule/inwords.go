@@ -104,6 +104,15 @@ func (r *reader) ageOfBed(p *Product, c source) {
 	}
 }
 
+// besides takes what a cell of thickness tells too: the lap, where no column
+// states it, and words ("40 mil; side 3 in.; no end dams").
+func (r *reader) besides(l *Line, c source) {
+	r.signals(l, c)
+	if f := r.lapOf(c, Figure{Unit: c.unit, At: c.at}); f.Min != nil && l.Texts["lap"] == "" {
+		keep(l.Figures, "lap_mm", f)
+	}
+}
+
 // filmIn takes a film that a cell of laps tells too, where no column states it.
 func (r *reader) filmIn(l *Line, c source) {
 	for _, q := range r.phrase.Quantities(c.text, "") {

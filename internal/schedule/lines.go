@@ -16,7 +16,7 @@ var itemSlots = map[string]bool{
 }
 
 // wordSlots are read for signals, not for materials that touch.
-var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true, "end_dam": true, "wood_moisture": true}
+var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "type": true, "status": true, "chemistry": true, "facer": true, "curing": true, "end_dam": true, "wood_moisture": true, "joint": true}
 
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
@@ -260,6 +260,12 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 		if f = r.lapOf(c, f); f.Text == "" {
 			return
 		}
+	}
+	switch c.slot {
+	case "thickness":
+		r.besides(l, c)
+	case "joint": // "3/8 x 1/4 in., no rod"
+		r.signals(l, c)
 	}
 	l.Figures[key] = f
 	if c.slot == "apply" && f.Max != nil {

@@ -288,6 +288,7 @@ func (r *reader) productCell(p *Product, c source) {
 	}
 	r.ageOfBed(p, c)
 	r.aside(p, c)
+	r.figuresNamed(p.Figures, c.text, c.at, r.words.figures.Products)
 	for _, cl := range r.hear(c.text).clauses {
 		for _, s := range cl.Signals {
 			if s.If {

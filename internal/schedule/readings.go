@@ -94,6 +94,7 @@ func (r *reader) readings(l *Line, c source) {
 	if !hasWord(w.Slots, c.slot) {
 		return
 	}
+	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.Lines)
 	found := map[string]Figure{}
 	twice := map[string]bool{}
 	start := 0
@@ -103,6 +104,7 @@ func (r *reader) readings(l *Line, c source) {
 		if w.not.MatchString(sentence) {
 			continue
 		}
+		r.figuresNamed(l.Figures, sentence, c.at, r.words.figures.Measured)
 		for key, f := range r.readingsOf(sentence) {
 			before, again := found[key]
 			twice[key] = twice[key] || again && *before.Min != *f.Min

@@ -43,6 +43,7 @@ type wordlists struct {
 	byOthers           *regexp.Regexp    // "by roofer": what others bring
 	projectName        *regexp.Regexp    // "Project: ..." in a title block
 	asides             asideWords
+	figures            wordFigures
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
 }
 
@@ -101,6 +102,7 @@ type readingFile struct {
 		CaseLead      string              `json:"case_lead"`
 		CaseWord      string              `json:"case_word"`
 		Asides        asideWords          `json:"asides"`
+		Figures       wordFigures         `json:"figures_named"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
 		ColumnNames   map[string]string   `json:"column_names"`
 	} `json:"reading"`
@@ -117,7 +119,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	f := &file.Reading
 	w := &wordlists{
-		told: openings(f.Told), asides: f.Asides, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
+		told: openings(f.Told), asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
@@ -155,6 +157,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	}
 	if w.projectName, err = regexp.Compile("(?i)" + f.ProjectName); err != nil {
 		return fmt.Errorf("project_name: %w", err)
+	}
+	if err = w.figures.compile(); err != nil {
+		return fmt.Errorf("figures_named: %w", err)
 	}
 	if w.asides.film, err = regexp.Compile("(?i)" + f.Asides.Film); err != nil {
 		return fmt.Errorf("asides: film: %w", err)

@@ -1,0 +1,103 @@
+package schedule
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+
+	"abut/internal/phrase"
+)
+
+// wordFigures tell which figures the words around them name, from
+// policies/knowledge/reading.json: of product data, of rows, and of rows where
+// the words tell what was measured and not what is allowed.
+type wordFigures struct {
+	Products []wordFigure `json:"products"`
+	Lines    []wordFigure `json:"lines"`
+	Measured []wordFigure `json:"measured"`
+}
+
+// wordFigure is one of them. In Words # stands for the figure. A number without
+// a unit that Bare matches has the unit Unit, or else the one that product data
+// writes for the figure Like: "kettle at 195".
+type wordFigure struct {
+	Key   string `json:"key"`
+	Kind  string `json:"kind"`
+	Words string `json:"words"`
+	Not   string `json:"not"` // words that make it another figure
+	Bare  string `json:"bare"`
+	Unit  string `json:"unit"`
+	Like  string `json:"like"`
+	words *regexp.Regexp
+	not   *regexp.Regexp
+	bare  *regexp.Regexp
+}
+
+func (w *wordFigures) compile() (err error) {
+	for _, list := range [][]wordFigure{w.Products, w.Lines, w.Measured} {
+		for i := range list {
+			one := &list[i]
+			for into, words := range map[**regexp.Regexp]string{&one.words: one.Words, &one.not: one.Not, &one.bare: one.Bare} {
+				if words == "" {
+					continue
+				}
+				if *into, err = regexp.Compile("(?i)" + words); err != nil {
+					return fmt.Errorf("%s: %w", one.Key, err)
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// names holds where the words around a span of the text name the figure there.
+func (one *wordFigure) names(text string, start, end int) bool {
+	text = text[:start] + "#" + text[end:]
+	return one.words.MatchString(text) && (one.not == nil || !one.not.MatchString(text))
+}
+
+// figuresNamed takes the figures of a text that its words name, where nothing
+// states them yet.
+func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, list []wordFigure) {
+	stated := r.phrase.Quantities(text, "")
+	for i := range list {
+		one := &list[i]
+		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated)) {
+			if q.Kind == one.Kind && q.Min != nil && one.names(text, q.Start, q.End) {
+				keep(figures, one.Key, figureTold(q, at))
+			}
+		}
+	}
+}
+
+// bareFigures are the numbers of a text that have no unit of their own, read in
+// the unit that the figure usually has.
+func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quantity) []phrase.Quantity {
+	unit := firstNonEmpty(one.Unit, r.unitStated(one.Like))
+	if one.bare == nil || unit == "" {
+		return nil
+	}
+	var out []phrase.Quantity
+	for _, at := range one.bare.FindAllStringIndex(text, -1) {
+		own := func(q phrase.Quantity) bool { return q.Unit != "" && q.Start <= at[0] && at[0] < q.End }
+		if slices.ContainsFunc(stated, own) {
+			continue
+		}
+		for _, q := range r.phrase.Quantities(text[at[0]:at[1]]+" "+unit, "") {
+			q.Span = phrase.Span{Start: at[0], End: at[1]}
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// unitStated is the unit that product data writes for a figure, "" where none
+// has it.
+func (r *reader) unitStated(key string) string {
+	for _, p := range r.sched.Products {
+		if f := p.Figures[key]; f.Unit != "" {
+			return f.Unit
+		}
+	}
+	return ""
+}

@@ -1,0 +1,76 @@
+package schedule_test
+
+import (
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+// Figures that the words around them name: solids by volume, movement of joints,
+// the heat of a kettle; usual ones (common practice).
+func TestFiguresNamedByWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Size of joint | Substrate | Primer | Thk; laps | Remarks
+W1 | SL-3 | 20 x 10 mm | precast panels | none | - | movement ± 4 mm each way
+W2 | SL-4 | bead | precast panels | none | - | moves 3 mm in all; strip 6 mm each way
+W3 | FL-1 | - | CMU | none | 60 mils wet; side 4 in.; ends without dams | melter at 360
+W4 | HR-1 | - | concrete | none | 180 mil | melter ran at 410 °F, deck 45 °F
+W5 | SL-5 | 25 mm | precast panels | none | - | moving 5 mm either way
+W6 | HR-1 | - | concrete | none | 180 mil | melter not over 390; melter 2 of 3
+W7 | HR-1 | - | concrete | none | 180 mil | melter 400 lb, deck dry`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open | Kettle temp.
+SL-3 | neutral silicone sealant, movement ±50% | 20 | no limit | -
+SL-4 | polyurethane sealant, Type S, Grade NS, Class 25, Use NT | 40 | no limit | -
+SL-5 | polyurethane sealant for class 2 roads, elongation 35 % | 40 | no limit | -
+FL-1 | STPE fluid membrane, 60 % volume solids | 30 | 90 | -
+FL-2 | acrylic fluid membrane, 64% solids by weight | 40 | 90 | -
+HR-1 | hot rubberized asphalt | 0 | 30 | 350 to 400 °F`})
+	holdFigures(t, "products", func(tag string) map[string]schedule.Figure { return product(t, s, tag).Figures }, map[string]map[string]float64{
+		"SL-3": {"movement": 0.5}, "SL-4": {"movement": 0.25}, "SL-5": {"movement": none},
+		"FL-1": {"solids": 0.6}, "FL-2": {"solids": none}, "HR-1": {"kettle_c": 176.66667},
+	})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"movement_mm": 4, "joint_mm": 10}, "W2": {"movement_mm": none, "joint_mm": none},
+		"W3": {"lap_mm": 101.6, "reading_kettle_c": 182.22222}, "W4": {"reading_kettle_c": 210},
+		"W5": {"movement_mm": 5, "joint_mm": 25}, "W6": {"reading_kettle_c": none}, "W7": {"reading_kettle_c": none},
+	})
+	dams := false
+	for _, said := range line(t, s, "W3").Signals {
+		dams = dams || said.ID == "end_dam" && said.No
+	}
+	if !dams {
+		t.Error("the words beside a thickness were not heard")
+	}
+}
+
+// The same figures in columns of their own.
+func TestFiguresNamedByHeadings(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Joint width (mm) | Substrate | Primer | Kettle °C | Remarks
+W1 | SL-3 | 12 | precast panels | none | - | -
+W2 | HR-1 | - | concrete | none | 231 | -`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Movement | Solids by volume | Heat to
+SL-3 | neutral silicone sealant | -5 | ± 35 % | - | -
+HR-1 | hot rubberized asphalt | -10 | - | 100 % | 175–205 °C`})
+	holdFigures(t, "products", func(tag string) map[string]schedule.Figure { return product(t, s, tag).Figures }, map[string]map[string]float64{
+		"SL-3": {"movement": 0.35, "solids": none}, "HR-1": {"solids": 1, "kettle_c": 175},
+	})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"joint_mm": 12}, "W2": {"reading_kettle_c": 231},
+	})
+}
+
+// none stands for a figure that must not be there.
+const none = -1
+
+func holdFigures(t *testing.T, what string, of func(string) map[string]schedule.Figure, want map[string]map[string]float64) {
+	t.Helper()
+	for name, figures := range want {
+		for key, v := range figures {
+			f, ok := of(name)[key]
+			if v == none && ok || v != none && !near(f.Min, v) {
+				t.Errorf("%s: %s: %s %+v, want %v", what, name, key, f, v)
+			}
+		}
+	}
+}
