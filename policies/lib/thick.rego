@@ -40,3 +40,25 @@ _counts(figure, role) if {
 	measure.is_sound(figure)
 	not plausible.slip("thickness_mm", role, figure)
 }
+
+# film is "wet" or "dry" where the words of a thickness or its heading say which; undefined where they say neither or
+# both ("42 mil wet, 21 dry").
+film(row, figure) := kinds[0] if {
+	rules := data.performance.thickness.film
+	kinds := [kind | some kind, words in rules.words; regex.match(words, lower(figure.text))]
+	count(kinds) == 1
+} else := kinds[0] if {
+	rules := data.performance.thickness.film
+	not regex.match(rules.words.wet, lower(figure.text))
+	kinds := [kind | some kind, words in rules.words; regex.match(words, _heading(row))]
+	count(kinds) == 1
+}
+
+_heading(row) := concat("; ", [lower(column.heading) |
+	some table in input.reading.tables
+	table.sheet == row.sheet
+	table.first_row <= row.row
+	row.row <= table.last_row
+	some column in table.columns
+	column.slot == "thickness"
+])

@@ -30,6 +30,7 @@ findings contains found if {
 	figure := product.figures.thickness_mm
 	measure.is_sound(figure)
 	thick.differ(thickness.mm, measure.low(figure))
+	not _is_other_film(line, thickness.figure, product)
 	not _is_film_over(thickness.mm, figure, thickness.item)
 	message := sprintf("%s is scheduled at %s, but its data says %s", [
 		thickness.item.text,
@@ -49,4 +50,10 @@ _is_film_over(mm, figure, _) if {
 _is_film_over(mm, figure, item) if {
 	mm > measure.low(figure)
 	regex.match(data.performance.thickness.applied, item.family)
+}
+
+# A film before it dries is held against a dry one by its solids: performance-film-wet.
+_is_other_film(line, figure, product) if {
+	thick.film(line, figure) == "wet"
+	thick.film(product, product.figures.thickness_mm) == "dry"
 }

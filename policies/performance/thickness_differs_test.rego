@@ -36,6 +36,7 @@ test_silent[name] if {
 		"thin, printed in mm": {"row": _thick(0.15, "0.15 mm"), "told": _thick(0.1524, "6 mil")},
 		"thick, printed in mm": {"row": _thick(4, "4 mm"), "told": _thick(4.064, "160 mil")},
 		"film over the least": {"row": _thick(0.86, "34 mils"), "told": _thick(0.762, "30 mils dry, min.")},
+		"wet against dry": {"row": _thick(0.508, "20 mils wet"), "told": _thick(0.762, "30 mils dry")},
 		"row is silent": {"row": {}, "told": _thick(1.016, "40 mil")},
 		"data is silent": {"row": _thick(1.016, "40 mil"), "told": {}},
 		"insulation": {"row": object.union(_thick(150, "150"), {"role": "insulation"}), "told": _thick(100, "100")},

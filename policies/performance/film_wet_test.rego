@@ -1,0 +1,72 @@
+package performance.film_wet_test
+
+import data.lib.desk_test as desk
+import data.performance.film_wet
+
+_row(mm, text, more) := desk.row(12, "LM-1", object.union(
+	{"figures": {"thickness_mm": desk.figure(mm, text, "mil")}, "texts": {"thickness": text}},
+	more,
+))
+
+_told(mm, text, figures) := desk.product("LM-1", 7, {
+	"family": "fluid-applied-acrylic-air-barrier",
+	"figures": object.union({"thickness_mm": desk.figure(mm, text, "mil")}, figures),
+})
+
+_half := {"solids": desk.figure(0.5, "50 %", "%")}
+
+_found(row, product) := found if {
+	found := film_wet.findings with input as desk.document([row], [product], [])
+}
+
+test_fires_in_full if {
+	_found(_row(1.016, "40 mil wet", {}), _told(0.762, "30 mil dry", _half)) == {{
+		"line": "W!12",
+		"cells": ["C12", "D12", "L12"],
+		"message": concat(" ", [
+			"LM-1 (rubberized-asphalt-membrane) at 40 mil wet dries to 20 mil (50 % solids);",
+			"its data asks for 30 mil dry",
+		]),
+		"related": [{"product": "LM-1", "cells": ["D7"], "what": "its data"}],
+	}}
+}
+
+test_without_solids if {
+	[f.message | some f in _found(_row(0.508, "20 mil WFT", {}), _told(0.762, "30 mil DFT", {}))] == [concat(" ", [
+		"LM-1 (rubberized-asphalt-membrane) at 20 mil wet dries to 20 mil at most;",
+		"its data asks for 30 mil dry",
+	])]
+	count(_found(_row(1.016, "40 mil wet", {}), _told(0.762, "30 mil dry", {}))) == 0
+}
+
+test_silent[name] if {
+	thin := _row(1.016, "40 mil wet", {})
+	dry := _told(0.762, "30 mil dry", _half)
+	some name, case in {
+		"just enough": [_row(1.524, "60 mil wet", {}), dry],
+		"all solids": [_row(0.762, "30 mil wet", {}), _told(0.762, "30 mil dry", {"solids": desk.figure(1, "100%", "%")})],
+		"read dry": [_row(0.762, "30 mil dry", {}), dry],
+		"wet and dry": [_row(1.016, "40 mil wet, 20 dry", {}), dry],
+		"not said": [_row(1.016, "40 mil", {}), dry],
+		"asked for wet": [thin, _told(1.016, "40 mil wet", _half)],
+		"not said what is asked for": [thin, _told(0.762, "30 mil", _half)],
+		"of each coat": [_row(0.762, "30 mil wet each", {}), dry],
+		"two coats by the remark": [_row(1.016, "40 mil wet", {"texts": {"remark": "in 2 coats"}}), dry],
+		"struck": [_row(1.016, "40 mil wet", {"struck": true}), dry],
+		"no data": [thin, desk.product("LM-1", 7, {"figures": {}})],
+	}
+	count(_found(case[0], case[1])) == 0
+}
+
+# The heading says what the cells do not.
+_headed(heading) := object.union(doc, {"reading": {"tables": [table]}}) if {
+	doc := desk.document([_row(1.016, "40", {})], [_told(0.762, "30 mil dry", _half)], [])
+	column := {"letter": "D", "slot": "thickness", "heading": heading}
+	table := object.union(doc.reading.tables[0], {"columns": [column]})
+}
+
+test_by_heading if {
+	count(film_wet.findings) == 1 with input as _headed("WFT (mil)")
+	count(film_wet.findings) == 0 with input as _headed("Mil")
+	count(film_wet.findings) == 0 with input as _headed("Film, wet / dry")
+}
