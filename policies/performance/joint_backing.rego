@@ -3,7 +3,8 @@
 # description: |
 #   The row says that the joint was filled solid, or that there is no rod or tape behind the bead. A bead that holds on
 #   three sides cannot stretch: it tears along one face at the first winter, and a deep bead pulls harder still. It does
-#   not apply where a bond breaker tape is named, nor to rows that say nothing of the backing, as most do not.
+#   not apply where a bond breaker tape is named, to fillets and joints that are said not to move, nor to rows that say
+#   nothing of the backing, as most do not.
 # custom:
 #   id: performance-joint-backing
 #   topic: performance
@@ -25,6 +26,7 @@ findings contains finding.at(line, ["material", "tag", told.slot], message) if {
 	line.role == "sealant"
 	told := [s | some s in line.signals; s.id == "joint_unbacked"; not s.no][0]
 	not _is_taped(line)
+	not _is_still(line)
 	item := facts.main_items(line)[0]
 	message := naming.say("%s has no backing in its joint (%s)", [naming.plain(item), words.quoted(told.text)])
 }
@@ -33,4 +35,9 @@ _is_taped(line) if {
 	some item in line.items
 	facts.is_there(item)
 	item.family == "bond-breaker-tape"
+}
+
+_is_still(line) if {
+	some text in line.texts
+	regex.match(data.performance.joints.still, text)
 }

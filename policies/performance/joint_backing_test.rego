@@ -26,6 +26,8 @@ test_fires_in_full if {
 test_silent[name] if {
 	some name, case in {
 		"tape behind": [[_bead, _tape], {}],
+		"fillet": [[_bead], {"texts": {"remark": "fillet, backer left out"}}],
+		"fixed frame": [[_bead], {"texts": {"place": "fixed frame", "remark": "backer left out"}}],
 		"no sealant": [[_bead], {"role": "membrane"}],
 		"nothing is said": [[_bead], {"signals": []}],
 		"denied": [[_bead], {"signals": [bench.denial("joint_unbacked", "remark", "rod set")]}],
