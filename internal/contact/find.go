@@ -63,7 +63,7 @@ func (f *finder) own() {
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark":
-			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != ""))
+			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && !f.onAnother(it)))
 		case it.Slot == "material" && it.Relation != "":
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		}
@@ -91,6 +91,19 @@ func (f *finder) underBed(it *schedule.Item) bool {
 // same holds for the line's own material named again (its own laps).
 func (f *finder) same(it *schedule.Item) bool {
 	return it.Product != "" && it.Product == f.main.Product
+}
+
+// onAnother holds for what a remark puts on something else than the row's own
+// material: "the EPDM pads stand on the steel pan". It touches that.
+func (f *finder) onAnother(it *schedule.Item) bool {
+	if it.Relation != "on" || it.Side != "subject" {
+		return false
+	}
+	own := endOf(f.line, *f.main)
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.At == it.At && o.Clause == it.Clause && o.Side == "object" && o.Family != "" && o.Class != "substrate" &&
+			o.Class != f.main.Class && !covers(own, endOf(f.line, o))
+	})
 }
 
 func (f *finder) primerOnBed() {

@@ -56,6 +56,25 @@ func told(list []contact.Contact, line string) []string {
 	return slices.Compact(out)
 }
 
+// What a remark puts on something else touches that, and not the row's own sheet.
+func TestOnAnother(t *testing.T) {
+	for remark, want := range map[string]string{
+		"EPDM blocks of the door sit on the copper pan":   "near",
+		"EPDM blocks of the door sit on the sheet":        "direct",
+		"EPDM blocks of the door sit on asphalt membrane": "direct",
+	} {
+		got := ""
+		for _, c := range find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | rubberized asphalt membrane | CMU | none | "+remark+"\n") {
+			if c.A.Slot == "material" && strings.HasPrefix(c.B.Text, "EPDM") {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
+
 func TestKindsOfContact(t *testing.T) {
 	for cell, want := range map[string]string{
 		"EPDM gasket":                                         "epdm-gasket direct",
