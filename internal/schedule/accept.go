@@ -225,7 +225,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
-	for _, piece := range r.words.splitList(c.text) {
+	for _, piece := range r.primerPieces(c.text) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}

@@ -13,7 +13,9 @@ type asideWords struct {
 	Slots  []string          `json:"slots"`   // columns, "" one that is not known
 	ByKind map[string]string `json:"by_kind"` // kind of quantity -> slot
 	Film   string            `json:"film"`    // words after a length that make it a dry film
+	Goes   string            `json:"goes"`    // the only words before a temperature that make it the least to apply at
 	film   *regexp.Regexp
+	goes   *regexp.Regexp
 }
 
 // aside takes figures that stand in a cell of words for those of the product,
@@ -33,6 +35,9 @@ func (r *reader) aside(p *Product, c source) {
 	}
 	for kind, qs := range found {
 		slot := w.ByKind[kind]
+		if len(qs) == 1 && kind == "temperature" {
+			r.goesFrom(p, c, qs[0])
+		}
 		fig, ok := figureOf[slot]
 		if _, stated := p.Figures[fig.key]; !ok || stated || p.Texts[slot] != "" || len(qs) > 1 {
 			continue
@@ -40,5 +45,24 @@ func (r *reader) aside(p *Product, c source) {
 		p.Figures[fig.key] = figureTold(qs[0], c.at)
 		p.Cells[slot] = c.at.Cell
 		p.Texts[slot] = qs[0].Text
+	}
+}
+
+// goesFrom takes the least temperature at which a product goes on, and the most
+// where the words give both: "Not under 40 F", "Lay from -5 to 10 C only".
+func (r *reader) goesFrom(p *Product, c source, q phrase.Quantity) {
+	lead := c.text[:q.Start]
+	if ends := sentenceEnd.FindAllStringIndex(lead, -1); len(ends) > 0 {
+		lead = lead[ends[len(ends)-1][1]:]
+	}
+	ranges := q.Min != nil && q.Max != nil && *q.Min < *q.Max
+	if q.Min == nil || q.Bound != "min" && !ranges || !r.words.asides.goes.MatchString(lead) {
+		return
+	}
+	keep(p.Figures, "apply_min_c", figureTold(q, c.at))
+	if ranges {
+		upper := figureTold(q, c.at)
+		upper.Min = q.Max
+		keep(p.Figures, "apply_max_c", upper)
 	}
 }

@@ -37,3 +37,31 @@ FL-2 | STPE fluid membrane | 30 | 90 | 40 | 8 perm dry cup, 12 perm wet cup; lap
 		t.Errorf("a wet film was read as a dry one: %+v", f)
 	}
 }
+
+// A sentence that opens with a temperature tells where the product goes on; other
+// words make it one of storage, service or a test.
+func TestTemperaturesInRemarks(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Max days open | VOC g/L | Remarks
+FL-1 | butyl sheet | 30 | 40 | Clean face. Apply at 40 °F or above.
+FL-2 | butyl sheet | 30 | 40 | Never below 25 °F, no frost.
+FL-3 | butyl sheet | 30 | 40 | Use from 20 to 60 °F only; keep rolls flat.
+FL-4 | butyl sheet | 30 | 40 | Do not store below 40 °F.
+FL-5 | butyl sheet | 30 | 40 | Flexible down to -20 °F.
+FL-6 | butyl sheet | 30 | 40 | Serves down to -40 °F.`})
+	for tag, want := range map[string]float64{"FL-1": 4.44, "FL-2": -3.89, "FL-3": -6.67} {
+		if f := product(t, s, tag).Figures["apply_min_c"]; f.Min == nil || *f.Min < want-0.01 || *f.Min > want+0.01 {
+			t.Errorf("%s: %+v, want %g", tag, f, want)
+		}
+	}
+	if f := product(t, s, "FL-3").Figures["apply_max_c"]; f.Min == nil || *f.Min < 15.5 || *f.Min > 15.6 {
+		t.Errorf("FL-3: at most %+v, want 60 °F", f)
+	}
+	for _, tag := range []string{"FL-4", "FL-5", "FL-6"} {
+		if f, ok := product(t, s, tag).Figures["apply_min_c"]; ok {
+			t.Errorf("%s: %+v, want none", tag, f)
+		}
+	}
+}

@@ -20,13 +20,18 @@ type source struct {
 	cell workbook.Cell
 	at   At
 
-	mixed bool // its heading names more than its slot
-	goes  bool // and first what the product goes with
+	second string // and to a second figure in parentheses
+	ends   bool   // its heading names the laps of the sides, then those of the ends
+	mixed  bool   // its heading names more than its slot
+	goes   bool   // and first what the product goes with
 }
 
 func (t *table) at(row, col int) At {
 	return At{Sheet: t.sheet.Name, Row: row, Cell: workbook.ColumnName(col) + strconv.Itoa(row)}
 }
+
+// column is the letter of the column.
+func (a At) column() string { return strings.TrimRight(a.Cell, "0123456789") }
 
 func (f *Figure) take(q phrase.Quantity) {
 	f.Min, f.Max, f.Disagree = q.Min, q.Max, q.Disagree

@@ -25,6 +25,9 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if !isDateSlot(slot) || slot == "placed" && !tellsOfBed(c.slot) {
 			continue
 		}
+		if slot == "placed" {
+			x = monthOfYear(x)
+		}
 		d := r.dayOf(l.sameSeason(x), c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {
 			l.told(slot, d)
@@ -32,6 +35,16 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		}
 		l.Dates[slot] = d
 	}
+}
+
+// monthOfYear takes the whole month for a day without a year that could be one:
+// concrete "poured April 25", in 2025.
+func monthOfYear(x phrase.Date) phrase.Date {
+	if x.State == "day" && x.NoYear && x.From.Day() == x.From.Year()%100 {
+		x.From = x.From.AddDate(0, 0, 1-x.From.Day())
+		x.To, x.State, x.NoYear = x.From.AddDate(0, 1, -1), "span", false
+	}
+	return x
 }
 
 // tellsOfBed holds for columns whose words can tell when the bed was placed; a

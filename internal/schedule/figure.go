@@ -55,6 +55,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	other := false
 	text := plainFigure(c.text)
+	if m := twice.FindStringSubmatch(text); m != nil && c.unit != "" && c.second != "" {
+		text = m[1] + " " + c.unit + " (" + m[2] + " " + c.second + ")"
+	}
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
@@ -88,6 +91,9 @@ func hint(kind, unit string) string {
 	}
 	return kind + ":" + unit
 }
+
+// twice is a bare figure with the same in another unit: "75 (3)".
+var twice = regexp.MustCompile(`^\s*(-?\d+(?:\.\d+)?)\s*\((-?\d+(?:\.\d+)?)\)\s*$`)
 
 var (
 	parted    = regexp.MustCompile(`^\d{1,3}(?:[ \x{a0}\x{2009}\x{202f}]\d{3})+(?:[.,]\d+)?(?:\s*\D.*)?$`)

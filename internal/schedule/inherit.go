@@ -34,8 +34,7 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 	for i := range sources {
 		c := &sources[i]
 		if last != nil && stated[c.slot] {
-			c.text = r.likeAbove(c.text, last.Texts[c.slot])
-			l.Texts[c.slot] = c.text
+			c.text = r.likeAbove(c.text, last.above(l, c))
 		}
 		ref, ok := r.refersTo(c.text)
 		if !ok {
@@ -50,10 +49,37 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 		}
 		switch {
 		case ref.whole && (isCarried(c.slot) || c.slot == "shelter" || c.slot == "place" || ref.mark == "" && isDateSlot(c.slot)):
-			c.text, c.cell = from.Texts[c.slot], workbook.Cell{}
-			l.Texts[c.slot] = c.text
+			c.text, c.cell = from.above(l, c), workbook.Cell{}
 		case c.slot == "remark" && from.Texts["remark"] != "":
 			c.text = strings.TrimSpace(c.text) + "\n" + from.Texts["remark"]
+		}
+	}
+	l.retell(sources)
+}
+
+// above is what a line says under the column of a cell that refers to it; in
+// another table, all that it says in the columns of that slot.
+func (l *Line) above(by *Line, c *source) string {
+	if words, ok := l.columns[c.at.column()]; ok && l.Table == by.Table {
+		return words
+	}
+	return l.Texts[c.slot]
+}
+
+// retell keeps what the line says under each column, and puts together what
+// several columns of a slot say, once references are resolved.
+func (l *Line) retell(sources []source) {
+	l.columns = make(map[string]string, len(sources))
+	texts := map[string][]string{}
+	for _, c := range sources {
+		l.columns[c.at.column()] = c.text
+		if c.text != "" {
+			texts[c.slot] = append(texts[c.slot], c.text)
+		}
+	}
+	for slot := range l.Texts {
+		if slot != "remark" { // what it takes over is not its own
+			l.Texts[slot] = strings.Join(texts[slot], "; ")
 		}
 	}
 }

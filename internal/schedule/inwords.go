@@ -61,6 +61,33 @@ func (r *reader) sideLap(text string) (phrase.Quantity, bool) {
 	return phrase.Quantity{}, false
 }
 
+// sideThenEnd is a heading over the laps of the sides and then of the ends of a
+// sheet; sideAndEnd a cell under it, and no fraction of an inch.
+var (
+	sideThenEnd = regexp.MustCompile(`(?i)\bsides?\b.*\bends?\b`)
+	sideAndEnd  = regexp.MustCompile(`^\s*(?:\d{2,}|\d+(?:\.\d+)?\s+)\s*/\s*(\d+(?:\.\d+)?\s*[a-zA-Z".]{0,3})\s*$`)
+	endWord     = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*$`)
+)
+
+// endLap takes the lap that a cell tells for the ends of a sheet: "75 / 40" under
+// "side / end", "sides 3 in., ends 6 in.".
+func (r *reader) endLap(l *Line, c source) {
+	if m := sideAndEnd.FindStringSubmatch(c.text); m != nil && c.ends {
+		c.text = m[1]
+		if f, ok := r.figure(c, "length"); ok && f.Min != nil {
+			keep(l.Figures, "end_lap_mm", f)
+		}
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, hint("length", c.unit)) {
+		if q.Kind == "length" && q.Min != nil && endWord.MatchString(c.text[:q.Start]) {
+			f := figureTold(q, c.at)
+			f.Assumed = q.Unit == "" || !strings.Contains(q.Text, q.Unit)
+			keep(l.Figures, "end_lap_mm", f)
+		}
+	}
+}
+
 // wordyLap is how many words beside those of laps a cell of laps has that tells
 // of other things too.
 const wordyLap = 2

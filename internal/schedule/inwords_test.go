@@ -61,3 +61,30 @@ D3 | butyl sheet | plywood | none | brick | H | @2026-12-02 |`})
 		}
 	}
 }
+
+// The laps of the ends are told apart from those of the sides; a fraction of an
+// inch is one figure.
+func TestEndLaps(t *testing.T) {
+	for _, tc := range []struct {
+		heading, cell string
+		side, end     float64
+	}{
+		{"Laps side / end mm", "60 / 100", 60, 100},
+		{"Side, end laps in", "3 / 5", 76.2, 127},
+		{"Side, end laps in", "3/4", 19.05, 0},
+		{"Lap", "sides 2 in., ends 4 in.", 50.8, 101.6},
+		{"Lap mm", "75", 75, 0},
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | " + tc.heading + "\nD1 | butyl sheet | plywood | none | " + tc.cell})
+		figures := line(t, s, "D1").Figures
+		for key, want := range map[string]float64{"lap_mm": tc.side, "end_lap_mm": tc.end} {
+			got := 0.0
+			if f := figures[key]; f.Min != nil {
+				got = *f.Min
+			}
+			if got < want-0.1 || got > want+0.1 {
+				t.Errorf("%q under %q: %s %v, want %v", tc.cell, tc.heading, key, got, want)
+			}
+		}
+	}
+}

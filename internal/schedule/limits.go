@@ -27,6 +27,7 @@ type limitFigure struct {
 	After     []string `json:"unless_after"`
 	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
 	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
+	Beside    []string `json:"beside"`        // words one of which must stand right before the figure, or right after it
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
@@ -208,6 +209,9 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 		return false
 	}
 	if lead := lastWords(in.sentence[:q.Start], 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
+		return false
+	}
+	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(in.after, 1), rule.Beside) {
 		return false
 	}
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {

@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -191,5 +192,36 @@ D2 | rubberized asphalt membrane | CMU | acrylic primer | 4 | 60 | 2026-01-05 | 
 	}
 	if len(s.Lines) != 2 || len(s.Products) != 0 {
 		t.Errorf("%d lines, %d products", len(s.Lines), len(s.Products))
+	}
+}
+
+// A limit may name the wall types that it is for, or the products of tags that
+// begin alike; the laps of ends have one of their own.
+func TestLimitsOfMarksAndTags(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Wall type | Place | Membrane | Substrate | Primer
+W-1 | north | BR-1 | plywood | none
+W-2 | south | BR-2 | plywood | none
+W-3 | east | KT-1 | plywood | none
+W-4 | west | KT-1 | plywood | none`}, page{name: "P", grid: `
+Tag | Type | Min apply °C | Max days open
+BR-1 | butyl sheet | 5 | 60
+BR-2 | rubberized asphalt sheet | 5 | 60
+KT-1 | vapor-permeable sheet | 5 | 60`}, page{name: "N", grid: `
+Notes
+On W-2 all that is outside of the board 500 ng or more.
+Laps of BR rolls: sides 60 mm, ends 120 mm.`})
+	got := map[string]string{}
+	for _, l := range s.Project.Limits {
+		got[l.Kind] = fmt.Sprintf("%g %s %s", *l.Min, l.Scope, strings.Join(l.Keys, " "))
+	}
+	for kind, want := range map[string]string{
+		"vapor_ng":   "500 w-2 ",
+		"lap_mm":     "60  butyl-flashing-tape rubberized-asphalt-membrane",
+		"end_lap_mm": "120  butyl-flashing-tape rubberized-asphalt-membrane",
+	} {
+		if got[kind] != want {
+			t.Errorf("%s %q, want %q", kind, got[kind], want)
+		}
 	}
 }

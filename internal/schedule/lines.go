@@ -41,6 +41,8 @@ func (r *reader) lines(t *table) {
 		}
 		if l.Group == "" {
 			l.Group = divider.text
+		}
+		if l.Group == divider.text || l.Group == strings.TrimRight(firstWords(divider.text, 1), ".:") {
 			r.headed(&l, divider)
 		}
 		if layered {
@@ -174,7 +176,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		if !reads(t.cols[i]) {
 			continue
 		}
-		src := source{slot: slot, unit: t.cols[i].Unit, at: t.at(row, col)}
+		src := source{slot: slot, unit: t.cols[i].Unit, second: t.cols[i].second, at: t.at(row, col), ends: slot == "lap" && sideThenEnd.MatchString(t.cols[i].Heading)}
 		if ok {
 			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value), slot), c
 		}
@@ -257,6 +259,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if c.slot == "lap" {
 		r.signals(l, c)
 		r.filmIn(l, c)
+		r.endLap(l, c)
 		if f = r.lapOf(c, f); f.Text == "" {
 			return
 		}

@@ -188,3 +188,28 @@ func TestDatesLeftOfTheirYear(t *testing.T) {
 		t.Errorf("mark %q", got)
 	}
 }
+
+// A ditto stands for what its own column says above, and not for the other columns
+// that tell of neighbors too.
+func TestDittoOfOneOfTwoColumns(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Tied to | Install date
+D1 | butyl sheet | plywood | none | EPDM gasket | brick | @2026-03-02
+D2 | butyl sheet | plywood | none | copper flashing | " | @2026-03-03
+D3 | butyl sheet | plywood | none | - | " | @2026-03-04`})
+	for mark, want := range map[string]string{"D2": "copper-sheet clay-brick", "D3": "clay-brick"} {
+		if got := items(line(t, s, mark), "touches"); got != want {
+			t.Errorf("%s touches %q, want %q", mark, got, want)
+		}
+	}
+}
+
+// Concrete "poured June 26" was poured some day of that month, where the year is 2026.
+func TestPouredInAMonth(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Primer | Laid\nD1 | butyl sheet | concrete, poured June 26 | none | 2026-12-30\nD2 | butyl sheet | concrete, poured June 12 | none | 2026-07-30\n")
+	for mark, want := range map[string]string{"D1": "2026-06-01 2026-06-30", "D2": "2026-06-12 2026-06-12"} {
+		if d := line(t, s, mark).Dates["placed"]; d.From+" "+d.To != want {
+			t.Errorf("%s placed %s to %s, want %s", mark, d.From, d.To, want)
+		}
+	}
+}

@@ -55,8 +55,15 @@ func (r *reader) keysIn(text string) []string {
 			out = append(out, key)
 		}
 	}
+	prefixed := r.tagged(text)
+	for _, products := range prefixed {
+		for _, i := range products {
+			add(r.keyOf(i))
+		}
+	}
 	for _, m := range r.lex.find(text) {
 		switch {
+		case prefixed[text[m.start:m.end]] != nil: // "HT goods" are those of HT-1, whatever else HT may mean
 		case m.mat.Class == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
 			// "membrane outside the batt": the limit is not the batt's
 		case m.product >= 0:
@@ -73,6 +80,26 @@ func (r *reader) keysIn(text string) []string {
 	}
 	return out
 }
+
+// tagged lists the products of the tags that begin with a word of a text: the SA-1
+// and SA-2 of "laps of SA and HT goods".
+func (r *reader) tagged(text string) map[string][]int {
+	out := map[string][]int{}
+	for _, w := range cellWords(text) {
+		if len(w) < minPrefix || w != strings.ToUpper(w) || out[w] != nil {
+			continue
+		}
+		for i := range r.sched.Products {
+			if strings.Trim(tagPrefix(r.sched.Products[i].Tag), "-./ ") == w {
+				out[w] = append(out[w], i)
+			}
+		}
+	}
+	return out
+}
+
+// minPrefix is how long the letters of a tag are that stand for all its products.
+const minPrefix = 2
 
 // keyOf is the key that tells a product: its family, where no other product of the
 // workbook is of it, else its id.

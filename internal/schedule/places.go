@@ -2,7 +2,9 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
+	"unicode"
 )
 
 // collectPlaces counts the runs of words that stand in the places of a table,
@@ -66,6 +68,9 @@ var facing = regexp.MustCompile(`\b((?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est)
 // words that stands in the place of some line, and not of most; the first of
 // several.
 func (r *reader) placeIn(sentence string) string {
+	if marks := r.marksIn(sentence); len(marks) > 0 {
+		return strings.Join(marks, ", ")
+	}
 	words := headingWords(sentence)
 	for n := min(4, len(words)); n > 0; n-- {
 		for i := 0; i+n <= len(words); i++ {
@@ -81,6 +86,23 @@ func (r *reader) placeIn(sentence string) string {
 		}
 	}
 	return ""
+}
+
+// marksIn lists the marks and wall types of lines that a sentence names ("On EW-1
+// ..."), where not most lines have them.
+func (r *reader) marksIn(sentence string) []string {
+	var out []string
+	for _, w := range cellWords(sentence) {
+		w = fold(strings.Trim(w, ".:"))
+		run := strings.Join(headingWords(w), " ")
+		if c := r.places[run]; c == 0 || c*3 > r.placeRows || !r.marks[w] || slices.Contains(out, w) {
+			continue
+		}
+		if strings.ContainsFunc(w, unicode.IsDigit) && strings.ContainsFunc(w, unicode.IsLetter) {
+			out = append(out, w)
+		}
+	}
+	return out
 }
 
 // unknownPlace is the scope of a limit for a room that no line names; it holds

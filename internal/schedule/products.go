@@ -144,43 +144,6 @@ func (r *reader) identify(p *Product) {
 	}
 }
 
-// primersByUse takes products that the primer columns of the schedule name, and
-// that nothing else tells the kind of, for primers.
-func (r *reader) primersByUse(t *table) {
-	col := t.column("primer")
-	for row := t.first; col > 0 && row <= t.last; row++ {
-		for _, m := range r.lex.findTags(text(t.sheet, row, col)) {
-			if m.product < 0 {
-				continue
-			}
-			p := &r.sched.Products[m.product]
-			words := firstNonEmpty(p.Texts["type"], p.Name)
-			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) {
-				continue
-			}
-			r.asPrimer(p, words)
-		}
-	}
-}
-
-// asPrimer takes a product for a primer of what its words name ("SBS in solvent").
-func (r *reader) asPrimer(p *Product, words string) {
-	as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
-	if as.Class == "coating" {
-		as = r.vocab.Describe("primer")
-	}
-	if as.Class == "primer" {
-		p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
-	}
-}
-
-// coatAsPrimer holds for a coating or mastic that calls itself a primer ("epoxy
-// primer"): on a column of steel it is paint, under a membrane it primes.
-func (r *reader) coatAsPrimer(p *Product) bool {
-	words := p.Texts["type"] + " " + p.Texts["material"] + " " + p.Name
-	return (p.Class == "coating" || p.Class == "mastic") && r.words.hasAny(words, r.words.accept.Primer)
-}
-
 // madeFor takes the products that a primer, sealant or adhesive is described for:
 // "bonding adhesive for E1".
 func (r *reader) madeFor(p *Product) {
@@ -244,7 +207,7 @@ func (r *reader) role(family, class, words string) string {
 func (r *reader) limits(t *table) {
 	columns := make([]source, len(t.cols))
 	for n, col := range t.cols {
-		columns[n] = source{slot: col.Slot, unit: col.Unit, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
+		columns[n] = source{slot: col.Slot, unit: col.Unit, second: col.second, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
 	}
 	for i := range r.sched.Products {
 		p := &r.sched.Products[i]

@@ -83,6 +83,39 @@ PR-1 | solvent-borne rubber primer | -5 | - | -
 	}
 }
 
+// A comma parts primers where each has its own bed.
+func TestPrimersPartedByCommas(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | CMU, galvanized steel, plywood | PR-1 on CMU and plywood, none on galvanized steel
+R-2 | rubberized asphalt membrane | 5 | CMU, galvanized steel, plywood | no primer on plywood, PR-1 for CMU
+PR-1 | solvent-borne rubber primer | -5 | - | -
+`)
+	for tag, want := range map[string]string{
+		"R-1": "concrete-masonry PR-1, galvanized-sheet none, osb-plywood-sheathing PR-1",
+		"R-2": "concrete-masonry PR-1, galvanized-sheet unsaid, osb-plywood-sheathing none",
+	} {
+		if got := accepted(product(t, s, tag)); got != want {
+			t.Errorf("%s: got  %s\nwant %s", tag, got, want)
+		}
+	}
+}
+
+// What the column of primers names as unprimed is no primer.
+func TestUnprimedIsNoPrimer(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | R-1 | CMU, coat | K-1 on CMU, none on LC-2\n"+`
+Tag | Type | Min apply °C | Max days open
+R-1 | rubberized asphalt membrane | 5 | 60
+K-1 | Key coat | 5 | 60
+LC-2 | Fluid membrane | 5 | 60
+`)
+	for tag, want := range map[string]string{"K-1": "primer", "LC-2": "membrane"} {
+		if got := product(t, s, tag).Role; got != want {
+			t.Errorf("%s is a %s, want %s", tag, got, want)
+		}
+	}
+}
+
 func TestColumnsOfPrimedAndUnprimed(t *testing.T) {
 	s := read(t, walls+`
 Tag | Type | Min apply °C | No primer on | Primer required on
@@ -272,6 +305,8 @@ func TestUnits(t *testing.T) {
 		"by the sheet":                     {"All dimensions in mm\n\nMark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 75\nD2 | butyl tape | CMU | 100", "lap_mm", 75, ""},
 		"nowhere":                          {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 75\nD2 | butyl tape | CMU | 100", "lap_mm", -1, "no unit"},
 		"words for a figure":               {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | as detailed\nD2 | butyl tape | CMU | 100 mm", "lap_mm", -1, "not a figure"},
+		"the same in brackets":             {"Mark | Membrane | Substrate | Lap, in (mm)\nD1 | butyl tape | CMU | 3 (75)", "lap_mm", 76.2, ""},
+		"the first of two units":           {"Mark | Membrane | Substrate | Lap mm (in)\nD1 | butyl tape | CMU | 100", "lap_mm", 100, ""},
 		"a range":                          {"Mark | Membrane | Substrate | Lap\nD1 | butyl tape | CMU | 3 to 4 in.\nD2 | butyl tape | CMU | 100 mm", "lap_mm", 76.2, ""},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -287,6 +322,20 @@ func TestFiguresThatDisagree(t *testing.T) {
 	s := read(t, "Mark | Membrane | Substrate | Thickness\nD1 | butyl tape | CMU | 40 mil (2.0 mm)\nD2 | butyl tape | CMU | 40 mil (1.0 mm)\n")
 	if !line(t, s, "D1").Figures["thickness_mm"].Disagree || line(t, s, "D2").Figures["thickness_mm"].Disagree {
 		t.Errorf("figures %+v %+v", line(t, s, "D1").Figures, line(t, s, "D2").Figures)
+	}
+}
+
+// A second figure in brackets is in the second unit of the heading.
+func TestSecondUnitOfAHeading(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate\nD1 | A-1 | CMU\n"+`
+Tag | Type | Min apply °C | Vapour permeance US perm, ng/(Pa·s·m²) in brackets
+A-1 | vapor-permeable sheet | 5 | 14 (800)
+A-2 | vapor-permeable sheet | 5 | 14 (80)
+`)
+	for tag, want := range map[string]bool{"A-1": false, "A-2": true} {
+		if f := product(t, s, tag).Figures["vapor_ng"]; f.Disagree != want || !near(f.Min, 800.989) {
+			t.Errorf("%s: %+v, disagrees: want %v", tag, f, want)
+		}
 	}
 }
 

@@ -96,6 +96,8 @@ type Line struct {
 	Spans   map[string]Span   `json:"spans"`   // bare_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
 	Layers  []Item            `json:"layers"` // a build-up told in one cell, room side first
+
+	columns map[string]string // what it says under each column, by its letter
 }
 
 // Span is a count of days between two dates of a line; a range where a date
@@ -251,6 +253,8 @@ type Column struct {
 	Confidence float64 `json:"confidence"` // 0..1
 	Why        string  `json:"why"`
 	Hidden     bool    `json:"hidden"`
+
+	second string // unit of a second figure in parentheses
 }
 
 // Unread is a cell or row that was not understood or not read, and why.

@@ -123,6 +123,11 @@ No. | Product | Receives | Bond coat | Issued | Ret. | Fitted | Date checked | C
 1 | butyl sheet | plywood | none | 2 Jan 2026 | 9 Jan 2026 | 2 Mar 2026 | 3 Mar 2026 | 9 Mar 2026 | door frame | 45 F
 2 | butyl sheet | CMU | none | 5 Jan 2026 | 12 Jan 2026 | 3 Mar 2026 | 4 Mar 2026 | 9 Mar 2026 | door frame | 48 F`},
 			"mark material substrate primer sent returned install inspected cover touches reading_air", 1},
+		"bed and reading in short": {page{grid: `
+Asm. | Where | Onto what | Membrane | Primer | Laid | Surf. °F | Covered with
+C2 | east | plywood | butyl sheet | none | 2 Mar 2026 | 48 | rock wool
+C2 | west | CMU | butyl sheet | none | 3 Mar 2026 | 51 | rock wool`},
+			"group place substrate material primer install reading_surface front", 1},
 		"unknown column said": {page{grid: `
 Mark | Membrane | Substrate | Primer | Zeta index
 D1 | butyl sheet | plywood | none | qq
@@ -163,6 +168,7 @@ D2 | butyl sheet | plywood | none | ww
 }
 
 func TestRowsOfATable(t *testing.T) {
+	longHead := "Type C, stair core from level 3 up. Weather to room: brick, cavity, rock wool, butyl sheet, block, plaster"
 	heading := "Wall type | Membrane | Substrate | Primer | Install date\n"
 	for name, tc := range map[string]struct {
 		page  page
@@ -173,6 +179,8 @@ func TestRowsOfATable(t *testing.T) {
 			"1 2", "SOUTH WALL"},
 		"merged divider": {page{grid: "Item | Membrane | Substrate | Primer\nNORTH WALL\n1 | butyl sheet | plywood | none\nSOUTH WALL\n2 | butyl sheet | CMU | none", merges: []string{"A2:D2", "A4:D4"}},
 			"1 2", "SOUTH WALL"},
+		"long merged divider": {page{grid: "Item | Membrane | Substrate | Primer\n" + longHead + "\n1 | butyl sheet | plywood | none", merges: []string{"A2:D2"}},
+			"1", longHead},
 		"group stands once, blank below": {page{grid: heading + "W1 | butyl sheet | plywood | none | @2026-03-02\n | butyl sheet | CMU | none | @2026-03-03\nW2 | butyl sheet | CMU | none | @2026-03-04\n | butyl sheet | steel | none | @2026-03-05"},
 			"W1 W1 W2 W2", "W2"},
 		"group merged": {page{grid: heading + "W1 | butyl sheet | plywood | none | @2026-03-02\n | butyl sheet | CMU | none | @2026-03-03\n | butyl sheet | CMU | none | @2026-03-04", merges: []string{"A2:A4"}},

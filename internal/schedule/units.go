@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strings"
 )
 
@@ -12,17 +13,28 @@ func (r *reader) units(t *table) {
 		if !ok {
 			continue
 		}
-		c.Unit = r.unitIn(c.Heading, fig.kind, c.Slot)
+		c.Unit = firstNonEmpty(r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), fig.kind, c.Slot), r.unitIn(c.Heading, fig.kind, c.Slot))
+		for _, part := range headingUnits.Split(c.Heading, -1) {
+			if unit := r.unitIn(part, fig.kind, c.Slot); c.second == "" && unit != c.Unit {
+				c.second = unit
+			}
+		}
 	}
 }
 
-// unitIn tries the words of a heading as units of the kind.
+// headingUnits parts the two units of a heading: "Lap, mm (in)".
+var headingUnits = regexp.MustCompile(`[(),;/]`)
+
+// unitIn tries the words of a heading as units of the kind; those that the slot
+// has for its units go first, in the order of the heading.
 func (r *reader) unitIn(heading, kind, slot string) string {
 	low := headingWords(heading)
 	if s := r.head.bySlot[slot]; s != nil {
-		for word, unit := range s.units {
-			if holdsWords(low, strings.Fields(word)) {
-				return unit
+		for i := range low {
+			for word, unit := range s.units {
+				if _, ok := begins(low[i:], strings.Fields(word)); ok {
+					return unit
+				}
 			}
 		}
 	}

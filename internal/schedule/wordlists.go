@@ -164,6 +164,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	if w.asides.film, err = regexp.Compile("(?i)" + f.Asides.Film); err != nil {
 		return fmt.Errorf("asides: film: %w", err)
 	}
+	if w.asides.goes, err = regexp.Compile("(?i)" + f.Asides.Goes); err != nil {
+		return fmt.Errorf("asides: goes: %w", err)
+	}
 	if w.productAs, err = compileAll(f.ProductAs); err != nil {
 		return err
 	}

@@ -1,0 +1,81 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+)
+
+// primersByUse takes products that the primer columns of the schedule name, and
+// that nothing else tells the kind of, for primers.
+func (r *reader) primersByUse(t *table) {
+	col := t.column("primer")
+	for row := t.first; col > 0 && row <= t.last; row++ {
+		if t.ownCells(row) < 2 {
+			continue // a heading merged over the columns
+		}
+		for _, m := range r.lex.findTags(r.beforeNone(text(t.sheet, row, col))) {
+			if m.product < 0 {
+				continue
+			}
+			p := &r.sched.Products[m.product]
+			words := firstNonEmpty(p.Texts["type"], p.Name)
+			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) {
+				continue
+			}
+			r.asPrimer(p, words)
+		}
+	}
+}
+
+// beforeNone cuts a cell of primers where it says what has none: "PR-1 on block,
+// none on AB-2".
+func (r *reader) beforeNone(text string) string {
+	end := 0
+	for _, part := range strings.SplitAfter(text, ",") {
+		if r.saysNone(part) {
+			break
+		}
+		end += len(part)
+	}
+	return text[:end]
+}
+
+// asPrimer takes a product for a primer of what its words name ("SBS in solvent").
+func (r *reader) asPrimer(p *Product, words string) {
+	as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
+	if as.Class == "coating" {
+		as = r.vocab.Describe("primer")
+	}
+	if as.Class == "primer" {
+		p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
+	}
+}
+
+// coatAsPrimer holds for a coating or mastic that calls itself a primer ("epoxy
+// primer"): on a column of steel it is paint, under a membrane it primes.
+func (r *reader) coatAsPrimer(p *Product) bool {
+	words := p.Texts["type"] + " " + p.Texts["material"] + " " + p.Name
+	return (p.Class == "coating" || p.Class == "mastic") && r.words.hasAny(words, r.words.accept.Primer)
+}
+
+// onBed stands after the primer that a piece is about.
+var onBed = regexp.MustCompile(`(?i)^(?:on|over|to|for|elsewhere)$`)
+
+// primerPieces parts a column of primers as splitList does, and at each comma after
+// which another primer, or none, is told for a bed: "none on block, PR-3 on board".
+func (r *reader) primerPieces(text string) []part {
+	var out []part
+	for _, p := range r.words.splitList(text) {
+		start := 0
+		for i, c := range p.text {
+			words := strings.Fields(p.text[i+1:])
+			if c != ',' || len(words) < 2 || !onBed.MatchString(words[1]) || !r.saysNone(words[0]) && !r.isTag(words[0]) {
+				continue
+			}
+			out = append(out, part{strings.TrimSpace(p.text[start:i]), p.listed})
+			start = i + 1
+		}
+		out = append(out, part{strings.TrimSpace(p.text[start:]), p.listed})
+	}
+	return out
+}
