@@ -33,6 +33,7 @@ findings contains found if {
 	item := sheet.own(line)
 	limit := age.limit(line, item)
 	span.min < limit.days
+	not _may_be_old(line, span, limit)
 	extra := object.union({"severity": age.severity(line, span, limit), "related": age.related(limit)}, age.source(limit))
 	found := finding.at_with(line, _slots, _message(item, span, limit), extra)
 }
@@ -51,6 +52,13 @@ _is_other_bed(line) if {
 		bed.family != ""
 		not facts.has_key(bed, data.pairing.concrete_age.bed_keys)
 	}
+}
+
+# Concrete told to the month has no age to hold against a limit, unless all of the month is too late.
+_may_be_old(line, span, limit) if {
+	line.dates.placed.state == "span"
+	span.max - span.min >= data.pairing.concrete_age.month_days
+	span.max >= limit.days
 }
 
 _slots := ["material", "substrate", "install", "placed", "age", "concrete_age"]

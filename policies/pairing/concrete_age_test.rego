@@ -88,6 +88,13 @@ test_board_hung_the_day_before if {
 	count(_found([bench.sbs, board], _span("2026-07-06", "2026-07-07", 1, 1), [])) == 0
 }
 
+test_placed_some_day_of_a_month if {
+	dates := {"dates": {"placed": {"state": "span", "from": "2026-06-01", "to": "2026-06-30", "text": "June 26"}}}
+	line := object.union(dates, _span("2026-06-01", "2026-07-08", 8, 37))
+	count(_found(_row, line, [_note])) == 0
+	count(_found(_row, line, [object.union(_note, {"min": 42})])) == 1
+}
+
 test_silent[name] if {
 	some name, case in {
 		"on the day": {"span": _span("2026-05-26", "2026-06-09", 14, 14), "limits": [_note]},
