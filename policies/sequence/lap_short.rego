@@ -45,6 +45,32 @@ findings contains found if {
 	})
 }
 
+# The end laps of a sheet, where the row tells them apart from those of its sides.
+findings contains found if {
+	some line in sheet.lines
+	lap := line.figures.end_lap_mm
+	measure.is_sound(lap)
+	measure.low(lap) > 0
+	item := _lapped(line)
+	need := _need_of_ends(line, item)
+	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
+	message := naming.say("%s laps %s at its ends; %s %s", [
+		naming.plain(item),
+		measure.as_said("length", lap),
+		need.says,
+		measure.written(need.mm, "length", need.like),
+	])
+	found := finding.at_with(line, array.concat(["material", "tag"], measure.cell(lap, "lap_mm")), message, {
+		"severity": need.severity,
+		"related": need.related,
+	})
+}
+
+_need_of_ends(line, item) := need if {
+	noted := _noted(line, item, "end_lap_mm")
+	need := noted[0]
+} else := _need(line, item)
+
 # A row of several sheets does not say which of them laps: it is read as the one that asks least.
 _lapped(line) := least[0] if {
 	several := [{"item": item, "mm": mm} |
@@ -57,7 +83,7 @@ _lapped(line) := least[0] if {
 } else := facts.main_items(line)[0]
 
 _need(line, item) := need if {
-	stated := array.concat(array.concat(_noted(line, item), _of_product(item)), _of_row(line))
+	stated := array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item)), _of_row(line))
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
@@ -65,8 +91,14 @@ _need(line, item) := need if {
 	usual := _usual(line)
 }
 
-_noted(line, item) := [{"mm": l.min, "says": "the notes ask for", "like": l, "severity": "error", "related": [note]} |
-	l := limits.highest_min(limits.limits_for("lap_mm", line, item.keys, line.role))
+_noted(line, item, kind) := [{
+	"mm": l.min,
+	"says": "the notes ask for",
+	"like": l,
+	"severity": "error",
+	"related": [note],
+} |
+	l := limits.highest_min(limits.limits_for(kind, line, item.keys, line.role))
 	note := finding.related_address(l.at, l.text)
 ]
 

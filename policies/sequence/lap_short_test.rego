@@ -26,6 +26,22 @@ test_whole_finding if {
 	}}
 }
 
+_ends := bench.limit("end_lap_mm", {"min": 150, "text": "Sides 75 mm, ends 150 mm"})
+
+_end_lap(mm, text) := {"figures": {
+	"lap_mm": bench.figure(75, null, "75", "mm"),
+	"end_lap_mm": bench.figure(mm, null, text, "mm"),
+}}
+
+test_end_laps if {
+	some f in _found(_end_lap(90, "90"), [_walls, _ends])
+	f.message == "FM-1 (rubberized-asphalt-membrane) laps 90 mm at its ends; the notes ask for 150 mm"
+	f.severity == "error"
+	count(_found(_end_lap(150, "150"), [_walls, _ends])) == 0
+	count(_found(_end_lap(90, "90"), [_walls])) == 0
+	count(_found(_end_lap(40, "40"), [_walls])) == 1
+}
+
 test_usual_figure if {
 	some f in _found(_lap(30, "30"), [])
 	f.message == "FM-1 (rubberized-asphalt-membrane) laps 30 mm; adhered sheet usually laps at least 50 mm"
