@@ -162,7 +162,23 @@ _outer(line) := item if {
 # outboard lists the tight boards and sheets outside of the row's own sheet.
 outboard(line) := [item |
 	some item in facts.items_in(line, data.vapor.barriers.outside_slots)
-	item.class in data.vapor.open.outside_classes
-	not item.family in data.vapor.barriers.inside_families
+	_is_outboard(line, item)
 	vaporclass.is_tight(item)
 ]
+
+_is_outboard(_, item) if {
+	item.class in data.vapor.open.outside_classes
+	not item.family in data.vapor.barriers.inside_families
+}
+
+# A film that is told over the insulation outside: "poly over the wool, left behind the panels".
+_is_outboard(line, item) if {
+	item.family in data.vapor.barriers.inside_families
+	item.relation == "over"
+	item.side == "subject"
+	some under in line.items
+	under.at == item.at
+	under.clause == item.clause
+	under.side == "object"
+	under.class == "insulation"
+}

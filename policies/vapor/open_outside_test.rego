@@ -45,6 +45,31 @@ test_fires_in_full if {
 	}}
 }
 
+_film(more) := object.union(
+	object.union(bench.item("touches", "polyethylene", "polyethylene-sheet", "film", []), {
+		"relation": "over",
+		"side": "subject",
+		"clause": "polyethylene over the rock wool",
+		"at": {"sheet": "W", "row": 56, "cell": "G56"},
+	}),
+	more,
+)
+
+_wool := object.union(bench.item("touches", "rock wool", "mineral-wool", "insulation", []), {
+	"side": "object",
+	"clause": "polyethylene over the rock wool",
+	"at": {"sheet": "W", "row": 56, "cell": "G56"},
+})
+
+test_film_over_the_insulation if {
+	row := {"items": [desk.own(56, "V22"), _film({}), _wool]}
+	count(open_outside.findings) == 1 with input as _doc(_board({}), row, [_note])
+	taken_off := {"items": [desk.own(56, "V22"), _film({"polarity": "removed"}), _wool]}
+	count(open_outside.findings) == 0 with input as _doc(_board({}), taken_off, [_note])
+	inside := {"items": [desk.own(56, "V22"), _film({"relation": "", "side": ""}), _wool]}
+	count(open_outside.findings) == 0 with input as _doc(_board({}), inside, [_note])
+}
+
 test_told_once if {
 	filled := {"signals": [desk.said(56, "studs_filled", "remark"), desk.said(56, "vapor_closed_inside", "remark")]}
 	count(two_barriers.findings) == 0 with input as _doc(_board({}), filled, [_note])
