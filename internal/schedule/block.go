@@ -33,6 +33,9 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
 		}
+		if n == 1 && r.dividesRows(s, row) {
+			continue
+		}
 		b := r.assign(s, row, n, "")
 		if b.known > 0 && r.isData(s, row+n-1) {
 			break
@@ -54,14 +57,8 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 	if b.rows == 1 {
 		return false
 	}
-	own, widest := 0, 1
-	var only workbook.Cell
-	for _, c := range s.Row(row) {
-		if !c.Merged && !r.words.isBlank(c.Value) {
-			own++
-			only = c
-		}
-	}
+	own, only := r.ownTexts(s, row)
+	widest := 1
 	for _, m := range s.Merges {
 		if m.Top <= row && row <= m.Bottom {
 			widest = max(widest, m.Right-m.Left+1)
@@ -75,6 +72,27 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 		return true
 	}
 	return maps.Equal(below.slots(), b.slots())
+}
+
+// ownTexts counts the texts of a row that are not a merged cell's shadow, and
+// gives the last of them.
+func (r *reader) ownTexts(s *workbook.Sheet, row int) (n int, last workbook.Cell) {
+	for _, c := range s.Row(row) {
+		if !c.Merged && !r.words.isBlank(c.Value) {
+			n++
+			last = c
+		}
+	}
+	return n, last
+}
+
+// dividesRows holds for a row of one text over several columns ("Sealants"), which
+// names the rows below it and no column.
+func (r *reader) dividesRows(s *workbook.Sheet, row int) bool {
+	n, only := r.ownTexts(s, row)
+	return n == 1 && slices.ContainsFunc(s.Merges, func(m workbook.Range) bool {
+		return m.Top == row && only.Row == row && m.Left == only.Col && m.Right > m.Left
+	})
 }
 
 // slots gives the slot of each known column by its number.

@@ -205,6 +205,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.bedColumn)
+	r.each(all, kindSchedule, r.conditionColumn)
 	for _, t := range all {
 		r.units(t)
 	}

@@ -1,6 +1,9 @@
 package schedule
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // release takes the slot of the material from a column whose heading says little
 // and whose cells name no material ("Sheet / detail" above A-511/1).
@@ -162,6 +165,21 @@ func (r *reader) bedColumn(t *table) {
 		if c := &t.cols[i]; c.Slot == "behind" {
 			c.Slot, c.Why = "substrate", c.Why+", and no other column tells what the sheets go on"
 			return
+		}
+	}
+}
+
+// conditionColumn takes a column "condition" before that of the substrate for
+// what is being built there: the state of the substrate is told after it.
+func (r *reader) conditionColumn(t *table) {
+	beds := 0
+	for i := len(t.cols) - 1; i >= 0; i-- {
+		switch c := &t.cols[i]; {
+		case c.Slot != "substrate":
+		case beds > 0 && strings.HasSuffix(c.Why, `"condition"`):
+			c.Slot, c.Why = "place", c.Why+", and what it goes on is told after it"
+		default:
+			beds++
 		}
 	}
 }

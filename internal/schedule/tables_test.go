@@ -377,3 +377,37 @@ PR-1 | solvent primer | 20 | - | -
 		t.Errorf("goes over %q", got)
 	}
 }
+
+// A heading of clipped words, a condition told before the substrate, and what
+// covers a sheet beside the day it does.
+func TestClippedHeadings(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mk | Cond'n | Substr | Prmr | Matl | Inst'd | Cvr'd | Cvr by | Rmks
+D1 | Sill | plywood | none | butyl sheet | 2 Mar 2026 | 9 Mar 2026 | stone sill | none
+D2 | Jambs | CMU | none | butyl sheet | 3 Mar 2026 | 9 Mar 2026 | mineral wool | none`})
+	want := "mark place substrate primer material install cover touches remark"
+	if got := slots(s.Reading.Tables[0]); got != want {
+		t.Errorf("slots %q, want %q", got, want)
+	}
+	s = readPages(t, page{name: "S", grid: `
+Mark | Bay | Membrane | Substrate | Condition | Primer
+D1 | C-4 | butyl sheet | plywood | wet | none`})
+	if got := slots(s.Reading.Tables[0]); got != "mark place material substrate substrate primer" {
+		t.Errorf("slots %q: the condition after the substrate is its state", got)
+	}
+}
+
+// A text over all columns heads the rows below it, also where it would do for a heading.
+func TestDividerIsNoHeading(t *testing.T) {
+	s := readPages(t, page{name: "P", merges: []string{"A2:F2", "A4:F4"}, grid: `
+Tag | Description | Apply min C | VOC g/L | Exposure days | Keep off
+Membranes | | | | |
+FX-1 | butyl sheet | -4 | 0 | 90 | oils
+Sealants | | | | |
+FX-2 | silicone sealant | -20 | 30 | no limit | butyl`}, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant
+D1 | FX-1 | plywood | none | FX-2`})
+	if len(s.Products) != 2 || s.Products[1].Figures["voc_gl"].Min == nil {
+		t.Errorf("products %+v", s.Products)
+	}
+}
