@@ -23,6 +23,11 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 					r.define(m[1], strings.TrimSpace(m[3]))
 				}
 			}
+			for _, entry := range entries.Split(c.Value, -1) {
+				if m := pointed.FindStringSubmatch(entry); m != nil && !r.isUnit(m[1]) {
+					r.define(m[1], strings.TrimSpace(m[2]))
+				}
+			}
 			for _, m := range letter.FindAllStringSubmatch(c.Value, -1) {
 				if r.letters[m[1]] == "" {
 					r.letters[m[1]] = strings.TrimSpace(m[2])
@@ -36,6 +41,13 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 // letter is a single letter and what it stands for, as in "A = open air, H =
 // hoarded and heated".
 var letter = regexp.MustCompile(`(?:^|[\s(,;:])([A-Z]) ?= ?([a-z][^.;,=]{3,70})`)
+
+// pointed is an entry of a legend with a short word in small letters, known by its
+// points or strokes: "b.o. = by others", "u/s = underside".
+var (
+	entries = regexp.MustCompile(`[;,|•·]`)
+	pointed = regexp.MustCompile(`(?:^|[.:]\s|\s)([a-z]{1,2}[./](?:[a-z]{1,2}\.?)?) ?= ?([a-z][^=]{2,40})$`)
+)
 
 // legend is one entry of a list of short words: "nl = none", "SA = same as above".
 var legend = regexp.MustCompile(`(?:^|[.;,·|•]\s+|\s{2,}|:\s+)(\S{1,12}) ?= ?([^.;,=]{2,40})`)
@@ -86,9 +98,17 @@ func (r *reader) define(short, meaning string) {
 	r.short[short] = meaning
 }
 
-// cellWords cuts a cell into the words that may be short ones or codes.
+// cellWords cuts a cell into the words that may be short ones or codes, with the
+// parts of those that a stroke parts.
 func cellWords(text string) []string {
-	return strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()/\n", c) })
+	var out []string
+	for _, w := range strings.FieldsFunc(text, func(c rune) bool { return strings.ContainsRune(" ,;()\n", c) }) {
+		out = append(out, w)
+		if strings.Contains(w, "/") {
+			out = append(out, strings.FieldsFunc(w, func(c rune) bool { return c == '/' })...)
+		}
+	}
+	return out
 }
 
 // tells holds for a word that says something by itself ("TENT"), and needs no

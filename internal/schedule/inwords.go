@@ -9,7 +9,9 @@ import (
 )
 
 // filmLap holds for a figure in mil, which no lap is told in.
-func filmLap(q phrase.Quantity) bool { return strings.HasPrefix(strings.ToLower(q.Unit), "mil") }
+func filmLap(q phrase.Quantity) bool { return filmUnit(q.Unit) }
+
+func filmUnit(unit string) bool { return strings.HasPrefix(strings.ToLower(unit), "mil") }
 
 // lapOf is the lap that a cell of laps tells: of its figures, the one that its
 // words call a lap; none where the words are many and call none so ("slack loop
@@ -23,9 +25,12 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 			break
 		}
 	}
-	if q, ok := r.sideLap(c.text); ok {
-		f.take(q)
-		return f
+	for _, word := range []*regexp.Regexp{sideWord, lapWord} {
+		if q, ok := r.lapAfter(c, word); ok {
+			f.take(q)
+			f.Problem = ""
+			return f
+		}
 	}
 	if f.Assumed && len(headingWords(c.text)) == 2 && !r.words.hasAny(c.text, r.words.laps) && r.otherWords(c.text) > 0 {
 		return Figure{} // "2 coats"
@@ -48,14 +53,21 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 }
 
 // sideWord stands right before the lap along a sheet, the least of those of a row.
-var sideWord = regexp.MustCompile(`(?i)\bsides?(?:\s+laps?)?\s*:?\s*$`)
+var sideWord = regexp.MustCompile(`(?i)\bsides?(?:\s+laps?)?\s*:?\s*\b`)
 
-// sideLap is the lap that a cell tells for the sides: "side 2 in., end 4 in.;
+// lapWord stands right before a lap of any kind: "down 5 each face, laps 3".
+var lapWord = regexp.MustCompile(`(?i)\b(?:over)?laps?\s*:?\s*\b`)
+
+// listEnd ends what a cell of several things says of one.
+var listEnd = regexp.MustCompile(`[;,]\s`)
+
+// lapAfter is the lap that a cell tells right after a word: "side 2 in., end 4 in.;
 // laps 3 in. over the flashing".
-func (r *reader) sideLap(text string) (phrase.Quantity, bool) {
-	for _, q := range r.phrase.Quantities(text, "") {
-		if q.Kind == "length" && q.Min != nil && !filmLap(q) && sideWord.MatchString(text[:q.Start]) {
-			return q, true
+func (r *reader) lapAfter(c source, word *regexp.Regexp) (phrase.Quantity, bool) {
+	for _, at := range word.FindAllStringIndex(c.text, -1) {
+		said := r.phrase.Quantities(listEnd.Split(c.text[at[1]:], 2)[0], hint("length", c.unit))
+		if len(said) > 0 && said[0].Start == 0 && said[0].Kind == "length" && said[0].Min != nil && !filmLap(said[0]) {
+			return said[0], true
 		}
 	}
 	return phrase.Quantity{}, false

@@ -88,3 +88,20 @@ func TestEndLaps(t *testing.T) {
 		}
 	}
 }
+
+// TestLapAfterItsWord takes the figure that stands after the word, bare where the
+// column tells the unit; films of other rows are no unit of laps.
+func TestLapAfterItsWord(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Overlaps | Install date
+D1 | fluid-applied coating | plywood | none | brick | 60 mil wet, turn 3 in. into openings | @2026-03-02
+D2 | butyl sheet | plywood | none | brick | 2 1/2 sides, 6 ends | @2026-03-02
+D3 | butyl sheet | plywood | none | brick | up 9, barred and sealed; laps 5 | @2026-03-02
+D4 | butyl sheet | plywood | none | brick | down 4 each face, overlap 3, back dam 1 in. | @2026-03-02`})
+	for mark, want := range map[string]float64{"D2": 63.5, "D3": 127, "D4": 76.2} {
+		f := line(t, s, mark).Figures["lap_mm"]
+		if f.Min == nil || *f.Min < want-0.1 || *f.Min > want+0.1 {
+			t.Errorf("%s: %+v, want %v mm", mark, f, want)
+		}
+	}
+}

@@ -21,3 +21,17 @@ T3 | SBS-modified self-adhered sheet | CMU | zz. | qq`}, page{name: "Notes", gri
 		t.Errorf("T3: %v", got.Texts)
 	}
 }
+
+// Short words with points and strokes are written out as the legend tells them; a
+// unit stays what it is.
+func TestLegendOfPointedWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Abbr.: b.s. = both sides; u/s = underside, s.o. = same opening; l/s = left side; T&H = tented, heated
+Mark | Membrane | Substrate | Primer | Env | Remarks
+T1 | butyl sheet | CMU | none | T&H 12 C | cut at u/s of slab, b.s.; 0.02 l/s
+T2 | butyl sheet | CMU | none | open | none`})
+	got := line(t, s, "T1")
+	if want := "cut at underside of slab, both sides; 0.02 l/s"; got.Texts["remark"] != want {
+		t.Errorf("remark %q, want %q", got.Texts["remark"], want)
+	}
+}

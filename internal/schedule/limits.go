@@ -86,7 +86,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	sentence = r.withLeadUnit(sentence)
-	quantities := r.phrase.Quantities(sentence, "")
+	quantities := r.figuresOf(sentence)
 	for i, q := range quantities {
 		if q.Start < last {
 			continue
@@ -113,6 +113,19 @@ func (r *reader) limitsIn(sentence string, at At) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
 		}
 	}
+}
+
+// numbered is a note that begins with its number, set off by a gap, a point or a
+// bracket: "4  Days in the sun by the data".
+var numbered = regexp.MustCompile(`^\d{1,2}(?:[.)]\s+|\s{2,})\pL`)
+
+// figuresOf lists the quantities of a note, but not its own number.
+func (r *reader) figuresOf(note string) []phrase.Quantity {
+	list := r.phrase.Quantities(note, "")
+	if len(list) > 0 && list[0].Start == 0 && numbered.MatchString(note) {
+		return list[1:]
+	}
+	return list
 }
 
 // apart marks the limits of one sentence that differ although nothing that is

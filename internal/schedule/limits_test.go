@@ -225,3 +225,24 @@ Laps of BR rolls: sides 60 mm, ends 120 mm.`})
 		}
 	}
 }
+
+// The number of a note is no figure of it.
+func TestNumberOfANote(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Installed\nD1 | butyl sheet | plywood | none | 3 Mar 2026\n\n"
+	for note, want := range map[string]int{
+		"9  Days in the sun: as the data says":       0,
+		"9. Days in the sun: as the data says":       0,
+		"Days in the sun: 9 days at most":            1,
+		"45 days in the sun at most for every sheet": 1,
+	} {
+		got := 0
+		for _, l := range read(t, head+note).Project.Limits {
+			if l.Kind == "exposure_days" {
+				got++
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %d limits of exposure, want %d", note, got, want)
+		}
+	}
+}

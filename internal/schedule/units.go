@@ -74,7 +74,7 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind), r.dealtUnits[fig.kind])
+			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind])
 		}
 	}
 	degrees := degreesOf(all)
@@ -87,10 +87,15 @@ func (r *reader) missingUnits(all []*table) {
 	}
 }
 
-func (r *reader) unitInColumn(t *table, col int, kind string) string {
+// unitFits holds unless the unit is one of films and the figures are none.
+func unitFits(slot, unit string) bool {
+	return slot == "thickness" || slot == "min_thickness" || !filmUnit(unit)
+}
+
+func (r *reader) unitInColumn(t *table, col int, kind, slot string) string {
 	for row := t.first; row <= t.last; row++ {
 		for _, q := range r.phrase.Quantities(text(t.sheet, row, col), "") {
-			if q.Kind == kind && q.Unit != "" {
+			if q.Kind == kind && q.Unit != "" && unitFits(slot, q.Unit) {
 				return q.Unit
 			}
 		}
@@ -150,10 +155,10 @@ func degreesOf(all []*table) string {
 
 // unitElsewhere looks for a column of the same kind, with a unit, in the same
 // sort of table.
-func unitElsewhere(all []*table, not *table, kind string) string {
+func unitElsewhere(all []*table, not *table, kind, slot string) string {
 	for _, t := range all {
 		for _, c := range t.cols {
-			if fig, ok := figureOf[c.Slot]; ok && t != not && t.kind == not.kind && fig.kind == kind && c.Unit != "" {
+			if fig, ok := figureOf[c.Slot]; ok && t != not && t.kind == not.kind && fig.kind == kind && c.Unit != "" && unitFits(slot, c.Unit) {
 				return c.Unit
 			}
 		}
