@@ -264,3 +264,20 @@ PE-3 | polyethylene film | 60 | 30 | -`
 		t.Errorf("on it: %q", got)
 	}
 }
+
+// What follows a material and denies that it touches is said of that material.
+func TestDeniedAfterwards(t *testing.T) {
+	for touches, want := range map[string]bool{
+		"clay brick; EPDM gasket, no contact":                            true,
+		"clay brick; EPDM gasket is 40 below, untouched, not in contact": true,
+		"EPDM gasket behind, not touching":                               true,
+		"EPDM gasket, in full contact":                                   false,
+		"EPDM gasket; no contact with the clay brick":                    false,
+	} {
+		for _, c := range find(t, "Mark | Membrane | Substrate | Touches | Lap\nD1 | rubberized asphalt membrane | CMU | "+touches+" | 50 mm\n") {
+			if name(c.B) == "epdm-gasket" && slices.Contains(c.Signals, "no_contact") != want {
+				t.Errorf("%q: signals %q", touches, c.Signals)
+			}
+		}
+	}
+}

@@ -113,14 +113,16 @@ func (p *clauseParser) joined(x *piece, rels []hit) []hit {
 	return out
 }
 
-// withObjects drops the relations that mean nothing without an object.
+// withObjects drops the relations that mean nothing without an object, or are
+// denied without one: "gasket, no contact" tells of the gasket.
 func (p *clauseParser) withObjects(x *piece, rels []hit) []hit {
 	for i := len(rels) - 1; i >= 0; i-- {
 		stop := len(x.toks)
 		if i+1 < len(rels) {
 			stop = rels[i+1].from
 		}
-		if p.lang.needsObject[p.lang.relationNames[rels[i].id]] && !p.gapBefore(x, rels[i]) && len(p.group(x, rels[i].to, stop)) == 0 {
+		denied := !x.tellsNoun() && slices.ContainsFunc(x.negs, func(n hit) bool { return n.to <= rels[i].from })
+		if (denied || p.lang.needsObject[p.lang.relationNames[rels[i].id]] && !p.gapBefore(x, rels[i])) && len(p.group(x, rels[i].to, stop)) == 0 {
 			rels = slices.Delete(rels, i, i+1)
 		}
 	}
