@@ -29,10 +29,13 @@ else := "none" if {
 	not _is_dated(line)
 } else := "unclear"
 
-# named lists the primers of the primer cell; where it names none, those that another cell says are there.
+# named lists the primers of the primer cell; where it names none, those that another cell says are there. Where it
+# says that there is none, one in the cell of the substrate is of the work below.
 named(line) := in_cell if {
 	in_cell := [item | some item in _primers(line); item.slot == "primer"]
 	count(in_cell) > 0
+} else := [item | some item in _primers(line); item.slot != "substrate"] if {
+	_words(line) in data.pairing.primer.none_words
 } else := _primers(line)
 
 # A remark that only says that there is no primer names none: "ran out of primer".

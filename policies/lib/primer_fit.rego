@@ -88,6 +88,21 @@ _all_known(primers) if {
 
 _bars(p, bed) := {"primer": p, "target": t} if {
 	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.item)][0]
+} else := {"primer": p, "target": t} if {
+	product := facts.product_of(p)
+	not regex.match(data.pairing.primer.states, lower(object.get(product.texts, "keep_off", "")))
+	t := [x | some x in product.keep_off; not x.except; _is_metal(x, bed.under)][0]
+}
+
+# A metal that a primer is kept off; of other faces, as of concrete, most data bars a state and not the face.
+_is_metal(t, under) if {
+	facts.has_key(under, ["metal"])
+	under.family in t.keys
+}
+
+_is_metal(t, under) if {
+	facts.has_key(under, ["metal"])
+	{key | some key in t.keys} == {"metal"}
 }
 
 _is_for_others(p, bed) if {

@@ -49,6 +49,23 @@ test_primer_bars_the_sheet if {
 	])}
 }
 
+_on_zinc(keys, text) := _found([bench.sbs, bench.angle, primer], [product]) if {
+	primer := bench.own(bench.item("primer", "P-6", "water-primer", "primer", ["water-borne"]))
+	product := bench.product("P-6", {"keep_off": [bench.target(text, keys, [])], "texts": {"keep_off": text}})
+}
+
+test_primer_bars_the_metal if {
+	found := _on_zinc(["galvanized-sheet", "zinc-coated"], "zinc-coated steel")
+	{f.message | some f in found} == {concat("", [
+		"P-6 is put under FM-1 (rubberized-asphalt-membrane) on Z-1, ",
+		`but the data of P-6 says to keep it off "zinc-coated steel"`,
+	])}
+}
+
+test_primer_bars_a_state_of_the_metal if count(_on_zinc(["galvanized-sheet"], "oily galvanized")) == 0
+
+test_primer_bars_another_metal if count(_on_zinc(["structural-steel", "zinc-coated"], "raw steel")) == 0
+
 test_silent[name] if {
 	some name, items in {
 		"listed": [bench.own(bench.sbs), bench.block, bench.own(bench.solvent_primer)],
@@ -63,6 +80,16 @@ test_silent[name] if {
 		"no primer": [bench.own(bench.sbs), bench.block],
 	}
 	count(_found(items, [_sheet])) == 0
+}
+
+# A primer that the cell of the substrate tells, where the primer cell says none, is of the work below.
+test_primer_below_is_no_other if {
+	below := object.union(bench.own(bench.butyl_primer), {"slot": "substrate"})
+	items := [bench.own(bench.sbs), bench.block, below]
+	silent := primer_wrong.findings with input as bench.schedule(items, {"texts": {"primer": "none"}}, array.concat([_sheet], _primers))
+	count(silent) == 0
+	told := primer_wrong.findings with input as bench.schedule(items, {"texts": {}}, array.concat([_sheet], _primers))
+	count(told) == 1
 }
 
 test_listed_by_the_sheet_beats_the_primers_list if {
