@@ -33,11 +33,24 @@ findings contains found if {
 	item := facts.main_items(line)[0]
 	need := _need(line, item)
 	have := _have(line, item)
-	have.c < need.c - data.temperature.service.tolerance_k
+	_falls_short(need, have)
 	found := finding.at_with(line, ["material", "tag", need.told.slot, "service_max"], _message(item, need, have), {
 		"severity": _severity(need, have),
 		"related": array.concat(_note(need), _data(have)),
 	})
+}
+
+_falls_short(need, have) if have.c < need.c - data.temperature.service.tolerance_k
+
+_falls_short(need, have) if {
+	_runs_over(need)
+	have.c < need.c + data.temperature.service.tolerance_k
+}
+
+# The notes say that the metal gets hotter than their figure.
+_runs_over(need) if {
+	need.from == "notes"
+	regex.match(data.temperature.service.runs_over, lower(need.limit.text))
 }
 
 # The notes' own figure comes first; what it asks of the row must be said in the row.
@@ -97,7 +110,9 @@ _serves(need, have) := sprintf(" and serves to %s", [degrees.write(have.c, _like
 	have.is_stated
 } else := " and no service temperature is given for it"
 
-_asks(need, have) := sprintf("the notes ask for %s", [degrees.write(need.c, _like(need, have))]) if {
+_asks(need, have) := sprintf("by the notes it gets hotter than %s there", [degrees.write(need.c, _like(need, have))]) if {
+	_runs_over(need)
+} else := sprintf("the notes ask for %s", [degrees.write(need.c, _like(need, have))]) if {
 	need.from == "notes"
 } else := sprintf("dark metal laid direct usually asks for %s", [degrees.write(need.c, _like(need, have))])
 

@@ -56,6 +56,18 @@ test_at_the_limit[name] if {
 	count(_found(_coping, _serves(tc.c, "x"), [_note])) == tc.n
 }
 
+test_metal_runs_over_the_figure[name] if {
+	some name, tc in {
+		"at it": {"c": 71.1, "text": "black metal reaches well over 160 F in July", "n": 1},
+		"above it": {"c": 82, "text": "black metal reaches well over 160 F in July", "n": 0},
+		"asked for at least": {"c": 71.1, "text": "160 F or more over black metal", "n": 0},
+	}
+	note := bench.limit("service_c", {"min": 71.1, "when": ["dark_color"], "text": tc.text})
+	found := _found(_coping, _serves(tc.c, "x"), [note])
+	count(found) == tc.n
+	every f in found { endswith(f.message, "by the notes it gets hotter than 160 °F there") }
+}
+
 test_dark_by_its_own_data if {
 	cap := object.union(base.own(base.aluminum), {"text": "A-1 coping", "product": "A-1"})
 	named := object.union(cap, {"polarity": "yes", "clause": "A-1 coping above, laid tight"})
