@@ -1,0 +1,63 @@
+# METADATA
+# title: A lower strip of an opening over the one above it
+# description: |
+#   At an opening water runs from the head over the jambs to the sill. A sill strip stuck over the face of the jamb
+#   strips, or jamb strips over that of the head, stand against it: the water goes behind, and the corner of the sill
+#   is soft in two years. It applies where the row is of that part alone and its words name the strip that it laps
+#   over. It does not apply to a pan that turns up over the jamb framing, which is right, nor where
+#   the row's words of a reversed lap are told already.
+# custom:
+#   id: sequence-opening-lap
+#   topic: sequence
+#   severity: error
+#   reason: Water running down the upper strip is led behind the lower one.
+#   remedy: Set the lower strip first and lap the upper one over it; take off what was lapped the wrong way.
+#   source: "common practice: sill, jambs, head, each over the one below"
+#   basis: common-practice
+#   example: "sill strip, laps 4 in. over the jamb strips"
+package sequence.opening_lap
+
+import data.lib.closing
+import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.sheet
+import data.lib.words
+
+findings contains found if {
+	some line in sheet.lines
+	count(closing.reversed(line)) == 0
+	own := _part(line)
+	some slot in _data.lap_slots
+	some piece in regex.split(_data.lap_parting, lower(object.get(line.texts, slot, "")))
+	said := regex.find_n(_data.laps_over[own], piece, 1)[0]
+	not _of_another(split(piece, said)[0], own)
+	message := naming.say("%s at the %s laps over the piece above it (%s)", [
+		naming.plain(facts.main_items(line)[0]),
+		own,
+		words.quoted(said),
+	])
+	found := finding.at(line, ["material", "tag", slot], message)
+}
+
+# _of_another: the words before tell of another part, or deny it.
+_of_another(before, own) if {
+	some word in _words(before)
+	some part in object.keys(_data.parts) | {"not"}
+	part != own
+	word in object.get(_data.parts, part, _data.denials)
+}
+
+# _part is the one part of an opening that the place of a row names.
+_part(line) := named[0] if {
+	place := _words(lower(object.get(line.texts, "place", "")))
+	named := [part |
+		some part, names in _data.parts
+		count({name | some name in names; count(name) > 1; name in place}) > 0
+	]
+	count(named) == 1
+}
+
+_words(text) := regex.split(`[^a-z]+`, text)
+
+_data := data.sequence.openings

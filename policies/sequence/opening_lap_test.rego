@@ -1,0 +1,54 @@
+package sequence.opening_lap_test
+
+import data.lib.season_bench_test as bench
+import data.sequence.opening_lap
+
+_found(place, told) := found if {
+	line := bench.sheet({
+		"items": [bench.own],
+		"texts": {"place": place, "remark": told},
+		"cells": {"material": "C12", "remark": "V12"},
+	})
+	found := opening_lap.findings with input as bench.document([line], [], [])
+}
+
+test_whole_finding if {
+	_found("Window type 4, sill", "Came late; lapped 100 mm over the jamb flashing.") == {{
+		"line": "W!12",
+		"cells": ["C12", "V12"],
+		"message": concat(" ", [
+			"FM-1 (rubberized-asphalt-membrane) at the sill laps over the piece above it",
+			`("lapped 100 mm over the jamb flashing")`,
+		]),
+	}}
+}
+
+test_ways_to_say_it[told] if {
+	some place, told in {
+		"Louver jambs": "runs 3 in. onto the face of the head strip",
+		"Door sill": "Stuck over the ends of jamb tapes",
+	}
+	count(_found(place, told)) == 1
+}
+
+test_silent[name] if {
+	some name, case in {
+		"up the framing": ["Sill", "pan laps 6 in. over the jamb studs"],
+		"the upper one": ["Jambs", "laps 3 in. over the sill strip"],
+		"told of the jamb": ["Sill", "set first; jamb strips lapped over it, head set over jamb strips"],
+		"said not to": ["Sill", "must not lap over the jamb strips"],
+		"both in one row": ["Sill and jambs", "laps 4 in. over the jamb strips"],
+		"no part named": ["Grid 4", "laps 4 in. over the jamb strips"],
+	}
+	count(_found(case[0], case[1])) == 0
+}
+
+test_reversed_lap_is_told_by_another if {
+	line := bench.sheet({
+		"items": [bench.own],
+		"texts": {"place": "Sill", "remark": "reverse lap: laps over the jamb strips"},
+		"signals": [bench.signal("lap_reversed", "remark", "reverse lap")],
+	})
+	found := opening_lap.findings with input as bench.document([line], [], [])
+	count(found) == 0
+}
