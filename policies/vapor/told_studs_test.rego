@@ -32,10 +32,17 @@ test_fires_in_full if {
 
 test_class_two if desk.levels(_found(_told, 40, _winter(-14, -2))) == {"warning"}
 
+test_outside_taken_away if {
+	every told in ["exterior wool deleted by addendum", "C.I. omitted at this bay", "cont. insul. taken out"] {
+		count(_found(told, 1.7, _winter(-14, -2))) == 1
+	}
+}
+
 test_silent[name] if {
 	some name, case in {
 		"nothing is said of the outside": ["batts in the studs", 1.7, _winter(-14, -2)],
 		"insulation outside": ["batts; 75 mm board outside", 1.7, _winter(-14, -2)],
+		"the board came back": ["exterior board reinstated, deleted note void", 1.7, _winter(-14, -2)],
 		"a vapor-open sheet": [_told, 1500, _winter(-14, -2)],
 		"mild winter": [_told, 1.7, _winter(8, 16)],
 	}
