@@ -86,9 +86,10 @@ test_silent[name] if {
 test_primer_below_is_no_other if {
 	below := object.union(bench.own(bench.butyl_primer), {"slot": "substrate"})
 	items := [bench.own(bench.sbs), bench.block, below]
-	silent := primer_wrong.findings with input as bench.schedule(items, {"texts": {"primer": "none"}}, array.concat([_sheet], _primers))
+	products := array.concat([_sheet], _primers)
+	silent := primer_wrong.findings with input as bench.schedule(items, {"texts": {"primer": "none"}}, products)
 	count(silent) == 0
-	told := primer_wrong.findings with input as bench.schedule(items, {"texts": {}}, array.concat([_sheet], _primers))
+	told := primer_wrong.findings with input as bench.schedule(items, {}, products)
 	count(told) == 1
 }
 

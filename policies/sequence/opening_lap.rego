@@ -43,7 +43,7 @@ findings contains found if {
 # _of_another: the words before tell of another part, or deny it.
 _of_another(before, own) if {
 	some word in _words(before)
-	some part in object.keys(_data.parts) | {"not"}
+	some part in (object.keys(_data.parts) | {"not"})
 	part != own
 	word in object.get(_data.parts, part, _data.denials)
 }

@@ -110,8 +110,9 @@ _serves(need, have) := sprintf(" and serves to %s", [degrees.write(have.c, _like
 	have.is_stated
 } else := " and no service temperature is given for it"
 
-_asks(need, have) := sprintf("by the notes it gets hotter than %s there", [degrees.write(need.c, _like(need, have))]) if {
+_asks(need, have) := sprintf("by the notes it gets hotter than %s there", [written]) if {
 	_runs_over(need)
+	written := degrees.write(need.c, _like(need, have))
 } else := sprintf("the notes ask for %s", [degrees.write(need.c, _like(need, have))]) if {
 	need.from == "notes"
 } else := sprintf("dark metal laid direct usually asks for %s", [degrees.write(need.c, _like(need, have))])
