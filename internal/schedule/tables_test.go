@@ -385,7 +385,7 @@ func TestClippedHeadings(t *testing.T) {
 Mk | Cond'n | Substr | Prmr | Matl | Inst'd | Cvr'd | Cvr by | Rmks
 D1 | Sill | plywood | none | butyl sheet | 2 Mar 2026 | 9 Mar 2026 | stone sill | none
 D2 | Jambs | CMU | none | butyl sheet | 3 Mar 2026 | 9 Mar 2026 | mineral wool | none`})
-	want := "mark place substrate primer material install cover touches remark"
+	want := "mark place substrate primer material install cover front remark"
 	if got := slots(s.Reading.Tables[0]); got != want {
 		t.Errorf("slots %q, want %q", got, want)
 	}
