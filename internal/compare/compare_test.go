@@ -315,3 +315,29 @@ func TestRowsReferToMarks(t *testing.T) {
 		t.Errorf("matched %v, want %v; removed %v, added %v", got, want, out.Removed, out.Added)
 	}
 }
+
+// TestRowsCiteTheSameDetail: the rows are numbered, named and ordered anew, and cite
+// the details of the same drawings, with the sheet first or last.
+func TestRowsCiteTheSameDetail(t *testing.T) {
+	line := func(mark, place string, refs ...string) schedule.Line {
+		item := schedule.Item{ID: mark + "/1", Slot: "material", Text: "sheet", Family: "rubberized-asphalt-membrane", Polarity: "yes"}
+		return schedule.Line{ID: mark, Mark: mark, Place: place, Refs: refs, Items: []schedule.Item{item}}
+	}
+	specified := &document.Document{Lines: []schedule.Line{
+		line("X-10", "Ledge", "3/E2.04"), line("X-20", "Cheek wall", "4/E2.03"), line("X-30", "Pit", "11 / E-7"),
+	}}
+	submitted := &document.Document{Lines: []schedule.Line{
+		line("1", "Sump", "E7-11", "rev 2"), line("2", "Relieving angle", "E2.04-3"), line("3", "Ramp side", "E2.03-4, E2.03-6"),
+	}}
+	c, err := New(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]string{}
+	for _, p := range c.Documents(specified, submitted).Pairs {
+		got[p.Was.Mark] = p.Line
+	}
+	if want := map[string]string{"X-10": "2", "X-20": "3", "X-30": "1"}; !maps.Equal(got, want) {
+		t.Errorf("matched %v, want %v", got, want)
+	}
+}

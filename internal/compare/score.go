@@ -19,6 +19,7 @@ type scorer struct {
 func newScorer(was, now *side, set settings) *scorer {
 	s := &scorer{was: was, now: now, set: set, rare: rarity(was, now), trust: map[string]float64{}}
 	s.trust["mark"] = shared(was, now, func(f features) []string { return f.marks })
+	s.trust["detail"] = shared(was, now, func(f features) []string { return f.details })
 	s.trust["place"] = sharedWords(was, now)
 	s.trust["order"] = shared(was, now, func(f features) []string { return []string{f.order} })
 	return s
@@ -131,6 +132,7 @@ func (s *scorer) score(a, b features) float64 {
 		sum, weights = sum+w*like, weights+w
 	}
 	add("mark", len(a.marks) > 0 && len(b.marks) > 0, likeMarks(a.marks, b.marks))
+	add("detail", len(a.details) > 0 && len(b.details) > 0, share(a.details, b.details))
 	add("order", a.order != "" && b.order != "", same(a.order, b.order))
 	add("place", len(a.where) > 0 && len(b.where) > 0, s.likeWords(a.where, b.where))
 	add("role", a.role != "" && b.role != "", same(a.role, b.role))
@@ -150,6 +152,14 @@ func (s *scorer) score(a, b features) float64 {
 
 func same(a, b string) float64 {
 	if a == b {
+		return 1
+	}
+	return 0
+}
+
+// share is 1 for two lists with a text in common.
+func share(a, b []string) float64 {
+	if slices.ContainsFunc(a, func(one string) bool { return slices.Contains(b, one) }) {
 		return 1
 	}
 	return 0

@@ -22,6 +22,7 @@ type side struct {
 // features are what speaks for or against the match of a line.
 type features struct {
 	marks                 []string // its own, or those that it refers to
+	details               []string // drawings that it cites, with the number of the detail
 	order, role, material string
 	where, words          []string
 	spot                  []string // where without the wall type above it
@@ -52,7 +53,7 @@ func newSide(doc *document.Document, set settings) *side {
 
 func featuresOf(l *schedule.Line, set settings) features {
 	f := features{
-		marks: marksIn(l.Mark), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
+		marks: marksIn(l.Mark), details: detailsIn(l.Refs), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
 		where: words(l.Group + " " + placeOf(l) + " " + l.Texts["section"]), around: around(l, set),
 		spot:      words(placeOf(l)),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
@@ -113,6 +114,29 @@ func marksIn(text string) []string {
 	for _, part := range betweenMarks.Split(text, -1) {
 		if m := plainWords(part); m != "" {
 			out = append(out, m)
+		}
+	}
+	return out
+}
+
+var (
+	betweenDetails = regexp.MustCompile(`[,;&+\n]|\band\b`)
+	sheetNumber    = regexp.MustCompile(`(?i)\b([a-z]{1,3})[- ]?(\d+(?:\.\d+)*)\b`)
+)
+
+// detailsIn lists the details that references cite, whichever way round an office
+// writes them: "4/A5.01" is "A5.01-4".
+func detailsIn(refs []string) []string {
+	var out []string
+	for _, ref := range refs {
+		for _, part := range betweenDetails.Split(ref, -1) {
+			at := sheetNumber.FindStringSubmatchIndex(part)
+			if at == nil {
+				continue
+			}
+			if detail := plainWords(part[:at[0]] + " " + part[at[1]:]); detail != "" {
+				out = append(out, strings.ToLower(part[at[2]:at[3]]+part[at[4]:at[5]])+" "+detail)
+			}
 		}
 	}
 	return out
