@@ -100,23 +100,33 @@ func (p *clauseParser) condition(cl *Clause, x *piece, added bool) {
 }
 
 // removal lets words such as "ground off" say what became of the nouns before
-// them, or of the noun after "removal of". A piece that was added to a clause
-// speaks of its nouns only if it starts with the words.
+// them, and words such as "grind off" of the noun after them. A piece that was
+// added to a clause speaks of its nouns only if it starts with the words.
 func (p *clauseParser) removal(cl *Clause, x *piece, added bool) {
 	if cl.Polarity != "yes" || len(cl.Nouns) == 0 {
 		return
 	}
 	for _, h := range p.lang.removal.find(x.toks) {
-		from, to := x.toks[h.from].Start, x.toks[h.to-1].End
+		from := x.toks[h.from].Start
 		if x.what[h.from] > 0 || p.negatedAt(x.toks, x.negs, h) || from < cl.Start || from >= cl.End {
 			continue
 		}
-		near := slices.ContainsFunc(cl.Nouns, func(n Noun) bool { return n.Start >= to && n.Start < to+removalReach })
 		before := cl.Nouns[0].End <= from
 		if added {
 			before = !slices.ContainsFunc(x.toks[:h.from], func(t token) bool { return !p.lang.removalLead[t.low] })
 		}
-		if before || near && x.toks[h.to-1].low == "of" {
+		if before {
+			cl.Polarity = "removed"
+			return
+		}
+	}
+	if cl.Relation == "to" || cl.Relation == "from" {
+		return // what it is taken off stays: "strip the felt from the deck"
+	}
+	for _, h := range p.lang.removing.find(x.toks) {
+		from, to := x.toks[h.from].Start, x.toks[h.to-1].End
+		near := slices.ContainsFunc(cl.Nouns, func(n Noun) bool { return n.Start >= to && n.Start < to+removalReach })
+		if near && from >= cl.Start && x.what[h.from] == 0 && !p.negatedAt(x.toks, x.negs, h) {
 			cl.Polarity = "removed"
 			return
 		}

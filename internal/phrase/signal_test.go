@@ -43,6 +43,7 @@ func TestSignals(t *testing.T) {
 		{"no form oil used", "!release_oil", "release_oil"},
 		{"release agent: none", "!release_oil", "release_oil"},
 		{"tray runs out with its ends open", "ends_open", "end_dam"},
+		{"cut off at piers, ends left open", "ends_open", "stays_exposed"},
 		{"flat to the jambs, no upstand at ends", "ends_open", ""},
 		{"dam at the north jamb only", "!end_dam", "end_dam"},
 		{"tray runs on past the pier, far end open", "!end_dam", ""},

@@ -143,7 +143,7 @@ func (r *reader) items(l *Line, c source) {
 			if c.slot == "substrate" && cl.Relation == "between" && it.Side != "object" {
 				it.Slot = "separator" // of a joint's backing: "butyl strip between"
 			}
-			if it.Side == "subject" && cl.Relation == "to" && slices.Contains(ids, "removed") {
+			if it.Side == "subject" && (cl.Relation == "to" || cl.Relation == "from") && slices.Contains(ids, "removed") {
 				it.Polarity = "removed" // "coating scarified off to bare concrete"
 			}
 			if cl.Clearance != nil {

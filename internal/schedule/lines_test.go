@@ -213,3 +213,26 @@ func TestPouredInAMonth(t *testing.T) {
 		}
 	}
 }
+
+// What a cell tells to take off is not there, and what it is taken off is.
+func TestTakenOff(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Lap
+D1 | SBS sheet | old wall: scrape off coal tar coating to sound brick | none | 75 mm
+D2 | SBS sheet | remove coal tar coating from brick | none | 75 mm
+D3 | SBS sheet | at pier, grind off coal tar coating | none | 75 mm
+D4 | SBS sheet | do not remove coal tar coating | none | 75 mm`})
+	for mark, want := range map[string]string{"D1": "removed", "D2": "removed", "D3": "removed", "D4": "yes"} {
+		for _, it := range line(t, s, mark).Items {
+			switch it.Family {
+			case "coal-tar-pitch":
+				if it.Polarity != want {
+					t.Errorf("%s: %s is %s, want %s", mark, it.Text, it.Polarity, want)
+				}
+			case "clay-brick":
+				if it.Polarity != "yes" {
+					t.Errorf("%s: %s is %s", mark, it.Text, it.Polarity)
+				}
+			}
+		}
+	}
+}
