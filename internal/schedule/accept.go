@@ -225,7 +225,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
-	for _, piece := range r.primerPieces(c.text) {
+	for _, piece := range r.withoutPrimer(r.primerPieces(c.text)) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}
@@ -258,13 +258,29 @@ func (r *reader) primerRule(p *Product, c source) {
 	}
 }
 
+var bracket = regexp.MustCompile(`\(([^()]*)\)`)
+
+// withoutPrimer takes what a bracket leaves bare for a piece of its own, heard
+// first: "PR-1 (none on metal)".
+func (r *reader) withoutPrimer(pieces []part) []part {
+	var bare, out []part
+	for _, p := range pieces {
+		if m := bracket.FindStringSubmatch(p.text); m != nil && r.saysNone(m[1]) {
+			bare = append(bare, part{m[1], p.listed})
+			p.text = strings.Replace(p.text, m[0], "", 1)
+		}
+		out = append(out, p)
+	}
+	return append(bare, out...)
+}
+
 // applyRule sets the primer of the acceptances that a named substrate means,
 // or adds one where the list does not have it.
 func (r *reader) applyRule(p *Product, tg Target, rule string, list []string) {
 	hit := false
 	for i := range p.Accepts {
 		a := &p.Accepts[i]
-		if a.Primer == "unsaid" && shares(a.Keys, tg.Keys) {
+		if a.Primer == "unsaid" && (shares(a.Keys, tg.Keys) || shares(r.vocab.Describe(a.Text).Keys, tg.Keys)) {
 			a.Primer, a.Primers, hit = rule, list, true
 		}
 	}

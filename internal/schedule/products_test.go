@@ -116,6 +116,19 @@ LC-2 | Fluid membrane | 5 | 60
 	}
 }
 
+// A bracket after the primer tells what takes none, and "metal" all that is metal.
+func TestPrimerWithAnExceptionInBrackets(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | CMU, galvanized steel, plywood | PR-1 (none on metal)
+PR-1 | solvent-borne rubber primer | -5 | - | -
+`)
+	want := "concrete-masonry PR-1, galvanized-sheet none, osb-plywood-sheathing PR-1"
+	if got := accepted(product(t, s, "R-1")); got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
 func TestColumnsOfPrimedAndUnprimed(t *testing.T) {
 	s := read(t, walls+`
 Tag | Type | Min apply °C | No primer on | Primer required on
