@@ -21,15 +21,17 @@ type lexicon struct {
 	numbers map[string]bool                // tags without a letter
 	shape   map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
 	marks   map[string]bool
-	short   map[string][]int // folded last words of a product name -> products
-	shorts  []string         // the keys of short, longest first
-	lead    map[string]int   // folded first word of "Larch Primer", by which lists call it
-	heads   map[string]bool  // words that end such names
-	maker   map[string]int   // folded first word of product names of several words -> how many have it
+	short   map[string][]int  // folded last words of a product name -> products
+	shorts  []string          // the keys of short, longest first
+	lead    map[string]int    // folded first word of "Larch Primer", by which lists call it
+	heads   map[string]bool   // words that end such names
+	unmade  map[string]string // names without their first word -> that word, folded
+	called  map[string]bool   // such names, folded, by which the schedule calls products
+	maker   map[string]int    // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, numbers: map[string]bool{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}}
+	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, numbers: map[string]bool{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -55,6 +57,9 @@ func (l *lexicon) add(tag string, index int) {
 	}
 	if len(words) > 1 {
 		l.maker[fold(words[0])]++
+		if short := strings.Join(words[1:], " "); nameShape.MatchString(short) {
+			l.unmade[short] = fold(words[0])
+		}
 	}
 	for i := 1; i < len(words); i++ {
 		short := fold(strings.Join(words[i:], " "))
@@ -66,6 +71,7 @@ func (l *lexicon) add(tag string, index int) {
 
 func (l *lexicon) done() {
 	l.addEnds()
+	l.addUnmade()
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
 	slices.SortFunc(l.names, longest)
 	l.shorts = slices.SortedFunc(maps.Keys(l.short), longest)
@@ -231,7 +237,7 @@ func (l *lexicon) tagsIn(text string) []mention {
 	}
 	for _, name := range l.names {
 		for i, end := range wholeWords(low, name) {
-			if taken[i] {
+			if taken[i] || !l.isCalled(name, text[i:end]) {
 				continue
 			}
 			found = append(found, mention{start: i, end: end, product: l.tags[name], tag: text[i:end]})

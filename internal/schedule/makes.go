@@ -1,10 +1,13 @@
 package schedule
 
 import (
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/material"
 )
 
 // addMakes takes the first word of product names for all products that have it:
@@ -12,7 +15,7 @@ import (
 func (l *lexicon) addMakes(found []mention, text string) []mention {
 	for _, m := range makeWord.FindAllStringIndex(text, -1) {
 		word := text[m[0]:m[1]]
-		if i, called := l.lead[fold(word)]; called { // "Larch or Reed" for two primers
+		if i, called := l.lead[fold(word)]; called && !slices.ContainsFunc(found, func(f mention) bool { return kindOf(f, m[1], text) }) { // "Larch or Reed" for two primers
 			found = slices.DeleteFunc(found, func(f mention) bool { return f.tag == "" && f.start < m[1] && m[0] < f.end })
 			if !slices.ContainsFunc(found, func(f mention) bool { return f.start < m[1] && m[0] < f.end }) {
 				found = append(found, mention{start: m[0], end: m[1], product: i, tag: word})
@@ -33,7 +36,66 @@ func (l *lexicon) addMakes(found []mention, text string) []mention {
 	return found
 }
 
+// kindOf holds for words for a material that stand right after a maker's name:
+// "Tarn butyl tapes".
+func kindOf(f mention, end int, text string) bool {
+	return f.tag == "" && f.start > end && strings.TrimSpace(text[end:f.start]) == ""
+}
+
+// ofKind narrows a maker's products to those of the kind that is named after the
+// maker ("Tarn asphalt sheets"); sheets whose chemistry nothing tells are of it.
+func (r *reader) ofKind(found []mention, text string) []mention {
+	var out []mention
+	kinds := map[int]bool{} // where the words for such a kind start
+	for _, f := range found {
+		k := slices.IndexFunc(found, func(k mention) bool { return kindOf(k, f.end, text) })
+		if k >= 0 && f.product >= 0 && r.lex.maker[fold(f.tag)] > 1 {
+			kinds[found[k].start] = true
+			if !isOfKind(&r.sched.Products[f.product], found[k].mat) {
+				continue
+			}
+		}
+		out = append(out, f)
+	}
+	return slices.DeleteFunc(out, func(f mention) bool { return f.tag == "" && kinds[f.start] })
+}
+
+func isOfKind(p *Product, kind material.Material) bool {
+	class := kind.Class == "" || p.Class == kind.Class || p.Class == "tape" && kind.Class == "membrane"
+	return class && (len(kind.Traits) == 0 || len(p.Traits) == 0 || slices.Contains(p.Traits, kind.Traits[0]))
+}
+
 var makeWord = regexp.MustCompile(`\b[A-Z][a-z]{3,}\b`)
+
+// addUnmade makes "Ridge 40" known for "Tarn Ridge 40" where Tarn makes several
+// products: schedules leave the maker's name out. What is left must be a name of
+// its own, of one product, and no words for a material ("Tarn Butyl Tape").
+func (l *lexicon) addUnmade() {
+	for _, short := range slices.Sorted(maps.Keys(l.unmade)) {
+		key, maker := fold(short), l.unmade[short]
+		if _, known := l.tags[key]; known || l.maker[maker] < 2 || len(l.short[key]) != 1 || len(l.vocab.Find(maker)) > 0 || l.isWords(short) {
+			continue
+		}
+		l.tags[key] = l.short[key][0]
+		l.names = append(l.names, key)
+		l.called[key] = true
+	}
+}
+
+// isWords holds for a text that is words for a kind of material and nothing else.
+func (l *lexicon) isWords(text string) bool {
+	return l.vocab.Describe(text).Family != "" && strings.Trim(mask(text, l.materials(nil, text, 0)), "| ") == ""
+}
+
+// nameShape is what a name is like without its maker's: two words or more of which
+// the first is in capitals, or a code.
+var nameShape = regexp.MustCompile(`^(?:\p{Lu}[^ ]* .+|\p{Lu}*\d+\p{Lu}+|\p{Lu}+\d+)$`)
+
+// isCalled holds for a place where a name without its maker's can stand: it is
+// written as a name, and is no mark of the schedule.
+func (l *lexicon) isCalled(name, as string) bool {
+	return !l.called[name] || !l.marks[name] && !unicode.IsLower([]rune(as)[0])
+}
 
 // addAlias makes a product known by its trade name too, where that is no word
 // for a material.

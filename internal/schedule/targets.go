@@ -207,7 +207,7 @@ func (r *reader) near(p *Product, text string) []mention {
 			found = r.lex.addShort(found, text, short, i, r.sched.Products[i].Tag)
 		}
 	}
-	found = r.lex.addMakes(found, text)
+	found = r.ofKind(r.lex.addMakes(found, text), text)
 	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
 }

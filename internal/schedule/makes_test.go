@@ -1,0 +1,83 @@
+package schedule_test
+
+import (
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+func named(list []schedule.Target) []string {
+	var out []string
+	for _, tg := range list {
+		out = append(out, tg.Products...)
+	}
+	return out
+}
+
+func namedBeds(p *schedule.Product) []string {
+	var out []string
+	for _, a := range p.Accepts {
+		out = append(out, a.Products...)
+	}
+	return out
+}
+
+// makers is product data in which one maker has several products.
+var makers = page{name: "Data", grid: `Product | What it is | Goes on down to, °C | Stay bare, days | Goes on | Kept from
+Tarn Ridge 40 | SBS sheet on polyethylene film | 5 | 60 | block | EPDM, solvent sealants; silicone acceptable
+Tarn Ridge 40 HT | SBS sheet on aluminum foil | 5 | 90 | block | -
+Tarn Tape B | butyl strip | -5 | 90 | plywood | -
+Tarn Filler | asphalt mastic in solvent | 0 | - | Tarn asphalt sheets, block | -
+Tarn Primer W | water primer | 5 | - | block | -
+Reed 55N | neutral silicone sealant | 0 | - | metal | -
+Reed Butyl Tape | butyl tape | 0 | 30 | plywood | -`}
+
+// Schedules leave the maker's name out; what is left is the product, where it is a
+// name and no word for a material.
+func TestNamesWithoutTheirMaker(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Sealant | Lap
+D1 | Ridge 40 | block | Primer W | 55N | 75 mm
+D2 | Ridge 40 HT strip | block | Primer W | none | 75 mm
+D3 | butyl tape | plywood | none | none | 75 mm
+D4 | a ridge 40 mm high | block | none | none | 75 mm`}, makers)
+	for mark, want := range map[string]string{"D1": "Tarn Ridge 40", "D2": "Tarn Ridge 40 HT", "D3": "", "D4": ""} {
+		got := ""
+		if it := line(t, s, mark).Main(); it != nil {
+			got = it.Product
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+	for _, it := range line(t, s, "D1").Items {
+		if it.Slot == "primer" && it.Product != "Tarn Primer W" || it.Slot == "sealant" && it.Product != "Reed 55N" {
+			t.Errorf("%s is %q", it.Text, it.Product)
+		}
+	}
+}
+
+// A maker's name before a kind of material means its products of that kind.
+func TestProductsOfAMakerByKind(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | Lap\nD1 | Tarn Ridge 40 | block | none | 75 mm"}, makers)
+	p := product(t, s, "Tarn Filler")
+	got := map[string]bool{}
+	for _, list := range [][]string{named(p.Suits), namedBeds(p)} {
+		for _, name := range list {
+			got[name] = true
+		}
+	}
+	if !got["Tarn Ridge 40"] || !got["Tarn Ridge 40 HT"] || got["Tarn Tape B"] || got["Tarn Primer W"] {
+		t.Errorf("made for %v, want the two asphalt sheets", got)
+	}
+	if least := product(t, s, "Tarn Tape B").Figures["apply_min_c"]; !near(least.Min, -5) {
+		t.Errorf("goes on from %+v, want -5 °C", least)
+	}
+	if bare := product(t, s, "Tarn Tape B").Figures["exposure_days"]; !near(bare.Min, 90) {
+		t.Errorf("bare for %+v, want 90 days", bare)
+	}
+	for _, tg := range product(t, s, "Tarn Ridge 40").KeepOff {
+		if tg.Except != (tg.Text == "silicone") {
+			t.Errorf("%s: excepted %v", tg.Text, tg.Except)
+		}
+	}
+}
