@@ -39,6 +39,17 @@ func (r *reader) classify(t *table) {
 		t.columnsOf(r, kindProducts) // "keep off" is no drawing reference there
 	}
 	r.airColumn(t)
+	t.soleLap()
+}
+
+// soleLap takes the least lap that a schedule tells for its lap, where no column of
+// laps stands beside it that it could be held against.
+func (t *table) soleLap() {
+	for i := range t.cols {
+		if t.cols[i].Slot == "min_lap" && t.column("lap") == 0 {
+			t.cols[i].Slot = "lap"
+		}
+	}
 }
 
 func (t *table) columnsOf(r *reader, sort string) {
@@ -216,7 +227,7 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	}
 	words := headingWords(c.Heading)
 	has := func(list []string) bool {
-		return slices.ContainsFunc(list, func(w string) bool { return slices.Contains(words, w) })
+		return slices.ContainsFunc(list, func(w string) bool { return holdsWords(words, strings.Fields(w)) })
 	}
 	switch {
 	case has(r.head.service):

@@ -26,6 +26,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"vapor":         {"vapor_ng", "vapor_permeance"},
 	"voc":           {"voc_gl", "voc"},
 	"concrete_age":  {"concrete_age_days", "days"},
+	"min_exposure":  {"min_exposure_days", "days"},
 	"planned_open":  {"planned_open_days", "days"},
 	"age":           {"age_days", "days"},
 
@@ -158,6 +159,9 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 		if q.Kind == "temperature" && c.slot == "primer" {
 			key = "primer_apply_min_c"
 		}
+		if key == "lap_mm" && byOther.MatchString(c.text[q.End:]) {
+			continue
+		}
 		if key != "" && q.Min != nil {
 			keep(l.Figures, key, figureTold(q, c.at))
 		}
@@ -170,6 +174,9 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 		}
 	}
 }
+
+// byOther follows a lap that another layer makes: "top edge lapped 2 in. by AB-1".
+var byOther = regexp.MustCompile(`^\s*by\b`)
 
 // daysInMonth turns an age told in months into days.
 const daysInMonth = 30

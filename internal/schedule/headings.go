@@ -265,12 +265,12 @@ func (h *headings) bound(g guess, words []string) guess {
 	if g.slot != "apply" {
 		return g
 	}
-	for _, w := range words {
+	for i := range words {
 		switch {
-		case slices.Contains(h.lower, w):
+		case beginsAny(words[i:], h.lower):
 			g.slot = "apply_min"
 			return g
-		case slices.Contains(h.upper, w):
+		case beginsAny(words[i:], h.upper):
 			g.slot = "apply_max"
 			return g
 		}

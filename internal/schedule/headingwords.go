@@ -96,6 +96,14 @@ func holdsWords(words, phrase []string) bool {
 	return false
 }
 
+// beginsAny tells whether words begin with one of the phrases.
+func beginsAny(words, phrases []string) bool {
+	return slices.ContainsFunc(phrases, func(p string) bool {
+		_, ok := begins(words, strings.Fields(p))
+		return ok
+	})
+}
+
 // headingText gives the merged group heading over a column, its own heading,
 // and a unit that stands in a row of its own below.
 func headingText(s *workbook.Sheet, row, n, col int, units bool) (group, sub, unit string) {

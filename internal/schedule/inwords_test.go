@@ -23,6 +23,25 @@ func TestLapsInWords(t *testing.T) {
 	}
 }
 
+// TestLeastLapAlone takes a column of least laps for the lap where no other column
+// tells it, and no lap from the words of an edge that another layer laps.
+func TestLeastLapAlone(t *testing.T) {
+	const edges = " | upstand 200 mm; top edge lapped 50 mm by MV-2"
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap min. | Edge\nD1 | butyl sheet | plywood | none | 90 mm" + edges})
+	if f := line(t, s, "D1").Figures["lap_mm"]; !near(f.Min, 90) {
+		t.Errorf("lap %+v, want the 90 mm of its column", f)
+	}
+	s = readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap | Lap min. | Edge\nD1 | butyl sheet | plywood | none | 80 mm | 90 mm" + edges})
+	l := line(t, s, "D1")
+	if lap, least := l.Figures["lap_mm"], l.Figures["min_lap_mm"]; !near(lap.Min, 80) || !near(least.Min, 90) {
+		t.Errorf("lap %+v and least lap %+v, want 80 and 90 mm", lap, least)
+	}
+	s = readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Edge\nD1 | butyl sheet | plywood | none | top edge lapped 50 mm by the wall sheet"})
+	if f, ok := line(t, s, "D1").Figures["lap_mm"]; ok {
+		t.Errorf("lap %+v: the wall sheet laps, and not this one", f)
+	}
+}
+
 // TestLapCellIsHeard hears what a cell of laps says beside its figure.
 func TestLapCellIsHeard(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `
