@@ -105,11 +105,26 @@ _mild(one, f) if {
 _mild(one, f) if {
 	f.kind == "exposure_days"
 	one.line.spans.bare_days.last <= measure.low(f.now)
+	not _is_asked(one, f)
 }
 
 _mild(one, f) if {
 	f.kind == "voc_gl"
 	_keeps_max(one, f)
+	not _is_unusual(one, f)
+}
+
+# The specified row asks for a rating of more days, whatever the plan.
+_is_asked(one, f) if {
+	some asked in one.pair.figures
+	asked.kind == "min_exposure_days"
+	measure.low(asked.was) > measure.low(f.now)
+}
+
+# Where no limit is stated, more than is usually allowed is no small matter.
+_is_unusual(one, f) if {
+	count(limits.limits_for(f.kind, one.line, one.swap.now.keys, one.swap.now.role)) == 0
+	measure.high(f.now) > data.performance.voc.usual[one.swap.now.role].max_gl * (1 + data.performance.voc.share)
 }
 
 # The limits of the project that hold for the offered material are kept.

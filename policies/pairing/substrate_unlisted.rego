@@ -4,7 +4,7 @@
 #   The data of the sheet lists the faces it was tested on, and this one is not among them. Silence is not
 #   acceptance: if the bond fails in two years, the data sheet is the first thing that is read. Ask the maker, or
 #   pull a test piece on the face. It does not apply to a lap onto a sheet or a metal flashing, which is no
-#   substrate, nor to a face whose kind was not understood.
+#   substrate, nor to a face whose kind was not understood, nor to new concrete, whose age is told by itself.
 # custom:
 #   id: pairing-substrate-unlisted
 #   topic: pairing
@@ -42,6 +42,7 @@ _is_unlisted(bed) if {
 	_lists_beds(product)
 	every t in [t | some t in product.keep_off] { not sheet.takes(t, bed.under) }
 	bed.under.family != ""
+	not "uncured-cement" in bed.under.keys
 	kinds := {kind | some kind in data.pairing.kinds.judged} & sheet.kinds(bed.under.keys)
 	count(kinds) > 0
 	every kind in kinds { not _is_worded(kind, product) }

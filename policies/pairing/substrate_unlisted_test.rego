@@ -42,6 +42,13 @@ test_silent[name] if {
 			"items": [bench.own(bench.sbs), bench.concrete],
 			"accepts": array.concat(_listed, [bench.accepts("see chart", [], "unsaid", [])]),
 		},
+		"new concrete": {
+			"items": [bench.own(bench.sbs), bench.item("substrate", "new wall", "fresh-mortar", "masonry", [
+				"cement-based",
+				"uncured-cement",
+			])],
+			"accepts": _listed,
+		},
 		"no list": {"items": [bench.own(bench.sbs), bench.concrete], "accepts": []},
 		"all": {
 			"items": [bench.own(bench.sbs), bench.concrete],

@@ -3,7 +3,8 @@
 # description: |
 #   The offer comes without what the specified product has: a test report that is still to come, a figure that its
 #   data leaves out, or another test than the usual one. What is not shown before the order is not shown after two
-#   years either. It does not apply to a figure that the data of the submittal gives for none of its products.
+#   years either. It does not apply to a figure that the data of the submittal gives for none of its products,
+#   nor to a neighbor that has rows of its own, where it is told.
 # custom:
 #   id: substitution-evidence
 #   topic: substitution
@@ -18,7 +19,9 @@ package substitution.evidence
 import data.lib.swap
 
 findings contains found if {
-	some one in swap.compared
+	some one in swap.at_its_own_rows
+	one.swap.was.data
+	one.swap.now.data
 	not one.swap.same
 	tests := array.concat(_test(one.swap), _unnamed(one.swap))
 	lacks := array.concat(_report(one.swap), array.concat(tests, _figures(one)))

@@ -25,6 +25,14 @@ test_report_to_follow if {
 	f.message == "ZM-1 in place of FM-1: its test report is \"to follow\""
 }
 
+test_neighbor_is_told_in_its_own_row if {
+	offer := object.union(swap_test.other_asphaltic, {"texts": {"report": "LT grade not yet run"}})
+	mine := swap_test.a_swap(swap_test.asphaltic, offer, {})
+	beside := swap_test.a_swap(swap_test.asphaltic, offer, {"slot": "touches"})
+	found := evidence.findings with input as swap_test.document([mine, beside])
+	count(found) == 1
+}
+
 test_report_of_both_to_follow_is_silent if {
 	count(_found({"report": "to follow"}, {"report": "to follow"}, [], {})) == 0
 }

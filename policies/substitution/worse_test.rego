@@ -155,6 +155,34 @@ test_more_voc_than_the_notes_allow if _on(_limit(250), [_solvent]) == ["warning"
 
 test_more_voc_within_the_notes_is_a_note if _on(_limit(350), [_solvent]) == ["note"]
 
+test_more_voc_than_usual_with_no_limit if {
+	primer := swap_test.offer("ZP-1", ["solvent-primer"], {"class": "primer", "role": "primer"})
+	one := swap_test.a_swap(swap_test.asphaltic, primer, {"slot": "primer", "figures": [_solvent]})
+	found := worse.findings with input as swap_test.document([one])
+	[f.severity | some f in found] == ["warning"]
+}
+
+_fewer_days := swap_test.compared(
+	"exposure_days",
+	swap_test.figure(150, "150 days", "days"),
+	swap_test.figure(90, "90 days", "days"),
+	"lower",
+)
+
+# The plan leaves the sheet bare for 40 days; the specified row asks for a rating.
+_rating(asked) := [f.severity |
+	needs := swap_test.figure(asked, "asked", "days")
+	figures := [swap_test.compared("min_exposure_days", needs, swap_test.blank, "missing")]
+	pairs := [swap_test.pair([swap_test.of_figures([_fewer_days])], {"figures": figures})]
+	planned := {"lines": [object.union(bench_test.line("W!12", 12, {}), {"spans": {"bare_days": {"last": 40}}})]}
+	found := worse.findings with input as object.union(swap_test.with_pairs(pairs), planned)
+	some f in found
+]
+
+test_fewer_days_than_the_row_asks_for if _rating(150) == ["warning"]
+
+test_fewer_days_that_the_row_bears_is_a_note if _rating(90) == ["note"]
+
 _cooler := swap_test.compared(
 	"service_max_c",
 	swap_test.figure(149, "300 °F", "°F"),
