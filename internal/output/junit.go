@@ -2,7 +2,6 @@ package output
 
 import (
 	"encoding/xml"
-	"fmt"
 	"io"
 	"strings"
 
@@ -60,11 +59,15 @@ func writeJUnit(w io.Writer, run Run) error {
 		report.Errors += s.Errors
 	}
 	report.Suites = append(report.Suites, junitSuite{Name: "caution", Out: strings.TrimSpace(plain(run.Summary().Otherwise()) + "\n" + Caution)})
-	text, err := xml.MarshalIndent(report, "", "  ")
-	if err != nil {
+	if _, err := io.WriteString(w, xml.Header); err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(w, "%s%s\n", xml.Header, text)
+	e := xml.NewEncoder(w)
+	e.Indent("", "  ")
+	if err := e.Encode(report); err != nil {
+		return err
+	}
+	_, err := io.WriteString(w, "\n")
 	return err
 }
 

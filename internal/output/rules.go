@@ -46,8 +46,7 @@ func writeRuleList(w io.Writer, rules []engine.Rule) error {
 	t.line("")
 	t.paragraph("", 0, fmt.Sprintf("%s. `abut rules ID` tells why it happens and what to do.", counted(len(rules), "rule")))
 	t.paragraph("", 0, "Severities are the usual ones; a finding may have its own. "+severityLegend())
-	_, err := io.WriteString(w, t.b.String())
-	return err
+	return t.b.Flush()
 }
 
 // byTopic parts the rules, which come in order of topic.
@@ -120,8 +119,7 @@ func writeRulePage(w io.Writer, r engine.Rule) error {
 	t.section("Source", sourceOf(r))
 	t.line("")
 	t.paragraph("", 0, ruleCaution)
-	_, err := io.WriteString(w, t.b.String())
-	return err
+	return t.b.Flush()
 }
 
 func (t *textReport) section(title, text string) {

@@ -1,6 +1,7 @@
 package output
 
 import (
+	"bufio"
 	"fmt"
 	"io"
 	"path"
@@ -19,13 +20,13 @@ const columns = 80
 // textReport writes for people. Color shows only where the writer is a
 // terminal and NO_COLOR is not set; the renderer knows.
 type textReport struct {
-	b     strings.Builder
+	b     *bufio.Writer // which keeps the first error for the end
 	color *lipgloss.Renderer
 	told  map[string]bool // reasons that were given in full
 }
 
 func newText(w io.Writer) *textReport {
-	return &textReport{color: lipgloss.NewRenderer(w), told: map[string]bool{}}
+	return &textReport{b: bufio.NewWriter(w), color: lipgloss.NewRenderer(w), told: map[string]bool{}}
 }
 
 func writeText(w io.Writer, run Run) error {
@@ -45,8 +46,7 @@ func writeText(w io.Writer, run Run) error {
 		t.finding(f)
 	}
 	t.summary(run)
-	_, err := io.WriteString(w, t.b.String())
-	return err
+	return t.b.Flush()
 }
 
 func sheetTitle(f engine.Finding) string {

@@ -4,7 +4,7 @@
 package html
 
 import (
-	"bytes"
+	"bufio"
 	"crypto/sha256"
 	"embed"
 	"encoding/base64"
@@ -31,12 +31,20 @@ func Write(w io.Writer, run output.Run) error {
 	if err != nil {
 		return fmt.Errorf("write the report as html: %w", err)
 	}
-	var b bytes.Buffer
-	if err := t.ExecuteTemplate(&b, "page", p); err != nil {
+	out := bufio.NewWriter(w)
+	if err := t.ExecuteTemplate(showing{out}, "page", p); err != nil {
 		return fmt.Errorf("write the report as html: %w", err)
 	}
-	_, err = io.WriteString(w, shown(b.String()))
-	return err
+	return out.Flush()
+}
+
+// showing writes what it is given as it is shown. The templates write no
+// character in two pieces.
+type showing struct{ to *bufio.Writer }
+
+func (s showing) Write(text []byte) (int, error) {
+	_, err := s.to.WriteString(shown(string(text)))
+	return len(text), err
 }
 
 // shown writes out the characters that turn the reading direction or steer a
