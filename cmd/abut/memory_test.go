@@ -25,20 +25,25 @@ func TestMemory(t *testing.T) {
 	if testing.Short() {
 		t.Skip("filling the memory is left out of short tests")
 	}
-	for name, make := range map[string]func() []byte{
-		"long.csv":    func() []byte { return longSchedule(30_000) },
-		"parts.xlsx":  func() []byte { return manyParts(t, 400_000) },
-		"cells.xlsx":  func() []byte { return manyCells(t, 90_000, 10) },
-		"hidden.xlsx": func() []byte { return hiddenRows(t, 40) },
-		"merged.xlsx": func() []byte { return mergedRanges(t, 200, 50_000) },
+	check := []string{"check", "--format", "json"}
+	for name, tc := range map[string]struct {
+		args []string
+		make func() []byte
+	}{
+		"long.csv":    {check, func() []byte { return longSchedule(30_000) }},
+		"parts.xlsx":  {check, func() []byte { return manyParts(t, 400_000) }},
+		"cells.xlsx":  {check, func() []byte { return manyCells(t, 90_000, 10) }},
+		"hidden.xlsx": {check, func() []byte { return hiddenRows(t, 40) }},
+		"merged.xlsx": {check, func() []byte { return mergedRanges(t, 200, 50_000) }},
+		"wide.csv":    {[]string{"read"}, func() []byte { return wideSchedule(20_000) }},
 	} {
 		t.Run(name, func(t *testing.T) {
 			file := filepath.Join(t.TempDir(), name)
-			if err := os.WriteFile(file, make(), 0o600); err != nil {
+			if err := os.WriteFile(file, tc.make(), 0o600); err != nil {
 				t.Fatal(err)
 			}
 			debug.FreeOSMemory() // a new process counts that of its parent until it begins
-			cmd, _ := process(t, "check", "--format", "json", file)
+			cmd, _ := process(t, append(tc.args, file)...)
 			err := cmd.Run()
 			errs := cmd.Stderr.(*bytes.Buffer)
 			var exit *exec.ExitError
@@ -57,6 +62,17 @@ func TestMemory(t *testing.T) {
 			}
 		})
 	}
+}
+
+// wideSchedule has rows that name many materials, so that the document is long.
+func wideSchedule(rows int) []byte {
+	var b bytes.Buffer
+	b.WriteString("Item,Wall,Membrane,Substrate,Primer,Sealant,Touches,Left,Right,Top,Behind,Edge,Installed,Covered,Remarks\n")
+	for i := range rows {
+		fmt.Fprintf(&b, "%d,W%d,Self-adhered SBS-modified asphalt sheet,CMU,Rubber primer,Silicone sealant,XPS board,EPDM gasket,Steel angle,"+
+			"PVC waterstop,Gypsum sheathing,Bead of silicone sealant,2026-09-01,2026-10-01,Butyl tape at laps\n", i, i/6)
+	}
+	return b.Bytes()
 }
 
 func manyParts(t *testing.T, n int) []byte {

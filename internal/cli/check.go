@@ -69,7 +69,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 	if err := o.copies(files); err != nil {
 		return err
 	}
-	p, err := o.openFor(true)
+	p, err := o.openFor(ctx, true)
 	if err != nil {
 		return err
 	}
@@ -108,7 +108,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 			return err
 		}
 	}
-	return report(run, o, s)
+	return report(p.guard, run, o, s)
 }
 
 // addUnread adds what workbook.Find could not reach, each as a problem of its
@@ -184,23 +184,24 @@ func (o checkOptions) draws() bool {
 }
 
 // report writes the run to every output and turns it into the exit code.
-func report(run output.Run, o checkOptions, s Streams) error {
+func report(g guard, run output.Run, o checkOptions, s Streams) error {
 	for _, out := range o.Outputs {
 		write := func(w io.Writer) error { return output.Write(w, output.FormatOf(out), run) }
 		if output.FormatOf(out) == "html" {
 			write = func(w io.Writer) error { return html.Write(w, run) }
 		}
 		if isMarked(out) {
-			if err := writeMarked(out, run, s); err != nil {
+			if err := writeMarked(out, g, run, s); err != nil {
 				return err
 			}
 			continue
 		}
-		if err := writeFile(out, write); err != nil {
+		if err := writeFile(out, g.whole(write)); err != nil {
 			return err
 		}
 	}
-	if err := output.Write(s.Out, o.Format, run); err != nil {
+	write := g.whole(func(w io.Writer) error { return output.Write(w, o.Format, run) })
+	if err := write(s.Out); err != nil {
 		return err
 	}
 	for _, p := range run.Problems {

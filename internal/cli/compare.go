@@ -77,7 +77,7 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 	if err != nil {
 		return err
 	}
-	w, err := newComparing(o, s)
+	w, err := newComparing(ctx, o, s)
 	if err != nil {
 		return err
 	}
@@ -93,7 +93,7 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 		w.run.Files = append(w.run.Files, p.Submitted)
 		got, err := guarded(ctx, w.project.guard, func(ctx context.Context) (judged, error) { return w.pair(ctx, p) })
 		if errors.Is(err, errStopped) || errors.As(err, &exhausted{}) {
-			return fmt.Errorf("%s: %w", p.Submitted, err)
+			return ofFile(p.Submitted, err)
 		}
 		if err == nil {
 			err = w.add(ctx, got)
@@ -107,11 +107,11 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 	}
 	for _, file := range logs {
 		write := func(out io.Writer) error { return output.WriteLog(out, output.LogFormatOf(file), w.entries) }
-		if err := writeFile(file, write); err != nil {
+		if err := writeFile(file, w.project.guard.whole(write)); err != nil {
 			return err
 		}
 	}
-	return report(w.run, o.Report, s)
+	return report(w.project.guard, w.run, o.Report, s)
 }
 
 // logs parts the outputs into review logs and reports.
@@ -126,8 +126,8 @@ func (o compareOptions) logs() (logs, reports []string) {
 	return logs, reports
 }
 
-func newComparing(o compareOptions, s Streams) (*comparing, error) {
-	p, err := o.Report.open()
+func newComparing(ctx context.Context, o compareOptions, s Streams) (*comparing, error) {
+	p, err := o.Report.open(ctx)
 	if err != nil {
 		return nil, err
 	}

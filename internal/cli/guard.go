@@ -4,6 +4,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
+	"math"
 	"runtime/debug"
 	"runtime/metrics"
 	"time"
@@ -87,6 +89,20 @@ func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T,
 			}
 		}
 	}
+}
+
+// write does the writing of what was worked out under the limit of memory; for
+// time there is none, since whoever reads it may take his.
+func (g guard) write(ctx context.Context, w io.Writer, write func(io.Writer) error) error {
+	g.time = math.MaxInt64
+	_, err := guarded(ctx, g, func(context.Context) (struct{}, error) { return struct{}{}, write(w) })
+	return err
+}
+
+// whole is a writer under the guard that no signal stops, so that nothing is
+// written by half.
+func (g guard) whole(write func(io.Writer) error) func(io.Writer) error {
+	return func(w io.Writer) error { return g.write(context.Background(), w, write) }
 }
 
 // memoryInUse is what the process holds of the system's memory.

@@ -3,6 +3,7 @@ package cli
 import (
 	"context"
 	"errors"
+	"io"
 	"strings"
 	"testing"
 	"time"
@@ -38,5 +39,46 @@ func TestGuarded(t *testing.T) {
 	}
 	if n, err := guarded(context.Background(), wide, func(context.Context) (int, error) { return 7, nil }); n != 7 || err != nil {
 		t.Errorf("%d, %v", n, err)
+	}
+}
+
+// TestGuardedWriting: who reads slowly is waited for, and what fills the memory
+// is not.
+func TestGuardedWriting(t *testing.T) {
+	slow := func(w io.Writer) error {
+		time.Sleep(30 * time.Millisecond)
+		_, err := io.WriteString(w, "all of it")
+		return err
+	}
+	var out strings.Builder
+	if err := (guard{time.Millisecond, 1 << 62}).whole(slow)(&out); err != nil || out.String() != "all of it" {
+		t.Errorf("%v: %q", err, out.String())
+	}
+	endless := func(io.Writer) error { select {} }
+	if err := (guard{time.Hour, 1}).whole(endless)(io.Discard); !errors.As(err, &exhausted{}) {
+		t.Errorf("got %v, want that the memory is used up", err)
+	}
+	stopped, stop := context.WithCancel(context.Background())
+	stop()
+	if err := (guard{time.Hour, 1 << 62}).write(stopped, io.Discard, endless); !errors.Is(err, errStopped) {
+		t.Errorf("got %v, want that it was stopped", err)
+	}
+}
+
+func TestOfFile(t *testing.T) {
+	for _, tc := range []struct {
+		err  error
+		want string
+	}{
+		{exhausted{1}, "a.csv: it needs more than 1 MB of memory"},
+		{errors.New("a.csv: row 3 is broken"), "a.csv: row 3 is broken"},
+		{errStopped, errStopped.Error()},
+	} {
+		if got := ofFile("a.csv", tc.err); !strings.HasPrefix(got.Error(), tc.want) {
+			t.Errorf("got %v, want %q", got, tc.want)
+		}
+	}
+	if err := ofFile("a.csv", nil); err != nil {
+		t.Error(err)
 	}
 }

@@ -42,7 +42,7 @@ func (o checkOptions) noCopy() error {
 }
 
 // writeMarked writes a marked copy, unless the workbook could not be read.
-func writeMarked(out string, run output.Run, s Streams) error {
+func writeMarked(out string, g guard, run output.Run, s Streams) error {
 	if len(run.Reading) == 0 {
 		fmt.Fprintf(s.Err, "abut: %s: no marked copy is written, since the workbook could not be read\n", out)
 		return nil
@@ -51,5 +51,5 @@ func writeMarked(out string, run output.Run, s Streams) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", run.Files[0], err)
 	}
-	return writeFile(out, func(w io.Writer) error { return marked.Write(w, data, run) })
+	return writeFile(out, g.whole(func(w io.Writer) error { return marked.Write(w, data, run) }))
 }

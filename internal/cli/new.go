@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"context"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -23,19 +24,19 @@ left as it is.`,
 		Example: `  abut new schedule.xlsx
   abut new --place "Duluth, Minnesota" schedule.xlsx`,
 		Args: needs(1, "the name of the workbook to write"),
-		RunE: func(_ *cobra.Command, args []string) error {
-			return runNew(args[0], p, s)
+		RunE: func(c *cobra.Command, args []string) error {
+			return runNew(c.Context(), args[0], p, s)
 		},
 	}
 	p.add(cmd)
 	return cmd
 }
 
-func runNew(file string, flags projectFlags, s Streams) error {
+func runNew(ctx context.Context, file string, flags projectFlags, s Streams) error {
 	if !strings.EqualFold(filepath.Ext(file), ".xlsx") {
 		return fmt.Errorf("%s: the workbook is written as .xlsx; give it that ending", file)
 	}
-	p, err := flags.open()
+	p, err := flags.open(ctx)
 	if err != nil {
 		return err
 	}

@@ -1,9 +1,12 @@
 package cli
 
 import (
+	"context"
+	"errors"
 	"fmt"
 	"io/fs"
 	"slices"
+	"strings"
 	"sync"
 	"time"
 
@@ -54,11 +57,11 @@ type project struct {
 }
 
 // open reads the settings and loads the vocabularies.
-func (p projectFlags) open() (*project, error) { return p.openFor(false) }
+func (p projectFlags) open(ctx context.Context) (*project, error) { return p.openFor(ctx, false) }
 
 // openFor also begins to load the rules, if the run will judge: they take as
 // long as all the rest.
-func (p projectFlags) openFor(judging bool) (*project, error) {
+func (p projectFlags) openFor(ctx context.Context, judging bool) (*project, error) {
 	set, err := p.settings()
 	if err != nil {
 		return nil, err
@@ -77,11 +80,11 @@ func (p projectFlags) openFor(judging bool) (*project, error) {
 	if judging {
 		go out.engine()
 	}
-	return out, out.load(p)
+	return out, out.load(ctx, p)
 }
 
 // load reads the vocabularies and what the settings name.
-func (p *project) load(flags projectFlags) (err error) {
+func (p *project) load(ctx context.Context, flags projectFlags) (err error) {
 	set := p.set
 	if p.tree, err = engine.Overlay(policies.FS, p.folders); err != nil {
 		return err
@@ -109,9 +112,9 @@ func (p *project) load(flags projectFlags) (err error) {
 		}
 	}
 	for _, file := range set.Products {
-		book, err := workbook.Open(file, p.limits)
+		book, err := guarded(ctx, p.guard, func(context.Context) (*workbook.Book, error) { return workbook.Open(file, p.limits) })
 		if err != nil {
-			return err
+			return ofFile(file, err)
 		}
 		p.reading.Schedule.Products = append(p.reading.Schedule.Products, book)
 	}
@@ -134,6 +137,20 @@ func (p *project) inputs() []string {
 		}
 	}
 	return files
+}
+
+// readOne reads the one workbook that a run is about, under the guard.
+func (p *project) readOne(ctx context.Context, file string) (*document.Document, error) {
+	doc, err := guarded(ctx, p.guard, func(context.Context) (*document.Document, error) { return p.read(file) })
+	return doc, ofFile(file, err)
+}
+
+// ofFile names the file in what went wrong with it, if that does not yet.
+func ofFile(file string, err error) error {
+	if err == nil || errors.Is(err, errStopped) || strings.HasPrefix(err.Error(), file+": ") {
+		return err
+	}
+	return fmt.Errorf("%s: %w", file, err)
 }
 
 // read turns one workbook into a document. Where its rows name what was

@@ -2,7 +2,9 @@ package cli
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"io"
 
 	"abut/internal/document"
 	"abut/internal/engine"
@@ -19,18 +21,7 @@ func newRead(s Streams) *cobra.Command {
 		Short: "Print how a workbook is read: the JSON document, or with --why a page in plain words",
 		Args:  needs(1, "the name of one workbook"),
 		RunE: func(c *cobra.Command, args []string) error {
-			p, err := flags.open()
-			if err != nil {
-				return err
-			}
-			doc, err := guarded(c.Context(), p.guard, func(context.Context) (*document.Document, error) { return p.read(args[0]) })
-			if err != nil {
-				return err
-			}
-			if why {
-				return explain(c.Context(), p, doc, s)
-			}
-			return writeDocument(s, doc)
+			return runRead(c.Context(), args[0], why, flags, s)
 		},
 	}
 	flags.add(cmd)
@@ -38,23 +29,39 @@ func newRead(s Streams) *cobra.Command {
 	return cmd
 }
 
-// explain writes the page in plain words; the rules are asked which contacts are
-// fine and why.
-func explain(ctx context.Context, p *project, doc *document.Document, s Streams) error {
-	eng, err := p.engine()
+func runRead(ctx context.Context, file string, why bool, flags projectFlags, s Streams) error {
+	p, err := flags.open(ctx)
 	if err != nil {
 		return err
 	}
-	fine, err := guarded(ctx, p.guard, func(ctx context.Context) ([]engine.FineContact, error) { return eng.Fine(ctx, doc) })
+	doc, err := p.readOne(ctx, file)
 	if err != nil {
 		return err
 	}
-	return output.WriteReading(s.Out, doc, fine)
+	write := func(w io.Writer) error {
+		if err := output.WriteJSON(w, " ", doc); err != nil {
+			return fmt.Errorf("write the document: %w", err)
+		}
+		return nil
+	}
+	if why {
+		if write, err = p.explain(ctx, doc); err != nil {
+			return err
+		}
+	}
+	if err = p.guard.write(ctx, s.Out, write); errors.Is(err, errStopped) {
+		return errors.New("stopped before the end; what was written is not whole")
+	}
+	return ofFile(file, err)
 }
 
-func writeDocument(s Streams, doc *document.Document) error {
-	if err := output.WriteJSON(s.Out, " ", doc); err != nil {
-		return fmt.Errorf("write the document: %w", err)
+// explain is what writes the page in plain words; the rules are asked which
+// contacts are fine and why.
+func (p *project) explain(ctx context.Context, doc *document.Document) (func(io.Writer) error, error) {
+	eng, err := p.engine()
+	if err != nil {
+		return nil, err
 	}
-	return nil
+	fine, err := guarded(ctx, p.guard, func(ctx context.Context) ([]engine.FineContact, error) { return eng.Fine(ctx, doc) })
+	return func(w io.Writer) error { return output.WriteReading(w, doc, fine) }, ofFile(doc.File, err)
 }

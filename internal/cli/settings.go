@@ -23,8 +23,8 @@ func newSettings(s Streams) *cobra.Command {
 comes from a flag, from a line of abut.yaml or from abut itself. With a workbook
 it also says what the workbook states of the place and the rooms.`,
 		Args: cobra.MaximumNArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			p, err := from.open()
+		RunE: func(c *cobra.Command, args []string) error {
+			p, err := from.open(c.Context())
 			if err != nil {
 				return err
 			}
@@ -33,7 +33,7 @@ it also says what the workbook states of the place and the rooms.`,
 			}
 			list := p.inForce(from)
 			if len(args) > 0 {
-				doc, err := p.read(args[0])
+				doc, err := p.readOne(c.Context(), args[0])
 				if err != nil {
 					return err
 				}
