@@ -131,8 +131,18 @@ func (s *Sheet) RowHidden(row int) bool { return within(s.HiddenRows, row) }
 // ColHidden says whether a column is hidden or of no width.
 func (s *Sheet) ColHidden(col int) bool { return within(s.HiddenCols, col) }
 
+// find looks where a row can stand: before it are all rows of smaller number but
+// those that hold nothing.
 func (s *Sheet) find(row int) (int, bool) {
-	return slices.BinarySearchFunc(s.Rows, row, func(r Row, n int) int { return r.Number - n })
+	n := len(s.Rows)
+	if n == 0 || row < 1 {
+		return 0, false
+	}
+	bare := s.Rows[n-1].Number - n
+	to := min(row, n)
+	from := min(max(row-1-bare, 0), to)
+	i, ok := slices.BinarySearchFunc(s.Rows[from:to], row, func(r Row, n int) int { return r.Number - n })
+	return from + i, ok
 }
 
 func findCell(cells []Cell, col int) (int, bool) {
