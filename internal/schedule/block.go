@@ -36,8 +36,13 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		if n == 1 && r.dividesRows(s, row) {
 			continue
 		}
-		b := r.assign(s, row, n, "")
-		if b.known > 0 && r.isData(s, row+n-1) {
+		data := r.isData(s, row+n-1)
+		enough := s.MaxCol
+		if data {
+			enough = 1 // a column known of it, and it is a row below a heading
+		}
+		b := r.assign(s, row, n, "", enough)
+		if b.known > 0 && data {
 			break
 		}
 		if b.known > best.known {
@@ -45,7 +50,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		}
 	}
 	if best.rows > 0 && (r.unitRow(s, row+best.rows) || r.boundRow(s, row+best.rows)) {
-		best = r.assign(s, row, best.rows+1, "")
+		best = r.assign(s, row, best.rows+1, "", s.MaxCol)
 	}
 	return best, r.isHeading(best) && !r.isTitle(s, row, best)
 }
@@ -64,7 +69,7 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 			widest = max(widest, m.Right-m.Left+1)
 		}
 	}
-	below := r.assign(s, row+1, b.rows-1, "")
+	below := r.assign(s, row+1, b.rows-1, "", s.MaxCol)
 	switch {
 	case !r.isHeading(below) || own > 1 && widest > 1:
 		return false
@@ -245,9 +250,11 @@ type bid struct {
 
 // assign gives each column under a heading block the slot that suits it best;
 // most slots stand once, and the surest column takes them. sort keeps to the
-// slots of product data or of schedules; "" takes both.
-func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock {
-	b := headingBlock{rows: n}
+// slots of product data or of schedules; "" takes both. It ends when enough
+// columns are known.
+func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, enough int) headingBlock {
+	width := len(s.Row(row))
+	b := headingBlock{rows: n, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
 	units := n > 1 && r.unitRow(s, row+n-1)
 	for col := 1; col <= s.MaxCol; col++ {
@@ -274,7 +281,9 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string) headingBlock
 		taken[x.slot] = true
 		c.Slot, c.Confidence = x.slot, min(x.score, 1)
 		c.Why = "heading says \"" + x.words + "\""
-		b.known++
+		if b.known++; b.known == enough {
+			break
+		}
 	}
 	return b
 }

@@ -53,8 +53,8 @@ func (t *table) soleLap() {
 }
 
 func (t *table) columnsOf(r *reader, sort string) {
-	b := r.assign(t.sheet, t.head[0], len(t.head), sort)
-	t.cols, t.nums = b.cols, b.nums
+	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.sheet.MaxCol)
+	t.cols, t.nums, t.own = b.cols, b.nums, nil
 }
 
 // isKey holds for a key of tags and what they stand for, where most of what it

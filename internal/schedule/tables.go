@@ -20,6 +20,8 @@ type table struct {
 	cols  []Column
 	nums  []int // column number of each of cols
 
+	own []int // own cells of each row, counted the first time
+
 	joints bool // each row is a joint between two sides
 }
 
@@ -137,6 +139,16 @@ func (t *table) codeFirst(row int) bool {
 // ownCells counts the cells of a row that stand in the table's columns and are
 // not a merged cell's shadow.
 func (t *table) ownCells(row int) int {
+	if t.own == nil {
+		t.own = make([]int, t.end-t.first+1)
+		for i := range t.own {
+			t.own[i] = t.countOwn(t.first + i)
+		}
+	}
+	return t.own[row-t.first]
+}
+
+func (t *table) countOwn(row int) int {
 	n := 0
 	for _, col := range t.nums {
 		c, ok := t.sheet.At(row, col)
