@@ -57,7 +57,7 @@ func inKind(tables []*table, row int, kind string) bool {
 
 // filled lists the cells of a row that hold something of their own.
 func filled(row workbook.Row) []workbook.Cell {
-	var out []workbook.Cell
+	out := make([]workbook.Cell, 0, len(row.Cells))
 	for _, c := range row.Cells {
 		if !c.Merged && strings.TrimSpace(c.Value) != "" {
 			out = append(out, c)

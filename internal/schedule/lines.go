@@ -106,8 +106,9 @@ func (r *reader) rowText(t *table, row int) string {
 func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder) Line {
 	l := Line{
 		ID: fmt.Sprintf("%s!%d", t.sheet.Name, row), Sheet: t.sheet.Name, Row: row, Table: t.id,
-		Refs: []string{}, Cells: map[string]string{}, Texts: map[string]string{}, Figures: map[string]Figure{},
-		Dates: map[string]Day{}, Spans: map[string]Span{}, Items: []Item{}, Signals: []Said{}, Layers: []Item{},
+		Refs: []string{}, Cells: make(map[string]string, known(t.cols)), Texts: make(map[string]string, known(t.cols)),
+		Figures: map[string]Figure{},
+		Dates:   map[string]Day{}, Spans: map[string]Span{}, Items: []Item{}, Signals: []Said{}, Layers: []Item{},
 		Hidden: t.sheet.RowHidden(row),
 	}
 	sources := r.sources(t, row, &l)
@@ -294,8 +295,7 @@ func (r *reader) signals(l *Line, c source) {
 func (r *reader) year(l *Line) int {
 	for _, slot := range []string{"install", "cover", "placed", "prime"} {
 		if d, ok := l.Dates[slot]; ok && len(d.From) >= 4 {
-			var y int
-			if _, err := fmt.Sscanf(d.From, "%4d", &y); err == nil {
+			if y, err := strconv.Atoi(d.From[:4]); err == nil {
 				return y
 			}
 		}

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"slices"
 
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -89,14 +90,14 @@ func (t *table) texts(col int) []string {
 // eitherWay holds where some date of the texts could be read in both orders.
 func (r *reader) eitherWay(texts []string) bool {
 	for _, text := range texts {
-		for _, d := range r.phrase.Dates(text, phrase.Unknown, 0) {
-			if d.Ambiguous {
-				return true
-			}
+		if r.ambiguous.of(text, func() bool { return slices.ContainsFunc(r.phrase.Dates(text, phrase.Unknown, 0), isAmbiguous) }) {
+			return true
 		}
 	}
 	return false
 }
+
+func isAmbiguous(d phrase.Date) bool { return d.Ambiguous }
 
 // orderOfBook is the order of day and month that the dates of all schedules show
 // together, for tables whose own do not.

@@ -79,6 +79,8 @@ type reader struct {
 	guessed    memory[[]guess]   // what a heading may stand for
 	materials  memory[bool]      // whether a text names a material and is no heading
 	held       memory[bool]      // whether a text is a figure of a kind
+	ambiguous  memory[bool]      // whether a text is a date that could be read both ways
+	unitsOf    memory[string]    // the unit of a kind that words begin with
 	letters    map[string]string // single letters that stand for conditions of the work
 	legend     map[string]string // the office's own words for none, nothing and the row above
 	coded      bool              // nearly every tag of the schedules is a product
@@ -161,7 +163,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[bool]{}, guessed: memory[[]guess]{}, materials: memory[bool]{}, held: memory[bool]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[bool]{}, guessed: memory[[]guess]{}, materials: memory[bool]{}, held: memory[bool]{}, ambiguous: memory[bool]{}, unitsOf: memory[string]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{

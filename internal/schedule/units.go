@@ -52,6 +52,10 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 // unitOf gives the unit of a kind that a few words begin with, "" if none;
 // brackets around it do not count.
 func (r *reader) unitOf(words, kind string) string {
+	return r.unitsOf.of(kind+"\n"+words, func() string { return r.findUnit(words, kind) })
+}
+
+func (r *reader) findUnit(words, kind string) string {
 	if strings.HasPrefix(words, "(") {
 		words = strings.TrimSuffix(words[1:], ")")
 	}
