@@ -16,19 +16,19 @@ func (b *Builder) windows(doc *Document, site *climate.Site, hours climate.Hours
 		products[doc.Products[i].ID] = &doc.Products[i]
 	}
 	var out []Window
+	seasons := map[climate.Span]Window{}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]
 		span, ok := installSpan(l)
 		if l.Struck || !ok {
 			continue
 		}
-		w := Window{Line: l.ID, From: iso(span.From), To: iso(span.To)}
-		w.MeanMinC, w.MeanMaxC, _ = site.Band(span)
-		for _, g := range b.grades {
-			o := site.Odds(span, hours, g.MinC)
-			w.NightFrost = o.NightFrost
-			w.Grades = append(w.Grades, Grade{ID: g.ID, Name: g.Name, LimitC: g.MinC, LimitText: g.Text, ShareBelow: o.ShareBelow, DaysUsable: o.DaysUsable})
+		w, known := seasons[span]
+		if !known {
+			w = b.season(site, span, hours)
+			seasons[span] = w
 		}
+		w.Line = l.ID
 		for _, c := range b.limitsOf(l, products) {
 			o := site.Odds(span, hours, c.LimitC)
 			c.ShareBelow, c.ShareAbove, c.DaysUsable = o.ShareBelow, o.ShareAbove, o.DaysUsable
@@ -37,6 +37,19 @@ func (b *Builder) windows(doc *Document, site *climate.Site, hours climate.Hours
 		out = append(out, w)
 	}
 	return out
+}
+
+// season is the window of a span of days, which is the same for all lines that
+// are installed in it but for their own limits.
+func (b *Builder) season(site *climate.Site, span climate.Span, hours climate.Hours) Window {
+	w := Window{From: iso(span.From), To: iso(span.To)}
+	w.MeanMinC, w.MeanMaxC, _ = site.Band(span)
+	for _, g := range b.grades {
+		o := site.Odds(span, hours, g.MinC)
+		w.NightFrost = o.NightFrost
+		w.Grades = append(w.Grades, Grade{ID: g.ID, Name: g.Name, LimitC: g.MinC, LimitText: g.Text, ShareBelow: o.ShareBelow, DaysUsable: o.DaysUsable})
+	}
+	return w
 }
 
 // bands is the usual year of a site, by month.
