@@ -12,12 +12,13 @@ import (
 // Find lists the contacts of every live line of a schedule.
 func Find(s *schedule.Schedule) []Contact {
 	out := []Contact{}
+	var found []Contact // of one line, in room that serves all
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Struck {
 			continue
 		}
-		f := finder{line: l, main: l.Main()}
+		f := finder{line: l, main: l.Main(), found: found[:0]}
 		f.own()
 		f.between()
 		f.buildUp()
@@ -31,6 +32,7 @@ func Find(s *schedule.Schedule) []Contact {
 			c.ID = fmt.Sprintf("c%d", len(out)+1)
 			out = append(out, c)
 		}
+		found = f.found
 	}
 	shareCases(out, s.Lines)
 	return out
