@@ -20,6 +20,7 @@ type headingBlock struct {
 	cols  []Column
 	nums  []int
 	known int
+	gloss bool // its last row only explains the columns
 }
 
 // headingAt tries one, two and three rows as a heading and keeps the block that
@@ -41,7 +42,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		if data {
 			enough = 1 // a column known of it, and it is a row below a heading
 		}
-		b := r.assign(s, row, n, "", enough)
+		b := r.assign(s, row, n, "", false, enough)
 		if b.known > 0 && data {
 			break
 		}
@@ -49,8 +50,12 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 			best = b
 		}
 	}
-	if best.rows > 0 && (r.unitRow(s, row+best.rows) || r.boundRow(s, row+best.rows)) {
-		best = r.assign(s, row, best.rows+1, "", s.MaxCol)
+	switch next := row + best.rows; {
+	case best.rows == 0:
+	case r.unitRow(s, next) || r.boundRow(s, next):
+		best = r.assign(s, row, best.rows+1, "", false, s.MaxCol)
+	case r.glossRow(s, next):
+		best = r.assign(s, row, best.rows+1, "", true, s.MaxCol)
 	}
 	return best, r.isHeading(best) && !r.isTitle(s, row, best)
 }
@@ -69,7 +74,7 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 			widest = max(widest, m.Right-m.Left+1)
 		}
 	}
-	below := r.assign(s, row+1, b.rows-1, "", s.MaxCol)
+	below := r.assign(s, row+1, b.rows-1, "", b.gloss, s.MaxCol)
 	switch {
 	case !r.isHeading(below) || own > 1 && widest > 1:
 		return false
@@ -167,6 +172,29 @@ func (r *reader) boundRow(s *workbook.Sheet, row int) bool {
 	return n >= 2
 }
 
+// glossRow holds for a row under a heading that explains some of its columns, a
+// unit among them, and none that tells the rows apart: "°F, the lower of air and
+// wall", "mils / psi".
+func (r *reader) glossRow(s *workbook.Sheet, row int) bool {
+	n, units, first := 0, 0, true
+	for col := 1; col <= s.MaxCol; col++ {
+		own, above := text(s, row, col), text(s, row-1, col)
+		c, _ := s.At(row, col)
+		switch {
+		case own == "" && above == "":
+		case first && own != "" || above == "" || c.Merged || r.isFigure(own):
+			return false
+		case own != "":
+			n++
+			if lead, _, _ := strings.Cut(own, ","); len(lead) > 1 && r.isUnit(strings.TrimSpace(strings.Split(lead, "/")[0])) {
+				units++
+			}
+		}
+		first = first && own == "" && above == ""
+	}
+	return n > 1 && units > 0 && !r.isData(s, row)
+}
+
 // isData holds for a row that fills a table: a good part of its cells are
 // figures, dates, or name a material closer than a heading does.
 func (r *reader) isData(s *workbook.Sheet, row int) bool {
@@ -250,13 +278,13 @@ type bid struct {
 
 // assign gives each column under a heading block the slot that suits it best;
 // most slots stand once, and the surest column takes them. sort keeps to the
-// slots of product data or of schedules; "" takes both. It ends when enough
-// columns are known.
-func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, enough int) headingBlock {
+// slots of product data or of schedules; "" takes both. With gloss the last row
+// only explains the columns. It ends when enough columns are known.
+func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool, enough int) headingBlock {
 	width := len(s.Row(row))
-	b := headingBlock{rows: n, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
+	b := headingBlock{rows: n, gloss: gloss, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
-	units := n > 1 && r.unitRow(s, row+n-1)
+	units := gloss || n > 1 && r.unitRow(s, row+n-1)
 	for col := 1; col <= s.MaxCol; col++ {
 		group, sub, unit := headingText(s, row, n, col, units)
 		if columnEmpty(s, row+n, col) && (group == "" && sub == "" || headedByOthers(s, row, n, col)) {
@@ -264,7 +292,7 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, enough int) 
 		}
 		b.nums = append(b.nums, col)
 		heading := strings.Join(strings.Fields(group+" "+sub+" "+unit), " ")
-		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col)})
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col), gloss: unit})
 		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
 	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })

@@ -53,7 +53,7 @@ func (t *table) soleLap() {
 }
 
 func (t *table) columnsOf(r *reader, sort string) {
-	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.sheet.MaxCol)
+	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.gloss, t.sheet.MaxCol)
 	t.cols, t.nums, t.own = b.cols, b.nums, nil
 }
 
@@ -225,7 +225,7 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	if r.unitIn(c.Heading, "temperature", "") == "" {
 		return "", ""
 	}
-	words := headingWords(c.Heading)
+	words := headingWords(strings.TrimSuffix(c.Heading, c.gloss))
 	has := func(list []string) bool {
 		return slices.ContainsFunc(list, func(w string) bool { return holdsWords(words, strings.Fields(w)) })
 	}

@@ -93,7 +93,7 @@ type Line struct {
 	Items   []Item            `json:"items"`
 	Figures map[string]Figure `json:"figures"` // thickness_mm, lap_mm, apply_min_c, ...
 	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, unit_set
-	Spans   map[string]Span   `json:"spans"`   // bare_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
+	Spans   map[string]Span   `json:"spans"`   // bare_days, open_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
 	Layers  []Item            `json:"layers"` // a build-up told in one cell, room side first
 
@@ -255,6 +255,7 @@ type Column struct {
 	Hidden     bool    `json:"hidden"`
 
 	second string // unit of a second figure in parentheses
+	gloss  string // words of a row below the heading that give its unit or explain it
 }
 
 // Unread is a cell or row that was not understood or not read, and why.

@@ -23,6 +23,7 @@ type table struct {
 	own []int // own cells of each row, counted the first time
 
 	joints bool // each row is a joint between two sides
+	gloss  bool // the last row of its heading only explains the columns
 }
 
 // column finds the number of the first column of a slot, 0 if the table has none.
@@ -73,7 +74,7 @@ func (r *reader) findTables(s *workbook.Sheet) ([]*table, error) {
 			row++
 			continue
 		}
-		t := &table{sheet: s, cols: b.cols, nums: b.nums, first: row + b.rows}
+		t := &table{sheet: s, cols: b.cols, nums: b.nums, first: row + b.rows, gloss: b.gloss}
 		for i := range b.rows {
 			t.head = append(t.head, row+i)
 		}
