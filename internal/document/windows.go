@@ -132,6 +132,9 @@ func statedLimit(l *schedule.Line, p *schedule.Product, role, bound string) (sch
 		if f, ok := l.Figures[bound]; ok {
 			return f, true
 		}
+		if f, ok := l.Figures["primed_"+bound]; ok {
+			return f, true
+		}
 	}
 	if role == "primer" && bound == "apply_min_c" {
 		if f, ok := l.Figures["primer_apply_min_c"]; ok {

@@ -171,6 +171,7 @@ func (d *Day) hangOn(from, to time.Time) {
 
 // spans counts the days between the dates of each line.
 func (r *reader) spans() {
+	status := r.statusDay()
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
 		l.count("work_days", l.Dates["install"], l.Dates["finish"])
@@ -178,6 +179,7 @@ func (r *reader) spans() {
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
 		l.count("bare_days", l.Dates["install"], l.Dates["cover"])
+		r.stillOpen(l, status)
 		l.count("concrete_age_days", l.Dates["placed"], l.Dates["install"])
 		sheet := l.Dates["install"]
 		if told, ok := l.Dates["install_told"]; ok {

@@ -135,6 +135,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	}
 	l.corefer()
 	r.main(&l)
+	r.primedLimit(&l)
 	return l
 }
 

@@ -64,28 +64,51 @@ func (r *reader) linePlaces() {
 // elevations", "north-facing walls".
 var facing = regexp.MustCompile(`\b((?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est)(?:\s*(?:,|&|/|and|or)\s*(?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est))*)[- ](?:elevations?|elevs?\b|facing|faces?|sides?)`)
 
-// placeIn finds the place that a limit is stated for: the longest run of its
-// words that stands in the place of some line, and not of most; the first of
-// several.
+// placeIn finds the places that a limit is stated for: the longest run of its
+// words that stands in the place of some line, and not of most, the first of
+// several; and those that an "and" joins to it.
 func (r *reader) placeIn(sentence string) string {
 	if marks := r.marksIn(sentence); len(marks) > 0 {
 		return strings.Join(marks, ", ")
 	}
 	words := headingWords(sentence)
+	at, place := r.placeFrom(words, 0, len(words))
+	if place == "" {
+		return ""
+	}
+	places := []string{place}
+	for end := at + len(strings.Fields(place)); ; {
+		for end < len(words) && r.limitRules.skip[words[end]] {
+			end++
+		}
+		if end+1 >= len(words) || words[end] != "and" && words[end] != "or" {
+			return strings.Join(places, " and ")
+		}
+		if _, place = r.placeFrom(words, end+1, end+2); place == "" {
+			return strings.Join(places, " and ")
+		}
+		places = append(places, place)
+		end += 1 + len(strings.Fields(place))
+	}
+}
+
+// placeFrom is the longest run of words that begins from one word on and before
+// another, with where it does.
+func (r *reader) placeFrom(words []string, from, before int) (at int, place string) {
 	for n := min(4, len(words)); n > 0; n-- {
-		for i := 0; i+n <= len(words); i++ {
+		for i := from; i < before && i+n <= len(words); i++ {
 			run := strings.Join(words[i:i+n], " ")
 			if n == 1 && (len(run) < 4 || r.limitRules.skip[run]) {
 				continue
 			}
 			for _, form := range []string{run, strings.TrimSuffix(run, "s"), run + "s"} {
 				if c := r.places[form]; c > 0 && c*3 <= r.placeRows {
-					return form
+					return i, form
 				}
 			}
 		}
 	}
-	return ""
+	return 0, ""
 }
 
 // marksIn lists the marks and wall types of lines that a sentence names ("On EW-1

@@ -29,6 +29,9 @@ type wordlists struct {
 	singles            map[string]bool   // traits that single out a family from all that share its chemistry
 	values             map[string]string // slots of the figures that a column of values holds, by kind
 	thick, serves      []string          // words of a thickness, of a temperature in service
+	status             *regexp.Regexp    // what stands before the day up to which a log is kept
+	stillOpen          map[string]bool   // in the place of a cover date: not covered by that day
+	withPrimer         *regexp.Regexp    // a figure and the primer it holds with: "-5 with PR-2"
 	youngBeds          []string          // beds that must be of an age before a product goes on
 	laps               []string          // words that go with the figure of a lap
 	roomHeat           *regexp.Regexp    // "penthouse, heated": the heat of the building
@@ -97,6 +100,8 @@ type readingFile struct {
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
 		StatedYear    string              `json:"stated_year"`
+		WithPrimer    string              `json:"with_primer"`
+		Status        statusWords         `json:"status"`
 		ProjectName   string              `json:"project_name"`
 		ByOthers      string              `json:"by_others"`
 		CaseLead      string              `json:"case_lead"`
@@ -122,7 +127,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
@@ -145,6 +150,12 @@ func (w *wordlists) compile(file *readingFile) error {
 	}
 	if w.roomHeat, err = regexp.Compile(f.RoomHeat); err != nil {
 		return fmt.Errorf("room_heat: %w", err)
+	}
+	if w.status, err = regexp.Compile("(?i)" + f.Status.Before); err != nil {
+		return fmt.Errorf("status: %w", err)
+	}
+	if w.withPrimer, err = regexp.Compile("(?i)" + f.WithPrimer); err != nil {
+		return fmt.Errorf("with_primer: %w", err)
 	}
 	if w.byOthers, err = regexp.Compile("(?i)" + f.ByOthers); err != nil {
 		return fmt.Errorf("by_others: %w", err)

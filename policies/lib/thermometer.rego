@@ -34,6 +34,8 @@ is_for_shop(text) if regex.match(data.temperature.reading.shop, text)
 
 _stated(line, item) := line.figures.apply_min_c if {
 	item.id == facts.main_items(line)[0].id
+} else := line.figures.primed_apply_min_c if {
+	item.id == facts.main_items(line)[0].id
 } else := facts.product_of(item).figures.apply_min_c
 
 _is_one(figure) if {
