@@ -3,8 +3,8 @@
 # description: |
 #   Sheets chalk and crack in the sun, and the damage is out of sight when it starts to leak in its second or
 #   third year. The other sheets of the table have a cover date and this one has none, although its data limits
-#   the days: nothing can be counted. It does not apply to a dash, a row by others, and a row whose sheet may stay
-#   exposed.
+#   the days: nothing can be counted. It does not apply to a dash, a row by others, a row whose sheet may stay
+#   exposed, and one that a log calls open, whose days are counted to the day of the log.
 # custom:
 #   id: exposure-cover-missing
 #   topic: exposure
@@ -40,6 +40,11 @@ findings contains found if {
 		words.days(measure.high(told.figure)),
 	])
 	found := finding.at(line, ["cover"], message)
+}
+
+_is_excused(line) if {
+	line.spans.open_days.min >= 0
+	trim_space(line.texts.cover) != ""
 }
 
 _is_excused(line) if {

@@ -40,6 +40,14 @@ test_silent[name] if {
 		"no row has one": {"line": _state("missing"), "other": "missing", "products": [_allows]},
 		"no column": {"line": {"items": [bench.own], "dates": {"install": _set}}, "other": "day", "products": [_allows]},
 		"no limit known": {"line": _state("missing"), "other": "day", "products": [bench.product({})]},
+		"called open by a log": {
+			"line": object.union(_state("unknown"), {
+				"texts": {"cover": "not yet"},
+				"spans": {"open_days": {"min": 20, "max": 20, "last": 20}},
+			}),
+			"other": "day",
+			"products": [_allows],
+		},
 		"by others": {
 			"line": object.union(_state("missing"), {"signals": [others]}),
 			"other": "day",
