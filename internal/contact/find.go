@@ -178,6 +178,12 @@ func (f *finder) settle() {
 	for i := range f.found {
 		c := &f.found[i]
 		by, ok := told[pair(*c)]
+		if !ok && c.B.Product != "" { // "not on the asphalt sheet", whichever it is
+			kind := *c
+			kind.B.Product = ""
+			by, ok = told[pair(kind)]
+			ok = ok && by.Kind == "apart"
+		}
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
 		near := by.Kind == "near" && !f.listed(c.B) && !(c.From == "touches" && by.From == "remark" && f.keptOff(by))
 		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || near || left {

@@ -116,6 +116,31 @@ func TestWhereContactsAreReadFrom(t *testing.T) {
 	}
 }
 
+// Words for a kind of sheet that it does not lie on hold for each sheet of that
+// kind that the row lists, and for no other.
+func TestNotOnAnyOfAKind(t *testing.T) {
+	grid := `Mark | Membrane | Substrate | Primer | Touches | Remarks
+D1 | ZE-1 | plywood | none | ZB-1, ZB-2 | Lands on the butyl, not on the rubberized asphalt sheet.
+D2 | ZE-1 | plywood | none | ZB-1, ZB-2 | Rolled twice.
+
+Tag | Type | Apply min F | Max days open
+ZE-1 | EPDM sheet | 25 | 365
+ZB-1 | self-adhered rubberized asphalt sheet | 40 | 60
+ZB-2 | butyl sheet | 25 | 90
+`
+	got := find(t, grid)
+	for id, want := range map[string][]string{
+		"!2": {"ZE-1|ZB-1 apart", "ZE-1|ZB-2 direct"},
+		"!3": {"ZE-1|ZB-1 direct", "ZE-1|ZB-2 direct"},
+	} {
+		for _, w := range want {
+			if list := told(got, id); !slices.Contains(list, w) {
+				t.Errorf("%q is not in %q", w, list)
+			}
+		}
+	}
+}
+
 // A remark of its own column can part the row's material from its neighbor.
 func TestRemarkThatSeparates(t *testing.T) {
 	for remark, want := range map[string]string{
