@@ -10,12 +10,16 @@ func (r *reader) units(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		fig, ok := figureOf[c.Slot]
-		if !ok {
+		kind := fig.kind
+		switch {
+		case c.Slot == "value":
+			kind = "length" // of films, the one figure that offices leave bare there
+		case !ok:
 			continue
 		}
-		c.Unit = firstNonEmpty(r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), fig.kind, c.Slot), r.unitIn(c.Heading, fig.kind, c.Slot))
+		c.Unit = firstNonEmpty(r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
 		for _, part := range headingUnits.Split(c.Heading, -1) {
-			if unit := r.unitIn(part, fig.kind, c.Slot); c.second == "" && unit != c.Unit {
+			if unit := r.unitIn(part, kind, c.Slot); c.second == "" && unit != c.Unit {
 				c.second = unit
 			}
 		}

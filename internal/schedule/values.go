@@ -1,6 +1,10 @@
 package schedule
 
-import "abut/internal/phrase"
+import (
+	"regexp"
+
+	"abut/internal/phrase"
+)
 
 // values reads a column in which each row states the figure that matters to it:
 // "22 mils dry", "0.05 perm", "18 g/L". A figure that a column of its own states
@@ -8,6 +12,7 @@ import "abut/internal/phrase"
 func (r *reader) values(l *Line, c source) {
 	r.signals(l, c)
 	r.readings(l, c)
+	r.dryFilm(l, c)
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if slot := r.valueSlot(c, q); slot != "" && keep(l.Figures, figureOf[slot].key, figureTold(q, c.at)) {
 			l.Cells[slot] = c.at.Cell
@@ -30,4 +35,19 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 		return ""
 	}
 	return slot
+}
+
+// filmPair is a film read dry, with its unit or without: "40 wet / 22 dry".
+var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?)?\s+dry\b`)
+
+// dryFilm takes the dry film that was read, in its own unit or that of the heading.
+func (r *reader) dryFilm(l *Line, c source) {
+	m := filmPair.FindStringSubmatch(c.text)
+	if m == nil || m[2]+c.unit == "" {
+		return
+	}
+	text := m[1] + " " + firstNonEmpty(m[2], c.unit)
+	if f, ok := r.figure(source{text: text, at: c.at}, "length"); ok && f.Problem == "" {
+		keep(l.Figures, "film_mm", f)
+	}
 }

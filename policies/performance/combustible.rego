@@ -2,8 +2,9 @@
 # title: Foam where the notes ask for insulation that does not burn
 # description: |
 #   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there. The
-#   wall's fire test was made without it, and in a fire the cavity is a chimney. It does not apply to rows below grade
-#   or on roofs, which the notes on the cavity do not mean, nor where the notes ask for nothing.
+#   wall's fire test was made without it, and in a fire the cavity is a chimney. So is a foam
+#   board that the row of a sheet names outside of it. It does not apply to rows below grade or on roofs, which the
+#   notes on the cavity do not mean, nor where the notes ask for nothing.
 # custom:
 #   id: performance-combustible
 #   topic: performance
@@ -28,6 +29,21 @@ findings contains found if {
 	item.family in data.performance.fire.foams
 	message := naming.say("%s is foam, and the notes ask for insulation that does not burn", [naming.plain(item)])
 	found := finding.at_with(line, ["material", "tag"], message, {"related": [_asks[0]]})
+}
+
+# A row of a sheet names the foam that lies outside of it.
+findings contains found if {
+	count(_asks) > 0
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not _is_elsewhere(line)
+	some item in facts.items_in(line, data.vapor.barriers.outside_slots)
+	item.family in data.performance.fire.boards
+	message := naming.say("%s outside of %s is foam, and the notes ask for insulation that does not burn", [
+		naming.plain(item),
+		naming.plain(facts.main_items(line)[0]),
+	])
+	found := finding.at_with(line, [item.at.cell], message, {"related": [_asks[0]]})
 }
 
 _asks := [finding.related_address(said.at, said.text) |

@@ -28,6 +28,25 @@ test_fires_in_full if {
 	}}
 }
 
+_beside(family, more) := object.union(
+	{"role": "membrane", "items": [
+		base.item("material", "FM-1", "fluid-applied-acrylic-air-barrier", "membrane", []),
+		base.item("touches", "RB-2", family, "insulation", []),
+	]},
+	more,
+)
+
+test_foam_beside_a_sheet if {
+	some found in _found("xps", _beside("polyiso", {}), [_note])
+	found.cells == ["G12"]
+	startswith(found.message, "RB-2 (polyiso) outside of FM-1 (fluid-applied-acrylic-air-barrier) is foam")
+}
+
+test_foam_that_is_none_of_the_wall if {
+	count(_found("xps", _beside("polyiso", {"place": "Roof, main"}), [_note])) == 0
+	count(_found("xps", _beside("closed-cell-spray-foam", {}), [_note])) == 0 # around a frame
+}
+
 test_silent[name] if {
 	some name, case in {
 		"mineral wool": ["mineral-wool", {}, [_note]],

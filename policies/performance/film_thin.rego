@@ -3,7 +3,7 @@
 # description: |
 #   The dry film that was read on the wall is thinner than the product's data asks for. Pinholes over the pores of
 #   block and at joints stay open, and the tested figures for air and water do not hold. It does not apply to a
-#   reading of the wet film, nor where the data tells no thickness.
+#   reading of the wet film, nor where the data tells no thickness or that of the wet film alone.
 # custom:
 #   id: performance-film-thin
 #   topic: performance
@@ -30,6 +30,7 @@ findings contains found if {
 	regex.match(data.performance.films.applied, product.family)
 	asked := product.figures.thickness_mm
 	measure.is_sound(asked)
+	not _is_wet(product, asked)
 	thick.under(measure.low(film), measure.low(asked))
 	message := naming.say("the dry film of %s was read at %s; its data asks for %s", [
 		naming.plain(item),
@@ -40,3 +41,5 @@ findings contains found if {
 		"related": [finding.related_product(product, ["thickness"], "its data")],
 	})
 }
+
+_is_wet(product, figure) if thick.film(product, figure) == "wet"

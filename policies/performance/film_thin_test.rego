@@ -30,6 +30,11 @@ test_fires_in_full if {
 	}}
 }
 
+test_data_of_both_films if {
+	both := desk.figure(0.635, "42 wet / 25 dry mil", "mil")
+	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product({"figures": {"thickness_mm": both}}))) == 1
+}
+
 test_silent[name] if {
 	thin := {"film_mm": _film(0.508, "20 mil")}
 	some name, case in {
@@ -37,6 +42,11 @@ test_silent[name] if {
 		"within rounding": [{"film_mm": _film(0.62, "0.62 mm")}, {}, _product({})],
 		"no reading": [{}, {}, _product({})],
 		"data has no thickness": [thin, {}, object.remove(_product({}), ["figures"])],
+		"data of the wet film": [
+			thin,
+			{},
+			_product({"figures": {"thickness_mm": desk.figure(0.635, "25 mil wet", "mil")}}),
+		],
 		"a sheet": [thin, {}, _product({"family": "rubberized-asphalt-membrane"})],
 		"struck": [thin, {"struck": true}, _product({})],
 	}
