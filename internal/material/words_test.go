@@ -38,6 +38,10 @@ func short(found []Material) string {
 func TestFind(t *testing.T) {
 	v := load(t)
 	for text, want := range map[string]string{
+		"HDPE sheeting, preapplied":                               "hdpe-blindside-membrane",
+		"HDPE sheeting, 15 mil":                                   "polyethylene-sheet",
+		"two-part urethane":                                       "polyurethane-sealant",
+		"2-pt urethane membrane":                                  "polyurethane-waterproofing",
 		"corridor, lvl 3":                                         "",
 		"butyl tape on LVL":                                       "butyl-flashing-tape lumber-unspecified",
 		"mod-bit peel & stick, 40 mil, HDPE face":                 "rubberized-asphalt-membrane",

@@ -71,6 +71,10 @@ func (r *reader) readLegend(note string) {
 // legendKey is a short word as legends and cells may both write it.
 func legendKey(text string) string { return strings.ToLower(strings.TrimRight(text, ".:")) }
 
+// figureAfter is a comma and a figure, which is none of the cells that use the
+// short word.
+var figureAfter = regexp.MustCompile(`,\s*\d`)
+
 func within(tables []*table, row int) bool {
 	for _, t := range tables {
 		if t.kind != kindOther && row >= t.head[0] && row <= t.last {
@@ -84,6 +88,9 @@ func within(tables []*table, row int) bool {
 // and does not stand for an empty cell ("NA = not applicable").
 func (r *reader) define(short, meaning string) {
 	meaning, _, _ = strings.Cut(meaning, "  ") // the next short word follows
+	if at := figureAfter.FindStringIndex(meaning); at != nil {
+		meaning = meaning[:at[0]] // "RD = roof drain, 4 in."
+	}
 	if meaning = strings.TrimSpace(meaning); meaning == "" || !strings.ContainsFunc(short, unicode.IsLetter) || r.words.isBlank(short) || r.words.isNone(short) {
 		return
 	}

@@ -266,6 +266,9 @@ func (r *reader) allOf(sentence string, all [][]string) bool {
 	return true
 }
 
+// atPlace is the place that a figure is for, right after it.
+var atPlace = regexp.MustCompile(`^\s*(?:on|at|in|for)\s[^,;:.]*`)
+
 // lastFigure holds where no other figure of the sentence stands before or after.
 func lastFigure(in around) bool {
 	return strings.HasPrefix(in.sentence, in.before) && strings.HasSuffix(in.sentence, in.after)
@@ -321,7 +324,11 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Keys = r.sheetsIn(in.after)
 	}
 	if rule.Scope {
-		if l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2))); l.Scope != "" {
+		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))
+		if at := atPlace.FindString(in.after); at != "" { // "90 mil on decks, 60 mil on verticals"
+			l.Scope = firstNonEmpty(r.scopeIn(at), l.Scope)
+		}
+		if l.Scope != "" {
 			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"
 		}
 	}
@@ -337,7 +344,10 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	if rule.When {
 		l.When = r.whenIn(in.before)
 		if len(r.whenIn(in.lead)) == 0 { // "185 F under black metal, 160 F under white"
-			l.When = r.whenIn(in.after)
+			l.When = r.whenIn(upTo(".;", in.after))
+			if at := strings.LastIndexAny(strings.TrimRight(in.before, " ."), ".;"); at >= 0 && len(l.When) == 0 {
+				l.When = r.whenIn(in.before[at:]) // "350 g/L max. In closed rooms 250 g/L"
+			}
 		}
 	}
 	return l

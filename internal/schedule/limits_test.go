@@ -72,6 +72,7 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Pool hall is humid all winter: membrane 0.1 perm or less.":           {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
 		"Sheet outside the batt 300 ng or more.":                              {kind: "vapor_ng", min: 300, max: -1},
 		"Vapor barrier on the room side: 60 ng or less.":                      {kind: "vapor_ng", min: -1, max: 60},
+		"Primers in a confined space 50 g/L at most.":                         {kind: "voc_gl", min: -1, max: 50, roles: "primer", when: "closed_space"},
 		"VOC (g/L): sealants 250":                                             {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
 		"VOC limits: 100 g/L for sealants.":                                   {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
 		"Sealants shall not exceed 250 g/L VOC.":                              {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
@@ -110,6 +111,20 @@ func TestLimitsOfNotes(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// TestLimitsOfCases: what follows a full stop is said of the next figure.
+func TestLimitsOfCases(t *testing.T) {
+	s := read(t, oneWall+"VOC: 400 g/L max. Within confined spaces 150 g/L.\n")
+	got := map[string]float64{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "voc_gl" && l.Max != nil {
+			got[strings.Join(l.When, " ")] = *l.Max
+		}
+	}
+	if len(got) != 2 || got[""] != 400 || got["closed_space"] != 150 {
+		t.Errorf("got %v", got)
 	}
 }
 

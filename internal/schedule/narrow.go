@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"maps"
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -38,13 +40,37 @@ func (r *reader) whenIn(text string) []string {
 }
 
 func (r *reader) scopeIn(text string) string {
-	for scope, words := range r.limitRules.Scopes {
-		if r.words.hasAny(text, words) {
+	for _, scope := range slices.Sorted(maps.Keys(r.limitRules.Scopes)) {
+		if r.words.hasAny(text, r.limitRules.Scopes[scope]) {
 			return scope
 		}
 	}
 	return ""
 }
+
+// placed makes a range of the figures that a cell of product data tells for several
+// places: "2.3 mm horizontal, 1.5 mm vertical".
+func (r *reader) placed(f *Figure, text, kind string) {
+	least, most, scopes := f.Min, f.Max, map[string]bool{}
+	for _, part := range placeMarks.Split(text, -1) {
+		scope, qs := r.scopeIn(part), r.phrase.Quantities(part, hint(kind, f.Unit))
+		if scope == "" || len(qs) == 0 || qs[0].Kind != kind || qs[0].Min == nil || qs[0].Max == nil {
+			continue
+		}
+		if scopes[scope] = true; least == nil || *qs[0].Min < *least {
+			least = qs[0].Min
+		}
+		if most == nil || *qs[0].Max > *most {
+			most = qs[0].Max
+		}
+	}
+	if len(scopes) > 1 {
+		f.Min, f.Max = least, most
+	}
+}
+
+// placeMarks part the figures of several places.
+var placeMarks = regexp.MustCompile(`[/;,]\s|\band\b`)
 
 // keysIn lists the chemistry that the words before a figure name ("asphaltic
 // and butyl sheets").

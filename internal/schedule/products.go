@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"abut/internal/material"
 )
 
 // productNames registers the tags of a product table, so that all other cells
@@ -122,6 +124,9 @@ func (r *reader) identify(p *Product) {
 		}
 	}
 	m := r.vocab.Describe(parts...)
+	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
+		m = r.underHead(parts, p.section, m)
+	}
 	if m.Family == "" || strings.HasSuffix(m.Family, "-unspecified") {
 		// "Larch Primer", water-borne: the name says what the description leaves out
 		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
@@ -142,6 +147,19 @@ func (r *reader) identify(p *Product) {
 	if p.Class != "primer" && p.section != "" && r.vocab.Describe(p.section).Class == "primer" {
 		r.asPrimer(p, p.Name)
 	}
+}
+
+// underHead is what a product is by its words, which tell only the stuff, and the
+// heading over its rows, which tells the kind.
+func (r *reader) underHead(parts []string, section string, m material.Material) material.Material {
+	if len(headingParts(section)) > 0 {
+		return m // "Boards, mats and metal"
+	}
+	as := r.vocab.Describe(section, strings.Join(parts, ", "))
+	if as.Family == "" || strings.HasSuffix(as.Family, "-unspecified") || as.Class != r.vocab.Describe(section).Class {
+		return m
+	}
+	return as
 }
 
 // madeFor takes the products that a primer, sealant or adhesive is described for:
@@ -241,6 +259,9 @@ func (r *reader) limits(t *table) {
 func (r *reader) productCell(p *Product, c source) {
 	if fig, ok := figureOf[c.slot]; ok {
 		if f, said := r.figure(c, fig.kind); said {
+			if c.slot == "thickness" {
+				r.placed(&f, c.text, fig.kind)
+			}
 			p.Figures[fig.key] = f
 			if c.slot == "apply" && f.Max != nil && f.Min != nil && *f.Max > *f.Min {
 				upper := f

@@ -34,7 +34,7 @@ highest_min(limits) := limit if {
 }
 
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
-# place, section, role or signals, or in the name of its material.
+# place, section, role or signals, or in the name of its material. Flat and upright hold by what the row works on.
 in_scope(scope, _) if scope in {"", null}
 
 in_scope(scope, line) if {
@@ -43,6 +43,16 @@ in_scope(scope, line) if {
 	wanted := _words(part)
 	count(wanted) > 0
 	count(wanted - words) == 0
+}
+
+in_scope("flat", line) if _is_flat(line)
+
+in_scope("upright", line) if not _is_flat(line)
+
+_is_flat(line) if {
+	own := [line.place, object.get(line.texts, "type", ""), object.get(line.texts, "substrate", "")]
+	not regex.match(data.lib.scope.lies.upright, lower(concat(" ", own)))
+	regex.match(data.lib.scope.lies.flat, lower(concat(" ", array.concat(own, [line.group]))))
 }
 
 _line_words(line) := union({words |

@@ -61,6 +61,23 @@ test_scope[note] if {
 	count([s | some s in [tc.scope]; limits.in_scope(s, _line)]) > 0 == tc.want
 }
 
+test_lies[place] if {
+	some place, want in {
+		"Balcony north": "flat",
+		"Terrace, upturn at door": "upright",
+		"Retaining wall": "upright",
+		"North side": "upright",
+	}
+	line := object.union(_line, {"place": place})
+	[s | some s in ["flat", "upright"]; limits.in_scope(s, line)] == [want]
+}
+
+test_lies_by_group if {
+	line := object.union(_line, {"place": "Bay 3", "group": "Podium slab"})
+	limits.in_scope("flat", line)
+	limits.in_scope("upright", object.union(line, {"texts": {"type": "coat turned up, 2 coats"}}))
+}
+
 test_strictest if {
 	a := object.union(_limit, {"max": 100, "text": "a"})
 	b := object.union(_limit, {"max": 50, "min": 10, "text": "b"})

@@ -31,6 +31,7 @@ findings contains found if {
 	measure.is_sound(figure)
 	thick.differ(thickness.mm, measure.low(figure))
 	not _is_other_film(line, thickness.figure, product)
+	not _is_within(thickness.mm, figure)
 	not _is_film_over(thickness.mm, figure, thickness.item)
 	message := sprintf("%s is scheduled at %s, but its data says %s", [
 		thickness.item.text,
@@ -39,6 +40,12 @@ findings contains found if {
 	])
 	related := [finding.related_product(product, ["thickness"], "its data")]
 	found := finding.at_with(line, ["material", "thickness"], message, {"related": related})
+}
+
+# The data tells a range, or one figure for decks and another for walls.
+_is_within(mm, figure) if {
+	mm >= measure.low(figure)
+	not mm > measure.high(figure)
 }
 
 # A film that is measured over the least that the data asks for is right, and so is more of what is poured.

@@ -29,6 +29,18 @@ test_more_of_what_is_poured if {
 	count(_found(_poured(1), _thick(1.5, "1.5 mm"))) == 1
 }
 
+_two_places := {"figures": {"thickness_mm": object.union(
+	desk.figure(1.5, "2.3 flat, 1.5 upright", "mm"),
+	{"max": 2.3},
+)}}
+
+test_one_figure_a_place if {
+	count(_found(_thick(1.5, "1.5 mm"), _two_places)) == 0
+	count(_found(_thick(2.3, "2.3 mm"), _two_places)) == 0
+	count(_found(_thick(1, "1 mm"), _two_places)) == 1
+	count(_found(_thick(3, "3 mm"), _two_places)) == 1
+}
+
 test_silent[name] if {
 	some name, case in {
 		"same": {"row": _thick(1.016, "40 mil"), "told": _thick(1.016, "40 mil")},
