@@ -2,7 +2,8 @@
 # title: What the thermometer said
 # description: |
 #   The temperature that was read when the work was done: of the surface, else of the air. It counts before any odds of
-#   the season. A range ("71/43") is a forecast or a normal and no reading.
+#   the season. A range ("71/43") may be a forecast or a normal: which of it held is not
+#   known, but no more than its top.
 package lib.thermometer
 
 import data.lib.facts
@@ -15,6 +16,17 @@ reading(line) := {"c": figure.min, "figure": figure, "what": "surface"} if {
 } else := {"c": figure.min, "figure": figure, "what": "air"} if {
 	figure := line.figures.reading_air_c
 	_is_one(figure)
+}
+
+# highest is the reading, or the top of a range: however the day went, it was no warmer.
+highest(line) := reading(line) if {
+	reading(line)
+} else := {"c": figure.max, "figure": figure, "what": "surface"} if {
+	figure := line.figures.reading_surface_c
+	_is_range(figure)
+} else := {"c": figure.max, "figure": figure, "what": "air"} if {
+	figure := line.figures.reading_air_c
+	_is_range(figure)
 }
 
 # limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads.
@@ -37,6 +49,12 @@ _stated(line, item) := line.figures.apply_min_c if {
 } else := line.figures.primed_apply_min_c if {
 	item.id == facts.main_items(line)[0].id
 } else := facts.product_of(item).figures.apply_min_c
+
+_is_range(figure) if {
+	measure.is_sound(figure)
+	is_number(figure.min)
+	figure.max > figure.min
+}
 
 _is_one(figure) if {
 	measure.is_sound(figure)

@@ -3,7 +3,8 @@
 # description: |
 #   The row's date of inspection, test or sign-off lies after the day on which the work is covered. What is behind
 #   insulation or cladding cannot be looked at, pulled at or flooded any more, and the sign-off says nothing. The
-#   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates.
+#   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates, to a
+#   cover date before the work itself, nor to a protection course that goes on with the membrane ahead of a flood test.
 # custom:
 #   id: sequence-cover-uninspected
 #   topic: sequence
@@ -24,13 +25,29 @@ findings contains found if {
 	some line in facts.live_lines
 	span := line.spans.unseen_days
 	span.max < 0
+	not _is_slip(line)
+	not _is_protected(line)
 	message := naming.say("%s is covered on %s, %s before its inspection on %s", [
 		_name(line),
 		words.date(span.to),
 		words.days(0 - span.max),
 		words.date(span.from),
 	])
-	found := finding.at(line, ["inspected", "cover"], message)
+	found := finding.at(line, ["inspected", "cover", object.get(line.dates, ["inspected", "at", "cell"], "")], message)
+}
+
+# The cover date lies before the work itself: one date is wrong, and that is told.
+_is_slip(line) if line.spans.bare_days.max < 0
+
+# A protection course goes on with the membrane, and both are flooded together.
+_is_protected(line) if {
+	line.spans.bare_days.max == 0
+	regex.match(data.sequence.order.flooded, lower(line.dates.inspected.text))
+}
+
+_is_protected(line) if {
+	line.spans.bare_days.max == 0
+	facts.has_key(facts.main_items(line)[0], ["hot-applied"])
 }
 
 _name(line) := naming.plain(facts.main_items(line)[0])

@@ -27,4 +27,24 @@ test_same_day_is_fine if _found([_row(0)]) == set()
 
 test_later_cover_is_fine if _found([_row(3)]) == set()
 
+_flooded(bare, text) := object.union(_row(-2), {
+	"spans": {
+		"unseen_days": bench.span(-2, -2, -2, "2027-07-20", "2027-07-18"),
+		"bare_days": bench.span(bare, bare, bare, "2027-07-18", "2027-07-18"),
+	},
+	"dates": {"inspected": {"text": text, "at": {"sheet": "W", "row": 12, "cell": "R12"}}},
+})
+
+test_flooded_after_the_soil if count(_found([_flooded(5, "water test 20 Jul")])) == 1
+
+test_silent[name] if {
+	some name, row in {
+		"protection laid with the membrane": _flooded(0, "Ponded 20-22 Jul, dry below"),
+		"covered before it was laid": _flooded(-3, "water test 20 Jul"),
+	}
+	_found([row]) == set()
+}
+
+test_signed_off_next_day if count(_found([_flooded(0, "20 Jul 2027")])) == 1
+
 test_without_dates if _found([bench.sheet({})]) == set()

@@ -42,7 +42,11 @@ _hot(line, window) := [check |
 	check.bound == "apply_max_c"
 	check.role in data.temperature.roles.sheet
 	_is_over(line, window, check)
+	not _is_read_cooler(line, check)
 ]
+
+# The top of the range that was read is within the limit.
+_is_read_cooler(line, check) if thermometer.highest(line).c <= check.limit_c
 
 _is_over(line, _, check) if {
 	check.share_above >= data.temperature.heat.share_above

@@ -61,6 +61,17 @@ test_severity[name] if {
 	{f.severity | some f in _found(tc.check, tc.signals)} == tc.want
 }
 
+_read(low, high) := {"min": low, "max": high, "no_limit": false, "text": "as read", "problem": "", "disagree": false}
+
+test_within_the_range_read if {
+	row := bench.sheet({"figures": {"reading_air_c": _read(18, 30)}})
+	doc := bench.document([row], [], [bench.window([_check(32.2, "90 F", 0.27)], _july)])
+	count(hot_sheet.findings) == 0 with input as doc
+	warmer := bench.sheet({"figures": {"reading_air_c": _read(18, 34)}})
+	above := object.union(doc, {"lines": [warmer]})
+	count(hot_sheet.findings) == 1 with input as above
+}
+
 test_other_roles_are_silent if {
 	count(_found(object.union(_check(32.2, "90 F", 0.9), {"role": "sealant"}), [_sun])) == 0
 	count(_found(object.union(_check(32.2, "90 F", 0.9), {"bound": "apply_min_c"}), [_sun])) == 0

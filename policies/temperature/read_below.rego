@@ -3,8 +3,8 @@
 # description: |
 #   The log gives the temperature at which the work was done, and the data of the sheet, primer or sealant asks for
 #   more. What is put on too cold does not wet the wall: it holds for the test and lets go in the second winter.
-#   It does not apply where the row tells of heat and only the air was read, which may be outside of the tent, nor to
-#   a range of normals.
+#   It does not apply where the row tells of heat and only the air was read, which may be outside of the tent. Of a
+#   range (the low and the high of the day) the top counts.
 # custom:
 #   id: temperature-read-below
 #   topic: temperature
@@ -25,20 +25,25 @@ import data.lib.thermometer
 
 findings contains found if {
 	some line in facts.live_lines
-	reading := thermometer.reading(line)
+	reading := thermometer.highest(line)
 	not _is_outside(line, reading)
 	some limit in thermometer.limits(line)
 	reading.c < limit.figure.min - data.temperature.reading.tolerance_k
 	like := degrees.of_figure(limit.figure)
-	message := naming.say("%s goes on from %s; the %s was read at %s", [
+	message := naming.say("%s goes on from %s; the %s was read at %s%s", [
 		naming.plain(limit.item),
 		degrees.write(limit.figure.min, like),
 		reading.what,
+		_most(reading),
 		degrees.write(reading.c, like),
 	])
 	cells := array.concat([limit.item.at.cell, "install"], [reading.figure.at.cell])
 	found := finding.at_with(line, cells, message, {"related": _data(line, limit)})
 }
+
+_most(reading) := "" if reading.figure.min == reading.figure.max
+
+_most(reading) := "no more than " if reading.figure.min < reading.figure.max
 
 # The row is heated, and the air was read, maybe outside.
 _is_outside(line, reading) if {

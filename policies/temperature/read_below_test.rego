@@ -40,14 +40,25 @@ test_at_the_limit if {
 	count(_found(_read("reading_air_c", 4.3), _from(5, "5"))) == 1
 }
 
-_range := {"figures": {"reading_air_c": object.union(desk.figure(2, "71/2", ""), {"max": 21})}}
+_range(low, high) := {"figures": {"reading_air_c": object.union(
+	desk.figure(low, "low-high", "°C"),
+	{"max": high, "at": _at},
+)}}
+
+test_top_of_a_range if {
+	[f.message | some f in _found(_range(-4, 2), _from(5, "5"))] == [concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) goes on from 5 °C; the air was read at no more",
+		"than 2 °C",
+	])]
+}
 
 test_silent[name] if {
 	tented := {"signals": [desk.said(12, "heated", "shelter")]}
 	some name, case in {
 		"no reading": {"row": {}, "told": _from(5, "5")},
 		"no limit": {"row": _read("reading_air_c", -3), "told": {}},
-		"a range": {"row": _range, "told": _from(5, "5")},
+		"a range that reaches it": {"row": _range(2, 21), "told": _from(5, "5")},
+		"a range with its top on it": {"row": _range(-2, 5), "told": _from(5, "5")},
 		"air outside of a tent": {"row": object.union(_read("reading_air_c", -3), tented), "told": _from(5, "5")},
 		"a limit of the shop": {"row": _read("reading_air_c", 2), "told": _from(15, "15 to 30, in shop")},
 		"the heat of a kettle": {"row": _read("reading_air_c", 8), "told": _from(180, "180 to 205")},
