@@ -296,17 +296,18 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool, 
 		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
 	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })
-	taken := map[string]bool{}
+	taken := map[string]string{} // the words that each slot is taken by
 	for _, x := range bids {
 		c, slot := &b.cols[x.col], r.head.bySlot[x.slot]
-		if c.Slot != "" || taken[x.slot] && !slot.many || slot.in != "" && sort != "" && slot.in != sort {
+		by, again := taken[x.slot]
+		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && n > 1) || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
 		freely := x.slot == "remark" || x.slot == "reference" // "07-27-11" is a code, and reads as a date
 		if x.score < certain && !freely && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
 			continue
 		}
-		taken[x.slot] = true
+		taken[x.slot] = x.words
 		c.Slot, c.Confidence = x.slot, min(x.score, 1)
 		c.Why = "heading says \"" + x.words + "\""
 		if b.known++; b.known == enough {

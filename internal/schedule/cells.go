@@ -14,11 +14,12 @@ import (
 // source is one cell on its way into a line: the slot of its column, its
 // current text and where it stands.
 type source struct {
-	slot string
-	text string
-	unit string // unit that the heading gives to bare figures
-	cell workbook.Cell
-	at   At
+	slot    string
+	text    string
+	unit    string // unit that the heading gives to bare figures
+	heading string
+	cell    workbook.Cell
+	at      At
 
 	second string // and to a second figure in parentheses
 	ends   bool   // its heading names the laps of the sides, then those of the ends
@@ -82,8 +83,11 @@ func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {
 		return d
 	}
 	x := dates[0]
-	if l != nil && c.slot != "install" {
-		x = l.sameSeason(x)
+	switch {
+	case l != nil && c.slot != "install":
+		x = sameSeason(x, l.Dates["install"])
+	case l != nil && r.yearSaid == 0:
+		x = sameSeason(x, r.above)
 	}
 	return r.dayOf(x, c, order)
 }

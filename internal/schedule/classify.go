@@ -207,11 +207,12 @@ func startsWithDigit(s string) bool {
 	return s != "" && s[0] >= '0' && s[0] <= '9'
 }
 
-// byUnit takes the unit in a heading for what the column is.
-func (r *reader) byUnit(t *table, c Column) (slot, why string) {
+// byUnit takes the unit in the heading of a column of figures for what it is: "GL"
+// over names of places is no unit.
+func (r *reader) byUnit(t *table, col int, c Column) (slot, why string) {
 	for kind, slot := range r.head.byUnit {
 		if t.column(slot) == 0 && kind != "note" {
-			if unit := r.unitIn(c.Heading, kind, slot); unit != "" {
+			if unit := r.unitIn(c.Heading, kind, slot); unit != "" && r.columnHolds(t.sheet, t.first, col, kind) {
 				return slot, "figures in " + unit
 			}
 		}

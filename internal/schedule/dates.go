@@ -28,7 +28,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if slot == "placed" {
 			x = monthOfYear(x)
 		}
-		d := r.dayOf(l.sameSeason(x), c, orders[""])
+		d := r.dayOf(sameSeason(x, l.Dates["install"]), c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {
 			l.told(slot, d)
 			continue
@@ -58,9 +58,9 @@ func tellsOfBed(slot string) bool {
 const halfYear = 183 * 24 * time.Hour
 
 // sameSeason moves a date that gives no year to the year that puts it nearest
-// to the installation.
-func (l *Line) sameSeason(x phrase.Date) phrase.Date {
-	at, _, ok := bounds(l.Dates["install"])
+// to another of the same work.
+func sameSeason(x phrase.Date, near Day) phrase.Date {
+	at, _, ok := bounds(near)
 	if !ok || !x.NoYear || x.From.IsZero() {
 		return x
 	}

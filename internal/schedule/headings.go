@@ -16,6 +16,7 @@ type headings struct {
 	light   map[string]bool
 	same    map[string]string // an office's spelling of a heading word, and the usual one
 	units   map[string]bool
+	bare    map[string]bool // words that say only that a date stands there
 	lower   []string
 	upper   []string
 	byUnit  map[string]string
@@ -35,6 +36,7 @@ type headingPhrase struct {
 type headingSlot struct {
 	name  string
 	many  bool
+	sides bool   // it may stand once for each side of a joint
 	kind  string // what the cells must mostly hold, "" words
 	in    string // products or schedule, "" both
 	words []string
@@ -43,6 +45,7 @@ type headingSlot struct {
 
 type slotConfig struct {
 	Many  bool              `json:"many"`
+	Sides bool              `json:"sides"`
 	Kind  string            `json:"kind"`
 	In    string            `json:"in"`
 	Words []string          `json:"words"`
@@ -60,6 +63,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Light   []string              `json:"light"`
 			Same    map[string]string     `json:"same"`
 			Units   []string              `json:"unit_words"`
+			Bare    []string              `json:"bare_date"`
 			Lower   []string              `json:"lower"`
 			Upper   []string              `json:"upper"`
 			ByUnit  map[string]string     `json:"by_unit"`
@@ -71,12 +75,12 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same,
+		filler: set(file.Columns.Filler), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
-		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
+		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
 	h.index()
@@ -127,6 +131,9 @@ var parenthesis = regexp.MustCompile(`\([^)]*\)`)
 // guesses ranks the slots for the heading of one column. group is the merged
 // heading above it, "" where there is none.
 func (h *headings) guesses(group, sub string) []guess {
+	if dated := h.dated(group, sub); len(dated) > 0 {
+		return dated
+	}
 	best := map[string]guess{}
 	consider := func(text string, weight float64) {
 		for _, g := range h.match(text) {
@@ -174,6 +181,15 @@ func (h *headings) guesses(group, sub string) []guess {
 		return strings.Compare(a.slot, b.slot)
 	})
 	return out
+}
+
+// dated lists the dates that a group names, where the heading below it says only
+// that a date stands there: "Covered: date".
+func (h *headings) dated(group, sub string) []guess {
+	if slices.ContainsFunc(headingWords(sub), func(w string) bool { return !h.bare[w] }) {
+		return nil
+	}
+	return slices.DeleteFunc(h.match(group), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
 }
 
 // What a heading together with the one above it counts, and what words of the

@@ -159,7 +159,7 @@ func differs(a, b *float64) bool {
 // sameFigure is how far rounding takes one figure in two units apart.
 const sameFigure = 0.04
 
-var bareFigure = regexp.MustCompile(`(\d)\s*(,\s|$)`)
+var bareFigure = regexp.MustCompile(`(?i)(\d)(\s*,\s|\s*$|\s*(?:max|min)(?:imum)?\b)`)
 
 // withLeadUnit writes the unit that the lead of a list gives to its bare figures
 // beside them: "VOC, g/L: primers 350".

@@ -23,6 +23,7 @@ func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
 	group, divider := "", source{}
 	layered, layer := t.layered(), 0
+	r.above = Day{}
 	var last *Line
 	for row := t.first; row <= t.last; row++ {
 		switch n := t.ownCells(row); {
@@ -33,6 +34,9 @@ func (r *reader) lines(t *table) {
 			continue
 		}
 		l := r.line(t, row, last, orders)
+		if on := l.Dates["install"]; on.From != "" {
+			r.above = on
+		}
 		if g := l.Texts["group"]; g != "" {
 			group = g
 		} else if t.column("group") > 0 {
@@ -178,7 +182,10 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		if !reads(t.cols[i]) {
 			continue
 		}
-		src := source{slot: slot, unit: t.cols[i].Unit, second: t.cols[i].second, at: t.at(row, col), ends: slot == "lap" && sideThenEnd.MatchString(t.cols[i].Heading)}
+		src := source{
+			slot: slot, unit: t.cols[i].Unit, second: t.cols[i].second, heading: t.cols[i].Heading, at: t.at(row, col),
+			ends: slot == "lap" && sideThenEnd.MatchString(t.cols[i].Heading),
+		}
 		if ok {
 			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value), slot), c
 		}
@@ -251,6 +258,9 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 		return
 	}
 	if strings.HasPrefix(c.slot, "reading_") {
+		if r.twoReadings(l, c, kind) {
+			return
+		}
 		r.spread(&f, c, kind)
 		r.signals(l, c) // "55, tented"
 	}
@@ -292,14 +302,16 @@ func (r *reader) signals(l *Line, c source) {
 	}
 }
 
-// year is a year that the line's other dates give to dates without one.
+// year is a year that the line's other dates give to dates without one, else the
+// workbook, else the rows above.
 func (r *reader) year(l *Line) int {
 	for _, slot := range []string{"install", "cover", "placed", "prime"} {
-		if d, ok := l.Dates[slot]; ok && len(d.From) >= 4 {
-			if y, err := strconv.Atoi(d.From[:4]); err == nil {
-				return y
-			}
+		if from, _, ok := bounds(l.Dates[slot]); ok {
+			return from.Year()
 		}
+	}
+	if from, _, ok := bounds(r.above); ok && r.yearSaid == 0 {
+		return from.Year()
 	}
 	return r.yearSaid
 }

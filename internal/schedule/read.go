@@ -93,6 +93,7 @@ type reader struct {
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	country    string
 	nameTold   bool // a title block says which of its texts names the project
+	above      Day  // the installation of a row above in the same table
 	yearSaid   int  // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule

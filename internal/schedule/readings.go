@@ -2,10 +2,12 @@ package schedule
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/workbook"
 )
 
 // readingWords tell what the site measured: temperatures of surface and air,
@@ -78,6 +80,45 @@ func (r *reader) spread(f *Figure, c source, kind string) {
 		least, most := min(*f.Min, *low.Min), max(*f.Max, *low.Max)
 		f.Min, f.Max = &least, &most
 	}
+}
+
+// twoReadings takes the two readings that a heading names beside one another, of
+// a cell that gives both: "8 / 7" under "Air / surface".
+func (r *reader) twoReadings(l *Line, c source, kind string) bool {
+	keys := r.readingsNamed(c.heading, kind)
+	first, second, ok := strings.Cut(c.text, "/")
+	if !ok || len(keys) != 2 || keys[0] == keys[1] {
+		return false
+	}
+	found := map[string]Figure{}
+	for i, text := range []string{first, second} {
+		one := c
+		if one.text = strings.TrimSpace(text); !r.holds(workbook.Cell{Value: one.text}, kind) {
+			return false
+		}
+		f, ok := r.figure(one, kind)
+		if !ok || f.Min == nil {
+			return false
+		}
+		f.Text = c.text
+		found[keys[i]] = f
+	}
+	maps.Copy(l.Figures, found)
+	return true
+}
+
+// readingsNamed lists the readings of a kind that the parts of a heading name.
+func (r *reader) readingsNamed(heading, kind string) []string {
+	var keys []string
+	for _, part := range partMarks.Split(strings.ToLower(heading), -1) {
+		for _, one := range r.words.readings.List {
+			if one.Kind == kind && one.words.MatchString(part) {
+				keys = append(keys, one.Key)
+				break
+			}
+		}
+	}
+	return keys
 }
 
 // sentenceEnd parts the sentences of a remark; a point between figures does not.

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -204,10 +205,16 @@ func (r *reader) placedSheets(t *table) {
 		return
 	}
 	for i := range t.cols {
-		if c := &t.cols[i]; c.Slot == "placed" && len(headingWords(c.Heading)) == 1 {
+		if c := &t.cols[i]; c.Slot == "placed" && r.onlyPlaced(c.Heading) {
 			c.Slot, c.Why = "install", c.Why+", and no other column is the installation"
 		}
 	}
+}
+
+// onlyPlaced holds for "placed", or "placed: on", without a word for concrete.
+func (r *reader) onlyPlaced(heading string) bool {
+	words := slices.DeleteFunc(headingWords(heading), func(w string) bool { return r.head.bare[w] })
+	return len(words) == 1
 }
 
 // fillUnknown gives columns without a telling heading a slot by what stands
@@ -218,7 +225,7 @@ func (r *reader) fillUnknown(t *table) {
 		if c.Slot != "" {
 			continue
 		}
-		slot, why := r.byUnit(t, *c)
+		slot, why := r.byUnit(t, t.nums[i], *c)
 		if slot == "" {
 			slot, why = r.byContent(t, t.nums[i])
 		}
