@@ -127,6 +127,7 @@ func (r *reader) items(l *Line, c source) {
 			}
 		}
 		l.figures(cl, c, r.ofBed(h, cl))
+		l.keptClear(cl, c, named)
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
 			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
@@ -154,6 +155,21 @@ func (r *reader) items(l *Line, c source) {
 				it.ClearMM = cl.Clearance.Min
 			}
 			l.Items = append(l.Items, it)
+		}
+	}
+}
+
+// keptClear lets a clause without a material of its own tell of the one before it:
+// "gasket at the glass only, clear of the sheet".
+func (l *Line) keptClear(cl phrase.Clause, c source, first int) {
+	named := func(n phrase.Noun) bool { return n.Kind != "self" }
+	if cl.Relation != "clear_of" || cl.Polarity != "yes" || slices.ContainsFunc(cl.Nouns, named) {
+		return
+	}
+	for i := range l.Items[first:] {
+		it := &l.Items[first+i]
+		if it.Polarity == "yes" && slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
+			it.Relation, it.Side = "clear_of", "subject"
 		}
 	}
 }
