@@ -229,7 +229,15 @@ func (r *reader) primerRule(p *Product, c source) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}
+		barred := r.barredBeds(p, &piece)
 		rule, list := r.primerWords(p, piece.text)
+		for _, b := range barred {
+			if rest := without(list, b.primer); len(rest) > 0 {
+				for _, m := range b.beds {
+					r.applyRule(p, r.target(m, m.mat.Text, c.at), "listed", rest)
+				}
+			}
+		}
 		if r.words.isNone(piece.text) {
 			rule = "none"
 		}
@@ -272,6 +280,33 @@ func (r *reader) withoutPrimer(pieces []part) []part {
 		out = append(out, p)
 	}
 	return append(bare, out...)
+}
+
+// barred is a primer that is not for some substrates.
+type barred struct {
+	primer string
+	beds   []mention
+}
+
+// notIn is a bracket that bars something: "P-1 (10 °C up, not metal)".
+var notIn = regexp.MustCompile(`(?i)\s*\([^()]*\b(?:not|except|never|no)\b(?: on| for)? ([^()]*)\)`)
+
+// barredBeds cuts out of a piece the brackets that bar a primer from substrates.
+func (r *reader) barredBeds(p *Product, piece *part) []barred {
+	var out []barred
+	for m := notIn.FindStringSubmatchIndex(piece.text); m != nil; m = notIn.FindStringSubmatchIndex(piece.text) {
+		before := r.near(p, piece.text[:m[0]])
+		if n := len(before); n == 0 || before[n-1].product < 0 || !r.isPrimer(before[n-1]) {
+			break
+		}
+		out = append(out, barred{r.sched.Products[before[len(before)-1].product].ID, r.near(p, piece.text[m[2]:m[3]])})
+		piece.text = piece.text[:m[0]] + piece.text[m[1]:]
+	}
+	return out
+}
+
+func without(list []string, one string) []string {
+	return slices.DeleteFunc(slices.Clone(list), func(s string) bool { return s == one })
 }
 
 // applyRule sets the primer of the acceptances that a named substrate means,

@@ -18,6 +18,7 @@ type source struct {
 	text    string
 	unit    string // unit that the heading gives to bare figures
 	heading string
+	primes  string // of a primer: the cell of the one substrate that it is for
 	cell    workbook.Cell
 	at      At
 
@@ -269,7 +270,7 @@ func side(cl phrase.Clause, n phrase.Noun) string {
 // item turns a mention into an item: by the product that its tag stands for,
 // else by the vocabulary.
 func (r *reader) item(m mention, c source) Item {
-	it := Item{Slot: c.slot, Tag: m.tag, At: c.at, Traits: []string{}, Keys: []string{}, noun: m.noun}
+	it := Item{Slot: c.slot, Tag: m.tag, At: c.at, Primes: c.primes, Traits: []string{}, Keys: []string{}, noun: m.noun}
 	switch {
 	case m.product >= 0:
 		p := &r.sched.Products[m.product]

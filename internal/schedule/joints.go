@@ -61,3 +61,25 @@ func (r *reader) isSheet(text string) bool {
 	}
 	return false
 }
+
+// bedOf finds the column of the substrate that a column of primers is for, in a
+// table with one for each side ("Side A: substrate, primer; Side B: substrate,
+// primer"); 0 where one primer is for all.
+func (t *table) bedOf(col int) int {
+	if t.cols[col].Slot != "primer" {
+		return 0
+	}
+	bed, primers := 0, 0
+	for i, c := range t.cols {
+		switch {
+		case c.Slot == "primer":
+			primers++
+		case c.Slot == "substrate" && i < col:
+			bed = t.nums[i]
+		}
+	}
+	if primers < 2 {
+		return 0
+	}
+	return bed
+}

@@ -186,13 +186,16 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 			slot: slot, unit: t.cols[i].Unit, second: t.cols[i].second, heading: t.cols[i].Heading, at: t.at(row, col),
 			ends: slot == "lap" && sideThenEnd.MatchString(t.cols[i].Heading),
 		}
+		if bed := t.bedOf(i); bed > 0 {
+			src.primes = t.at(row, bed).Cell
+		}
 		if ok {
 			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value), slot), c
 		}
 		if _, again := l.Cells[slot]; !again {
 			l.Cells[slot] = src.at.Cell
 			l.Texts[slot] = src.text
-		} else if src.text != "" {
+		} else if src.text != "" && src.text != l.Texts[slot] {
 			l.Texts[slot] = strings.TrimPrefix(l.Texts[slot]+"; "+src.text, "; ")
 		}
 		out = append(out, src)

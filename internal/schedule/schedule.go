@@ -131,6 +131,7 @@ type Item struct {
 	Signals  []string `json:"signals"` // signals in the same clause
 	At       At       `json:"at"`
 	Unknown  bool     `json:"unknown"`
+	Primes   string   `json:"primes,omitempty"` // of a primer: the cell of the one substrate that it is for
 
 	noun string // the noun after a tag: "nailer" of "W-1 nailer"
 }

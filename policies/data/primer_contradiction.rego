@@ -27,8 +27,15 @@ findings contains finding.at_with(line, ["primer", said.at.cell], message, {"sev
 	count(named) > 0
 	said := [s | some s in line.signals; s.id == "primer_none"; not s.no; s.slot != "primer"][0]
 	not facts.said(line, "primed_earlier")
+	not _has_bare_side(line)
 	not _is_partial(line, said)
 	message := sprintf("the primer cell says %s, and the %s says \"%s\"", [named[0].text, _where(said.slot), said.text])
+}
+
+# The row has a primer for each side, and one of them is none.
+_has_bare_side(line) if {
+	some text in split(line.texts.primer, ";")
+	lower(trim_space(text)) in data.pairing.primer.none_words
 }
 
 # "No primer on clean metal" speaks of one of several substrates.

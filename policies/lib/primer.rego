@@ -53,6 +53,9 @@ _primers(line) := [item |
 	_is_primer(line, item)
 ]
 
+# on keeps of the primers of a row those for the substrate of a bed: a row may give one for each side.
+on(bed, primers) := [p | some p in primers; object.get(p, "primes", bed.under.at.cell) == bed.under.at.cell]
+
 # cell words the primer cell: `"-"`, or that it is empty.
 cell(line) := sprintf("the primer cell says \"%s\"", [trim_space(line.texts.primer)]) if {
 	trim_space(line.texts.primer) != ""

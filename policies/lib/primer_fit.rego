@@ -7,6 +7,7 @@ package lib.primer_fit
 
 import data.lib.facts
 import data.lib.primer
+import data.lib.sheet
 import data.lib.target
 
 # problem says why none of the primers fits the bed: {"bed", "why", "by", "slots"}; undefined where one does, or where
@@ -20,6 +21,10 @@ problem(bed, primers) := {"bed": bed, "why": _listed(want), "by": facts.product_
 	_all_known(primers)
 	count([p | some p in primers; not _bars(p, bed)]) == 0
 	bad := _bars(primers[0], bed)
+} else := {"bed": bed, "why": _barred(bad), "by": facts.product_of(bad.primer), "slots": ["keep_off"]} if {
+	_all_known(primers)
+	every p in primers { _bars_face(p, bed) }
+	bad := _bars_face(primers[0], bed)
 } else := {"bed": bed, "why": _other(primers[0]), "by": facts.product_of(primers[0]), "slots": ["suits"]} if {
 	_all_known(primers)
 	count([p | some p in primers; not _is_for_others(p, bed)]) == 0
@@ -104,6 +109,17 @@ _is_metal(t, under) if {
 	facts.has_key(under, ["metal"])
 	{key | some key in t.keys} == {"metal"}
 }
+
+# The primer's own data keeps it off what lies under the sheet. In a row of several faces it may be for another,
+# unless the row says which it is for.
+_bars_face(p, bed) := {"primer": p, "target": t} if {
+	_is_for_face(p, bed)
+	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.under)][0]
+}
+
+_is_for_face(p, _) if p.primes
+
+_is_for_face(_, bed) if count(sheet.beds_of(bed.line)) == 1
 
 _is_for_others(p, bed) if {
 	bed.item.family != ""

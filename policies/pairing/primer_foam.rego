@@ -27,7 +27,7 @@ import data.lib.words
 findings contains found if {
 	some line in sheet.lines
 	primers := primer.named(line)
-	beds := [bed | some bed in sheet.beds_of(line); primer_fit.eats_foam(bed, primers)]
+	beds := [bed | some bed in sheet.beds_of(line); primer_fit.eats_foam(bed, primer.on(bed, primers))]
 	count(beds) > 0
 	found := finding.at_with(line, ["primer", "substrate"], _message(beds[0], primers), {"facts": [
 		primers[0].id,

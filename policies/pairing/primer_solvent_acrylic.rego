@@ -29,7 +29,7 @@ findings contains found if {
 	primers := primer.named(line)
 	beds := [bed |
 		some bed in sheet.beds_of(line)
-		primer_fit.swells_acrylic(bed, primers)
+		primer_fit.swells_acrylic(bed, primer.on(bed, primers))
 		not facts.has_key(bed.under, ["polystyrene"])
 	]
 	count(beds) > 0

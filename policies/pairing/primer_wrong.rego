@@ -4,7 +4,8 @@
 #   Sheet and primer are a system. A butyl primer under an asphaltic sheet stays slick, an acrylic one under it
 #   dries to a skin that peels; in two years the sheet is off with the primer on its back. Either the sheet's data
 #   lists other primers for that substrate, or the primer's data is for other sheets. It does not apply where one
-#   of several primers in the row fits, as the others are for other faces; solvent on foam and solvent under an
+#   of several primers in the row fits, as the others are for other faces, unless the row has a primer for each
+#   side; solvent on foam and solvent under an
 #   acrylic sheet have rules of their own.
 # custom:
 #   id: pairing-primer-wrong
@@ -28,13 +29,21 @@ findings contains found if {
 	some line in sheet.lines
 	primers := primer.named(line)
 	beds := sheet.beds_of(line)
-	every bed in beds { not primer_fit.own_rule(bed, primers) }
-	problems := [p | some bed in beds; p := primer_fit.problem(bed, primers)]
+	every bed in beds { not primer_fit.own_rule(bed, primer.on(bed, primers)) }
+	problems := [p | some bed in beds; p := primer_fit.problem(bed, primer.on(bed, primers))]
 	count(problems) > 0
-	found := finding.at_with(line, ["material", "primer", "substrate"], _message(primers, problems[0]), {"related": [
+	cells := array.concat(["material", "primer", "substrate"], _cells_of(line, problems[0]))
+	found := finding.at_with(line, cells, _message(primer.on(problems[0].bed, primers), problems[0]), {"related": [
 		finding.related_product(problems[0].by, problems[0].slots, "its data"),
 	]})
 }
+
+# The cells of the side at fault, where the row has a primer for each side.
+_cells_of(line, problem) := [cell |
+	some item in primer.on(problem.bed, primer.named(line))
+	item.primes
+	some cell in [item.at.cell, item.primes]
+]
 
 _message(primers, problem) := naming.say("%s is put under %s on %s, but %s", [
 	words.list([p.text | some p in primers]),
