@@ -199,7 +199,18 @@ func (u *unit) stands(text string, at, end int) bool {
 			return false
 		}
 	}
-	return u.notBefore == nil || !u.notBefore[wordAfter(text, end)] || strings.HasSuffix(text[at:end], ".")
+	return u.notBefore == nil || strings.HasSuffix(text[at:end], ".") || !u.notBefore[wordAfter(text, end)] && !(u.notBefore[aCode] && codeAfter(text[end:]))
+}
+
+// aCode stands among the words that a unit is not before for any code.
+const aCode = "(code)"
+
+// codeAfter holds for " S-1" after a word that may be a unit: "50 in S-1".
+func codeAfter(text string) bool {
+	rest := strings.TrimLeft(text, " ")
+	upper := strings.TrimLeft(rest, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")
+	digits := strings.TrimPrefix(upper, "-")
+	return rest != text && upper != rest && digits != "" && unicode.IsDigit(rune(digits[0]))
 }
 
 func wordByte(c byte) bool {

@@ -217,7 +217,7 @@ func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names
 	if name == "" || len(strings.Fields(name)) > maxName {
 		return c, false
 	}
-	if !(after && isNamed(name, names)) && r.labelOf(name) != "" && len(head) > 1 {
+	if len(head) > 1 && (!(after && isNamed(name, names)) && r.labelOf(name) != "" || r.isReference(name)) {
 		return c, false
 	}
 	if n := len(head); n > 1 {
@@ -228,6 +228,12 @@ func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names
 		c.kind = append(c.kind, r.cardSource(s, "alias", head[1]))
 	}
 	return c, true
+}
+
+// isReference holds for a label of papers and people ("Rev", "Drawn by"), as title
+// blocks have them, and no product is called.
+func (r *reader) isReference(label string) bool {
+	return slices.ContainsFunc(r.head.match(label), func(g guess) bool { return g.score >= 1 && g.slot == "reference" })
 }
 
 // startsCard holds for a label that a new card begins with.

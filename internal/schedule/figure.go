@@ -16,6 +16,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"min_thickness": {"min_thickness_mm", "length"},
 	"lap":           {"lap_mm", "length"},
 	"min_lap":       {"min_lap_mm", "length"},
+	"width":         {"width_mm", "length"},
 	"primer_min":    {"primer_apply_min_c", "temperature"},
 	"apply":         {"apply_min_c", "temperature"},
 	"apply_min":     {"apply_min_c", "temperature"},
@@ -59,6 +60,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	if m := twice.FindStringSubmatch(text); m != nil && c.unit != "" && c.second != "" {
 		text = m[1] + " " + c.unit + " (" + m[2] + " " + c.second + ")"
 	}
+	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
@@ -118,12 +120,25 @@ func plainFigure(text string) string {
 	return strings.Join(strings.Fields(number), "") + text[len(number):]
 }
 
+// inSecond is a bare figure and the same in brackets: "225 (9 in.)".
+var inSecond = regexp.MustCompile(`^(\d[\d.,]*)\s*(\([^()]*\))`)
+
+// withHeadingUnit writes the heading's unit after a bare figure that brackets tell
+// in another unit, so that the two are held against each other.
+func (r *reader) withHeadingUnit(text, kind, unit string) string {
+	m := inSecond.FindStringSubmatch(text)
+	if m == nil || unit == "" || !slices.ContainsFunc(r.phrase.Quantities(m[2], ""), func(q phrase.Quantity) bool { return q.Kind == kind && q.Unit != "" }) {
+		return text
+	}
+	return m[1] + " " + unit + " " + m[2] + text[len(m[0]):]
+}
+
 // filmFirst is a film told before its unit: "17 dry mils".
 var filmFirst = regexp.MustCompile(`(?i)(\d)\s+(dry|wet)\s+(mils?)\b`)
 
-var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)(?: [a-z]+)*$`)
+var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)( mils?| mm)?(?: [a-z]+)*$`)
 
-// summed adds the parts of "0.4 + 1.0" and "25 butyl + 5 foil".
+// summed adds the parts of "0.4 + 1.0", "25 butyl + 5 foil" and "30 + 30 mil wet".
 func summed(text string) string {
 	m := plies.FindStringSubmatch(strings.ToLower(text))
 	if m == nil {
@@ -131,7 +146,7 @@ func summed(text string) string {
 	}
 	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
 	b, _ := strconv.ParseFloat(m[2], 64)
-	return strconv.FormatFloat(a+b, 'f', -1, 64)
+	return strconv.FormatFloat(a+b, 'f', -1, 64) + m[3]
 }
 
 // toldFigures maps the role of a quantity told in words to the figure of the

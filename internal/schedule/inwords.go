@@ -152,9 +152,9 @@ func (r *reader) besides(l *Line, c source) {
 	}
 }
 
-// filmIn takes a film that a cell of laps tells too, where no column states it.
+// filmIn takes a film that a cell of laps or widths tells too, where no column states it.
 func (r *reader) filmIn(l *Line, c source) {
-	for _, q := range r.phrase.Quantities(c.text, "") {
+	for _, q := range r.phrase.Quantities(summed(c.text), "") {
 		if q.Kind == "length" && filmLap(q) {
 			keep(l.Figures, "thickness_mm", figureTold(q, c.at))
 		}

@@ -261,6 +261,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 		return
 	}
 	if strings.HasPrefix(c.slot, "reading_") {
+		r.lettered(l, c)
 		if r.twoReadings(l, c, kind) {
 			return
 		}
@@ -270,6 +271,12 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if f.Problem != "" && wordSlots[c.slot] { // "nil, runs out at corner", "dry"
 		r.signals(l, c)
 		return
+	}
+	if c.slot == "width" {
+		r.filmIn(l, c)
+		if f.Problem != "" || filmUnit(f.Unit) { // "full height sheet", "60 mil wet"
+			return
+		}
 	}
 	if c.slot == "lap" {
 		r.signals(l, c)

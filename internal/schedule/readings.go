@@ -107,6 +107,16 @@ func (r *reader) twoReadings(l *Line, c source, kind string) bool {
 	return true
 }
 
+// lettered reads the letter after a reading, where a note says what it stands for:
+// "9 / 8 H", and "H = heated hoarding".
+func (r *reader) lettered(l *Line, c source) {
+	words := strings.Fields(c.text)
+	if meaning := r.letters[strings.Trim(lastWords(c.text, 1), "()")]; len(words) > 1 && meaning != "" {
+		c.text = meaning
+		r.signals(l, c)
+	}
+}
+
 // readingsNamed lists the readings of a kind that the parts of a heading name.
 func (r *reader) readingsNamed(heading, kind string) []string {
 	var keys []string

@@ -82,7 +82,8 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind])
+			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
+				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind])
 		}
 	}
 	degrees := degreesOf(all)
@@ -139,6 +140,20 @@ func (r *reader) unitInTitle(title, kind, slot string) string {
 	}
 	if kind == "vapor_permeance" || kind == "air_permeance" || kind == "voc" { // units that mean nothing else
 		return r.unitIn(title, kind, slot)
+	}
+	return ""
+}
+
+// unitBeside takes the unit of a table's other headings for one that has none,
+// "width mm" for "end lap"; films are told in units of their own.
+func (r *reader) unitBeside(t *table, kind, slot string) string {
+	if slot == "thickness" || slot == "min_thickness" {
+		return ""
+	}
+	for _, c := range t.cols {
+		if unit := r.unitIn(c.Heading, kind, ""); unit != "" && c.Slot != "thickness" && c.Slot != "min_thickness" && unitFits(slot, unit) {
+			return unit
+		}
 	}
 	return ""
 }
