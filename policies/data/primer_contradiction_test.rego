@@ -36,6 +36,7 @@ test_silent[name] if {
 			"at": {"sheet": "W", "row": 55, "cell": "M55"},
 			"clause": "No primer at this location of clean metal",
 		})])},
+		"a side without": {"texts": {"primer": "none; PR-2"}},
 		"no primer named": {"items": [desk.own(55, "SAF-1")]},
 		"struck": {"struck": true},
 	}

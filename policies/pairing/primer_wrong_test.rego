@@ -97,3 +97,39 @@ test_listed_by_the_sheet_beats_the_primers_list if {
 	product := bench.product("FM-1", {"accepts": [bench.accepts("CMU", ["concrete-masonry"], "listed", ["P-4"])]})
 	count(_found([bench.own(bench.sbs), bench.block, bench.own(bench.butyl_primer)], [product])) == 0
 }
+
+# A primer for each side: one for the block, one for the angle, which its data keeps off metal.
+_sided := {
+	"block": object.union(bench.block, {"at": {"sheet": "W", "row": 12, "cell": "D12"}}),
+	"angle": object.union(bench.angle, {"at": {"sheet": "W", "row": 12, "cell": "F12"}}),
+	"first": object.union(bench.own(bench.water_primer), {"primes": "D12"}),
+	"second": object.union(bench.own(bench.water_primer), {
+		"primes": "F12",
+		"at": {"sheet": "W", "row": 12, "cell": "G12"},
+	}),
+	"other": object.union(bench.own(bench.solvent_primer), {"primes": "F12"}),
+}
+
+_by_side(primers) := _found(
+	array.concat([bench.own(bench.sbs), _sided.block, _sided.angle], primers),
+	[
+		bench.product("FM-1", {"accepts": [bench.accepts("any", ["metal", "concrete-masonry"], "always", [])]}),
+		bench.product("P-1", {}),
+		bench.product("P-2", {"keep_off": [bench.target("coated metal", ["metal"], [])]}),
+	],
+)
+
+test_primer_of_one_side if {
+	found := _by_side([_sided.first, _sided.second])
+	{f.message | some f in found} == {concat("", [
+		"P-2 is put under FM-1 (rubberized-asphalt-membrane) on Z-1, ",
+		`but the data of P-2 says to keep it off "coated metal"`,
+	])}
+	{cell | some f in found; some cell in f.cells} & {"G12", "F12"} == {"G12", "F12"}
+}
+
+test_silent_where_each_side_has_its_own if count(_by_side([_sided.first, _sided.other])) == 0
+
+test_silent_where_one_primer_may_be_for_the_other if {
+	count(_by_side([object.remove(_sided.first, ["primes"])])) == 0
+}

@@ -1,9 +1,9 @@
 # METADATA
 # title: The lower piece laps over the one above it
 # description: |
-#   The row says which piece is above it, and that it laps over the face of that piece: water that runs down the
-#   upper one is led behind the lower. It does not apply where the row laps under the piece above, or over the
-#   one below.
+#   The row says which piece is above it, in a column or in words, and that it laps over the face of that piece:
+#   water that runs down the upper one is led behind the lower. It does not apply where the row laps under the piece
+#   above, or over the one below.
 # custom:
 #   id: sequence-lap-onto-above
 #   topic: sequence
@@ -16,6 +16,7 @@
 #   looks: across rows
 package sequence.lap_onto_above
 
+import data.lib.closing
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
@@ -35,6 +36,40 @@ findings contains found if {
 		other.mark == upper
 	]
 	found := finding.at_with(line, ["material", "tag", "top", slot], message, {"related": related})
+}
+
+# In words alone: "turned up on the outside of FM-2 above".
+findings contains found if {
+	some line in sheet.lines
+	item := _lapped_outside(line)[0]
+	message := naming.say("%s laps over the outside of %s above it (\"%s\")", [
+		naming.plain(facts.main_items(line)[0]),
+		item.text,
+		trim_space(item.clause),
+	])
+	found := finding.at_with(line, ["material", "tag", item.slot, item.at.cell], message, {})
+}
+
+_lapped_outside(line) := [item |
+	some item in line.items
+	item.slot in data.sequence.order.lap_slots
+	item.class in data.exposure.usual.classes
+	item.polarity == "yes"
+	item.side == "object"
+	item.relation in data.sequence.order.lap_relations
+	"lies_above" in item.signals
+	not "lap_shingled" in item.signals
+	regex.match(data.sequence.order.outer_face, lower(item.clause))
+	not closing.is_closed_in(line, item.slot)
+	not facts.said(line, "lap_reversed")
+	every other in line.items { not _is_subject(other, item) }
+]
+
+# Another piece than the row's own lies there: "bar on the outside of the sheet above".
+_is_subject(other, item) if {
+	other.at == item.at
+	other.clause == item.clause
+	other.side == "subject"
 }
 
 # The marks in the cell of what is above that the words say are lapped over.

@@ -27,3 +27,37 @@ test_silent[name] if {
 	}
 	count(_found(texts)) == 0
 }
+
+_wall := object.union(bench.item_of("edge", "wall sheet", "membrane"), {
+	"relation": "on",
+	"side": "object",
+	"clause": "flashing run up onto the front of the wall sheet above",
+	"signals": ["lies_above"],
+	"at": {"sheet": "W", "row": 12, "cell": "J12"},
+})
+
+_told(items, signals) := found if {
+	lower := bench.sheet({"items": array.concat([bench.own], items), "signals": signals})
+	found := lap_onto_above.findings with input as bench.document([lower], [], [])
+}
+
+test_told_in_words if {
+	{f.message | some f in _told([_wall], [])} == {concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps over the outside of wall sheet above it",
+		`("flashing run up onto the front of the wall sheet above")`,
+	])}
+}
+
+test_silent_in_words[name] if {
+	bar := object.union(_wall, {"id": "b", "text": "bar", "class": "flashing-metal", "side": "subject"})
+	some name, case in {
+		"shingled": [[object.union(_wall, {"signals": ["lies_above", "lap_shingled"]})], []],
+		"not above": [[object.union(_wall, {"signals": []})], []],
+		"behind it": [[object.union(_wall, {"clause": "run up onto the back of the wall sheet above"})], []],
+		"the wall itself": [[object.union(_wall, {"class": "substrate"})], []],
+		"a bar on it": [[bar, _wall], []],
+		"closed in the cell": [[_wall], [bench.signal("edge_sealed", "edge", "bar and bead")]],
+		"told by another rule": [[_wall], [bench.signal("lap_reversed", "edge", "reverse lap")]],
+	}
+	count(_told(case[0], case[1])) == 0
+}
