@@ -110,14 +110,14 @@ _sided := {
 	"other": object.union(bench.own(bench.solvent_primer), {"primes": "F12"}),
 }
 
-_by_side(primers) := _found(
-	array.concat([bench.own(bench.sbs), _sided.block, _sided.angle], primers),
-	[
+_by_side(primers) := found if {
+	items := array.concat([bench.own(bench.sbs), _sided.block, _sided.angle], primers)
+	found := primer_wrong.findings with input as bench.schedule(items, {}, [
 		bench.product("FM-1", {"accepts": [bench.accepts("any", ["metal", "concrete-masonry"], "always", [])]}),
 		bench.product("P-1", {}),
 		bench.product("P-2", {"keep_off": [bench.target("coated metal", ["metal"], [])]}),
-	],
-)
+	])
+}
 
 test_primer_of_one_side if {
 	found := _by_side([_sided.first, _sided.second])

@@ -28,7 +28,8 @@ test_silent[name] if {
 	count(_found(texts)) == 0
 }
 
-_wall := object.union(bench.item_of("edge", "wall sheet", "membrane"), {
+_wall := object.union(bench.item_of("touches", "wall sheet", "membrane"), {
+	"slot": "edge",
 	"relation": "on",
 	"side": "object",
 	"clause": "flashing run up onto the front of the wall sheet above",
