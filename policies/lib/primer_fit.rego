@@ -7,7 +7,6 @@ package lib.primer_fit
 
 import data.lib.facts
 import data.lib.primer
-import data.lib.sheet
 import data.lib.target
 
 # problem says why none of the primers fits the bed: {"bed", "why", "by", "slots"}; undefined where one does, or where
@@ -93,10 +92,6 @@ _all_known(primers) if {
 
 _bars(p, bed) := {"primer": p, "target": t} if {
 	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.item)][0]
-} else := {"primer": p, "target": t} if {
-	product := facts.product_of(p)
-	not regex.match(data.pairing.primer.states, lower(object.get(product.texts, "keep_off", "")))
-	t := [x | some x in product.keep_off; not x.except; _is_metal(x, bed.under)][0]
 }
 
 # A metal that a primer is kept off; of other faces, as of concrete, most data bars a state and not the face.
@@ -110,16 +105,20 @@ _is_metal(t, under) if {
 	{key | some key in t.keys} == {"metal"}
 }
 
-# The primer's own data keeps it off what lies under the sheet. In a row of several faces it may be for another,
-# unless the row says which it is for.
+# The primer's own data keeps it off the metal under the sheet. Metal that takes no primer needs none, and the row's
+# primer is then for its other faces, unless the row says which it is for.
 _bars_face(p, bed) := {"primer": p, "target": t} if {
 	_is_for_face(p, bed)
-	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.under)][0]
+	product := facts.product_of(p)
+	not regex.match(data.pairing.primer.states, lower(object.get(product.texts, "keep_off", "")))
+	t := [x | some x in product.keep_off; not x.except; _is_metal(x, bed.under)][0]
 }
 
 _is_for_face(p, _) if p.primes
 
-_is_for_face(_, bed) if count(sheet.beds_of(bed.line)) == 1
+_is_for_face(_, bed) if not _takes_none(bed)
+
+_takes_none(bed) if primer.asked(bed).primer == "none"
 
 _is_for_others(p, bed) if {
 	bed.item.family != ""

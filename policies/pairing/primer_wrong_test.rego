@@ -110,17 +110,20 @@ _sided := {
 	"other": object.union(bench.own(bench.solvent_primer), {"primes": "F12"}),
 }
 
-_by_side(primers) := found if {
+_by_side(primers, metal) := found if {
 	items := array.concat([bench.own(bench.sbs), _sided.block, _sided.angle], primers)
 	found := primer_wrong.findings with input as bench.schedule(items, {}, [
-		bench.product("FM-1", {"accepts": [bench.accepts("any", ["metal", "concrete-masonry"], "always", [])]}),
+		bench.product("FM-1", {"accepts": [
+			bench.accepts("block", ["concrete-masonry"], "always", []),
+			bench.accepts("metal", ["metal"], metal, []),
+		]}),
 		bench.product("P-1", {}),
 		bench.product("P-2", {"keep_off": [bench.target("coated metal", ["metal"], [])]}),
 	])
 }
 
 test_primer_of_one_side if {
-	found := _by_side([_sided.first, _sided.second])
+	found := _by_side([_sided.first, _sided.second], "none")
 	{f.message | some f in found} == {concat("", [
 		"P-2 is put under FM-1 (rubberized-asphalt-membrane) on Z-1, ",
 		`but the data of P-2 says to keep it off "coated metal"`,
@@ -128,8 +131,11 @@ test_primer_of_one_side if {
 	{cell | some f in found; some cell in f.cells} & {"G12", "F12"} == {"G12", "F12"}
 }
 
-test_silent_where_each_side_has_its_own if count(_by_side([_sided.first, _sided.other])) == 0
+test_silent_where_each_side_has_its_own if count(_by_side([_sided.first, _sided.other], "always")) == 0
 
-test_silent_where_one_primer_may_be_for_the_other if {
-	count(_by_side([object.remove(_sided.first, ["primes"])])) == 0
+# The one primer of the row is for the block, where the metal takes none.
+test_one_primer_of_two_faces if {
+	one := object.remove(_sided.first, ["primes"])
+	count(_by_side([one], "none")) == 0
+	count(_by_side([one], "always")) == 1
 }
