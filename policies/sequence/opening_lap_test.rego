@@ -27,6 +27,9 @@ test_ways_to_say_it[told] if {
 	some place, told in {
 		"Louver jambs": "runs 3 in. onto the face of the head strip",
 		"Door sill": "Stuck over the ends of jamb tapes",
+		"Window sill": "laid last, on top of the jamb strips",
+		"Sills, level 2": "over both jambs",
+		"Sill at the gate": "over the lower ends of the side tapes",
 	}
 	count(_found(place, told)) == 1
 }
@@ -34,6 +37,7 @@ test_ways_to_say_it[told] if {
 test_silent[name] if {
 	some name, case in {
 		"up the framing": ["Sill", "pan laps 6 in. over the jamb studs"],
+		"a side wall": ["Sill", "over side wall 6 in."],
 		"the upper one": ["Jambs", "laps 3 in. over the sill strip"],
 		"told of the jamb": ["Sill", "set first; jamb strips lapped over it, head set over jamb strips"],
 		"said not to": ["Sill", "must not lap over the jamb strips"],
