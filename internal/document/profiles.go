@@ -69,10 +69,20 @@ func layersOf(l *schedule.Line, doc *Document) []Layer {
 			if it.ID != main.ID && it.Class == "coating" {
 				layer.Thick = nil // the row's thickness is that of what is coated
 			}
+			if saysVented(l) {
+				layer.Keys = append(slices.Clone(layer.Keys), "vented")
+			}
 			out = append(out, layer)
 		}
 	}
 	return out
+}
+
+// saysVented holds for a row whose own words are for a vented space.
+func saysVented(l *schedule.Line) bool {
+	return slices.ContainsFunc(l.Signals, func(s schedule.Said) bool {
+		return s.ID == "vented" && !s.No && (s.Slot == "type" || s.Slot == "material")
+	})
 }
 
 func productOf(doc *Document, id string) *schedule.Product {

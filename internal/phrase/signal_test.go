@@ -12,6 +12,7 @@ func TestSignals(t *testing.T) {
 	r := reader(t)
 	for _, tc := range []struct{ text, want, not string }{
 		{"in a heated tent", "heated", "unheated"},
+		{"read under the hoarding where hoarded", "", "heated"},
 		{"doors late, threshold left open till then", "", "stays_exposed"},
 		{"left exposed for good", "stays_exposed", ""},
 		{"a single vapour tight layer in each assembly", "one_tight_layer", ""},

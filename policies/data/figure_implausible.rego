@@ -27,6 +27,7 @@ findings contains finding.at_with(line, measure.cell(figure, kind), _message(kin
 	measure.is_sound(figure)
 	plausible.slip(kind, line.role, figure)
 	not _may_be_width(line, kind, figure)
+	not _has_no_kind(line, kind)
 	extra := {"severity": _severity(kind, line.role, figure)}
 }
 
@@ -61,6 +62,13 @@ _cause(kind, role, figure) := sprintf("; it looks as if %s (%s)", [cause.says, r
 	mm := measure.low(figure) * cause.factor
 	right := measure.written(mm, "length", {"text": "", "unit": "mm"})
 } else := ""
+
+# What no word of the row tells the kind of may be as thick as it likes.
+_has_no_kind(line, "thickness_mm") if {
+	item := facts.main_items(line)[0]
+	item.family == ""
+	count(item.keys) == 0
+}
 
 # Below a heading that says "mm" and no more, strips and beads are told by their width, as their own data shows. What
 # looks like the product's own thickness in another unit is none.

@@ -30,6 +30,11 @@ test_unexplained_is_a_warning if {
 	desk.levels(_found("apply_min_c", desk.figure(200, "200", "°C"), {})) == {"warning"}
 }
 
+test_of_no_known_kind_it_may_be_thick if {
+	unknown := {"items": [object.union(desk.own(28, "R-1"), {"family": "", "keys": []})]}
+	count(_found("thickness_mm", desk.figure(40, "40", "mm"), unknown)) == 0
+}
+
 test_product if {
 	product := desk.product("R-1", 5, {"figures": {"air_lsm2": desk.figure(50.8, "10", "cfm/ft²")}})
 	found := figure_implausible.findings with input as desk.document([], [product], [])
