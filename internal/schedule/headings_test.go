@@ -1,6 +1,12 @@
 package schedule
 
-import "testing"
+import (
+	"encoding/json"
+	"io/fs"
+	"testing"
+
+	"abut/policies"
+)
 
 // TestBound tells the lower from the upper end of an application range.
 func TestBound(t *testing.T) {
@@ -20,5 +26,26 @@ func TestBound(t *testing.T) {
 	}
 	if got := h.bound(guess{slot: "thickness"}, headingWords("Min. thickness")); got.slot != "thickness" {
 		t.Errorf("a thickness became %s", got.slot)
+	}
+}
+
+// TestFiguresHaveNames: a message names each figure in words, and not by its key.
+func TestFiguresHaveNames(t *testing.T) {
+	raw, err := fs.ReadFile(policies.FS, "lib/measures.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var file struct {
+		Measures struct {
+			Names map[string]string `json:"names"`
+		} `json:"measures"`
+	}
+	if err := json.Unmarshal(raw, &file); err != nil {
+		t.Fatal(err)
+	}
+	for slot, fig := range figureOf {
+		if file.Measures.Names[fig.key] == "" {
+			t.Errorf("the figure %s of a column %s has no name", fig.key, slot)
+		}
 	}
 }
