@@ -4,7 +4,7 @@
 #   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data
 #   tells another. One of the two is old, and the crew goes by the row. Check against the maker's current sheet
 #   and state the limit in one place. It does not apply to figures within rounding of the other unit, nor to
-#   thickness, which has a rule of its own.
+#   thickness, which has a rule of its own, nor to fewer days in the sun than the data allows.
 # custom:
 #   id: data-product-contradiction
 #   topic: data
@@ -30,6 +30,7 @@ findings contains finding.at_with(line, cells, message, {"related": [related]}) 
 	measure.is_sound(own)
 	measure.is_sound(told)
 	_differ(measure.low(own), measure.low(told), apart)
+	not _is_stricter(kind, measure.low(own), measure.low(told))
 	cells := array.concat(["material"], measure.cell(own, kind))
 	message := sprintf("the row says %s %s, but the data of %s says %s", [
 		data.lib.measures.names[kind],
@@ -41,6 +42,12 @@ findings contains finding.at_with(line, cells, message, {"related": [related]}) 
 }
 
 _differ(a, b, apart) if abs(a - b) > max([apart, abs(b) * data.data.contradict.share])
+
+# An office may leave a sheet open for fewer days than its maker allows.
+_is_stricter(kind, own, told) if {
+	kind in data.data.contradict.may_be_less
+	own < told
+}
 
 _said(figure) := trim_space(sprintf("%s %s", [figure.text, _unit(figure)]))
 

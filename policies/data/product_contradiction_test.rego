@@ -19,6 +19,13 @@ test_fires_in_full if {
 	}}
 }
 
+_days(value) := {"figures": {"exposure_days": desk.figure(value, sprintf("%d", [value]), "days")}}
+
+test_more_days_than_the_data_allows if {
+	count(_found(_days(45), _days(30))) == 1
+	count(_found(_days(14), _days(30))) == 0
+}
+
 test_silent[name] if {
 	some name, case in {
 		"same": {"row": _from(4.44, "40"), "told": _from(4.44, "40")},
