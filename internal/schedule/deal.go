@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"maps"
+	"slices"
 	"strings"
 
 	"abut/internal/workbook"
@@ -29,8 +31,8 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		}
 		found := r.cards(s, tables, names)
 		units := r.cardUnits(found)
-		for slot, unit := range units {
-			r.dealtUnits[figureOf[slot].kind] = firstNonEmpty(r.dealtUnits[figureOf[slot].kind], unit)
+		for _, slot := range slices.Sorted(maps.Keys(units)) { // two slots of a kind may have two units
+			r.dealtUnits[figureOf[slot].kind] = firstNonEmpty(r.dealtUnits[figureOf[slot].kind], units[slot])
 		}
 		for _, c := range found {
 			r.deal(s, c, units)

@@ -114,6 +114,22 @@ func TestLimitsOfNotes(t *testing.T) {
 	}
 }
 
+// TestKeysOfTagLetters: the products of tags that begin with letters of a note are
+// listed in one order, however often the workbook is read.
+func TestKeysOfTagLetters(t *testing.T) {
+	for range 20 { // a map would list now these first, now those
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | QA-1 | concrete | none | brick
+D2 | RB-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Kind | Thickness mm | Apply min °F\nQA-1 | butyl sheet | 1 | 40\nRB-1 | SBS asphalt sheet | 1.5 | 20"},
+			page{name: "N", grid: "Laps: RB and QA sheets 75 mm"})
+		l := limit(s, "lap_mm")
+		if want := "butyl-flashing-tape rubberized-asphalt-membrane"; l == nil || strings.Join(l.Keys, " ") != want {
+			t.Fatalf("got %+v, want %s", l, want)
+		}
+	}
+}
+
 // TestLimitsOfCases: what follows a full stop is said of the next figure.
 func TestLimitsOfCases(t *testing.T) {
 	s := read(t, oneWall+"VOC: 400 g/L max. Within confined spaces 150 g/L.\n")

@@ -82,8 +82,8 @@ func (r *reader) keysIn(text string) []string {
 		}
 	}
 	prefixed := r.tagged(text)
-	for _, products := range prefixed {
-		for _, i := range products {
+	for _, word := range slices.Sorted(maps.Keys(prefixed)) {
+		for _, i := range prefixed[word] {
 			add(r.keyOf(i))
 		}
 	}
