@@ -93,6 +93,8 @@ func TestQuantities(t *testing.T) {
 		{"5 F above the dew point", "", "temperature_difference 2.7778"},
 		{"21 ± 2 °C", "", "temperature 19..23"},
 		{"keep 3 C-1 clips", "", ""},
+		{"75 in B-2", "length:mm", "length 75 assumed"},
+		{"4 in. B-2 strip", "", "length 101.6"},
 		{"VOC not over 275 g/l", "", "voc ..275"},
 		{"2.1 lb/gal", "", "voc 251.64"},
 		{"22 ga.", "", "gauge 22"},

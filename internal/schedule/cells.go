@@ -128,7 +128,7 @@ func (r *reader) items(l *Line, c source) {
 			}
 		}
 		l.figures(cl, c, r.ofBed(h, cl))
-		l.keptClear(cl, c, named)
+		r.keptClear(l, h, cl, c, named)
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
 			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
@@ -160,11 +160,11 @@ func (r *reader) items(l *Line, c source) {
 	}
 }
 
-// keptClear lets a clause without a material of its own tell of the one before it:
-// "gasket at the glass only, clear of the sheet".
-func (l *Line) keptClear(cl phrase.Clause, c source, first int) {
-	named := func(n phrase.Noun) bool { return n.Kind != "self" }
-	if cl.Relation != "clear_of" || cl.Polarity != "yes" || slices.ContainsFunc(cl.Nouns, named) {
+// keptClear lets a clause that names the row's own sheet at most tell of the
+// material before it: "gasket at the glass only, clear of the sheet".
+func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first int) {
+	other := func(n phrase.Noun) bool { return !r.saysSheet(h, n) }
+	if cl.Relation != "clear_of" || cl.Polarity != "yes" || slices.ContainsFunc(cl.Nouns, other) {
 		return
 	}
 	for i := range l.Items[first:] {
@@ -173,6 +173,16 @@ func (l *Line) keptClear(cl phrase.Clause, c source, first int) {
 			it.Relation, it.Side = "clear_of", "subject"
 		}
 	}
+}
+
+// saysSheet holds for a word that only says sheet, and stands for the row's own.
+func (r *reader) saysSheet(h *heard, n phrase.Noun) bool {
+	if n.Kind == "self" {
+		return true
+	}
+	m, ok := h.mention(n)
+	role := r.words.roleByClass[m.mat.Class]
+	return ok && m.product < 0 && strings.HasSuffix(m.mat.Family, "-unspecified") && (role == "membrane" || role == "flashing")
 }
 
 // stateOfBed gives what a second substrate cell says ("dry, swept") to the bed

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"abut/internal/workbook"
@@ -73,7 +74,7 @@ func (l *Line) retell(sources []source) {
 	texts := map[string][]string{}
 	for _, c := range sources {
 		l.columns[c.at.column()] = c.text
-		if c.text != "" {
+		if c.text != "" && !slices.Contains(texts[c.slot], c.text) {
 			texts[c.slot] = append(texts[c.slot], c.text)
 		}
 	}

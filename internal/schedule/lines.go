@@ -195,7 +195,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		if _, again := l.Cells[slot]; !again {
 			l.Cells[slot] = src.at.Cell
 			l.Texts[slot] = src.text
-		} else if src.text != "" && src.text != l.Texts[slot] {
+		} else if src.text != "" {
 			l.Texts[slot] = strings.TrimPrefix(l.Texts[slot]+"; "+src.text, "; ")
 		}
 		out = append(out, src)
