@@ -183,15 +183,6 @@ func (h *headings) guesses(group, sub string) []guess {
 	return out
 }
 
-// dated lists the dates that a group names, where the heading below it says only
-// that a date stands there: "Covered: date".
-func (h *headings) dated(group, sub string) []guess {
-	if slices.ContainsFunc(headingWords(sub), func(w string) bool { return !h.bare[w] }) {
-		return nil
-	}
-	return slices.DeleteFunc(h.match(group), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
-}
-
 // What a heading together with the one above it counts, and what words of the
 // upper one alone do where the lower one tells of itself.
 const (

@@ -67,6 +67,15 @@ func (h *headings) goesFirst(text string) bool {
 	return false
 }
 
+// dated lists the dates that a group names, where the heading below it says only
+// that a date stands there: "Covered: date".
+func (h *headings) dated(group, sub string) []guess {
+	if slices.ContainsFunc(headingWords(sub), func(w string) bool { return !h.bare[w] }) {
+		return nil
+	}
+	return slices.DeleteFunc(h.match(group), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
+}
+
 // minPart is how long a part of a heading is that names a thing of its own.
 const minPart = 4
 

@@ -61,6 +61,8 @@ type acceptanceWords struct {
 	Joined []string `json:"joined"`  // before what it may be joined to, whatever the sentence bars
 	ElseAs string   `json:"else_as"` // before the product whose list holds here too
 	elseAs *regexp.Regexp
+	NotIn  string `json:"not_in"` // a bracket that bars what its group names
+	notIn  *regexp.Regexp
 	Heat   string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
 	heat   *regexp.Regexp
 	Meant  []string `json:"meant"`
@@ -141,6 +143,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	var err error
 	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
 		return fmt.Errorf("stated_year: %w", err)
+	}
+	if w.accept.notIn, err = regexp.Compile("(?i)" + f.Acceptance.NotIn); err != nil {
+		return fmt.Errorf("acceptance: not_in: %w", err)
 	}
 	if w.accept.elseAs, err = regexp.Compile("(?i)" + f.Acceptance.ElseAs); err != nil {
 		return fmt.Errorf("acceptance.else_as: %w", err)
