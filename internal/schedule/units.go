@@ -17,7 +17,7 @@ func (r *reader) units(t *table) {
 		case !ok:
 			continue
 		}
-		c.Unit = firstNonEmpty(r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
+		c.Unit = firstNonEmpty(r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
 		for _, part := range headingUnits.Split(c.Heading, -1) {
 			if unit := r.unitIn(part, kind, c.Slot); c.second == "" && unit != c.Unit {
 				c.second = unit
@@ -30,17 +30,10 @@ func (r *reader) units(t *table) {
 var headingUnits = regexp.MustCompile(`[(),;/]`)
 
 // unitIn tries the words of a heading as units of the kind; those that the slot
-// has for its units go first, in the order of the heading.
+// has for its units go first.
 func (r *reader) unitIn(heading, kind, slot string) string {
-	low := headingWords(heading)
-	if s := r.head.bySlot[slot]; s != nil {
-		for i := range low {
-			for word, unit := range s.units {
-				if _, ok := begins(low[i:], strings.Fields(word)); ok {
-					return unit
-				}
-			}
-		}
+	if unit := r.slotUnit(heading, slot); unit != "" {
+		return unit
 	}
 	fields := strings.FieldsFunc(heading, func(c rune) bool { return strings.ContainsRune(" ,_[]:;", c) })
 	for n := 3; n >= 1; n-- {
@@ -51,6 +44,54 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 		}
 	}
 	return ""
+}
+
+// slotUnit is the unit that a heading names first, by the words that the slot has
+// for its units: that of the figures below "ng/(Pa·s·m²) (perm)". A word of what the
+// column is called ("vapor perm, ng") is none, unless nothing else is.
+func (r *reader) slotUnit(heading, slot string) string {
+	s := r.head.bySlot[slot]
+	if s == nil || len(s.units) == 0 {
+		return ""
+	}
+	words := headingWords(heading)
+	named, other := r.head.naming(s, words), ""
+	for i := range words {
+		unit := s.unitAt(words[i:])
+		if unit != "" && !named[i] {
+			return unit
+		}
+		other = firstNonEmpty(other, unit)
+	}
+	return other
+}
+
+// naming marks the words of a heading that only name a slot; "US perms" is a unit.
+func (h *headings) naming(s *headingSlot, words []string) map[int]bool {
+	named := map[int]bool{}
+	for i := range words {
+		for _, w := range s.words {
+			phrase := strings.Fields(w)
+			if _, ok := begins(words[i:], phrase); !ok || len(phrase) < 2 || h.units[phrase[0]] {
+				continue
+			}
+			for k := range phrase {
+				named[i+k] = true
+			}
+		}
+	}
+	return named
+}
+
+// unitAt is the unit that words begin with, by the longest name.
+func (s *headingSlot) unitAt(words []string) string {
+	unit, long := "", ""
+	for name, u := range s.units {
+		if _, ok := begins(words, strings.Fields(name)); ok && len(name) > len(long) {
+			unit, long = u, name
+		}
+	}
+	return unit
 }
 
 // unitOf gives the unit of a kind that a few words begin with, "" if none;
