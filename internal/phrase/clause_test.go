@@ -57,6 +57,7 @@ func TestRead(t *testing.T) {
 		{"coping on plank over M-1", "yes [coping] on [plank] / yes [plank] over [M-1]"},
 		{"coping over, shims below", "yes [coping] over [] / yes [shims]"},
 		{"PVC pipe kept 3 in. clear of membrane", "yes [PVC pipe] clear_of [membrane] clear 76"},
+		{"butyl tape (6/14) stops short of EPDM", "yes [butyl tape] clear_of [EPDM]"},
 		{"PVC pipe, 1,5 m away", "yes [PVC pipe] clear_of [] clear 1500"},
 		{"old pier 900 mm off the wall", "yes [old pier] clear_of [] clear 900"},
 		{"copper gutter, 8 in. below M-1", "yes [copper gutter] / yes [copper gutter] clear_of [M-1] clear 203"},

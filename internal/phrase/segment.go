@@ -1,5 +1,7 @@
 package phrase
 
+import "slices"
+
 // segment is a run of tokens between two breaks, brackets left out.
 type segment struct {
 	at    []int // indexes into the view
@@ -29,6 +31,10 @@ func (p *clauseParser) run(from, to, of, depth int) {
 	}
 	for i := from; i < to; i++ {
 		if end := p.closes[i]; end > i && end < to {
+			if !p.hasWord(i+1, end) {
+				i = end // "tape (3/16) ends short of it": a date or count within the sentence
+				continue
+			}
 			if depth < maxDepth && p.tells(i+1, end) {
 				asides = append(asides, [2]int{i + 1, end})
 				for k := i; k < end; k++ {
@@ -62,6 +68,11 @@ func (p *clauseParser) tells(from, to int) bool {
 		}
 	}
 	return false
+}
+
+// hasWord holds if the brackets hold more than figures and signs.
+func (p *clauseParser) hasWord(from, to int) bool {
+	return slices.ContainsFunc(p.view[from:to], func(t token) bool { return t.kind == word })
 }
 
 // around is the clause, last or before it, that a byte stands in.
