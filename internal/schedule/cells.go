@@ -86,9 +86,9 @@ func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {
 	x := dates[0]
 	switch {
 	case l != nil && c.slot != "install":
-		x = sameSeason(x, l.Dates["install"])
+		x = sameSeason(x, l.Dates["install"], halfYear)
 	case l != nil && r.yearSaid == 0:
-		x = sameSeason(x, r.above)
+		x = sameSeason(x, r.above, halfYear)
 	}
 	return r.dayOf(x, c, order)
 }

@@ -28,7 +28,11 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if slot == "placed" {
 			x = monthOfYear(x)
 		}
-		d := r.dayOf(sameSeason(x, l.Dates["install"]), c, orders[""])
+		ahead := halfYear
+		if slot == "placed" {
+			ahead = tradeSlip
+		}
+		d := r.dayOf(sameSeason(x, l.Dates["install"], ahead), c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {
 			l.told(slot, d)
 			continue
@@ -54,21 +58,25 @@ func tellsOfBed(slot string) bool {
 }
 
 // halfYear is the distance at which a date without a year, read in the year of
-// the installation, must be of the year before or after.
-const halfYear = 183 * 24 * time.Hour
+// the installation, must be of the year before or after. The bed comes before
+// the work: one that is further ahead than the trades slip is of the year before.
+const (
+	halfYear  = 183 * 24 * time.Hour
+	tradeSlip = 60 * 24 * time.Hour
+)
 
-// sameSeason moves a date that gives no year to the year that puts it nearest
-// to another of the same work.
-func sameSeason(x phrase.Date, near Day) phrase.Date {
+// sameSeason moves a date that gives no year to the year that ends less than a
+// stretch after another of the same work.
+func sameSeason(x phrase.Date, near Day, ahead time.Duration) phrase.Date {
 	at, _, ok := bounds(near)
 	if !ok || !x.NoYear || x.From.IsZero() {
 		return x
 	}
 	shift := 0
 	switch d := x.From.Sub(at); {
-	case d > halfYear:
+	case d > ahead:
 		shift = -1
-	case d < -halfYear:
+	case d < ahead-2*halfYear:
 		shift = 1
 	}
 	x.From, x.To = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0)

@@ -214,6 +214,16 @@ func TestPouredInAMonth(t *testing.T) {
 	}
 }
 
+// A bed comes before what goes on it: in the winter, "cast in May" was the spring before.
+func TestBedOfTheYearBefore(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Primer | Laid\nD1 | butyl sheet | concrete, cast in May | none | 2027-01-20\nD2 | butyl sheet | concrete, cast in June | none | 2027-05-10\n")
+	for mark, want := range map[string]string{"D1": "2026-05-01", "D2": "2027-06-01"} {
+		if d := line(t, s, mark).Dates["placed"]; d.From != want {
+			t.Errorf("%s placed %s, want %s", mark, d.From, want)
+		}
+	}
+}
+
 // What a cell tells to take off is not there, and what it is taken off is.
 func TestTakenOff(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Lap
