@@ -26,3 +26,30 @@ D2 | fluid-applied acrylic membrane | CMU | none | 50 wet / 29 dry`})
 		}
 	}
 }
+
+// A bare film beside the tag is read in the unit of films that the data gives; a
+// unit of its own stands, and data in inches tells nothing of the gauge.
+func TestFilmInTheUnitOfTheData(t *testing.T) {
+	for _, tc := range []struct {
+		cell, heading, thick string
+		want                 float64
+	}{
+		{"FA-1, 31 DFT", "Thickness, mils", "40", 0.787},
+		{"FA-1, 900 dry", "Thickness, µm", "1000", 0.9},
+		{"FA-1, 700 µm dry", "Thickness, mils", "40", 0.7},
+		{"FA-1, 31 DFT", "Thickness in.", "0.04", 0},
+		{"FA-1, coat 2", "Thickness, mils", "40", 0},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | ` + tc.cell + ` | CMU | none | brick
+D2 | TP-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Type | " + tc.heading + " | Apply min °F\nFA-1 | fluid-applied acrylic membrane | " + tc.thick + " | 40\nTP-1 | butyl tape | " + tc.thick + " | 20"})
+		got := 0.0
+		if f, ok := line(t, s, "D1").Figures["film_mm"]; ok && f.Min != nil {
+			got = *f.Min
+		}
+		if math.Abs(got-tc.want) > 0.001 {
+			t.Errorf("%s under %q: %v mm, want %v", tc.cell, tc.heading, got, tc.want)
+		}
+	}
+}

@@ -238,6 +238,9 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			r.strayCode(l, c)
 			r.textDates(l, c, orders)
 			r.readings(l, c)
+			if c.slot == "material" {
+				r.dryFilm(l, c)
+			}
 		}
 	case c.slot == "value":
 		r.values(l, c)

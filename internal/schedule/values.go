@@ -37,17 +37,39 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 	return slot
 }
 
-// filmPair is a film read dry, with its unit or without: "40 wet / 22 dry".
-var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?)?\s+dry\b`)
+// filmPair is a film read dry, with its unit or without: "40 wet / 22 dry", "22 DFT".
+var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?)?\s+(?:dry|dft)\b`)
 
-// dryFilm takes the dry film that was read, in its own unit or that of the heading.
+// dryFilm takes the dry film that was read, in its own unit, that of the heading
+// or, as gauges are set by the data, that in which the data tells the thickness.
 func (r *reader) dryFilm(l *Line, c source) {
 	m := filmPair.FindStringSubmatch(c.text)
-	if m == nil || m[2]+c.unit == "" {
+	if m == nil {
 		return
 	}
-	text := m[1] + " " + firstNonEmpty(m[2], c.unit)
-	if f, ok := r.figure(source{text: text, at: c.at}, "length"); ok && f.Problem == "" {
+	unit := firstNonEmpty(m[2], c.unit, r.filmUnit(l))
+	if unit == "" {
+		return
+	}
+	if f, ok := r.figure(source{text: m[1] + " " + unit, at: c.at}, "length"); ok && f.Problem == "" {
 		keep(l.Figures, "film_mm", f)
 	}
 }
+
+// filmUnit is the unit of films in which the data of the line's own product tells
+// its thickness, "" without.
+func (r *reader) filmUnit(l *Line) string {
+	it := l.Main()
+	if it == nil {
+		return ""
+	}
+	for i := range r.sched.Products {
+		if p := &r.sched.Products[i]; p.ID == it.Product && filmUnits.MatchString(p.Figures["thickness_mm"].Unit) {
+			return p.Figures["thickness_mm"].Unit
+		}
+	}
+	return ""
+}
+
+// filmUnits are those in which films are read.
+var filmUnits = regexp.MustCompile(`^(mils?|µm|microns?)$`)
