@@ -29,17 +29,25 @@ highest(line) := reading(line) if {
 	_is_range(figure)
 }
 
-# limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads.
+# limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads. A
+# sheet that the edge runs to, over or clear of went on in its own run.
 limits(line) := [{"item": item, "figure": figure} |
 	some item in line.items
 	item.slot in data.temperature.reading.slots
 	facts.is_there(item)
+	not _is_neighbor(item)
 	figure := _stated(line, item)
 	measure.is_sound(figure)
 	is_number(figure.min)
 	figure.min <= data.temperature.reading.most_c
 	not is_for_shop(figure.text)
 ]
+
+_is_neighbor(item) if {
+	item.slot == "edge"
+	item.relation != ""
+	item.class in data.temperature.reading.sheet_classes
+}
 
 # is_for_shop: the limit is stated for work in the shop ("60 to 95, shop").
 is_for_shop(text) if regex.match(data.temperature.reading.shop, text)

@@ -71,3 +71,19 @@ test_wall_in_a_tent if {
 	tented := {"signals": [desk.said(12, "heated", "shelter")]}
 	count(_found(object.union(_read("reading_surface_c", 1), tented), _from(5, "5"))) == 1
 }
+
+# The sheet that the edge runs to went on in its own run; a tape along the edge goes on with the row.
+_at_edge(relation) := found if {
+	tape := bench.item("touches", "FM-2", "butyl-flashing-tape", "tape", ["butyl"])
+	edge := object.union(desk.named(12, tape, "FM-2"), {"slot": "edge", "relation": relation})
+	row := object.union(_read("reading_surface_c", -6), {"items": [desk.own(12, "FM-1"), edge]})
+	products := [desk.product("FM-1", 4, _from(-10, "-10")), desk.product("FM-2", 5, _from(4, "4"))]
+	found := read_below.findings with input as desk.document([desk.row(12, "FM-1", row)], products, [])
+}
+
+test_tape_along_the_edge if count(_at_edge("")) == 1
+
+test_sheet_that_the_edge_runs_to if {
+	count(_at_edge("over")) == 0
+	count(_at_edge("clear_of")) == 0
+}
