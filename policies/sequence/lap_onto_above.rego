@@ -38,7 +38,7 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "tag", "top", slot], message, {"related": related})
 }
 
-# In words alone: "turned up on the outside of FM-2 above".
+# In words alone: "turned up on the outside of FM-2 above", "upstand lapped onto the face of FM-2".
 findings contains found if {
 	some line in sheet.lines
 	item := _lapped_outside(line)[0]
@@ -57,13 +57,17 @@ _lapped_outside(line) := [item |
 	item.polarity == "yes"
 	item.side == "object"
 	item.relation in data.sequence.order.lap_relations
-	"lies_above" in item.signals
+	_is_above(item)
 	not "lap_shingled" in item.signals
 	regex.match(data.sequence.order.outer_face, lower(item.clause))
 	not closing.is_closed_in(line, item.slot)
 	not facts.said(line, "lap_reversed")
 	every other in line.items { not _is_subject(other, item) }
 ]
+
+_is_above(item) if "lies_above" in item.signals
+
+_is_above(item) if regex.match(data.sequence.order.leg, lower(item.clause))
 
 # Another piece than the row's own lies there: "bar on the outside of the sheet above".
 _is_subject(other, item) if {

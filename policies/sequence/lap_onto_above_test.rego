@@ -49,12 +49,18 @@ test_told_in_words if {
 	])}
 }
 
+test_leg_over_the_face_of_the_sheet if {
+	leg := object.union(_wall, {"clause": "upstand set onto the face of the wall sheet", "signals": []})
+	count(_told([leg], [])) == 1
+}
+
 test_silent_in_words[name] if {
 	bar := object.union(_wall, {"id": "b", "text": "bar", "class": "flashing-metal", "side": "subject"})
 	some name, case in {
 		"shingled": [[object.union(_wall, {"signals": ["lies_above", "lap_shingled"]})], []],
 		"not above": [[object.union(_wall, {"signals": []})], []],
 		"behind it": [[object.union(_wall, {"clause": "run up onto the back of the wall sheet above"})], []],
+		"a leg under it": [[object.union(_wall, {"clause": "upstand under the wall sheet", "signals": []})], []],
 		"the wall itself": [[object.union(_wall, {"class": "substrate"})], []],
 		"a bar on it": [[bar, _wall], []],
 		"closed in the cell": [[_wall], [bench.signal("edge_sealed", "edge", "bar and bead")]],
