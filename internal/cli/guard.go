@@ -91,10 +91,14 @@ func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T,
 	}
 }
 
+// spare is what the writing of a report may take where the work before it has
+// used up the memory: that this was so must be told.
+const spare = 100 << 20
+
 // write does the writing of what was worked out under the limit of memory; for
 // time there is none, since whoever reads it may take his.
 func (g guard) write(ctx context.Context, w io.Writer, write func(io.Writer) error) error {
-	g.time = math.MaxInt64
+	g.time, g.memory = math.MaxInt64, max(g.memory, memoryInUse()+spare)
 	_, err := guarded(ctx, g, func(context.Context) (struct{}, error) { return struct{}{}, write(w) })
 	return err
 }

@@ -201,3 +201,26 @@ func TestLimitsSideBySide(t *testing.T) {
 		t.Errorf("limits %v", got)
 	}
 }
+
+// Products of two words are meant by both, and those of one maker by the last alone.
+func TestNamesOfTwoWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | Lap\nW-1 | Alder 40 | block | Larch W | 100 mm"}, page{name: "P", grid: `Product | Type | Application temp. | Days open | Primer | Goes on | Keep off
+Alder 40 | SBS asphalt sheet | 5 °C | 60 | Larch W or C | block; plywood | EPDM; creosote
+Alder 40 LT | same, winter grade | -5 °C | 60 | as Alder 40 | as Alder 40 | as Alder 40
+Teal TB | SBS torch base | 5 °C | 30 | Larch C | concrete | coal tar
+Teal TC | SBS torch cap | 5 °C | - | - | Teal TB | as TB
+Larch W | water-borne primer | 5 °C | - | - | - | -
+Larch C | solvent primer | -10 °C | - | - | - | -`})
+	for _, tag := range []string{"Alder 40", "Alder 40 LT"} {
+		p := product(t, s, tag)
+		if got := targets(p.KeepOff); got != "epdm creosote-timber" {
+			t.Errorf("%s keeps off %q", tag, got)
+		}
+		if got := p.Accepts[0].Primers; len(p.Accepts) != 2 || strings.Join(got, "+") != "Larch C+Larch W" {
+			t.Errorf("%s takes %v on %d beds", tag, got, len(p.Accepts))
+		}
+	}
+	if got := targets(product(t, s, "Teal TC").KeepOff); got != "coal-tar-pitch" {
+		t.Errorf("the cap keeps off %q", got)
+	}
+}

@@ -94,14 +94,29 @@ func (r *reader) productWords(p *Product, slot, words string) string {
 		if m == nil {
 			continue
 		}
-		i, known := r.lex.tags[fold(m[1])]
+		i, end, known := r.namedAt(p, words, strings.LastIndex(m[0], m[1]), len(m[0]))
 		if !known || r.sched.Products[i].ID == p.ID {
 			continue
 		}
-		rest := strings.Trim(words[len(m[0]):], " ,;.")
+		rest := strings.Trim(words[end:], " ,;.")
 		return strings.Trim(r.sched.Products[i].Texts[slot]+", "+rest, ", ")
 	}
 	return words
+}
+
+// namedAt finds the product that words from start on name: by its whole tag, which
+// may be several words, by the one word up to end, or by what a product of the same
+// maker is called without him ("as TB" for "Corvid TB").
+func (r *reader) namedAt(p *Product, words string, start, end int) (product, after int, known bool) {
+	text := words[start:]
+	for cut := len(text); cut > 0; cut = strings.LastIndexAny(text[:cut], " ,;.") {
+		if i, ok := r.lex.tags[fold(text[:cut])]; ok {
+			return i, start + cut, true
+		}
+	}
+	maker, _, _ := strings.Cut(p.Tag, " ")
+	i, ok := r.lex.tags[fold(maker+" "+words[start:end])]
+	return i, end, ok
 }
 
 // productAbove is the product of the row above in the same table, nil if none.
@@ -240,7 +255,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.productWords(p, c.slot, strings.TrimSpace(cell.Value))
+			c.cell, c.text = cell, r.longNames(r.productWords(p, c.slot, strings.TrimSpace(cell.Value)))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":

@@ -18,7 +18,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 		if r.words.accept.heat.MatchString(part.text) {
 			continue
 		}
-		if of := r.elseAs(part.text); of != nil {
+		if of := r.elseAs(p, part.text); of != nil {
 			if of.ID != p.ID {
 				out = append(out, of.KeepOff...)
 			}
@@ -60,12 +60,12 @@ func (r *reader) isSeparator(m mention) bool {
 
 // elseAs is the product whose list holds for the rest ("Else as AB-1"), nil for
 // none.
-func (r *reader) elseAs(text string) *Product {
+func (r *reader) elseAs(p *Product, text string) *Product {
 	lead := r.words.accept.elseAs.FindStringIndex(text)
 	if lead == nil {
 		return nil
 	}
-	if i, known := r.lex.tags[fold(strings.Trim(text[lead[1]:], " .,;"))]; known {
+	if i, _, known := r.namedAt(p, text, lead[1], len(strings.TrimRight(text, " .,;"))); known {
 		return &r.sched.Products[i]
 	}
 	return nil
@@ -210,6 +210,41 @@ func (r *reader) near(p *Product, text string) []mention {
 	found = r.ofKind(r.lex.addMakes(found, text), text)
 	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
+}
+
+var shortName = regexp.MustCompile(`\b[A-Z][A-Z0-9]{0,2}\b`)
+
+// longNames writes out the products that a cell calls without the maker it has named
+// before: "Larch W or C; on foam W only".
+func (r *reader) longNames(text string) string {
+	named := r.lex.findListed(text)
+	makers := []string{}
+	for _, m := range named {
+		if m.product < 0 {
+			continue
+		}
+		if maker, _, ok := strings.Cut(r.sched.Products[m.product].Tag, " "); ok && !slices.Contains(makers, maker) {
+			makers = append(makers, maker)
+		}
+	}
+	if len(makers) == 0 {
+		return text
+	}
+	var out strings.Builder
+	last := 0
+	for _, at := range shortName.FindAllStringIndex(text, -1) {
+		if slices.ContainsFunc(named, func(m mention) bool { return m.product >= 0 && m.start < at[1] && at[0] < m.end }) {
+			continue
+		}
+		for _, maker := range makers {
+			if _, known := r.lex.tags[fold(maker+" "+text[at[0]:at[1]])]; known {
+				out.WriteString(text[last:at[0]] + maker + " ")
+				last = at[0]
+				break
+			}
+		}
+	}
+	return out.String() + text[last:]
 }
 
 // addShort adds a product called by its short name where nothing else stands;
