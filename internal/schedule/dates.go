@@ -197,7 +197,41 @@ func (r *reader) spans() {
 		l.planned("bare_days", "planned_open_days")
 		l.planned("concrete_age_days", "age_days")
 	}
+	r.countedDays()
 }
+
+// countedDays tells the days that a column counts between the row's own dates from
+// those that it allows: where most of a table agree with the dates, they are counts.
+func (r *reader) countedDays() {
+	type tally struct{ both, agree int }
+	tables := map[string]tally{}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		f, stated := l.Figures["exposure_days"]
+		bare, dated := l.Spans["bare_days"]
+		if !stated || !dated || f.Min == nil {
+			continue
+		}
+		n := tables[l.Table]
+		n.both++
+		if off := int(*f.Min) - bare.Last; -1 <= off && off <= 1 {
+			n.agree++
+		}
+		tables[l.Table] = n
+	}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		f, stated := l.Figures["exposure_days"]
+		if n := tables[l.Table]; !stated || n.both < fewCounts || n.agree*2 <= n.both {
+			continue
+		}
+		l.Figures["planned_open_days"] = f
+		delete(l.Figures, "exposure_days")
+	}
+}
+
+// fewCounts is how many rows must have both dates and a count of days.
+const fewCounts = 4
 
 // lastDay takes the day the work is done for the end of the installation; one
 // before its beginning is a slip, and changes nothing.

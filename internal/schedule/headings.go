@@ -13,6 +13,8 @@ import (
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
 type headings struct {
 	filler  map[string]bool
+	planned map[string]bool // words for days that are meant
+	actual  map[string]bool // words for days on which it was done
 	light   map[string]bool
 	same    map[string]string // an office's spelling of a heading word, and the usual one
 	units   map[string]bool
@@ -64,6 +66,8 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Same    map[string]string     `json:"same"`
 			Units   []string              `json:"unit_words"`
 			Bare    []string              `json:"bare_date"`
+			Planned []string              `json:"planned"`
+			Actual  []string              `json:"actual"`
 			Lower   []string              `json:"lower"`
 			Upper   []string              `json:"upper"`
 			ByUnit  map[string]string     `json:"by_unit"`
@@ -75,7 +79,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
+		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}

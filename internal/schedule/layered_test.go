@@ -224,3 +224,31 @@ Larch C | solvent primer | -10 °C | - | - | - | -`})
 		t.Errorf("the cap keeps off %q", got)
 	}
 }
+
+// What was done counts before what was planned, and a column of days that agrees
+// with the dates of most rows counts them and allows nothing.
+func TestActualDaysAndCounts(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mark | Code | Fixed to | Primer | Overlap | Laid, planned | Laid, actual | Covered, planned | Covered, actual | Days open
+W-1 | SH-2 | block | PM-1 | 75 mm | @2026-05-04 | @2026-05-06 | @2026-05-20 | @2026-05-25 | 19
+W-2 | SH-2 | block | PM-1 | 75 mm | @2026-05-05 | @2026-05-07 | @2026-05-21 | @2026-05-28 | 21
+W-3 | SH-2 | block | PM-1 | 75 mm | @2026-05-06 | @2026-05-08 | @2026-05-22 | @2026-05-29 | 21
+W-4 | SH-2 | block | PM-1 | 75 mm | @2026-05-07 | @2026-05-11 | @2026-05-25 | @2026-06-01 | 21
+W-5 | SH-2 | block | PM-1 | 75 mm | @2026-05-08 |  | @2026-05-26 |  | `}, layered[1])
+	for mark, want := range map[string]string{"W-1": "2026-05-06 2026-05-25", "W-5": "2026-05-08 2026-05-26"} {
+		l := line(t, s, mark)
+		if got := l.Dates["install"].From + " " + l.Dates["cover"].From; got != want {
+			t.Errorf("%s: %s, want %s", mark, got, want)
+		}
+	}
+	if f, allowed := line(t, s, "W-2").Figures["exposure_days"]; allowed {
+		t.Errorf("a count of days became a limit: %+v", f)
+	}
+	s = readPages(t, page{name: "S", grid: `Mark | Code | Fixed to | Primer | Overlap | Laid | Covered | Max. days open
+W-1 | SH-2 | block | PM-1 | 75 mm | @2026-05-06 | @2026-05-25 | 60
+W-2 | SH-2 | block | PM-1 | 75 mm | @2026-05-07 | @2026-05-28 | 21
+W-3 | SH-2 | block | PM-1 | 75 mm | @2026-05-08 | @2026-05-29 | 60
+W-4 | SH-2 | block | PM-1 | 75 mm | @2026-05-11 | @2026-06-01 | 60`}, layered[1])
+	if _, allowed := line(t, s, "W-2").Figures["exposure_days"]; !allowed {
+		t.Error("a limit that one row meets exactly is one all the same")
+	}
+}

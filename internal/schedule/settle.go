@@ -217,6 +217,35 @@ func (r *reader) onlyPlaced(heading string) bool {
 	return len(words) == 1
 }
 
+// actualDays finds the columns of days on which the work was done, beside those of
+// the days that were planned for it: what was done counts, where it is filled in.
+func (r *reader) actualDays(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		of, is := lessWords(r.head.actual, c.Heading)
+		if c.Slot != "" || !is || !r.mostly(t.sheet, t.first, t.nums[i], "date") {
+			continue
+		}
+		for j := range t.cols {
+			p := &t.cols[j]
+			if meant, is := lessWords(r.head.planned, p.Heading); is && meant == of && isDateSlot(p.Slot) {
+				if t.actual == nil {
+					t.actual = map[int]int{}
+				}
+				t.actual[t.nums[j]] = t.nums[i]
+				c.Slot, c.Why = "reference", "what was done counts before what was planned, where it is filled in"
+			}
+		}
+	}
+}
+
+// lessWords takes some words out of a heading; false where it has none of them.
+func lessWords(words map[string]bool, heading string) (rest string, had bool) {
+	all := headingWords(heading)
+	kept := slices.DeleteFunc(slices.Clone(all), func(w string) bool { return words[w] })
+	return strings.Join(kept, " "), len(kept) < len(all)
+}
+
 // fillUnknown gives columns without a telling heading a slot by what stands
 // under them and by what is still missing.
 func (r *reader) fillUnknown(t *table) {

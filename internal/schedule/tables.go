@@ -22,6 +22,8 @@ type table struct {
 
 	own []int // own cells of each row, counted the first time
 
+	actual map[int]int // column of planned days -> that of the days on which it was done
+
 	joints bool // each row is a joint between two sides
 	gloss  bool // the last row of its heading only explains the columns
 }

@@ -39,10 +39,16 @@ _by_sheet := {key: hits |
 _hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limit": limit} |
 	some line in facts.live_lines
 	thickness := thick.of(line)
-	asked := limits.limits_for("thickness_mm", line, thickness.item.keys, line.role)
+	asked := _nearest(limits.limits_for("thickness_mm", line, thickness.item.keys, line.role))
 	limit := limits.highest_min(asked)
 	thick.under(thickness.mm, limit.min)
 ]
+
+# What the notes ask of the material by name counts before what they ask of a place and of all that is there.
+_nearest(asked) := named if {
+	named := [limit | some limit in asked; count(limit.keys) > 0]
+	count(named) > 0
+} else := asked
 
 _key(_, thickness) := thickness.item.product if thickness.item.product != ""
 

@@ -54,3 +54,12 @@ test_silent[name] if {
 }
 
 test_missing if count(_found([desk.row(12, "R-08", {})], desk.product("R-08", 13, {}), [_note])) == 0
+
+# A limit of a place and of all that is there gives way to that of the material by name.
+test_by_name_before_by_place if {
+	here := desk.limit("thickness_mm", 1.5, null, {"scope": "below grade", "text": "below grade 1.5 mm"})
+	sheet := desk.product("R-08", 13, _thick(1.1, "1.1", "mm"))
+	row := desk.row(12, "R-08", {"group": "Below grade"})
+	count(_found([row], sheet, [_note, here])) == 0
+	count(_found([row], sheet, [here])) == 1
+}
