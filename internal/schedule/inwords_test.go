@@ -124,3 +124,13 @@ D4 | butyl sheet | plywood | none | brick | down 4 each face, overlap 3, back da
 		}
 	}
 }
+
+// A lap may say what it is sealed with, and its figure stands first all the same.
+func TestLapSealed(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Lap, mm | Install date
+D1 | butyl sheet | plywood | none | upper sheet to lap 60 mm over it | 90 sealed QS-2 | @2026-03-02`})
+	if f := line(t, s, "D1").Figures["lap_mm"]; f.Min == nil || *f.Min != 90 {
+		t.Errorf("%+v, want 90 mm", f)
+	}
+}

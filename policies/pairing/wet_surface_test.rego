@@ -53,6 +53,7 @@ test_fluid_whose_data_asks_for_a_dry_face if {
 test_fluid_silent[name] if {
 	some name, case in {
 		"its data allows damp": {"texts": {"remark": "goes on damp block"}, "signals": [_wet]},
+		"damp is fine": {"texts": {"remark": "masonry, damp OK (no standing water)"}, "signals": [_wet]},
 		"dry film is no dry face": {"texts": {"thickness": "40 mil dry"}, "signals": [_wet]},
 		"not wet": {"texts": {"remark": "dry only"}, "signals": []},
 		"wet and dried": {"texts": {"remark": "dry only"}, "signals": [_wet, bench.said("surface_dry", "dried")]},
