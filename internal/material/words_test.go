@@ -49,6 +49,7 @@ func TestFind(t *testing.T) {
 		"SBS sheet, polyethylene film face":                       "rubberized-asphalt-membrane",
 		"XPS, EPS; PIR":                                           "xps eps polyiso",
 		"hot-dip galv. lintel":                                    "galvanized-sheet",
+		"Galvanised steel ledger, bolted":                         "galvanized-sheet",
 		"Hot dipped galvanised bolts":                             "hot-dip-galvanized-fastener",
 		"sealant, silicone, neutral cure":                         "neutral-silicone-sealant",
 		"coping of mill finish aluminium over PT nailer":          "aluminum-sheet treated-lumber",
