@@ -66,7 +66,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.splitList(r.eachOfNoun(c.text)) {
+	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(c.text))) {
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {
@@ -225,7 +225,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
-	for _, piece := range r.withoutPrimer(r.primerPieces(c.text)) {
+	for _, piece := range r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}

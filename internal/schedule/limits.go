@@ -321,7 +321,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		}
 	}
 	if rule.KeysAfter {
-		l.Keys = r.sheetsIn(in.after)
+		if l.Keys = r.sheetsIn(in.after); len(l.Keys) == 0 { // "concrete to take FM-2: 21 days"
+			l.Keys = r.sheetsIn(in.before)
+		}
 	}
 	if rule.Scope {
 		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))

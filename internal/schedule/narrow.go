@@ -148,6 +148,10 @@ func (r *reader) sheetsIn(text string) []string {
 		if m.product >= 0 {
 			p := &r.sched.Products[m.product]
 			keys, class = p.Keys, p.Class
+			if len(keys) > 0 && !strings.HasSuffix(keys[0], "-unspecified") {
+				out = append(out, r.keyOf(m.product))
+				continue
+			}
 		}
 		if role := r.words.roleByClass[class]; m.product < 0 && role != "membrane" && role != "flashing" || len(keys) == 0 {
 			continue

@@ -31,8 +31,12 @@ func (r *reader) targets(p *Product, c source) []Target {
 		if c.mixed && !except && !off && !r.bareList(part.text) {
 			continue
 		}
-		last, joined := 0, false
+		last, joined, freed := 0, false, false
 		for _, m := range r.near(p, part.text) {
+			opens := r.opensException(part.text, m)
+			if freed = opens || freed && inBrackets(part.text, m.start); freed && !opens && !listWord.MatchString(part.text[last:m.start]) {
+				continue // "(P-4 on steel excepted)" says nothing of all steel
+			}
 			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
 				r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined)
 			if last = m.end; joined {
@@ -42,7 +46,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 				continue // "never on asphalt; SR-2 between"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except = except
+			tg.Except = except || freed
 			out = append(out, tg)
 		}
 	}
@@ -180,7 +184,7 @@ func (r *reader) targetKeys(m material.Material) []string {
 		return append([]string{}, m.Traits...)
 	}
 	if strings.HasSuffix(m.Family, "-unspecified") && len(m.Traits) > 0 {
-		return []string{m.Traits[0]}
+		return append([]string{m.Traits[0]}, r.words.alsoMeans[m.Family]...)
 	}
 	keys := []string{m.Family}
 	for _, t := range m.Traits {

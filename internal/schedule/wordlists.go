@@ -63,6 +63,15 @@ type acceptanceWords struct {
 	elseAs *regexp.Regexp
 	NotIn  string `json:"not_in"` // a bracket that bars what its group names
 	notIn  *regexp.Regexp
+	// Short forms that are plain only as a word of a list of substrates.
+	Short map[string]string `json:"short"`
+	// A bracket that takes what it names out of the list that it stands in.
+	Excepted struct {
+		Lead string `json:"lead"`
+		End  string `json:"end"`
+		lead *regexp.Regexp
+		end  *regexp.Regexp
+	} `json:"excepted"`
 	Heat   string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
 	heat   *regexp.Regexp
 	Meant  []string `json:"meant"`
@@ -146,6 +155,12 @@ func (w *wordlists) compile(file *readingFile) error {
 	}
 	if w.accept.notIn, err = regexp.Compile("(?i)" + f.Acceptance.NotIn); err != nil {
 		return fmt.Errorf("acceptance: not_in: %w", err)
+	}
+	if w.accept.Excepted.lead, err = regexp.Compile("(?i)" + f.Acceptance.Excepted.Lead); err != nil {
+		return fmt.Errorf("acceptance.excepted.lead: %w", err)
+	}
+	if w.accept.Excepted.end, err = regexp.Compile("(?i)" + f.Acceptance.Excepted.End); err != nil {
+		return fmt.Errorf("acceptance.excepted.end: %w", err)
 	}
 	if w.accept.elseAs, err = regexp.Compile("(?i)" + f.Acceptance.ElseAs); err != nil {
 		return fmt.Errorf("acceptance.else_as: %w", err)

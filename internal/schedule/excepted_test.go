@@ -1,0 +1,93 @@
+package schedule_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// A bracket takes what it names out of the list around it, and its condition bars
+// nothing; cutback is the solvent asphalt alone and no asphaltic sheet.
+func TestExceptedInBrackets(t *testing.T) {
+	for cell, want := range map[string]string{
+		"solvents (PR-7 on metal excepted), creosote":     "solvent-borne fine:PR-7 creosote-timber",
+		"solvents (but not our PR-7), creosote":           "solvent-borne fine:PR-7 creosote-timber",
+		"solvents (except PR-7 or PR-8 on CMU); creosote": "solvent-borne fine:PR-7 fine:PR-8 creosote-timber",
+		"solvents (not on aluminum), creosote":            "solvent-borne aluminum-sheet creosote-timber",
+		"cutback adhesive, creosote":                      "asphalt-cutback-mastic creosote-timber",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | rubberized asphalt membrane | 5 | `+cell+`
+PR-7 | solvent-borne rubber primer | -5 | -
+PR-8 | solvent-borne rubber primer | -5 | -
+`)
+		if got := targets(product(t, s, "R-1").KeepOff); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
+		}
+	}
+	s := read(t, walls+"\nTag | Type | Min apply °C | Keep away from\nR-1 | rubberized asphalt membrane | 5 | cutback\n")
+	if keys := product(t, s, "R-1").KeepOff[0].Keys; strings.Contains(strings.Join(keys, " "), "asphaltic") {
+		t.Errorf("cutback bars %v", keys)
+	}
+}
+
+// In a list of substrates a lone short form is the board, and a primer for steel is
+// for zinc-coated steel too.
+func TestShortFormsAndSteel(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | 2-ply butyl flashing tape | 5 | Ply; conc, CMU | PR-1; PR-7 on steel and ply
+PR-1 | water-borne acrylic primer | 4 | - | -
+PR-7 | solvent-borne rubber primer | -5 | - | -
+`)
+	p := product(t, s, "R-1")
+	if got := accepted(p); !strings.HasPrefix(got, "osb-plywood-sheathing PR-1, cast-concrete PR-1") {
+		t.Errorf("accepts %s", got)
+	}
+	steel, ply := p.Accepts[len(p.Accepts)-2], p.Accepts[len(p.Accepts)-1]
+	if got := strings.Join(steel.Keys, " "); got != "carbon-steel zinc-coated" || steel.Primers[0] != "PR-7" {
+		t.Errorf("steel: %s with %v", got, steel.Primers)
+	}
+	if ply.Keys[0] != "osb-plywood-sheathing" || ply.Primers[0] != "PR-7" {
+		t.Errorf("ply: %v with %v", ply.Keys, ply.Primers)
+	}
+}
+
+// An age that a note asks for under one sheet is not that of others of its family.
+func TestAgeUnderOneSheet(t *testing.T) {
+	s := read(t, `Mark | Product | Substrate | Primer | Lap
+W-1 | ZB-1 | concrete | PR-1 | 3 in.
+W-2 | ZB-2 | concrete | PR-1 | 3 in.
+
+Tag | Type | Min apply F | UV days
+ZB-1 | self-adhered SBS sheet | 40 | 60
+ZB-2 | self-adhered SBS sheet, below grade | 40 | 30
+PR-1 | solvent primer | 20 | -
+
+Notes
+Cast walls that take ZB-2 are 21 days old.
+`)
+	if l := limit(s, "concrete_age_days"); l == nil || strings.Join(l.Keys, " ") != "ZB-2" {
+		t.Errorf("got %+v", l)
+	}
+}
+
+// A submitting firm calls its products by their trade names, and says beside them
+// which marks they stand for: the row's data is that of the product offered.
+func TestOfferedInsteadOfAMark(t *testing.T) {
+	s := readPages(t, page{name: "List", grid: `
+Line | We offer | In lieu of | Onto | Primer | Touches
+K-1 | Larchfelt 50 | TF-3 | CMU | none | brick
+K-2 | Larchfelt 50 Cold | TF-4 | CMU | none | brick`}, page{name: "Data", grid: `
+Product | Offered for | What | Put on at, °F | Do not place against
+Larchfelt 50 | TF-3 | SBS flashing sheet | 45 | coal tar
+Larchfelt 50 Cold | TF-4 | SBS flashing sheet, winter grade | 15 | coal tar`})
+	for mark, want := range map[string]string{"K-1": "Larchfelt 50", "K-2": "Larchfelt 50 Cold"} {
+		if l := line(t, s, mark); l.Texts["specified"] == "" || len(l.Items) == 0 || l.Items[0].Product != want {
+			t.Errorf("%s: %+v", mark, l.Items)
+		}
+	}
+	if got := targets(product(t, s, "Larchfelt 50").KeepOff); got != "coal-tar-pitch" {
+		t.Errorf("keeps off %q", got)
+	}
+}
