@@ -88,6 +88,8 @@ func TestSignals(t *testing.T) {
 		{"worm clamp and mastic", "edge_sealed", "edge_open"},
 		{"field sheet slipped behind the rear leg", "lap_reversed", ""},
 		{"jambs over head", "lap_reversed", ""},
+		{"field sheet carried down behind the upper edge of the base strip", "lap_reversed", ""},
+		{"field sheet carried down over the upper edge of the base strip", "", "lap_reversed"},
 		{"head tape on face of wrap, flap cut off", "lap_reversed", ""},
 		{"head tape under the wrap flap", "", "lap_reversed"},
 		{"upstand lapped on the face of the sheet", "lap_reversed", ""},
