@@ -2,6 +2,7 @@ package phrase
 
 import (
 	"math"
+	"regexp"
 	"strings"
 )
 
@@ -56,8 +57,13 @@ func (r *Reader) isTwin(text string, q, t *Quantity) bool {
 	if len(gap) > 12 {
 		return false
 	}
-	return r.twins[strings.ToLower(strings.Join(strings.Fields(gap), " "))]
+	return r.twins[strings.ToLower(strings.Join(strings.Fields(gap), " "))] ||
+		ofPart.MatchString(gap) && strings.HasPrefix(text[t.End:], ")")
 }
+
+// ofPart is the part that a figure is of, before its twin in a bracket of its own:
+// "60 mil facer (1.5 mm)".
+var ofPart = regexp.MustCompile(`^ [a-z]{3,} \($`)
 
 // lastPressure is the test pressure of q where t is another pressure.
 func (q *Quantity) lastPressure(t *Quantity) *Quantity {
