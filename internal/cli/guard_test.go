@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"runtime"
 	"strings"
 	"testing"
 	"time"
@@ -54,10 +55,18 @@ func TestGuardedWriting(t *testing.T) {
 	if err := (guard{time.Millisecond, 1 << 62}).whole(slow)(&out); err != nil || out.String() != "all of it" {
 		t.Errorf("%v: %q", err, out.String())
 	}
-	endless := func(io.Writer) error { select {} }
-	if err := (guard{time.Hour, 1}).whole(endless)(io.Discard); !errors.As(err, &exhausted{}) {
+	filling := func(io.Writer) error {
+		var held [][]byte
+		for range 2 * spare >> 20 {
+			held = append(held, make([]byte, 1<<20))
+		}
+		defer runtime.KeepAlive(held)
+		select {}
+	}
+	if err := (guard{time.Hour, 1}).whole(filling)(io.Discard); !errors.As(err, &exhausted{}) {
 		t.Errorf("got %v, want that the memory is used up", err)
 	}
+	endless := func(io.Writer) error { select {} }
 	stopped, stop := context.WithCancel(context.Background())
 	stop()
 	if err := (guard{time.Hour, 1 << 62}).write(stopped, io.Discard, endless); !errors.Is(err, errStopped) {
