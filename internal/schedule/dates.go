@@ -25,12 +25,9 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		if !isDateSlot(slot) || slot == "placed" && !tellsOfBed(c.slot) {
 			continue
 		}
-		if slot == "placed" {
-			x = monthOfYear(x)
-		}
 		ahead := halfYear
 		if slot == "placed" {
-			ahead = tradeSlip
+			x, ahead = monthOfYear(x), tradeSlip
 		}
 		d := r.dayOf(sameSeason(x, l.Dates["install"], ahead), c, orders[""])
 		if have, ok := l.Dates[slot]; ok && have.From != "" {

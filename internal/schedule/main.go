@@ -15,10 +15,8 @@ func (r *reader) main(l *Line) {
 		l.Role = "other"
 	default:
 		role := ""
-		for i := range r.sched.Products {
-			if r.sched.Products[i].ID == it.Product {
-				role = r.sched.Products[i].Role
-			}
+		if p := r.productOf(it); p != nil {
+			role = p.Role
 		}
 		if role == "" {
 			role = r.role(it.Family, it.Class, words)
@@ -34,6 +32,19 @@ func (r *reader) main(l *Line) {
 		}
 		l.Role = role
 	}
+}
+
+// productOf is the product that an item names, nil without data of it.
+func (r *reader) productOf(it *Item) *Product {
+	if it == nil || it.Product == "" {
+		return nil
+	}
+	for i := range r.sched.Products {
+		if p := &r.sched.Products[i]; p.ID == it.Product {
+			return p
+		}
+	}
+	return nil
 }
 
 // roleOfSeries is the role of all products whose tags begin with the same letters,

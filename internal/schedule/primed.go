@@ -3,24 +3,18 @@ package schedule
 // primedLimit takes the least temperature that the product's data gives with a
 // primer, where the row has that primer: "5 °C (-5 with PR-2)".
 func (r *reader) primedLimit(l *Line) {
-	it := l.Main()
-	if it == nil || it.Product == "" {
+	p := r.productOf(l.Main())
+	if p == nil {
 		return
 	}
-	for i := range r.sched.Products {
-		p := &r.sched.Products[i]
-		whole, ok := p.Figures["apply_min_c"]
-		if p.ID != it.Product || !ok {
+	whole := p.Figures["apply_min_c"]
+	for _, m := range r.words.withPrimer.FindAllStringSubmatch(whole.Text, -1) {
+		if !r.hasPrimer(l, m[2]) {
 			continue
 		}
-		for _, m := range r.words.withPrimer.FindAllStringSubmatch(whole.Text, -1) {
-			if !r.hasPrimer(l, m[2]) {
-				continue
-			}
-			if f, ok := r.figure(source{slot: "apply_min", text: m[1], unit: whole.Unit, at: whole.At}, "temperature"); ok {
-				f.Text = m[0]
-				l.Figures["primed_apply_min_c"] = f
-			}
+		if f, ok := r.figure(source{slot: "apply_min", text: m[1], unit: whole.Unit, at: whole.At}, "temperature"); ok {
+			f.Text = m[0]
+			l.Figures["primed_apply_min_c"] = f
 		}
 	}
 }

@@ -139,8 +139,10 @@ func (r *reader) missingUnits(all []*table) {
 
 // unitFits holds unless the unit is one of films and the figures are none.
 func unitFits(slot, unit string) bool {
-	return slot == "thickness" || slot == "min_thickness" || !filmUnit(unit)
+	return isThickness(slot) || !filmUnit(unit)
 }
+
+func isThickness(slot string) bool { return slot == "thickness" || slot == "min_thickness" }
 
 func (r *reader) unitInColumn(t *table, col int, kind, slot string) string {
 	for row := t.first; row <= t.last; row++ {
@@ -188,11 +190,11 @@ func (r *reader) unitInTitle(title, kind, slot string) string {
 // unitBeside takes the unit of a table's other headings for one that has none,
 // "width mm" for "end lap"; films are told in units of their own.
 func (r *reader) unitBeside(t *table, kind, slot string) string {
-	if slot == "thickness" || slot == "min_thickness" {
+	if isThickness(slot) {
 		return ""
 	}
 	for _, c := range t.cols {
-		if unit := r.unitIn(c.Heading, kind, ""); unit != "" && c.Slot != "thickness" && c.Slot != "min_thickness" && unitFits(slot, unit) {
+		if unit := r.unitIn(c.Heading, kind, ""); unit != "" && !isThickness(c.Slot) && unitFits(slot, unit) {
 			return unit
 		}
 	}

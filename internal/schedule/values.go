@@ -59,16 +59,11 @@ func (r *reader) dryFilm(l *Line, c source) {
 // filmUnit is the unit of films in which the data of the line's own product tells
 // its thickness, "" without.
 func (r *reader) filmUnit(l *Line) string {
-	it := l.Main()
-	if it == nil {
+	p := r.productOf(l.Main())
+	if p == nil || !filmUnits.MatchString(p.Figures["thickness_mm"].Unit) {
 		return ""
 	}
-	for i := range r.sched.Products {
-		if p := &r.sched.Products[i]; p.ID == it.Product && filmUnits.MatchString(p.Figures["thickness_mm"].Unit) {
-			return p.Figures["thickness_mm"].Unit
-		}
-	}
-	return ""
+	return p.Figures["thickness_mm"].Unit
 }
 
 // filmUnits are those in which films are read.
