@@ -164,8 +164,6 @@ func (p *project) read(file string) (*document.Document, error) {
 	if err != nil {
 		return nil, err
 	}
-	if doc.Comparison = p.compare.Within(doc); doc.Comparison != nil {
-		document.Complete(doc)
-	}
+	doc.Comparison = p.compare.Within(doc)
 	return doc, nil
 }

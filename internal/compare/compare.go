@@ -117,6 +117,7 @@ func (c *Comparer) Documents(specified, submitted *document.Document) *document.
 			out.Added = append(out.Added, now.place(j))
 		}
 	}
+	document.Complete(out)
 	return out
 }
 
@@ -195,6 +196,7 @@ func (c *Comparer) Within(doc *document.Document) *document.Comparison {
 	if len(out.Pairs) == 0 {
 		return nil
 	}
+	document.Complete(out)
 	return out
 }
 

@@ -4,8 +4,8 @@ import "reflect"
 
 // Complete gives every list and object that was never filled an empty value,
 // so that the JSON holds [] and {} where a policy wants to count or look up.
-func Complete(doc *Document) {
-	filler{}.fill(reflect.ValueOf(doc).Elem())
+func Complete[T Document | Comparison](of *T) {
+	filler{}.fill(reflect.ValueOf(of).Elem())
 }
 
 // filler knows of the structs it met which of their fields may lack something.

@@ -29,12 +29,8 @@ type answer struct {
 // of the workbook, row, severity and rule. A rule that cannot be run, or makes
 // something that is not a finding, is told in Problems beside the findings of
 // the others; any other error means that nothing was judged. Lists of the
-// document that were never filled are taken as empty, and those of a comparison
-// made so.
+// document that were never filled are taken as empty.
 func (e *Engine) Judge(ctx context.Context, doc *document.Document) ([]Finding, error) {
-	if doc.Comparison != nil { // which is put into a document after it was built
-		document.Complete(doc)
-	}
 	return e.judge(ctx, doc, e.cases(doc))
 }
 
