@@ -24,7 +24,7 @@ findings contains finding.at(line, ["sent", back], message) if {
 	some line in facts.live_lines
 	back := [slot | some slot, _ in _verbs; turn.before(line, slot, "sent")][0]
 	message := naming.say("the submittal of %s %s on %s, before it was sent on %s", [
-		_name(line),
+		naming.row(line),
 		_verbs[back],
 		turn.told(line, back),
 		turn.told(line, "sent"),
@@ -32,7 +32,3 @@ findings contains finding.at(line, ["sent", back], message) if {
 }
 
 _verbs := {"approved": "was approved", "returned": "came back"}
-
-_name(line) := naming.plain(facts.main_items(line)[0])
-
-default _name(_) := "this row"

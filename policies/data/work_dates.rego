@@ -26,7 +26,7 @@ findings contains found if {
 	span := line.spans[order.span]
 	span.max < 0
 	message := naming.say("%s is %s on %s, %s before it begins on %s", [
-		_name(line),
+		naming.row(line),
 		order.says,
 		words.date(span.to),
 		words.days(0 - span.max),
@@ -34,7 +34,3 @@ findings contains found if {
 	])
 	found := finding.at(line, ["install", slot], message)
 }
-
-_name(line) := naming.plain(facts.main_items(line)[0])
-
-default _name(_) := "this row"

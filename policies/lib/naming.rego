@@ -5,6 +5,8 @@
 #   the kind already stay as they are ("EPDM pad G-1").
 package lib.naming
 
+import data.lib.facts
+
 # noun names a material by the noun of a kind: noun(end, "asphaltic") is "asphaltic sheet FM-1".
 noun(end, kind) := _short(end) if {
 	regex.match(data.lib.nouns[kind].known, lower(end.text))
@@ -18,6 +20,11 @@ plain(end) := _short(end) if {
 } else := sprintf("%s (%s)", [_short(end), _family(end.name)]) if {
 	end.name != ""
 } else := _short(end)
+
+# row names a row by its own material, "this row" without one.
+row(line) := plain(facts.main_items(line)[0])
+
+default row(_) := "this row"
 
 # Long words give way to the tag, else they are cut.
 _short(end) := _closed(trim_space(end.text)) if {

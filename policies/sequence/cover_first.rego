@@ -26,14 +26,10 @@ findings contains found if {
 	span := line.spans.bare_days
 	span.max < 0
 	message := naming.say("the cover date of %s, %s, lies %s before its installation on %s", [
-		_name(line),
+		naming.row(line),
 		words.date(span.to),
 		words.days(0 - span.max),
 		words.date(span.from),
 	])
 	found := finding.at_with(line, ["install", "cover"], message, {"related": bare.related(line)})
 }
-
-_name(line) := naming.plain(facts.main_items(line)[0])
-
-default _name(_) := "this row"

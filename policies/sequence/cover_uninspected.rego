@@ -28,7 +28,7 @@ findings contains found if {
 	not _is_slip(line)
 	not _is_protected(line)
 	message := naming.say("%s is covered on %s, %s before its inspection on %s", [
-		_name(line),
+		naming.row(line),
 		words.date(span.to),
 		words.days(0 - span.max),
 		words.date(span.from),
@@ -49,7 +49,3 @@ _is_protected(line) if {
 	line.spans.bare_days.max == 0
 	facts.has_key(facts.main_items(line)[0], ["hot-applied"])
 }
-
-_name(line) := naming.plain(facts.main_items(line)[0])
-
-default _name(_) := "this row"

@@ -28,7 +28,7 @@ findings contains finding.at(line, ["inspected", "cover"], message) if {
 	kept.seen >= data.sequence.unseen.least_rows
 	kept.seen >= kept.all * data.sequence.unseen.share
 	message := naming.say("%s is covered on %s and has no date of inspection, which the other rows have", [
-		_name(line),
+		naming.row(line),
 		words.date(line.dates.cover.to),
 	])
 }
@@ -45,7 +45,3 @@ _kept := {table: {"all": count(rows), "seen": count(seen)} |
 	rows := [line | some line in _covered; line.table == table]
 	seen := [row | some row in rows; row.dates.inspected.state in data.sequence.order.dated]
 }
-
-_name(line) := naming.plain(facts.main_items(line)[0])
-
-default _name(_) := "this row"

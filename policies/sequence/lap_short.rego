@@ -26,16 +26,18 @@ import data.lib.sheet
 
 findings contains found if {
 	some line in sheet.lines
-	lap := line.figures.lap_mm
+	some kind, where in {"lap_mm": "", "end_lap_mm": " at its ends"}
+	lap := line.figures[kind]
 	measure.is_sound(lap)
 	measure.low(lap) > 0
-	every other in facts.items_in(line, ["with"]) { not other.unknown }
+	not _may_be_of_another(line, kind)
 	item := _lapped(line)
-	need := _need(line, item)
+	need := _need(line, item, kind)
 	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
-	message := naming.say("%s laps %s; %s %s", [
+	message := naming.say("%s laps %s%s; %s %s", [
 		naming.plain(item),
 		measure.as_said("length", lap),
+		where,
 		need.says,
 		measure.written(need.mm, "length", need.like),
 	])
@@ -45,31 +47,10 @@ findings contains found if {
 	})
 }
 
-# The end laps of a sheet, where the row tells them apart from those of its sides.
-findings contains found if {
-	some line in sheet.lines
-	lap := line.figures.end_lap_mm
-	measure.is_sound(lap)
-	measure.low(lap) > 0
-	item := _lapped(line)
-	need := _need_of_ends(line, item)
-	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
-	message := naming.say("%s laps %s at its ends; %s %s", [
-		naming.plain(item),
-		measure.as_said("length", lap),
-		need.says,
-		measure.written(need.mm, "length", need.like),
-	])
-	found := finding.at_with(line, array.concat(["material", "tag"], measure.cell(lap, "lap_mm")), message, {
-		"severity": need.severity,
-		"related": need.related,
-	})
+_may_be_of_another(line, "lap_mm") if {
+	some other in facts.items_in(line, ["with"])
+	other.unknown
 }
-
-_need_of_ends(line, item) := need if {
-	noted := _noted(line, item, "end_lap_mm")
-	need := noted[0]
-} else := _need(line, item)
 
 # A row of several sheets does not say which of them laps: it is read as the one that asks least.
 _lapped(line) := least[0] if {
@@ -82,7 +63,13 @@ _lapped(line) := least[0] if {
 	least := [s.item | some s in several; s.mm == mm]
 } else := facts.main_items(line)[0]
 
-_need(line, item) := need if {
+# The ends of a sheet have a figure of their own where the notes tell them apart from its sides.
+_need(line, item, kind) := need if {
+	kind == "end_lap_mm"
+	need := _noted(line, item, kind)[0]
+} else := _of_all(line, item)
+
+_of_all(line, item) := need if {
 	stated := array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item)), _of_row(line))
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]

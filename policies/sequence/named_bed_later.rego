@@ -34,19 +34,19 @@ findings contains finding.at_with(line, ["install", "remark"], message, {"relate
 }
 
 _named(line) := beds[0] if {
-	found := regex.find_all_string_submatch_n(data.sequence.named.stands_on, line.texts.remark, 1)
-	beds := _by_mark[_key(line.sheet, found[0][1])]
+	beds := _by_mark[_keys[line.id]]
 	count(beds) == 1
 	beds[0].id != line.id
 }
 
-# Only rows that others may name are kept; there are few.
+# Only rows that others name are kept; there are few.
 _by_mark := {key: beds |
-	some key in _keys
+	some key in {key | some key in _keys}
 	beds := [one | some one in facts.live_lines; _key(one.sheet, one.mark) == key]
 }
 
-_keys := {key |
+# _keys gives by its ID the row that a row says it stands on.
+_keys := {line.id: key |
 	some line in facts.live_lines
 	found := regex.find_all_string_submatch_n(data.sequence.named.stands_on, line.texts.remark, 1)
 	key := _key(line.sheet, found[0][1])

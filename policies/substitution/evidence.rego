@@ -69,13 +69,13 @@ _figures(one) := [{"severity": severity, "text": text} |
 	text := sprintf("its data gives no %s", [data.substitution.properties[f.kind].name])
 ]
 
-# What a primer or bead leaves out is worth knowing; what the sheet leaves out is asked for.
 # A bead in its joint is not told by days in the sun.
 _is_bead(one, f) if {
 	f.kind == "exposure_days"
 	one.swap.was.class in {"sealant", "mastic", "primer"}
 }
 
+# What a primer or bead leaves out is worth knowing; what the sheet leaves out is asked for.
 _weight(one, f) := data.substitution.missing[f.kind] if {
 	one.swap.slot in {"material", "tag"}
 } else := "note"
