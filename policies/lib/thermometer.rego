@@ -2,8 +2,8 @@
 # title: What the thermometer said
 # description: |
 #   The temperature that was read when the work was done: of the surface, else of the air. It counts before any odds of
-#   the season. A range ("71/43") may be a forecast or a normal: which of it held is not
-#   known, but no more than its top.
+#   the season. A range ("71/43") may be a forecast or a normal: which of it held is not known,
+#   but no more than its top.
 package lib.thermometer
 
 import data.lib.facts

@@ -5,8 +5,7 @@
 #   dries to a skin that peels; in two years the sheet is off with the primer on its back. Either the sheet's data
 #   lists other primers for that substrate, or the primer's data is for other sheets. It does not apply where one
 #   of several primers in the row fits, as the others are for other faces, unless the row has a primer for each
-#   side; solvent on foam and solvent under an
-#   acrylic sheet have rules of their own.
+#   side; solvent on foam and solvent under an acrylic sheet have rules of their own.
 # custom:
 #   id: pairing-primer-wrong
 #   topic: pairing

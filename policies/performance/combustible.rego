@@ -1,10 +1,10 @@
 # METADATA
 # title: Foam where the notes ask for insulation that does not burn
 # description: |
-#   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there. The
-#   wall's fire test was made without it, and in a fire the cavity is a chimney. So is a foam
-#   board that the row of a sheet names outside of it. It does not apply to rows below grade or on roofs, which the
-#   notes on the cavity do not mean, nor where the notes ask for nothing.
+#   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there, or
+#   is of a sheet and names a foam board outside of it. The wall's fire test was made without it, and in a fire the
+#   cavity is a chimney. It does not apply to rows below grade or on roofs, which the notes on the cavity do not mean,
+#   nor where the notes ask for nothing.
 # custom:
 #   id: performance-combustible
 #   topic: performance

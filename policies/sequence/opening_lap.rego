@@ -4,8 +4,8 @@
 #   At an opening water runs from the head over the jambs to the sill. A sill strip stuck over the face of the jamb
 #   strips, or jamb strips over that of the head, stand against it: the water goes behind, and the corner of the sill
 #   is soft in two years. It applies where the row is of that part alone and its words name the strip that it laps
-#   over. It does not apply to a pan that turns up over the jamb framing, which is right, nor where
-#   the row's words of a reversed lap are told already.
+#   over. It does not apply to a pan that turns up over the jamb framing, which is right, nor where the row's words of
+#   a reversed lap are told already.
 # custom:
 #   id: sequence-opening-lap
 #   topic: sequence
