@@ -195,10 +195,18 @@ func (f *finder) settle() {
 }
 
 // keptOff holds where the words give a distance, or say that the sheet was held
-// back from the very material ("stops 40 short of the gasket").
+// back from the very material ("stops 40 short of the gasket"), or that the
+// row's own product, by its name, is clear of it.
 func (f *finder) keptOff(c Contact) bool {
-	return c.ClearMM != nil || slices.Contains(c.Signals, "held_back") &&
-		slices.ContainsFunc(f.line.Items, func(it schedule.Item) bool { return it.ID == c.B.Item && it.Relation == "clear_of" })
+	return c.ClearMM != nil || slices.ContainsFunc(f.line.Items, func(it schedule.Item) bool {
+		return it.ID == c.B.Item && it.Relation == "clear_of" && (slices.Contains(c.Signals, "held_back") || f.ownIsSubject(&it))
+	})
+}
+
+func (f *finder) ownIsSubject(it *schedule.Item) bool {
+	return it.Side == "object" && slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.At == it.At && o.Clause == it.Clause && o.Side == "subject" && f.same(&o)
+	})
 }
 
 // restated drops what a remark says again of a contact that the row's columns

@@ -306,3 +306,45 @@ func TestDeniedAfterwards(t *testing.T) {
 		}
 	}
 }
+
+// A remark that names the row's own product and what it is clear of beats the
+// column that lists it; one that speaks of another material does not.
+func TestOwnProductClearOf(t *testing.T) {
+	for remark, want := range map[string]string{
+		"PS-1 clear of SA-4 throughout":        "near",
+		"the copper drip is clear of SA-4":     "direct",
+		"PS-1 tooled flush, drip edge painted": "direct",
+	} {
+		list := told(find(t, `Mark | Sealant | Substrate | Primer | Touches | Remarks
+D1 | PS-1 | CMU | none | SA-4 lower down | `+remark+`
+D2 | PS-1 | CMU | none | - | -
+
+Tag | Type | Service temp. (°C) | Days open
+PS-1 | polysulphide sealant | 90 | 900
+SA-4 | SBS asphalt sheet | 70 | 60`), "!2")
+		if !slices.Contains(list, "PS-1|SA-4 "+want) || want == "near" && slices.Contains(list, "PS-1|SA-4 direct") {
+			t.Errorf("%s: %q", remark, list)
+		}
+	}
+}
+
+// What is laid under the row's own sheet lies between it and its bed.
+func TestLaidUnder(t *testing.T) {
+	for touches, want := range map[string]string{
+		"SF-2 under":            "separated by SF-2",
+		"SF-2 over":             "direct",
+		"SF-2 under the gutter": "direct",
+	} {
+		list := told(find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | VR-1 | SA-4 | none | `+touches+`
+D2 | SA-4 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+VR-1 | plasticised PVC roof membrane | 90 | 900
+SF-2 | polyester fleece | 90 | 30
+SA-4 | SBS asphalt sheet | 70 | 60`), "!2")
+		if !slices.Contains(list, "VR-1|SA-4 "+want) {
+			t.Errorf("%s: %q", touches, list)
+		}
+	}
+}

@@ -23,7 +23,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
 			return s
 		}
-		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s)) {
+		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s) || f.laidUnder(s)) {
 			return s
 		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
@@ -116,6 +116,15 @@ func (f *finder) aloneInCell(s *schedule.Item) bool {
 		}
 	}
 	return true
+}
+
+// laidUnder holds for "fleece under" that names nothing else: it lies under the
+// row's own material, and so on what that goes on.
+func (f *finder) laidUnder(s *schedule.Item) bool {
+	return s.Class == "separator" && s.Relation == "under" && s.Side == "subject" && s.Slot != "substrate" &&
+		!slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+			return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause
+		})
 }
 
 // namedWith holds where another clause of the cell names the separator
