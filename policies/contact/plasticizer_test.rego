@@ -56,6 +56,14 @@ test_silent[name] if {
 	count(_found([contact], [])) == 0
 }
 
+test_the_makers_own_fleece_parts_them if {
+	vinyl := object.union(bench.vinyl, {"product": "R-1"})
+	fleece := object.union(_paper, {"product": "SF-2"})
+	own := bench.contact(bench.sheet, vinyl, {"kind": "separated", "separator": fleece})
+	count(_found([own], [bench.product("R-1", {"texts": {"keep_off": "asphalt (SF-2 between)"}})])) == 0
+	count(_found([own], [bench.product("R-1", {"texts": {"keep_off": "asphalt (SF-3 between)"}})])) == 1
+}
+
 test_rosin_paper_does_not_stop_it if {
 	some f in _found([bench.contact(bench.sheet, bench.vinyl, {"kind": "separated", "separator": _paper})], [])
 	endswith(f.message, "asphaltic sheet FM-1; rosin paper between them does not stop that")

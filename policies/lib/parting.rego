@@ -6,6 +6,8 @@
 #   rain carries.
 package lib.parting
 
+import data.lib.facts
+
 # stops says how far the separator of a contact stops a mechanism: whole, partly or none.
 stops(contact, mechanism) := extent(contact, {"mechanism": mechanism})
 
@@ -16,6 +18,8 @@ extent(contact, row) := "none" if {
 	_is_side(contact)
 } else := "whole" if {
 	not kind(contact.separator)
+} else := "whole" if {
+	_is_asked_for(contact)
 } else := "whole" if {
 	kind(contact.separator) in row.separators_that_work
 } else := "none" if {
@@ -30,6 +34,14 @@ extent(contact, row) := "none" if {
 _is_side(contact) if {
 	contact.separator.product != ""
 	contact.separator.product in {contact.a.product, contact.b.product}
+}
+
+# The data of a side names what parts it from what it keeps off: "asphalt; FL-1 between".
+_is_asked_for(contact) if {
+	contact.separator.product != ""
+	some end in [contact.a, contact.b]
+	some word in regex.split(`[^\p{L}\d./-]+`, object.get(facts.product_of(end).texts, "keep_off", ""))
+	upper(trim(word, ".")) == upper(contact.separator.product)
 }
 
 # kind is the separator it is taken for: by its family, else by what it is made of.
