@@ -52,6 +52,15 @@ test_solvent_sealants_are_not_primers if {
 	count(_found([bench.contact(_sheet, primer, {})], [product])) == 0
 }
 
+test_stone_is_no_brick if {
+	bead := object.union(_bead, {"product": "S-5"})
+	product := bench.product("S-5", {"keep_off": [bench.target("natural stone", ["stone", "porous-masonry"], [])]})
+	brick := bench.end("material", "brick", "clay-brick", "masonry", ["clay-masonry", "porous-masonry"])
+	marble := bench.end("material", "sill", "limestone-marble", "masonry", ["stone", "carbonate-stone", "porous-masonry"])
+	count(_found([bench.contact(brick, bead, {})], [product])) == 0
+	count(_found([bench.contact(marble, bead, {})], [product])) == 1
+}
+
 test_silent[name] if {
 	some name, contact in {
 		"said apart": bench.contact(_sheet, _bead, {"kind": "apart"}),
