@@ -35,7 +35,7 @@ findings contains found if {
 
 _is_unlisted(bed) if {
 	product := facts.product_of(bed.item)
-	accepts := [a | some a in product.accepts]
+	accepts := _faces(product)
 	count(accepts) > 0
 	every a in accepts { sheet.is_read(a) }
 	every a in accepts { not sheet.takes(a, bed.under) }
@@ -46,6 +46,14 @@ _is_unlisted(bed) if {
 	kinds := {kind | some kind in data.pairing.kinds.judged} & sheet.kinds(bed.under.keys)
 	count(kinds) > 0
 	every kind in kinds { not _is_worded(kind, product) }
+}
+
+# An adhesive that it is laid in is no face: the list of those is in the adhesive's own data.
+_faces(product) := [a | some a in product.accepts; not _is_adhesive(a)]
+
+_is_adhesive(accepted) if {
+	some id in accepted.products
+	facts.products_by_id[id].role in {"adhesive", "primer"}
 }
 
 # A column of primers tells what is primed with what, and leaves out what needs no word.
@@ -61,5 +69,5 @@ _is_worded(kind, product) if {
 _message(beds, product) := naming.say("%s goes on %s, which its data does not list (%s)", [
 	naming.plain(beds[0].item),
 	words.list([bed.under.text | some bed in beds]),
-	words.list([a.text | some a in product.accepts]),
+	words.list([a.text | some a in _faces(product)]),
 ])

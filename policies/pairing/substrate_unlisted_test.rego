@@ -72,3 +72,10 @@ test_masonry_covers_block if {
 	masonry := [bench.accepts("masonry", ["porous-masonry"], "none", [])]
 	count(_found([bench.own(bench.sbs), bench.block], masonry)) == 0
 }
+
+test_an_adhesive_is_no_face if {
+	glue := object.union(bench.accepts("BA-3", [], "unsaid", []), {"products": ["BA-3"]})
+	products := [bench.product("FM-1", {"accepts": [glue]}), bench.product("BA-3", {"role": "adhesive"})]
+	found := substrate_unlisted.findings with input as bench.schedule([bench.own(bench.sbs), bench.concrete], {}, products)
+	count(found) == 0
+}
