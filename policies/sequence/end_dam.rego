@@ -52,6 +52,9 @@ _dams(line) if line.role in data.pairing.chemistry.roles
 
 _dams(line) if line.role in data.sequence.order.metal_roles
 
+# A damp-proof course of plastic film is a flashing where it is a tray.
+_dams(line) if line.role in data.sequence.dams.film_roles
+
 # The cell of the end dam's height says none.
 findings contains finding.at(line, ["material", "tag", "end_dam"], message) if {
 	some line in facts.live_lines

@@ -17,6 +17,10 @@ test_whole_finding if {
 	}}
 }
 
+test_a_course_of_film if {
+	count(_found({"signals": [_none], "role": "film"})) == 1
+}
+
 test_the_cell_of_its_height_says_none if {
 	{f.message | some f in _found({"texts": {"end_dam": "nil - runs out at corner"}})} == {concat("", [
 		"FM-1 (rubberized-asphalt-membrane) ends without end dams ",

@@ -50,6 +50,33 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "tag", item.slot, item.at.cell], message, {})
 }
 
+# In two cells: the neighbors are "DP-1 below, FM-2 above", and the laps "top dressed over the face of FM-2".
+findings contains found if {
+	some line in sheet.lines
+	some slot in ["edge", "lap", "remark"]
+	item := _dressed_over(line, slot)[0]
+	message := naming.say("%s laps over the outside of %s above it (\"%s\")", [
+		naming.plain(facts.main_items(line)[0]),
+		item.text,
+		trim_space(line.texts[slot]),
+	])
+	found := finding.at_with(line, ["material", "tag", item.at.cell, slot], message, {})
+}
+
+_dressed_over(line, slot) := [item |
+	some item in line.items
+	item.slot == "touches"
+	item.product != ""
+	"lies_above" in item.signals
+	some clause in regex.split(`[,;]|\.\s`, lower(line.texts[slot]))
+	parts := regex.split(data.sequence.order.over_face, clause)
+	count(parts) == 2
+	some word in regex.split(`[^\p{L}\d./-]+`, upper(parts[1]))
+	trim(word, ".") == upper(item.product)
+	not closing.is_closed_in(line, slot)
+	not facts.said(line, "lap_reversed")
+]
+
 _lapped_outside(line) := [item |
 	some item in line.items
 	item.slot in data.sequence.order.lap_slots

@@ -68,3 +68,26 @@ test_silent_in_words[name] if {
 	}
 	count(_told(case[0], case[1])) == 0
 }
+
+_above := object.union(bench.item_of("touches", "AVB-2", "membrane"), {"product": "AVB-2", "signals": ["lies_above"]})
+
+_cells(item, lap) := found if {
+	lower := bench.sheet({"items": [bench.own, item], "texts": {"lap": lap}})
+	found := lap_onto_above.findings with input as bench.document([lower], [], [])
+}
+
+test_told_in_two_cells if {
+	{f.message | some f in _cells(_above, "75 sides; head turned up onto the face of AVB-2")} == {concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps over the outside of AVB-2 above it",
+		`("75 sides; head turned up onto the face of AVB-2")`,
+	])}
+}
+
+test_silent_in_two_cells[name] if {
+	some name, case in {
+		"under it": [_above, "head tucked under AVB-2"],
+		"another face": [_above, "turned up on the face of the wall, AVB-2 over"],
+		"not above": [object.union(_above, {"signals": []}), "head turned up onto the face of AVB-2"],
+	}
+	count(_cells(case[0], case[1])) == 0
+}
