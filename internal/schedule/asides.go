@@ -14,8 +14,37 @@ type asideWords struct {
 	ByKind map[string]string `json:"by_kind"` // kind of quantity -> slot
 	Film   string            `json:"film"`    // words after a length that make it a dry film
 	Goes   string            `json:"goes"`    // the only words before a temperature that make it the least to apply at
+	Bare   []bareAside       `json:"bare"`
 	film   *regexp.Regexp
 	goes   *regexp.Regexp
+}
+
+// bareAside is a figure in a cell of words whose unit the heading tells: "VOC 60"
+// under "VOC g/L; other".
+type bareAside struct {
+	Heading string `json:"heading"`
+	Words   string `json:"words"` // before the figure
+	Unit    string `json:"unit"`
+	heading *regexp.Regexp
+	words   *regexp.Regexp
+}
+
+func (a *bareAside) compile() (err error) {
+	if a.heading, err = regexp.Compile("(?i)" + a.Heading); err != nil {
+		return err
+	}
+	a.words, err = regexp.Compile("(?i)(" + a.Words + `\s*[:=]?\s*[0-9]+(?:\.[0-9]+)?)\s*(?:[;,)]|$)`)
+	return err
+}
+
+// withUnits writes the unit of the heading behind bare figures.
+func (w *asideWords) withUnits(c source) string {
+	for _, a := range w.Bare {
+		if a.heading.MatchString(c.heading) {
+			c.text = a.words.ReplaceAllString(c.text, "$1 "+a.Unit+";")
+		}
+	}
+	return c.text
 }
 
 // aside takes figures that stand in a cell of words for those of the product,
@@ -26,6 +55,7 @@ func (r *reader) aside(p *Product, c source) {
 	if !slices.Contains(w.Slots, c.slot) {
 		return
 	}
+	c.text = w.withUnits(c)
 	found := map[string][]phrase.Quantity{}
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if q.Kind == "length" && !w.film.MatchString(c.text[q.End:]) {

@@ -38,6 +38,22 @@ FL-2 | STPE fluid membrane | 30 | 90 | 40 | 8 perm dry cup, 12 perm wet cup; lap
 	}
 }
 
+// The heading of a cell of words gives the unit of a figure that its name is before.
+func TestBareFiguresInCellsOfWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open | Remarks (VOC in g/L)
+FL-1 | butyl sheet | 5 | 30 | VOC 65; cure 8 h
+FL-2 | butyl sheet | 5 | 30 | cure 8 h`})
+	if f := product(t, s, "FL-1").Figures["voc_gl"]; f.Min == nil || *f.Min != 65 {
+		t.Errorf("VOC %+v, want 65 g/L", f)
+	}
+	if f, ok := product(t, s, "FL-2").Figures["voc_gl"]; ok {
+		t.Errorf("VOC %+v, want none", f)
+	}
+}
+
 // A sentence that opens with a temperature tells where the product goes on; other
 // words make it one of storage, service or a test.
 func TestTemperaturesInRemarks(t *testing.T) {

@@ -76,6 +76,7 @@ func TestLimitsOfNotes(t *testing.T) {
 		"VOC (g/L): sealants 250":                                             {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
 		"VOC limits: 100 g/L for sealants.":                                   {kind: "voc_gl", min: -1, max: 100, roles: "sealant"},
 		"Sealants shall not exceed 250 g/L VOC.":                              {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
+		"VOC 80 g/L at most for what is put on at the room side.":             {kind: "voc_gl", min: -1, max: 80, when: "indoors"},
 		"Side and end laps 75 mm.":                                            {kind: "lap_mm", min: 75, max: -1},
 		"Side laps 3 in., end laps 6 in. minimum.":                            {kind: "lap_mm", min: 76.2, max: -1},
 		"End laps 6 in. minimum, side laps 2 in.":                             {kind: "lap_mm", min: 50.8, max: -1},
@@ -197,6 +198,9 @@ func TestRooms(t *testing.T) {
 	}
 	if s := read(t, oneWall+"Apply sealant inside the tent at 50 F or above.\n"); len(s.Project.Indoor) != 0 {
 		t.Errorf("a tent is no room: %+v", s.Project.Indoor)
+	}
+	if s := read(t, oneWall+"In winter reckon with -3 °C outdoors.\n"); len(s.Project.Indoor) != 0 {
+		t.Errorf("outdoors is no room: %+v", s.Project.Indoor)
 	}
 }
 

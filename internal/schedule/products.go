@@ -240,7 +240,7 @@ func (r *reader) role(family, class, words string) string {
 func (r *reader) limits(t *table) {
 	columns := make([]source, len(t.cols))
 	for n, col := range t.cols {
-		columns[n] = source{slot: col.Slot, unit: col.Unit, second: col.second, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
+		columns[n] = source{slot: col.Slot, unit: col.Unit, second: col.second, heading: col.Heading, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
 	}
 	for i := range r.sched.Products {
 		p := &r.sched.Products[i]

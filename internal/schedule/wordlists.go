@@ -198,6 +198,11 @@ func (w *wordlists) compile(file *readingFile) error {
 	if w.asides.goes, err = regexp.Compile("(?i)" + f.Asides.Goes); err != nil {
 		return fmt.Errorf("asides: goes: %w", err)
 	}
+	for i := range w.asides.Bare {
+		if err = w.asides.Bare[i].compile(); err != nil {
+			return fmt.Errorf("asides: bare %d: %w", i+1, err)
+		}
+	}
 	if w.productAs, err = compileAll(f.ProductAs); err != nil {
 		return err
 	}
