@@ -101,5 +101,14 @@ _means(wanted, line, _) if {
 _holds(when, _) if when == null
 
 _holds(when, line) if {
-	every signal in when { facts.said_here(line, signal) }
+	every signal in when { _is_case(line, signal) }
+}
+
+_is_case(line, signal) if facts.said_here(line, signal)
+
+# What is done on the room side of a wall is done indoors.
+_is_case(line, "indoors") if {
+	some text in [line.place, line.group, object.get(line.texts, "substrate", "")]
+	regex.match(data.vapor.barriers.room_side_words, lower(text))
+	not facts.denied(line, "indoors")
 }

@@ -42,6 +42,16 @@ test_silent[name] if {
 	count(_found(case.value, case.more, case.limits)) == 0
 }
 
+test_room_side_is_indoors[name] if {
+	inside := object.union(_note, {"when": ["indoors"], "text": "indoors 250 g/L max."})
+	some name, more in {
+		"place": {"place": "Slab edge, warm side"},
+		"substrate": {"texts": {"substrate": "CMU, room-side face"}},
+		"section": {"group": "INNER SIDE"},
+	}
+	count(_found(420, more, [inside])) == 1
+}
+
 test_limit_for_work_indoors if {
 	inside := object.union(_note, {"when": ["indoors"], "text": "indoors 250 g/L max."})
 	said := {"signals": [{"id": "indoors", "no": false, "text": "indoors", "slot": "place", "at": _note.at}]}

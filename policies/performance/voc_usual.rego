@@ -29,11 +29,22 @@ findings contains found if {
 	measure.high(figure) > usual.max_gl * (1 + data.performance.voc.share)
 	used := uses.of(product)
 	count(used) > 0
-	count(limits.limits_for("voc_gl", used[0].line, product.keys, product.role)) == 0
+	not _is_limited(product)
 	message := sprintf("%s has %s VOC and the project states no limit; many places allow %s", [
 		product.tag,
 		measure.as_said("voc", figure),
 		usual.says,
 	])
 	found := finding.for_product(product, measure.cell(figure, "voc_gl"), message, {"related": uses.related(used, 0)})
+}
+
+# A limit for some rows only is one that the project states.
+_is_limited(_) if {
+	some limit in limits.by_kind.voc_gl
+	object.get(limit, "roles", null) in [null, []]
+}
+
+_is_limited(product) if {
+	some limit in limits.by_kind.voc_gl
+	product.role in limit.roles
 }

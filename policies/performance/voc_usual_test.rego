@@ -27,6 +27,11 @@ test_silent[name] if {
 	some name, case in {
 		"at the limit": {"value": 250, "role": "primer", "limits": []},
 		"project states one": {"value": 420, "role": "primer", "limits": [desk.limit("voc_gl", null, 450, {})]},
+		"project states one for some rows": {
+			"value": 420,
+			"role": "primer",
+			"limits": [desk.limit("voc_gl", null, 450, {"when": ["indoors"]})],
+		},
 		"other role": {"value": 420, "role": "coating", "limits": []},
 	}
 	count(_found(case.value, case.role, case.limits)) == 0
