@@ -60,7 +60,7 @@ func (f *finder) own() {
 			continue
 		}
 		switch {
-		case it.Slot == "touches" && f.underBed(it):
+		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i)):
 			f.add(*f.main, *it, it.Slot, "apart")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
@@ -71,6 +71,25 @@ func (f *finder) own() {
 		}
 	}
 	f.primerOnBed()
+}
+
+// saidClear holds for a material of which the next words of its cell say that it is
+// clear of the row's own: "RM-2 ends on the metal, 2 in. clear of FM-1".
+func (f *finder) saidClear(i int) bool {
+	it := &f.line.Items[i]
+	if it.Side != "subject" {
+		return false
+	}
+	for j := i + 1; j < len(f.line.Items) && f.line.Items[j].At == it.At; j++ {
+		switch o := &f.line.Items[j]; {
+		case o.Clause == it.Clause:
+		case o.Side == "subject":
+			return false
+		case o.Relation == "clear_of":
+			return f.same(o)
+		}
+	}
+	return false
 }
 
 // underBed holds for a product that the row names under what its own material
@@ -112,11 +131,16 @@ func (f *finder) primerOnBed() {
 	for i := range f.line.Items {
 		for j := range f.line.Items {
 			p, bed := &f.line.Items[i], &f.line.Items[j]
-			if p.Slot == "primer" && bed.Slot == "substrate" && p.Polarity != "no" {
+			if p.Slot == "primer" && p.Polarity != "no" && (bed.Slot == "substrate" || bedOf(p, bed)) {
 				f.add(*p, *bed, "primer", kindOf(bed, true))
 			}
 		}
 	}
+}
+
+// bedOf holds for what a cell of primers says that one goes on: "PR-2 on foam and curb".
+func bedOf(p, bed *schedule.Item) bool {
+	return bed.Slot == "primer" && bed.At == p.At && bed.Clause == p.Clause && bed.Relation == "on" && bed.Side == "object" && p.Side == "subject"
 }
 
 // between finds neighbors that one clause puts together: "G-2 set in S-1".

@@ -99,8 +99,32 @@ func TestKindsOfContact(t *testing.T) {
 	}
 }
 
+// What the next words of a cell say to be clear of the row's own sheet is apart from it.
+func TestSaidClear(t *testing.T) {
+	for touches, want := range map[string]bool{
+		"VR-1 ends on brick, 50 mm clear of SA-4":        true,
+		"VR-1 ends on brick; brick 50 mm clear of SA-4":  false,
+		"VR-1 ends on brick, 50 mm clear of the windows": false,
+	} {
+		list := told(find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | SA-4 | CMU | none | `+touches+`
+D2 | SA-4 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+VR-1 | plasticised PVC roof membrane | 90 | 900
+SA-4 | SBS asphalt sheet | 70 | 60`), "!2")
+		if got := slices.Contains(list, "SA-4|VR-1 apart"); got != want {
+			t.Errorf("%s: apart is %t in %q", touches, got, list)
+		}
+	}
+}
+
 func TestWhereContactsAreReadFrom(t *testing.T) {
 	head := "Mark | Membrane | Substrate | Primer | Left | Behind | Edge | Sealant | Remarks\n"
+	foam := told(find(t, head+"D1 | butyl tape | plywood | solvent-borne primer on XPS | - | - | - | - | -\nD2 | butyl tape | CMU | none | - | - | - | - | -\n"), "!2")
+	if !slices.Contains(foam, "solvent-primer|xps direct") {
+		t.Errorf("the primer is not said to be on the foam: %q", foam)
+	}
 	got := find(t, head+"D1 | butyl tape | plywood | solvent-borne primer | EPDM gasket | XPS | termination bar in polyurethane sealant | neutral silicone sealant | Copper flashing laps onto the sheet.\nD2 | butyl tape | CMU | none | - | - | - | - | See drawings.\n")
 	for _, want := range []string{
 		"butyl-flashing-tape|osb-plywood-sheathing direct", "butyl-flashing-tape|solvent-primer direct", "solvent-primer|osb-plywood-sheathing direct",

@@ -88,6 +88,29 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	return f, true
 }
 
+// betweenEnds parts the two ends of a range: "20 min., 60 max.", "> 5, < 35".
+var betweenEnds = regexp.MustCompile(`(?i)[,;/&]| and `)
+
+// upperFigure takes the most at which a product goes on from a column that states both
+// ends: "40 to 95", "20 min., 60 max.".
+func (r *reader) upperFigure(figures map[string]Figure, c source, f Figure) {
+	if c.slot != "apply" || f.Min == nil {
+		return
+	}
+	upper := f
+	if ends := betweenEnds.Split(c.text, 2); f.Max == nil && len(ends) == 2 && !r.words.hasAny(ends[1], r.head.service) {
+		for _, q := range r.phrase.Quantities(ends[1], hint("temperature", c.unit)) {
+			if q.Kind == "temperature" && q.Bound == "max" {
+				upper.take(q)
+			}
+		}
+	}
+	if upper.Max != nil && *upper.Max > *f.Min {
+		upper.Min = upper.Max
+		figures["apply_max_c"] = upper
+	}
+}
+
 func hint(kind, unit string) string {
 	if unit == "" {
 		return kind

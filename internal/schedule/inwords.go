@@ -40,7 +40,7 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 	}
 	for _, cl := range r.hear(c.text).clauses {
 		for _, q := range cl.Quantities {
-			if q.Kind == "length" && q.Role == "lap" && q.Min != nil {
+			if q.Kind == "length" && q.Role == "lap" && q.Min != nil && !turnedUp(c.text, q) {
 				f.take(q)
 				return f
 			}
@@ -50,6 +50,17 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 		return f
 	}
 	return Figure{}
+}
+
+// upBefore and upAfter stand beside the height of what is turned up, which is no lap:
+// "back leg up 1 in.", "2 in. up the pipe".
+var (
+	upBefore = regexp.MustCompile(`(?i)\b(?:up|upstand|leg)\s*$`)
+	upAfter  = regexp.MustCompile(`(?i)^\s*up\s+(?:the|each|at|to|both|all)\b`)
+)
+
+func turnedUp(text string, q phrase.Quantity) bool {
+	return upBefore.MatchString(text[:q.Start]) || upAfter.MatchString(text[q.End:])
 }
 
 // sideWord stands right before the lap along a sheet, the least of those of a row.

@@ -243,6 +243,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			r.readings(l, c)
 			if c.slot == "material" {
 				r.dryFilm(l, c)
+				r.wetFilm(l, c)
 			}
 		}
 	case c.slot == "value":
@@ -299,11 +300,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 		r.signals(l, c)
 	}
 	l.Figures[key] = f
-	if c.slot == "apply" && f.Max != nil {
-		upper := f
-		upper.Min = f.Max
-		l.Figures["apply_max_c"] = upper
-	}
+	r.upperFigure(l.Figures, c, f)
 }
 
 // signals reads a cell for conditions only.

@@ -159,9 +159,15 @@ func (r *reader) identify(p *Product) {
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
-	if p.Class != "primer" && p.section != "" && r.vocab.Describe(p.section).Class == "primer" {
+	if p.Class != "primer" && r.primersOnly(p.section) {
 		r.asPrimer(p, p.Name)
 	}
+}
+
+// primersOnly holds for a heading over rows of primers and nothing besides, which
+// "Primers + sealants" is not.
+func (r *reader) primersOnly(section string) bool {
+	return section != "" && len(headingParts(section)) == 0 && r.vocab.Describe(section).Class == "primer"
 }
 
 // underHead is what a product is by its words, which tell only the stuff, and the
@@ -278,11 +284,7 @@ func (r *reader) productCell(p *Product, c source) {
 				r.placed(&f, c.text, fig.kind)
 			}
 			p.Figures[fig.key] = f
-			if c.slot == "apply" && f.Max != nil && f.Min != nil && *f.Max > *f.Min {
-				upper := f
-				upper.Min = f.Max
-				p.Figures["apply_max_c"] = upper
-			}
+			r.upperFigure(p.Figures, c, f)
 		}
 	}
 	r.ageOfBed(p, c)

@@ -72,8 +72,10 @@ func (r *reader) knownTags(t *table, col int) (filled, known int) {
 }
 
 // tagColumn takes a column of marks that are tags of the product data for the
-// tag column that it is.
+// tag column that it is, and one of marks that begin with them ("MB-2, two coats")
+// for that of the materials.
 func (r *reader) tagColumn(t *table) {
+	defer r.ledByTags(t)
 	for i := range t.cols {
 		c := &t.cols[i]
 		doubtful := c.Slot == "type" && (c.Confidence < sureType || t.has("material", "tag") == 0)
@@ -84,6 +86,32 @@ func (r *reader) tagColumn(t *table) {
 			c.Slot, c.Why = slot, why
 		}
 	}
+}
+
+// ledByTags takes marks that begin with tags of the product data for the materials
+// of a table that names them nowhere else.
+func (r *reader) ledByTags(t *table) {
+	col := t.column("mark")
+	if col == 0 || t.has("material", "tag") > 0 {
+		return
+	}
+	filled, led := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || t.ownCells(row) < 2 {
+			continue
+		}
+		filled++
+		first, _, _ := strings.Cut(words, " ")
+		if _, is := r.lex.tags[fold(strings.TrimRight(first, ",;:"))]; is {
+			led++
+		}
+	}
+	if filled < 3 || led*2 <= filled {
+		return
+	}
+	c := &t.cols[slices.Index(t.nums, col)]
+	c.Slot, c.Why = "material", "its cells begin with tags of the product data"
 }
 
 // hasTags holds for a table whose column of materials holds tags of the product data.
@@ -186,13 +214,13 @@ func (r *reader) conditionColumn(t *table) {
 }
 
 // airUnit takes a column of air figures for that, where its heading names the
-// test too ("Air L/(s·m²) @75 Pa, std").
+// test or more besides ("Air L/(s·m²) @75 Pa, std", "Air cfm/sf, other").
 func (r *reader) airUnit(t *table) {
 	if t.column("air") > 0 {
 		return
 	}
 	for i := range t.cols {
-		if c := &t.cols[i]; c.Slot == "air_test" && r.unitIn(c.Heading, "air_permeance", "air") != "" {
+		if c := &t.cols[i]; (c.Slot == "air_test" || c.Slot == "remark") && r.unitIn(c.Heading, "air_permeance", "air") != "" {
 			c.Slot = "air"
 		}
 	}

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"strings"
 
 	"abut/internal/phrase"
 )
@@ -55,6 +56,19 @@ func (r *reader) dryFilm(l *Line, c source) {
 		keep(l.Figures, "film_mm", f)
 	}
 }
+
+// wetFilm takes the wet film that the words for the material order: "FM-2, 40 mils wet".
+func (r *reader) wetFilm(l *Line, c source) {
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && filmUnits.MatchString(strings.ToLower(q.Unit)) && wetAfter.MatchString(c.text[q.End:]) {
+			f := figureTold(q, c.at)
+			f.Text += " wet"
+			keep(l.Figures, "thickness_mm", f)
+		}
+	}
+}
+
+var wetAfter = regexp.MustCompile(`(?i)^\s*(?:wet|wft)\b`)
 
 // filmUnit is the unit of films in which the data of the line's own product tells
 // its thickness, "" without.

@@ -3,8 +3,8 @@
 # description: |
 #   The workbook explains its tags, and this one is not among them: a slip of the pen, a product taken out, or one
 #   added without data. None of its limits could be checked, and what is bought for it is anyone's guess. In
-#   substrate and sealant cells it is asked about, in remarks it is a note, since a remark may name a drawing.
-#   Each tag is told once. It does not apply to workbooks without any product data.
+#   cells of substrates, sealants and neighbors it is asked about, in remarks it is a note, since a remark may name
+#   a drawing. Each tag is told once. It does not apply to workbooks without any product data.
 # custom:
 #   id: data-tag-unknown
 #   topic: data

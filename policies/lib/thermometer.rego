@@ -29,18 +29,36 @@ highest(line) := reading(line) if {
 	_is_range(figure)
 }
 
-# limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads. A
-# sheet that the edge runs to, over or clear of went on in its own run.
+# lowest is the reading, or the bottom of a range: however the day went, it was no cooler.
+lowest(line) := reading(line) if {
+	reading(line)
+} else := object.union(highest(line), {"c": highest(line).figure.min})
+
+# limits are the least temperatures that the row or the data of its products state: for its sheet, primer and beads.
 limits(line) := [{"item": item, "figure": figure} |
-	some item in line.items
-	item.slot in data.temperature.reading.slots
-	facts.is_there(item)
-	not _is_neighbor(item)
+	some item in _put_on(line)
 	figure := _stated(line, item)
 	measure.is_sound(figure)
 	is_number(figure.min)
 	figure.min <= data.temperature.reading.most_c
 	not is_for_shop(figure.text)
+]
+
+# uppers are the most that they state.
+uppers(line) := [{"item": item, "figure": figure} |
+	some item in _put_on(line)
+	figure := facts.product_of(item).figures.apply_max_c
+	measure.is_sound(figure)
+	is_number(figure.max)
+	not is_for_shop(figure.text)
+]
+
+# A sheet that the edge runs to, over or clear of went on in its own run.
+_put_on(line) := [item |
+	some item in line.items
+	item.slot in data.temperature.reading.slots
+	facts.is_there(item)
+	not _is_neighbor(item)
 ]
 
 _is_neighbor(item) if {

@@ -41,12 +41,15 @@ _counts(figure, role) if {
 	not plausible.slip("thickness_mm", role, figure)
 }
 
-# film is "wet" or "dry" where the words of a thickness or its heading say which; undefined where they say neither or
-# both ("42 mil wet, 21 dry").
+# film is "wet" or "dry" where the words of a thickness or its heading say which; "dry" too where it stands by the
+# first figure, which is the one that was read ("20 mil dry; 30 wet"); undefined where they say neither, or the wet film
+# first ("42 mil wet, 21 dry").
 film(row, figure) := kinds[0] if {
 	rules := data.performance.thickness.film
 	kinds := [kind | some kind, words in rules.words; regex.match(words, lower(figure.text))]
 	count(kinds) == 1
+} else := "dry" if {
+	regex.match(data.performance.thickness.film.dry_first, lower(figure.text))
 } else := kinds[0] if {
 	rules := data.performance.thickness.film
 	not regex.match(rules.words.wet, lower(figure.text))

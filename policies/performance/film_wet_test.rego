@@ -39,6 +39,12 @@ test_without_solids if {
 	count(_found(_row(1.016, "40 mil wet", {}), _told(0.762, "30 mil dry", {}))) == 0
 }
 
+test_data_with_the_dry_film_first if {
+	both := _told(0.762, "30 mil dry; 50 % solids, 60 wet", _half)
+	count(_found(_row(1.016, "40 mil wet", {}), both)) == 1
+	count(_found(_row(1.524, "60 mil wet", {}), both)) == 0
+}
+
 test_silent[name] if {
 	thin := _row(1.016, "40 mil wet", {})
 	dry := _told(0.762, "30 mil dry", _half)

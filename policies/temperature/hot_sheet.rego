@@ -42,11 +42,13 @@ _hot(line, window) := [check |
 	check.bound == "apply_max_c"
 	check.role in data.temperature.roles.sheet
 	_is_over(line, window, check)
-	not _is_read_cooler(line, check)
+	not _is_read(line, check)
 ]
 
-# The top of the range that was read is within the limit.
-_is_read_cooler(line, check) if thermometer.highest(line).c <= check.limit_c
+# The top of the range that was read is within the limit, or its bottom is over it, which is told by itself.
+_is_read(line, check) if thermometer.highest(line).c <= check.limit_c
+
+_is_read(line, check) if thermometer.lowest(line).c > check.limit_c + data.temperature.reading.tolerance_k
 
 _is_over(line, _, check) if {
 	check.share_above >= data.temperature.heat.share_above

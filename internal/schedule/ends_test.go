@@ -1,0 +1,75 @@
+package schedule_test
+
+import (
+	"math"
+	"testing"
+)
+
+// A column of temperatures of application may state both ends; the figures are usual
+// ones of such sheets (common practice).
+func TestBothEndsOfARange(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Application °C | Service max °C
+FL-1 | butyl sheet | -5 min., 30 max. | 80
+FL-2 | butyl sheet | > 5 / < 35 | 80
+FL-3 | butyl sheet | 5 min | 80
+FL-4 | butyl sheet | 5 min; in service 90 max | 80
+FL-5 | butyl sheet | -5 to 30 | 80`})
+	for tag, want := range map[string]float64{"FL-1": 30, "FL-2": 35, "FL-3": math.NaN(), "FL-4": math.NaN(), "FL-5": 30} {
+		f, ok := product(t, s, tag).Figures["apply_max_c"]
+		if ok != !math.IsNaN(want) || ok && *f.Max != want {
+			t.Errorf("%s goes on up to %v (stated %t), want %v", tag, f.Max, ok, want)
+		}
+	}
+}
+
+// A heading over primers and more does not make primers of what stands under it.
+func TestHeadingOverPrimersAndMore(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | PR-1`}, page{name: "P", grid: `
+Tag | Description | Application °C | Open days
+FL-1 | butyl sheet | 5 | 60
+Primers & sealants
+PR-1 | solvent-based rubber primer | 0 |
+SL-1 | one-part polyurethane | 5 |
+Primers
+PR-2 | one-part polyurethane | 5 |`})
+	for tag, want := range map[string]string{"PR-1": "primer", "SL-1": "sealant", "PR-2": "primer"} {
+		if got := product(t, s, tag).Role; got != want {
+			t.Errorf("%s is a %q, want %q", tag, got, want)
+		}
+	}
+}
+
+// Items that begin with tags of the product data are the materials of their rows.
+func TestItemsLedByTags(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Item | Goes on | Primer | Lap
+FL-1, 300 mm strip | CMU | PR-1 | 75 mm
+FL-1 | plywood | none | 75 mm
+FL-2 on FL-1 | concrete | PR-1 | back leg up 40 mm, 100 mm up each jamb
+FL-2 | concrete | PR-1 | 75 mm
+FL-3, 40 mils wet | sheathing | none | 75 mm`}, page{name: "P", grid: `
+Tag | Type | Application °C | Open days | Air L/(s·m²), other
+FL-1 | butyl sheet | 5 | 60 | 0.002
+FL-2 | SBS flashing sheet | 5 | 60 | 0.01
+FL-3 | acrylic fluid membrane | 5 | 90 | hose test passed
+PR-1 | water-based primer | 5 | | 1 h to dry`})
+	for i, want := range []string{"FL-1", "FL-1", "FL-2", "FL-2", "FL-3"} {
+		if m := s.Lines[i].Main(); m == nil || m.Product != want {
+			t.Errorf("row %d is of %+v, want %s", s.Lines[i].Row, m, want)
+		}
+	}
+	if f, ok := s.Lines[2].Figures["lap_mm"]; ok {
+		t.Errorf("lap %+v, want none: both figures are heights of what is turned up", f)
+	}
+	if f := s.Lines[4].Figures["thickness_mm"]; f.Min == nil || math.Abs(*f.Min-1.016) > 0.001 || f.Text != "40 mils wet" {
+		t.Errorf("thickness %+v, want 40 mils wet", f)
+	}
+	if f := product(t, s, "FL-2").Figures["air_lsm2"]; f.Min == nil || *f.Min != 0.01 {
+		t.Errorf("air permeance %+v, want 0.01", f)
+	}
+}
