@@ -85,7 +85,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
-	sentence = r.withLeadUnit(sentence)
+	sentence = r.withListUnit(sentence)
 	quantities := r.figuresOf(sentence)
 	for i, q := range quantities {
 		if q.Start < last {
@@ -161,20 +161,28 @@ const sameFigure = 0.04
 
 var bareFigure = regexp.MustCompile(`(?i)(\d)(\s*,\s|\s*$|\s*(?:max|min)(?:imum)?\b)`)
 
-// withLeadUnit writes the unit that the lead of a list gives to its bare figures
-// beside them: "VOC, g/L: primers 350".
-func (r *reader) withLeadUnit(sentence string) string {
+// namedBare is a bare figure of a list, after its name and before the next.
+var namedBare = regexp.MustCompile(`(?i)(\pL\s+\d[\d.]*)(\s*,\s|\s+(?:and|or)\s)`)
+
+// withListUnit writes the unit of a list beside its bare figures, where its lead gives
+// it ("VOC, g/L: primers 350") or its last figure ("VOC: primers 350, sealants 250 g/L").
+func (r *reader) withListUnit(sentence string) string {
 	lead, list, ok := strings.Cut(sentence, ":")
-	at := strings.LastIndexAny(lead, ",([")
-	if !ok || at < 0 {
+	if !ok {
 		return sentence
 	}
-	unit := strings.TrimPrefix(strings.Trim(lead[at:], ",()[] "), "in ")
-	one := r.phrase.Quantities("1 "+unit, "")
-	if len(one) != 1 || one[0].Unit == "" || one[0].End != len("1 "+unit) {
-		return sentence
+	if at := strings.LastIndexAny(lead, ",(["); at >= 0 {
+		unit := strings.TrimPrefix(strings.Trim(lead[at:], ",()[] "), "in ")
+		one := r.phrase.Quantities("1 "+unit, "")
+		if len(one) == 1 && one[0].Unit != "" && one[0].End == len("1 "+unit) {
+			return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+unit+"$2")
+		}
 	}
-	return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+unit+"$2")
+	if said := r.phrase.Quantities(list, ""); len(said) > 0 && said[0].Unit != "" {
+		first := said[0]
+		return lead + ":" + namedBare.ReplaceAllString(list[:first.Start], "$1 "+first.Unit+"$2") + list[first.Start:]
+	}
+	return sentence
 }
 
 // appliedWet holds for words that describe a primer, sealant or adhesive.

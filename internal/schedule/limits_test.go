@@ -145,24 +145,29 @@ func TestLimitsOfCases(t *testing.T) {
 	}
 }
 
-// A lead holds for the whole list that a semicolon parts, with its unit.
-func TestLimitsOfOneLead(t *testing.T) {
-	s := read(t, oneWall+"4. VOC, g/L: primers 350; sealants 250; fluid-applied membranes 100. Cover the sheet within 30 days.\n")
-	want := map[string]float64{"primer": 350, "sealant": 250, "membrane": 100}
-	for _, l := range s.Project.Limits {
-		if l.Kind != "voc_gl" {
-			continue
+// The unit of a list stands in its lead or at its last figure; the lead holds for the
+// whole list that a semicolon parts.
+func TestLimitsOfOneList(t *testing.T) {
+	for _, note := range []string{
+		"4. VOC, g/L: primers 350; sealants 250; fluid-applied membranes 100. Cover the sheet within 30 days.\n",
+		"4. VOC at most: primers 350, sealants 250 and fluid-applied membranes 100 g/L. Cover the sheet within 30 days.\n",
+	} {
+		want := map[string]float64{"primer": 350, "sealant": 250, "membrane": 100}
+		for _, l := range read(t, oneWall+note).Project.Limits {
+			if l.Kind != "voc_gl" {
+				continue
+			}
+			if len(l.Roles) != 1 || l.Max == nil {
+				t.Fatalf("limit %v at most %v", l.Roles, value(l.Max))
+			}
+			if want[l.Roles[0]] != *l.Max {
+				t.Errorf("limit %v at most %v", l.Roles, value(l.Max))
+			}
+			delete(want, l.Roles[0])
 		}
-		if len(l.Roles) != 1 || l.Max == nil {
-			t.Fatalf("limit %v at most %v", l.Roles, value(l.Max))
+		if len(want) > 0 {
+			t.Errorf("%s: not read: %v", note, want)
 		}
-		if want[l.Roles[0]] != *l.Max {
-			t.Errorf("limit %v at most %v", l.Roles, value(l.Max))
-		}
-		delete(want, l.Roles[0])
-	}
-	if len(want) > 0 {
-		t.Errorf("not read: %v", want)
 	}
 }
 

@@ -7,8 +7,26 @@ package lib.limits
 
 import data.lib.facts
 
-# limits_for lists the limits of a kind that hold for a material with these keys and this role in the line.
+# limits_for lists the limits of a kind that hold for a material with these keys and this role in the line. Where one
+# text states a limit for it and another for all or for the rest ("VOC 100 g/L, primers 250"), its own counts.
 limits_for(kind, line, keys, role) := [limit |
+	fitting := _fitting(kind, line, keys, role)
+	some limit in fitting
+	not _is_of_the_rest(limit, fitting)
+]
+
+_is_of_the_rest(limit, fitting) if {
+	not _is_own(limit)
+	some other in fitting
+	_is_own(other)
+	other.at == limit.at
+}
+
+_is_own(limit) if limit.roles[0]
+
+_is_own(limit) if limit.keys[0]
+
+_fitting(kind, line, keys, role) := [limit |
 	some limit in by_kind[kind]
 	_fits(limit.roles, [role])
 	_means(limit.keys, line, keys)

@@ -86,3 +86,13 @@ test_strictest if {
 	not limits.highest_min([a])
 	not limits.lowest_max([])
 }
+
+test_of_the_rest if {
+	at := {"sheet": "N", "row": 3, "cell": "A3"}
+	all := object.union(_limit, {"kind": "voc_gl", "max": 100, "at": at, "scope": "", "roles": [], "keys": []})
+	own := object.union(all, {"max": 250, "roles": ["primer"]})
+	elsewhere := object.union(all, {"max": 80, "at": {"sheet": "N", "row": 9, "cell": "A9"}})
+	doc := {"project": {"limits": [all, own, elsewhere]}}
+	{l.max | some l in limits.limits_for("voc_gl", _line, [], "primer")} == {250, 80} with input as doc
+	{l.max | some l in limits.limits_for("voc_gl", _line, [], "sealant")} == {100, 80} with input as doc
+}
