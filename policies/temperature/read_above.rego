@@ -2,8 +2,8 @@
 # title: Put on above its highest temperature, as read on the day
 # description: |
 #   The log gives the temperature at which the work was done, and the data of the sheet, primer or sealant allows
-#   less. A grade for the cold is soft in the heat: it sags, slides off a wall and cannot be
-#   lifted from its liner. Of a range (the low and the high of the day) the bottom counts.
+#   less. A grade for the cold is soft in the heat: it sags, slides off a wall and cannot be lifted from its liner.
+#   It does not apply to limits stated for the shop. Of a range (the low and the high of the day) the bottom counts.
 # custom:
 #   id: temperature-read-above
 #   topic: temperature
