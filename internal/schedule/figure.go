@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -57,6 +58,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	other := false
 	text := plainFigure(c.text)
+	if mostOf[c.slot] {
+		text = leadTo.ReplaceAllString(text, "max. $1")
+	}
 	if m := twice.FindStringSubmatch(text); m != nil && c.unit != "" && c.second != "" {
 		text = m[1] + " " + c.unit + " (" + m[2] + " " + c.second + ")"
 	}
@@ -65,6 +69,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
 	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
+		if kind == "days" && q.Kind == "months" {
+			q = inDays(q)
+		}
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
@@ -117,6 +124,12 @@ func hint(kind, unit string) string {
 	}
 	return kind + ":" + unit
 }
+
+// mostOf are the columns that state the most; leadTo is how their cells may begin:
+// "to 180", "good to 250".
+var mostOf = map[string]bool{"service_max": true, "apply_max": true, "exposure_days": true}
+
+var leadTo = regexp.MustCompile(`(?i)^(?:good |ok |rated |fine )?(?:up )?to (\d|-)`)
 
 // twice is a bare figure with the same in another unit: "75 (3)".
 var twice = regexp.MustCompile(`^\s*(-?\d+(?:\.\d+)?)\s*\((-?\d+(?:\.\d+)?)\)\s*$`)
@@ -216,8 +229,24 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 // byOther follows a lap that another layer makes: "top edge lapped 2 in. by AB-1".
 var byOther = regexp.MustCompile(`^\s*by\b`)
 
-// daysInMonth turns an age told in months into days.
-const daysInMonth = 30
+// What is told in months or years, in days.
+const (
+	daysInMonth = 30
+	daysInYear  = 365
+)
+
+func inDays(q phrase.Quantity) phrase.Quantity {
+	days := func(months *float64) *float64 {
+		if months == nil {
+			return nil
+		}
+		years := math.Floor(*months / 12)
+		n := years*daysInYear + (*months-12*years)*daysInMonth
+		return &n
+	}
+	q.Kind, q.Min, q.Max, q.Other = "days", days(q.Min), days(q.Max), nil
+	return q
+}
 
 func (l *Line) age(q phrase.Quantity) {
 	if q.Min == nil {

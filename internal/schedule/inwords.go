@@ -35,7 +35,7 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 	if f.Assumed && len(headingWords(c.text)) == 2 && !r.words.hasAny(c.text, r.words.laps) && r.otherWords(c.text) > 0 {
 		return Figure{} // "2 coats"
 	}
-	if !r.wordy(c.text) {
+	if !r.wordy(c.text) || leadLap.MatchString(c.text) {
 		return f
 	}
 	for _, cl := range r.hear(c.text).clauses {
@@ -51,6 +51,9 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 	}
 	return Figure{}
 }
+
+// leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round".
+var leadLap = regexp.MustCompile(`(?i)^(?:min\.?|at least|≥)?\s*[\d./½¼¾ -]+\s*(?:in\.|in\b|"|mm\b|cm\b)?\s*(?:min\.?)?\s*(?:[,;]|all (?:a?round|sides)\b|each\b|both\b|min\b)`)
 
 // upBefore and upAfter stand beside the height of what is turned up, which is no lap:
 // "back leg up 1 in.", "2 in. up the pipe".
