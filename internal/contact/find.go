@@ -60,8 +60,10 @@ func (f *finder) own() {
 			continue
 		}
 		switch {
-		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i)):
+		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
+		case it.Slot == "touches" && f.heldOff(i):
+			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark":
@@ -74,19 +76,48 @@ func (f *finder) own() {
 }
 
 // saidClear holds for a material of which the next words of its cell say that it is
-// clear of the row's own: "RM-2 ends on the metal, 2 in. clear of FM-1".
+// clear of the row's own: "RM-2 ends on the metal, 2 in. clear of FM-1", "RM-2 laps the
+// metal, not on FM-1".
 func (f *finder) saidClear(i int) bool {
-	it := &f.line.Items[i]
-	if it.Side != "subject" {
+	return f.after(i, func(o *schedule.Item, _ int) bool {
+		return f.same(o) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
+	})
+}
+
+// heldOff holds for a material that the next words of its cell put elsewhere: on
+// another that lies on the row's own ("gasket over the steel sheet over FM-1"), or
+// inside a pocket.
+func (f *finder) heldOff(i int) bool {
+	return f.after(i, func(o *schedule.Item, far int) bool {
+		return f.same(o) && far > 1 && lies[o.Relation] || far == 1 && slices.Contains(o.Signals, "inside_pocket")
+	})
+}
+
+// lies are relations of what lies on another.
+var lies = map[string]bool{"over": true, "on": true}
+
+// partedInWords holds for roofing whose own words name what parts it, and no other item
+// does: "PVC roofing w/ slip sheet".
+func (f *finder) partedInWords(it *schedule.Item) bool {
+	if !slices.Contains(it.Signals, "separator") || it.Class != "roofing" {
 		return false
 	}
-	for j := i + 1; j < len(f.line.Items) && f.line.Items[j].At == it.At; j++ {
-		switch o := &f.line.Items[j]; {
-		case o.Clause == it.Clause:
-		case o.Side == "subject":
+	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != it.ID && o.At == it.At && o.Clause == it.Clause
+	})
+}
+
+// after asks of the items that follow one in its cell, up to the next of which something
+// is told; far counts them.
+func (f *finder) after(i int, holds func(o *schedule.Item, far int) bool) bool {
+	it := &f.line.Items[i]
+	for j := i + 1; j < len(f.line.Items); j++ {
+		o := &f.line.Items[j]
+		if o.At != it.At || o.Side == "subject" || o.Clause != it.Clause && o.Relation == "" {
 			return false
-		case o.Relation == "clear_of":
-			return f.same(o)
+		}
+		if holds(o, j-i) {
+			return true
 		}
 	}
 	return false

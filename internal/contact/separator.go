@@ -60,8 +60,8 @@ func fills(s *schedule.Item) bool {
 
 // separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {
-	return s.Class == "separator" || slices.Contains(s.Keys, "separator") ||
-		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object"
+	return s.Class == "separator" || slices.Contains(s.Keys, "separator") || s.Class == "tape" && slices.Contains(s.Signals, "separator") ||
+		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object" && s.Class != "roofing"
 }
 
 // follows holds for "gasket, separated by tape": a clause that names no other
