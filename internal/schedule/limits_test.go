@@ -171,6 +171,28 @@ func TestLimitsOfOneList(t *testing.T) {
 	}
 }
 
+// The product that a limit is for may stand in brackets right after it.
+func TestLimitsWithTheirProductsInBrackets(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | none
+W2 | FL-2 | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Application °C | Max days open
+FL-1 | butyl sheet | 5 | 90
+FL-2 | SBS sheet | 5 | 90`}, page{name: "Notes", grid: `
+1. Sheets stay exposed 45 days at most (FL-1), 60 days (FL-2).
+2. Cover all sheets within 80 days of placing.`})
+	got := map[string]float64{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "exposure_days" && l.Max != nil && l.Scope == "" {
+			got[strings.Join(l.Keys, " ")] = *l.Max
+		}
+	}
+	if got["FL-1"] != 45 || got["FL-2"] != 60 || got[""] != 80 {
+		t.Errorf("got %v", got)
+	}
+}
+
 func value(f *float64) any {
 	if f == nil {
 		return nil
