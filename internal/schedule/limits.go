@@ -161,8 +161,8 @@ const sameFigure = 0.04
 
 var bareFigure = regexp.MustCompile(`(?i)(\d)(\s*,\s|\s*$|\s*(?:max|min)(?:imum)?\b)`)
 
-// bracketed stands right after a figure.
-var bracketed = regexp.MustCompile(`^\s*\(([^()]*)\)`)
+// bracketed stands right after a figure and its bound.
+var bracketed = regexp.MustCompile(`^\s*(?:at most|or less|max\.?|min\.?)?\s*\(([^()]*)\)`)
 
 // namedBare is a bare figure of a list, after its name and before the next.
 var namedBare = regexp.MustCompile(`(?i)(\pL\s+\d[\d.]*)(\s*,\s|\s+(?:and|or)\s)`)
@@ -323,16 +323,17 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Roles = slices.DeleteFunc(l.Roles, func(role string) bool { return slices.Contains(rule.NotRoles, role) })
 	}
 	if rule.Keys {
-		l.Keys = r.keysIn(in.before)
+		if m := bracketed.FindStringSubmatch(in.after); m != nil { // "30 days (FM-1), 60 days (FM-2)"
+			l.Keys = r.keysIn(m[1])
+		}
+		if len(l.Keys) == 0 {
+			l.Keys = r.keysIn(in.before)
+		}
 		if rule.Roles {
 			l.Keys = withoutRoles(l.Keys, l.Roles)
 		}
-		if len(l.Keys) == 0 && len(l.Roles) == 0 {
-			if m := bracketed.FindStringSubmatch(in.after); m != nil { // "30 days (FM-1), 60 days (FM-2)"
-				l.Keys = r.keysIn(m[1])
-			} else if lastFigure(in) { // "30 days in the sun for FM-2"
-				l.Keys = r.keysIn(upTo(",;:.()", in.after))
-			}
+		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
+			l.Keys = r.keysIn(upTo(",;:.()", in.after))
 		}
 	}
 	if rule.KeysAfter {

@@ -188,7 +188,7 @@ FL-2 | SBS sheet | 5 | 90`}, page{name: "Notes", grid: `
 			got[strings.Join(l.Keys, " ")] = *l.Max
 		}
 	}
-	if got["FL-1"] != 45 || got["FL-2"] != 60 || got[""] != 80 {
+	if got["butyl-flashing-tape"] != 45 || got["rubberized-asphalt-membrane"] != 60 || got[""] != 80 {
 		t.Errorf("got %v", got)
 	}
 }
