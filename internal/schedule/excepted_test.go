@@ -91,3 +91,24 @@ Larchfelt 50 Cold | TF-4 | SBS flashing sheet, winter grade | 15 | coal tar`})
 		t.Errorf("keeps off %q", got)
 	}
 }
+
+// A bed that is barred in a state that passes is not barred when that is over.
+func TestBarredWhileDamp(t *testing.T) {
+	for cell, want := range map[string]string{
+		"moist masonry; creosote":          "creosote-timber",
+		"frozen or wet CMU / brick, EPDM":  "epdm",
+		"dusty concrete and block":         "",
+		"brick, creosote":                  "clay-brick creosote-timber",
+		"EPDM, wet-treated lumber":         "epdm treated-lumber",
+		"wet concrete, asphalt; CMU":       "asphaltic concrete-masonry",
+		"not a wearing coat; oily plywood": "",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
+`)
+		if got := targets(product(t, s, "R-1").KeepOff); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
+		}
+	}
+}

@@ -42,8 +42,8 @@ func (r *reader) targets(p *Product, c source) []Target {
 			if last = m.end; joined {
 				continue // "never left in view, stick it to DM-2 or DM-3"
 			}
-			if r.isSeparator(m) {
-				continue // "never on asphalt; SR-2 between"
+			if r.isSeparator(m) || r.stateBarred(part.text, m) {
+				continue // "never on asphalt; SR-2 between", "damp concrete"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = except || freed
@@ -60,6 +60,13 @@ func (r *reader) isSeparator(m mention) bool {
 	}
 	p := &r.sched.Products[m.product]
 	return p.Class == "separator" || slices.Contains(p.Keys, "separator") && p.Class != "coating"
+}
+
+// stateBarred holds for a bed that is barred in a state that passes: "damp concrete"
+// says nothing of concrete that is dry.
+func (r *reader) stateBarred(text string, m mention) bool {
+	bed := m.product < 0 && bedClass[m.mat.Class] && m.mat.Class != "lumber" // "wet-treated lumber"
+	return bed && r.words.accept.passing.MatchString(text[:m.start]+"#"+text[m.start:m.end])
 }
 
 // elseAs is the product whose list holds for the rest ("Else as AB-1"), nil for
@@ -151,6 +158,9 @@ func (r *reader) remarkTargets(p *Product, c source) {
 			continue
 		}
 		for _, m := range r.near(p, part.text) {
+			if r.stateBarred(part.text, m) {
+				continue
+			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
 			tg.Except = fine && !not
 			p.KeepOff = append(p.KeepOff, tg)

@@ -72,11 +72,13 @@ type acceptanceWords struct {
 		lead *regexp.Regexp
 		end  *regexp.Regexp
 	} `json:"excepted"`
-	Heat   string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
-	heat   *regexp.Regexp
-	Meant  []string `json:"meant"`
-	Unless []string `json:"unless"`
-	Laps   []string `json:"laps"`
+	Passing string `json:"passing"` // states of a bed that pass
+	passing *regexp.Regexp
+	Heat    string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
+	heat    *regexp.Regexp
+	Meant   []string `json:"meant"`
+	Unless  []string `json:"unless"`
+	Laps    []string `json:"laps"`
 }
 
 // readingFile is the layout of knowledge/reading.json.
@@ -164,6 +166,9 @@ func (w *wordlists) compile(file *readingFile) error {
 	}
 	if w.accept.elseAs, err = regexp.Compile("(?i)" + f.Acceptance.ElseAs); err != nil {
 		return fmt.Errorf("acceptance.else_as: %w", err)
+	}
+	if w.accept.passing, err = regexp.Compile("(?i)" + f.Acceptance.Passing); err != nil {
+		return fmt.Errorf("acceptance.passing: %w", err)
 	}
 	if w.accept.heat, err = regexp.Compile("(?i)" + f.Acceptance.Heat); err != nil {
 		return fmt.Errorf("acceptance.heat: %w", err)

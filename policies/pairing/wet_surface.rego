@@ -36,7 +36,7 @@ findings contains finding.at_with(line, ["material", "tag", said.slot], message,
 	item := facts.main_items(line)[0]
 	not line.id in _stuck_rows
 	product := facts.product_of(item)
-	slot := [slot | some slot, text in product.texts; _asks_dry(lower(text))][0]
+	slot := [slot | some slot, text in product.texts; _asks_dry(slot, lower(text))][0]
 	not facts.said(line, "surface_dry")
 	not face.two_minds(line)
 	said := face.told(line, "surface_wet")[0]
@@ -48,7 +48,9 @@ findings contains finding.at_with(line, ["material", "tag", said.slot], message,
 	related := finding.related_product(product, [slot], "its data")
 }
 
-_asks_dry(text) if {
+_asks_dry("keep_off", text) if regex.match(data.pairing.surface.kept_off, text)
+
+_asks_dry(_, text) if {
 	regex.match(data.pairing.surface.dry_only, text)
 	not regex.match(data.pairing.surface.damp_fine, text)
 }

@@ -50,6 +50,11 @@ test_fluid_whose_data_asks_for_a_dry_face if {
 	}}
 }
 
+test_fluid_kept_off_damp if {
+	count(_fluid_with({"keep_off": "moist masonry"}, [_wet])) == 1
+	count(_fluid_with({"keep_off": "moist masonry"}, [])) == 0
+}
+
 test_fluid_silent[name] if {
 	some name, case in {
 		"its data allows damp": {"texts": {"remark": "goes on damp block"}, "signals": [_wet]},
