@@ -39,10 +39,14 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 }
 
 // monthOfYear takes the whole month for a day without a year that could be one:
-// concrete "poured April 25", in 2025.
+// concrete "poured April 25", in 2025; "poured 6/26" under work of 2027 too.
 func monthOfYear(x phrase.Date) phrase.Date {
-	if x.State == "day" && x.NoYear && x.From.Day() == x.From.Year()%100 {
-		x.From = x.From.AddDate(0, 0, 1-x.From.Day())
+	back := 0
+	if strings.Contains(x.Text, "/") && x.From.Day() == (x.From.Year()-1)%100 {
+		back = 1
+	}
+	if x.State == "day" && x.NoYear && x.From.Day() == (x.From.Year()-back)%100 {
+		x.From = x.From.AddDate(-back, 0, 1-x.From.Day())
 		x.To, x.State, x.NoYear = x.From.AddDate(0, 1, -1), "span", false
 	}
 	return x

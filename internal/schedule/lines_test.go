@@ -214,6 +214,17 @@ func TestPouredInAMonth(t *testing.T) {
 	}
 }
 
+// "Cast 3/26" is a month and a year under work of the year after too; a day of
+// another number stays one.
+func TestCastInMonthAndYear(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Primer | Laid\nD1 | butyl sheet | concrete, cast 3/26 | none | 2027-05-10\nD2 | butyl sheet | concrete, cast 3/25 | none | 2027-05-10\nD3 | butyl sheet | concrete, cast 3/27 | none | 2027-05-10\n")
+	for mark, want := range map[string]string{"D1": "2026-03-01 2026-03-31", "D2": "2027-03-25 2027-03-25", "D3": "2027-03-01 2027-03-31"} {
+		if d := line(t, s, mark).Dates["placed"]; d.From+" "+d.To != want {
+			t.Errorf("%s placed %s to %s, want %s", mark, d.From, d.To, want)
+		}
+	}
+}
+
 // A bed comes before what goes on it: in the winter, "cast in May" was the spring before.
 func TestBedOfTheYearBefore(t *testing.T) {
 	s := read(t, "Mark | Membrane | Substrate | Primer | Laid\nD1 | butyl sheet | concrete, cast in May | none | 2027-01-20\nD2 | butyl sheet | concrete, cast in June | none | 2027-05-10\n")
