@@ -153,7 +153,7 @@ func (h *headings) guesses(group, sub string) []guess {
 	for i, part := range headingParts(sub) {
 		consider(part, partWeight-0.03*float64(min(i, 3)))
 	}
-	own := len(best) > 0
+	own := len(best) > 0 && !onlyOthers(sub, best)
 	if group != "" {
 		only := map[string]bool{} // slots that the group names without the heading below it
 		for _, g := range h.match(group) {

@@ -49,3 +49,21 @@ func TestFiguresHaveNames(t *testing.T) {
 		}
 	}
 }
+
+// "Others" under a heading are others of its kind; alone they may be anything.
+func TestOthersOfAHeading(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tc := range []struct{ group, sub, want string }{
+		{"CONTACTS", "Steel pieces + others", "touches"},
+		{"NEIGHBORS", "Hoods, other", "touches"},
+		{"", "Steel pieces + others", "remark"},
+		{"CONTACTS", "Other remarks", "remark"},
+	} {
+		if got := h.guesses(tc.group, tc.sub); len(got) == 0 || got[0].slot != tc.want {
+			t.Errorf("%q over %q: %v, want %s", tc.group, tc.sub, got, tc.want)
+		}
+	}
+}

@@ -76,6 +76,13 @@ func (h *headings) dated(group, sub string) []guess {
 	return slices.DeleteFunc(h.match(group), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
 }
 
+// onlyOthers holds for a heading that ends with others and tells of nothing else that
+// is known ("metals + others"): those of the heading above it, where there is one.
+func onlyOthers(sub string, best map[string]guess) bool {
+	_, remark := best["remark"]
+	return remark && len(best) == 1 && lastWord(sub) == "other"
+}
+
 // minPart is how long a part of a heading is that names a thing of its own.
 const minPart = 4
 
