@@ -53,3 +53,24 @@ D2 | TP-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Type | " + tc.hea
 		}
 	}
 }
+
+// The words for what a product does there may ask for a film; a figure before a noun
+// is of that, and lengths in other units are no film.
+func TestFilmAmongWords(t *testing.T) {
+	for kind, want := range map[string]string{
+		"field coat, 45 mils dry": "45 mils dry",
+		"upstand, 1500 µm":        "1500 µm",
+		"base coat, 60 mil wet":   "60 mil wet",
+		"over 10 mil poly":        "",
+		"collar, 2 in. wide":      "",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Function | Substrate | Primer | Touches
+D1 | FA-1 | ` + kind + ` | CMU | none | brick
+D2 | FA-1 | jamb strip | CMU | none | brick`}, page{name: "P", grid: "Tag | Type | Thickness, mils | Apply min °F\nFA-1 | fluid-applied acrylic membrane | 40 | 40"})
+		f := line(t, s, "D1").Figures["thickness_mm"]
+		if f.Text != want {
+			t.Errorf("%s: %q, want %q", kind, f.Text, want)
+		}
+	}
+}

@@ -251,6 +251,9 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	case wordSlots[c.slot]:
 		r.signals(l, c)
 		r.readings(l, c)
+		if c.slot == "type" {
+			r.plannedFilm(l, c)
+		}
 	}
 }
 

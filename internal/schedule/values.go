@@ -68,6 +68,21 @@ func (r *reader) wetFilm(l *Line, c source) {
 	}
 }
 
+// plannedFilm takes the film that the words for what a product does there ask for:
+// "field, 30 mils dry", "upstand, 1500 µm". A figure before a noun is of that: "6 mil
+// poly".
+func (r *reader) plannedFilm(l *Line, c source) {
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if after := filmEnds.FindStringSubmatch(c.text[q.End:]); q.Kind == "length" && filmUnits.MatchString(strings.ToLower(q.Unit)) && after != nil {
+			f := figureTold(q, c.at)
+			f.Text = strings.TrimSpace(f.Text + " " + after[1])
+			keep(l.Figures, "thickness_mm", f)
+		}
+	}
+}
+
+var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
+
 var wetAfter = regexp.MustCompile(`(?i)^\s*(?:wet|wft)\b`)
 
 // filmUnit is the unit of films in which the data of the line's own product tells

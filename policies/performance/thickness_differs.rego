@@ -30,6 +30,7 @@ findings contains found if {
 	figure := product.figures.thickness_mm
 	measure.is_sound(figure)
 	thick.differ(thickness.mm, measure.low(figure))
+	not _is_one_coat(line, thickness.figure)
 	not _is_other_film(line, thickness.figure, product)
 	not _is_within(thickness.mm, figure)
 	not _is_film_over(thickness.mm, figure, thickness.item)
@@ -57,6 +58,12 @@ _is_film_over(mm, figure, _) if {
 _is_film_over(mm, figure, item) if {
 	mm > measure.low(figure)
 	regex.match(data.performance.thickness.applied, item.family)
+}
+
+# Words that tell more than the film may tell that of one coat of several.
+_is_one_coat(line, figure) if {
+	figure.at.cell == line.cells.type
+	regex.match(data.performance.thickness.film.coats, lower(line.texts.type))
 }
 
 # A film before it dries is held against a dry one by its solids: performance-film-wet.

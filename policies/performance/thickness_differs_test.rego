@@ -29,6 +29,17 @@ test_more_of_what_is_poured if {
 	count(_found(_poured(1), _thick(1.5, "1.5 mm"))) == 1
 }
 
+_in_words(text) := object.union(_thick(0.508, "20 mil dry"), {
+	"cells": {"type": "E12"},
+	"texts": {"type": text},
+	"figures": {"thickness_mm": object.union(desk.figure(0.508, "20 mil dry", ""), {"at": {"cell": "E12"}})},
+})
+
+test_one_coat_of_several if {
+	count(_found(_in_words("field, 20 mil dry"), _thick(1.016, "40 mil"))) == 1
+	count(_found(_in_words("field, two coats, 20 mil dry"), _thick(1.016, "40 mil"))) == 0
+}
+
 _two_places := {"figures": {"thickness_mm": object.union(
 	desk.figure(1.5, "2.3 flat, 1.5 upright", "mm"),
 	{"max": 2.3},
