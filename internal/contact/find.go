@@ -239,6 +239,9 @@ func (f *finder) settle() {
 			by, ok = told[pair(kind)]
 			ok = ok && by.Kind == "apart"
 		}
+		if !ok {
+			by, ok = f.keptByKind(*c)
+		}
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
 		near := by.Kind == "near" && !f.listed(c.B) && !(c.From == "touches" && by.From == "remark" && f.keptOff(by))
 		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || near || left {

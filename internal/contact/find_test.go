@@ -386,3 +386,25 @@ SA-4 | SBS asphalt sheet | 70 | 60`), "!2")
 		}
 	}
 }
+
+// What a remark says of the chemistry of a neighbor holds for the one that a column
+// lists; what was taken off is another.
+func TestKeptByKind(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Touches | Remarks\n"
+	for remark, want := range map[string]string{
+		"EPDM never comes onto the sheet":  "apart",
+		"old EPDM removed":                 "direct",
+		"butyl never comes onto the sheet": "direct",
+	} {
+		list := find(t, head+"D1 | SBS membrane | concrete | none | EPDM gasket | "+remark)
+		got := ""
+		for _, c := range list {
+			if c.From == "touches" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", remark, got, want)
+		}
+	}
+}

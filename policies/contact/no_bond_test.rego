@@ -8,6 +8,7 @@ _rows := bench.pairs([
 	bench.row("acrylic-adhesive", "silicone", "incompatible", "adhesion-failure", "error"),
 	bench.row("silicone", "closed-cell-backer", "compatible", "none", "note"),
 	bench.row("silicone", "silicone", "incompatible", "adhesion-failure", "error"),
+	bench.row("polyolefin", "polyurethane", "needs-confirmation", "adhesion-failure", "warning"),
 	bench.row("asphaltic", "silicone-rubber", "needs-confirmation", "adhesion-failure", "warning"),
 ])
 
@@ -57,6 +58,12 @@ test_silicone_strip_on_the_face_is_a_question if {
 	{f.severity | some f in _found([bench.contact(_acrylic, strip, {})])} == {"note"}
 }
 
+_dimples := bench.end("touches", "DB-2", "dimple-board", "separator", ["polyolefin"])
+
+test_bead_on_a_loose_sheet_is_a_question if {
+	{f.severity | some f in _found([bench.contact(_dimples, _urethane, {})])} == {"note"}
+}
+
 test_silent[name] if {
 	some name, contact in {
 		"gasket need not bond": bench.contact(
@@ -66,6 +73,11 @@ test_silent[name] if {
 		),
 		"silicone on silicone": bench.contact(_coating, bench.end("touches", "S-8", "", "sealant", ["silicone"]), {}),
 		"backer rod": bench.contact(_bead, _rod, {}),
+		"dimpled sheet lies loose": bench.contact(
+			bench.end("material", "WP-3", "polyurethane-waterproofing", "membrane", ["polyurethane"]),
+			_dimples,
+			{},
+		),
 		"no row": bench.contact(bench.sheet, _rod, {}),
 	}
 	count(_found([contact])) == 0

@@ -54,6 +54,15 @@ _needs_no_bond(contact, row) if {
 }
 
 _needs_no_bond(contact, row) if {
+	row.verdict != "incompatible"
+	row.mechanism == "adhesion-failure"
+	some [loose, other] in [[contact.a, contact.b], [contact.b, contact.a]]
+	loose.family in data.contact.judging.no_bond_families
+	loose.slot != "substrate"
+	not other.class in {"sealant", "tape", "mastic", "adhesive"}
+}
+
+_needs_no_bond(contact, row) if {
 	row.mechanism == "adhesion-failure"
 	some key in data.contact.judging.alike_keys
 	key in contact.a.keys
