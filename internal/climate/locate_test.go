@@ -58,6 +58,8 @@ func TestLocate(t *testing.T) {
 		{"Reg. office Toronto; site Sudbury, ON", "Sudbury airport", "ON", 0},
 		{"approx. 25 miles SE of Minneapolis", "Minneapolis/St. Paul airport", "MN", 40.2},
 		{"Building in downtown Pittsburgh; work outdoors", "Pittsburgh airport", "PA", 0},
+		{"Kodiak Island, Alaska. Drafted in Seattle.", "Kodiak", "AK", 0},
+		{"Pier house, Charleston Harbor, SC", "Charleston", "SC", 0},
 		{"State of Washington", "Seattle/Tacoma airport", "WA", 0},
 	}
 	for _, tc := range tests {

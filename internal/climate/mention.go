@@ -177,6 +177,11 @@ func (r *reader) city(i, n int) (bool, error) {
 	}
 	reg, end := r.regionAfter(i+n, false)
 	known := r.a.cities[key(name)]
+	if reg == nil && len(known) > 0 && r.v.is("landform", r.word(i+n)) { // "Nantucket Island, MA"
+		if far, past := r.regionAfter(i+n+1, false); far != nil && len(only(known, far.Code)) > 0 {
+			reg, end = far, past
+		}
+	}
 	if reg == nil && (len(known) == 0 || r.isRegionName(name)) {
 		return false, nil
 	}

@@ -39,6 +39,7 @@ type vocabulary struct {
 	HeightWords    []string           `json:"height_words"`
 	HeightUnits    map[string]float64 `json:"height_units"` // m
 	CountyWords    []string           `json:"county_words"`
+	LandformWords  []string           `json:"landform_words"` // "island", after the name of its town
 	OtherCountries []string           `json:"other_countries"`
 	SameCity       map[string]string  `json:"same_city"`
 
@@ -75,7 +76,7 @@ func (v *vocabulary) index() {
 		"codes": v.CodesWords, "names": v.NamesWords, "relation": v.RelationWords,
 		"near": v.NearWords, "locative": v.LocativeWords, "follow": v.FollowWords,
 		"away": v.AwayWords, "site": v.SiteWords, "person": v.PersonWords,
-		"street": v.StreetWords, "height": v.HeightWords, "abroad": v.OtherCountries, "county": v.CountyWords,
+		"street": v.StreetWords, "height": v.HeightWords, "abroad": v.OtherCountries, "county": v.CountyWords, "landform": v.LandformWords,
 	} {
 		set := map[string]bool{}
 		for _, w := range list {

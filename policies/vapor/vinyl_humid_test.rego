@@ -39,6 +39,15 @@ test_fires_in_full if {
 	}}
 }
 
+test_ways_to_write_humid if {
+	every note in ["Gulf coast, warm & humid", "humid + hot all year", "hot, humid site", "hot/humid"] {
+		count(vinyl_humid.findings) == 1 with input as _doc(note, [_vinyl, _batt])
+	}
+	every note in ["humid hotel pool", "hot roof; humidity by the owner"] {
+		count(vinyl_humid.findings) == 0 with input as _doc(note, [_vinyl, _batt])
+	}
+}
+
 test_told_once if {
 	count(two_barriers.findings) == 0 with input as _doc(_humid, [_vinyl, _batt])
 	count(two_barriers.findings) == 1 with input as _doc("Cold climate.", [_vinyl, _batt])
