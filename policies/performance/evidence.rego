@@ -4,7 +4,8 @@
 #   The project limits the air permeance of its sheets, and the data of this one has no figure, or its report is
 #   "to follow". The promise is worth nothing once the sheet is on the wall: two years later, when drafts are
 #   complained of, there is no report to hold it against. Ask for the ASTM E2178 report before the order. It does
-#   not apply to rows said not to be the air barrier, nor to product data that tells no air figure of any sheet.
+#   not apply to rows said not to be the air barrier, to waterproofing of decks and below grade, nor to product data
+#   that tells no air figure of any sheet.
 # custom:
 #   id: performance-air-evidence
 #   topic: performance
@@ -26,6 +27,7 @@ findings contains found if {
 	_data_tells_air
 	some product in input.products
 	air.is_sheet(product, product.role)
+	not product.family in data.performance.air.unasked_families
 	lack := _lack(product)
 	asked := [use |
 		some use in uses.main(product)

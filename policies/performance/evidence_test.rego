@@ -37,6 +37,7 @@ test_silent[name] if {
 		"figure": {"more": {"figures": {"air_lsm2": desk.figure(0.001, "0.001", "")}}, "row": {}, "limits": [_limit]},
 		"unused": {"more": {}, "row": {"struck": true}, "limits": [_limit]},
 		"metal": {"more": {"keys": ["metal"]}, "row": {}, "limits": [_limit]},
+		"deck": {"more": {"family": "hot-rubberized-asphalt-waterproofing"}, "row": {}, "limits": [_limit]},
 		"sealant": {"more": {"role": "sealant"}, "row": {}, "limits": [_limit]},
 		"wind layer": {
 			"more": {},
