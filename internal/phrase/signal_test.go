@@ -55,6 +55,7 @@ func TestSignals(t *testing.T) {
 		{"rolled at 1.1 mm wet", "", "surface_wet"},
 		{"12 mm of water, wet", "surface_wet", ""},
 		{"bone dry", "surface_dry", ""},
+		{"checked by wet-film comb, wet gage at hand", "", "surface_wet"},
 		{"not yet dry", "surface_wet !surface_dry", "surface_dry"},
 		{"stuck dry to block", "primer_none", "surface_dry !surface_dry"},
 		{"hoarfrost in the joints", "frost", ""},
