@@ -110,5 +110,14 @@ _residue_below(contact) if {
 	facts.has_key(below, ["oil-or-wax-residue"])
 }
 
+_residue_below(contact) if {
+	_has_sheet(contact)
+	"left_on" in contact.signals
+	some end in [contact.a, contact.b]
+	end.slot == "substrate"
+	end.class == "sealant"
+	facts.has_key(end, ["silicone"])
+}
+
 # The pairing topic judges the rows of sheets only.
 _has_sheet(contact) if facts.lines_by_id[contact.line].role in data.pairing.chemistry.roles

@@ -1,0 +1,45 @@
+package pairing.old_silicone_test
+
+import data.lib.bench_test as bench
+import data.pairing.old_silicone
+
+_fillet := object.union(
+	bench.item("substrate", "silicone fillet", "neutral-silicone-sealant", "sealant", ["silicone"]),
+	{"signals": ["left_on"], "clause": "old silicone fillet not removed"},
+)
+
+_found(items, more) := found if {
+	found := old_silicone.findings with input as bench.schedule(items, more, [])
+}
+
+test_fires if {
+	_found([bench.butyl_tape, bench.block, _fillet], {}) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12"],
+		"message": concat("", [
+			"FM-3 (butyl-flashing-tape) goes over silicone that is left on the face ",
+			`("old silicone fillet not removed")`,
+		]),
+		"facts": ["W!12/FM-3", "W!12/silicone fillet"],
+	}}
+}
+
+test_fires_under_a_new_bead if {
+	bead := bench.item("material", "S-2", "polyurethane-sealant", "sealant", ["polyurethane"])
+	count(_found([bead, _fillet], {"role": "sealant"})) == 1
+}
+
+test_silent[name] if {
+	strip := bench.item("material", "ST-1", "silicone-transition-strip", "membrane", ["silicone"])
+	some name, items in {
+		"taken off": [bench.butyl_tape, object.union(_fillet, {"polarity": "removed", "signals": ["removed"]})],
+		"only old": [bench.butyl_tape, object.union(_fillet, {"signals": ["existing"]})],
+		"a neighbor": [bench.butyl_tape, object.union(_fillet, {"slot": "touches"})],
+		"another sealant": [bench.butyl_tape, object.union(_fillet, {"keys": ["polyurethane-sealant"]})],
+		"silicone strip": [strip, _fillet],
+		"no sheet": [_fillet],
+	}
+	count(_found(items, {})) == 0
+}
+
+test_silent_where_a_board_goes_on if count(_found([bench.sbs, _fillet], {"role": "insulation"})) == 0
