@@ -29,15 +29,37 @@ is_closed(line) if {
 # reversed lists the words of a row for a lap against the water, unless its cell tells that it is barred and sealed.
 reversed(line) := [s |
 	some s in told(line, "lap_reversed")
-	not _is_made_good(line, s.slot)
+	not _is_made_good(line, s)
 ]
 
 default reversed(_) := []
 
-# An open edge in the same row undoes what is told of a seal.
-_is_made_good(line, slot) if {
-	is_closed_in(line, slot)
+# An open edge in the same row undoes what is told of a seal; a bar at the top of a head strip closes no lap between
+# head and jamb, unless the same words tell of it.
+_is_made_good(line, told) if {
+	is_closed_in(line, told.slot)
 	not facts.said(line, "edge_open")
+	not _is_elsewhere(line, told)
+}
+
+_is_elsewhere(line, told) if {
+	count(_parts(told.text)) > 1
+	some piece in regex.split(data.sequence.openings.lap_parting, object.get(line.texts, told.slot, ""))
+	contains(piece, told.text)
+	every s in line.signals { not _closes_within(s, piece) }
+}
+
+_closes_within(s, piece) if {
+	s.id in data.sequence.edge.sealing
+	contains(piece, s.text)
+}
+
+# _parts are the parts of an opening that words name.
+_parts(text) := {part |
+	some part, names in data.sequence.openings.parts
+	some word in regex.split(`[^a-z]+`, lower(text))
+	count(word) > 1
+	word in names
 }
 
 # open lists the words of a row for an edge left open.

@@ -32,6 +32,17 @@ test_seal_of_another_cell_does_not_help if {
 	count(_found({"signals": [_behind, bench.signal("edge_sealed", "touches", "bead")]})) == 1
 }
 
+test_bar_above_closes_no_lap_of_an_opening[name] if {
+	lap := bench.signal("lap_reversed", "edge", "sill over the jambs")
+	bar := bench.signal("edge_sealed", "edge", "bar")
+	some name, case in {
+		"elsewhere": ["Sill over the jambs; bar along the back", 0],
+		"at the lap": ["sill over the jambs with bar at the lap; bead", 1],
+	}
+	text := {"edge": lower(case[0])}
+	count(_found({"signals": [lap, bar], "texts": text})) == 1 - case[1]
+}
+
 test_metal_flashing_has_laps_too if {
 	count(_found({"signals": [_behind], "role": "metal"})) == 1
 }
