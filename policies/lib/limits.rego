@@ -67,6 +67,15 @@ in_scope("flat", line) if _is_flat(line)
 
 in_scope("upright", line) if not _is_flat(line)
 
+# What the row's sheet goes on is said to lie outside of insulation.
+in_scope("outside of the insulation", line) if {
+	some item in facts.items_in(line, ["touches", "substrate"])
+	item.class == "insulation"
+	item.relation == "in_front"
+	item.side == "object"
+	item.at.cell == line.cells.substrate
+}
+
 _is_flat(line) if {
 	own := [line.place, object.get(line.texts, "type", ""), object.get(line.texts, "substrate", "")]
 	not regex.match(data.lib.scope.lies.upright, lower(concat(" ", own)))
@@ -122,11 +131,20 @@ _holds(when, line) if {
 	every signal in when { _is_case(line, signal) }
 }
 
-_is_case(line, signal) if facts.said_here(line, signal)
+_is_case(line, signal) if {
+	signal != "indoors" # a note that speaks of the inside puts no row there
+	facts.said_here(line, signal)
+}
 
-# What is done on the room side of a wall is done indoors.
+_is_case(line, "indoors") if facts.said(line, "indoors")
+
+# What is done on the room side of a wall is done indoors, unless it is reached from outside or in frost.
 _is_case(line, "indoors") if {
 	some text in [line.place, line.group, object.get(line.texts, "substrate", "")]
 	regex.match(data.vapor.barriers.room_side_words, lower(text))
 	not facts.denied(line, "indoors")
+	not facts.said_here(line, "from_outside")
+	not _is_in_frost(line)
 }
+
+_is_in_frost(line) if line.figures.reading_air_c.max < 0

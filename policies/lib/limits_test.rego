@@ -40,6 +40,30 @@ test_product if {
 	count(limits.limits_for("voc_gl", _line, [], "")) == 0 with input.project as project
 }
 
+test_outside_of_the_insulation[note] if {
+	batt := {
+		"id": "W!3/2", "slot": "touches", "class": "insulation", "polarity": "yes", "relation": "in_front",
+		"side": "object", "at": {"cell": "E3"},
+	}
+	some note, case in {
+		"board outside of it": [{}, 1],
+		"behind": [{"relation": "behind"}, 0],
+		"of a neighbor": [{"at": {"cell": "G3"}}, 0],
+	}
+	line := object.union(_line, {"cells": {"substrate": "E3"}, "items": [object.union(batt, case[0])]})
+	limit := object.union(_limit, {"scope": "outside of the insulation"})
+	project := {"limits": [limit], "signals": []}
+	count(limits.limits_for("voc_gl", line, [], "")) == case[1] with input.project as project
+}
+
+test_indoors_is_told_of_the_row if {
+	limit := object.union(_limit, {"when": ["indoors"]})
+	said := {"id": "indoors", "no": false}
+	project := {"limits": [limit], "signals": [said]}
+	count(limits.limits_for("voc_gl", _line, [], "")) == 0 with input.project as project
+	count(limits.limits_for("voc_gl", object.union(_line, {"signals": [said]}), [], "")) == 1 with input.project as project
+}
+
 test_condition if {
 	_holds({"when": ["dark_color"]}, [], "")
 	not _holds({"when": ["laid_direct"]}, [], "")

@@ -52,6 +52,18 @@ test_room_side_is_indoors[name] if {
 	count(_found(420, more, [inside])) == 1
 }
 
+test_room_side_reached_from_outside[name] if {
+	inside := object.union(_note, {"when": ["indoors"], "text": "indoors 250 g/L max."})
+	warm := {"place": "Deck edge (room side)"}
+	told := {"id": "from_outside", "no": false, "text": "from the lift", "slot": "remark", "at": _note.at}
+	some name, more in {
+		"told": {"signals": [told]},
+		"in frost": {"figures": {"reading_air_c": desk.figure(-4, "-4", "°C")}},
+	}
+	count(_found(420, object.union(warm, more), [inside])) == 0
+	count(_found(420, object.union(warm, {"figures": {"reading_air_c": desk.figure(4, "4", "°C")}}), [inside])) == 1
+}
+
 test_limit_for_work_indoors if {
 	inside := object.union(_note, {"when": ["indoors"], "text": "indoors 250 g/L max."})
 	said := {"signals": [{"id": "indoors", "no": false, "text": "indoors", "slot": "place", "at": _note.at}]}
