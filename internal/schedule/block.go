@@ -274,6 +274,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 type bid struct {
 	col int
 	guess
+	others int // what else the column could be as surely
 }
 
 // assign gives each column under a heading block the slot that suits it best;
@@ -295,7 +296,10 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool, 
 		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col), gloss: unit})
 		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
-	slices.SortStableFunc(bids, func(x, y bid) int { return cmp.Or(cmp.Compare(y.score, x.score), x.col-y.col) })
+	// of two columns as sure of a slot, it goes to the one that could be nothing else
+	slices.SortStableFunc(bids, func(x, y bid) int {
+		return cmp.Or(cmp.Compare(y.score, x.score), x.others-y.others, x.col-y.col)
+	})
 	taken := map[string]string{} // the words that each slot is taken by
 	for _, x := range bids {
 		c, slot := &b.cols[x.col], r.head.bySlot[x.slot]
@@ -324,11 +328,18 @@ const certain = 2
 // heading says.
 func (r *reader) bids(col int, heading, group, sub string) []bid {
 	if slot, ok := r.named(heading); ok && r.head.bySlot[slot] != nil {
-		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}}}
+		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}, 0}}
 	}
 	var out []bid
-	for _, g := range r.guessed.of(heading+"\n\n"+group+"\n\n"+sub, func() []guess { return r.guesses(heading, group, sub) }) {
-		out = append(out, bid{col, g})
+	list := r.guessed.of(heading+"\n\n"+group+"\n\n"+sub, func() []guess { return r.guesses(heading, group, sub) })
+	for i, g := range list {
+		others := 0
+		for j := range list {
+			if j != i && list[j].score == g.score {
+				others++
+			}
+		}
+		out = append(out, bid{col, g, others})
 	}
 	return out
 }

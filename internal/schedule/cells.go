@@ -212,11 +212,7 @@ func (r *reader) ofBed(h *heard, cl phrase.Clause) bool {
 		if !ok {
 			return false
 		}
-		class := m.mat.Class
-		if m.product >= 0 {
-			class = r.sched.Products[m.product].Class
-		}
-		switch r.words.roleByClass[class] {
+		switch r.words.roleByClass[r.classOf(m)] {
 		case "membrane", "sealant", "coating", "adhesive", "transition", "primer":
 			return true
 		}

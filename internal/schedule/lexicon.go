@@ -187,10 +187,19 @@ func (l *lexicon) named(text string) []material.Material {
 
 func (l *lexicon) materials(found []mention, text string, offset int) []mention {
 	for _, m := range l.named(text) {
-		found = append(found, mention{start: offset + m.Start, end: offset + m.End, product: -1, mat: m})
+		found = append(found, mention{start: offset + m.Start, end: offset + pastBracket(text, m.Start, m.End), product: -1, mat: m})
 	}
 	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
 	return found
+}
+
+// pastBracket is the end of a name together with the bracket that closes in it: the words
+// after "mastic (butyl)" go on with its sentence.
+func pastBracket(text string, start, end int) int {
+	if name := text[start:end]; strings.Count(name, "(") > strings.Count(name, ")") && strings.HasPrefix(text[end:], ")") {
+		return end + 1
+	}
+	return end
 }
 
 // findTags lists known tags and names, and texts of the shape of a tag in use,

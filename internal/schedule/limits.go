@@ -31,6 +31,8 @@ type limitFigure struct {
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
+	Outer     []string `json:"outer"`  // words for the outer side of the insulation
+	Inner     []string `json:"inner"`  // and for its inner side, in a sentence that tells of both
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
 	Least     *float64 `json:"least"` // a smaller figure, in the kind's unit, is no such limit
@@ -352,8 +354,8 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)
-		if l.Scope == "" && (len(l.Keys) == 0 && r.ofRoom(in.sentence) || r.words.hasAny(in.sentence, rule.Sided)) {
-			l.Scope = unknownPlace
+		if l.Scope == "" {
+			l.Scope = r.sideIn(in.sentence, rule, len(l.Keys) > 0)
 		}
 	}
 	if m := facing.FindStringSubmatch(in.sentence); rule.Facing && m != nil {
@@ -366,6 +368,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			if at := strings.LastIndexAny(strings.TrimRight(in.before, " ."), ".;"); at >= 0 && len(l.When) == 0 {
 				l.When = r.whenIn(in.before[at:]) // "350 g/L max. In closed rooms 250 g/L"
 			}
+		}
+		if len(l.When) == 0 && ofBefore.MatchString(in.sentence) {
+			l.When = r.whenBefore(at)
 		}
 	}
 	return l

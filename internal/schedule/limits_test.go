@@ -71,6 +71,8 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Primers 250 g/L max.":                                                {kind: "voc_gl", min: -1, max: 250, roles: "primer"},
 		"Pool hall is humid all winter: membrane 0.1 perm or less.":           {kind: "vapor_ng", min: -1, max: 5.72135, scope: "pool hall"},
 		"Sheet outside the batt 300 ng or more.":                              {kind: "vapor_ng", min: 300, max: -1},
+		"On the cold side of the batt nothing tighter than 5 perm.":           {kind: "vapor_ng", min: 286.07, max: -1, scope: "outside of the insulation"},
+		"Cold side of the wool 300 ng or more, warm side 60 ng.":              {kind: "vapor_ng", min: 300, max: -1, scope: "(place not found)"},
 		"Vapor barrier on the room side: 60 ng or less.":                      {kind: "vapor_ng", min: -1, max: 60},
 		"Primers in a confined space 50 g/L at most.":                         {kind: "voc_gl", min: -1, max: 50, roles: "primer", when: "closed_space"},
 		"VOC (g/L): sealants 250":                                             {kind: "voc_gl", min: -1, max: 250, roles: "sealant"},
@@ -127,6 +129,19 @@ D2 | RB-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Kind | Thickness 
 		l := limit(s, "lap_mm")
 		if want := "butyl-flashing-tape rubberized-asphalt-membrane"; l == nil || strings.Join(l.Keys, " ") != want {
 			t.Fatalf("got %+v, want %s", l, want)
+		}
+	}
+}
+
+// TestLimitsOfTheSentenceBefore: "under them" is under what the note has just named.
+func TestLimitsOfTheSentenceBefore(t *testing.T) {
+	for note, want := range map[string]string{
+		"Charcoal caps: allow 80 °C at their back. Rolls beneath them serve to 95 °C at least.": "dark_color",
+		"Charcoal caps: allow 80 °C at their back. Rolls on the deck serve to 95 °C service.":   "",
+	} {
+		s := read(t, oneWall+note+"\n")
+		if n := len(s.Project.Limits); n != 2 || strings.Join(s.Project.Limits[1].When, " ") != want {
+			t.Errorf("%s: limits %+v, want the second when %q", note, s.Project.Limits, want)
 		}
 	}
 }

@@ -168,6 +168,7 @@ func TestBeds(t *testing.T) {
 		"zinc cap plate on concrete block":              "zinc-sheet",
 		"glass-mat sheathing over galv. steel studs":    "glass-mat-gypsum-sheathing",
 		"plywood, behind the brick":                     "osb-plywood-sheathing",
+		"old mastic (butyl) scraped off, CMU":           "removed:butyl-sealant concrete-masonry",
 		"existing coal tar pitch removed, then plywood": "removed:coal-tar-pitch osb-plywood-sheathing",
 	} {
 		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | butyl tape | "+cell+" | none\nD2 | butyl tape | plywood | none\n")

@@ -90,7 +90,7 @@ func (r *reader) keysIn(text string) []string {
 	for _, m := range r.lex.find(text) {
 		switch {
 		case prefixed[text[m.start:m.end]] != nil: // "HT goods" are those of HT-1, whatever else HT may mean
-		case m.mat.Class == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
+		case r.classOf(m) == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
 			// "membrane outside the batt": the limit is not the batt's
 		case m.product >= 0:
 			add(r.keyOf(m.product))
@@ -105,6 +105,26 @@ func (r *reader) keysIn(text string) []string {
 		}
 	}
 	return out
+}
+
+// ofBefore are words of what the sentence before has named.
+var ofBefore = regexp.MustCompile(`(?i)\b(?:under|beneath|below|behind) (?:it|them|these|those|that)\b`)
+
+// whenBefore is the case of the limit that the note stated last: "charcoal caps run to
+// 80 °C. What lies under them serves to 95 °C".
+func (r *reader) whenBefore(at At) []string {
+	if n := len(r.sched.Project.Limits); n > 0 && r.sched.Project.Limits[n-1].At == at {
+		return slices.Clone(r.sched.Project.Limits[n-1].When)
+	}
+	return []string{}
+}
+
+// classOf is the class of what a mention stands for.
+func (r *reader) classOf(m mention) string {
+	if m.product >= 0 {
+		return r.sched.Products[m.product].Class
+	}
+	return m.mat.Class
 }
 
 // tagged lists the products of the tags that begin with a word of a text: the SA-1

@@ -12,9 +12,8 @@ import (
 func (r *reader) collectPlaces(t *table) {
 	for row := t.first; row <= t.last; row++ {
 		seen := map[string]bool{}
-		for _, slot := range []string{"place", "group", "mark"} {
-			col := t.column(slot)
-			if col == 0 {
+		for i, col := range t.nums {
+			if slot := t.cols[i].Slot; slot != "place" && slot != "group" && slot != "mark" {
 				continue
 			}
 			words := headingWords(text(t.sheet, row, col))
@@ -131,6 +130,21 @@ func (r *reader) marksIn(sentence string) []string {
 // unknownPlace is the scope of a limit for a room that no line names; it holds
 // for none.
 const unknownPlace = "(place not found)"
+
+// outerSide is the scope of a limit for what lies on the outer side of the insulation.
+const outerSide = "outside of the insulation"
+
+// sideIn is the side of the insulation that a sentence states a limit for, "" for none.
+func (r *reader) sideIn(sentence string, rule limitFigure, keyed bool) string {
+	has := func(words []string) bool { return len(words) > 0 && r.words.hasAny(sentence, words) }
+	switch outer := has(rule.Outer); {
+	case outer && !keyed && !has(rule.Sided) && !has(rule.Inner):
+		return outerSide
+	case outer, has(rule.Sided), !keyed && r.ofRoom(sentence):
+		return unknownPlace
+	}
+	return ""
+}
 
 // ofRoom holds for a sentence that speaks of a room's own climate.
 func (r *reader) ofRoom(sentence string) bool {

@@ -261,7 +261,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.longNames(r.productWords(p, c.slot, strings.TrimSpace(cell.Value)))
+			c.cell, c.text = cell, r.runsWritten(r.longNames(r.productWords(p, c.slot, strings.TrimSpace(cell.Value))))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":

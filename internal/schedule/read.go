@@ -207,6 +207,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.airUnit)
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.actualDays)
+	r.each(all, kindSchedule, r.otherPlaces)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.bedColumn)
 	r.each(all, kindSchedule, r.conditionColumn)

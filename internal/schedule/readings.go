@@ -82,6 +82,9 @@ func (r *reader) spread(f *Figure, c source, kind string) {
 	}
 }
 
+// readingLead are the words before two readings that tell where they were taken.
+var readingLead = regexp.MustCompile(`^\s*\pL[\pL .'-]*[\pL.](?::\s*|\s+)`)
+
 // twoReadings takes the two readings that a heading names beside one another, of
 // a cell that gives both: "8 / 7" under "Air / surface".
 func (r *reader) twoReadings(l *Line, c source, kind string) bool {
@@ -90,8 +93,14 @@ func (r *reader) twoReadings(l *Line, c source, kind string) bool {
 	if !ok || len(keys) != 2 || keys[0] == keys[1] {
 		return false
 	}
+	lead := readingLead.FindString(first)
+	for _, one := range r.words.readings.List {
+		if one.words.MatchString(lead) {
+			return false // it names them in an order of its own
+		}
+	}
 	found := map[string]Figure{}
-	for i, text := range []string{first, second} {
+	for i, text := range []string{first[len(lead):], second} {
 		one := c
 		if one.text = strings.TrimSpace(text); !r.holds(workbook.Cell{Value: one.text}, kind) {
 			return false
@@ -104,6 +113,9 @@ func (r *reader) twoReadings(l *Line, c source, kind string) bool {
 		found[keys[i]] = f
 	}
 	maps.Copy(l.Figures, found)
+	if lead != "" {
+		r.signals(l, c) // "tented: 11 / 9"
+	}
 	return true
 }
 

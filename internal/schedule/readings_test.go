@@ -51,6 +51,27 @@ D2 | butyl sheet | plywood | none | @2026-03-02 | | | n/a | `})
 	}
 }
 
+// Words before two readings tell where they were taken; words that name one of the
+// two are heard as such.
+func TestTwoReadingsWithWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Air / surface, °C
+D1 | butyl sheet | plywood | none | @2026-03-02 | tented: 12 / 9 (street -6)
+D2 | butyl sheet | plywood | none | @2026-03-02 | in hall +16 / +13
+D3 | butyl sheet | plywood | none | @2026-03-02 | surface 5 / 8`})
+	for mark, want := range map[string]string{"D1": "air_c 12.0 surface_c 9.0", "D2": "air_c 16.0 surface_c 13.0"} {
+		if got := readingsOf(t, line(t, s, mark).Figures); got != want {
+			t.Errorf("%s: got %q, want %q", mark, got, want)
+		}
+	}
+	if !said(line(t, s, "D1"), "heated") {
+		t.Errorf("signals %+v", line(t, s, "D1").Signals)
+	}
+	if f := line(t, s, "D3").Figures["reading_air_c"]; f.Min != nil {
+		t.Errorf("the reading of the surface was taken for that of the air: %+v", f)
+	}
+}
+
 // A high and a low are a range, and words beside a reading tell of the work.
 func TestReadingsThatAreRanges(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `

@@ -267,6 +267,21 @@ func (r *reader) actualDays(t *table) {
 	}
 }
 
+// otherPlaces takes further columns that tell of the place for that: "Grid | Where".
+func (r *reader) otherPlaces(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "" || t.column("place") == 0 {
+			continue
+		}
+		for _, g := range r.head.match(c.Heading) {
+			if g.slot == "place" && g.score >= 1 {
+				c.Slot, c.Confidence, c.Why = g.slot, 1, "heading says \""+g.words+"\", beside another that tells of the place"
+			}
+		}
+	}
+}
+
 // lessWords takes some words out of a heading; false where it has none of them.
 func lessWords(words map[string]bool, heading string) (rest string, had bool) {
 	all := headingWords(heading)

@@ -397,6 +397,23 @@ D1 | C-4 | butyl sheet | plywood | wet | none`})
 	}
 }
 
+// A heading that could mean two things leaves to its neighbor the one thing that the
+// neighbor means, and two columns may tell of the place.
+func TestHeadingsThatShareAWord(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Mark | Bay | Position | Membrane | Goes over | Prep | Primer\nD1 | C | Head | butyl sheet | CMU | swept | P-2": "mark place place material substrate substrate primer",
+		"Mark | Membrane | Substrate | Prep | Laps\nD1 | butyl sheet | CMU | P-2 solvent primer | 3 in.":                "mark material substrate primer lap",
+	} {
+		s := readPages(t, page{name: "S", grid: grid})
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: slots %q, want %q", grid, got, want)
+		}
+		if p := s.Lines[0].Place; strings.Contains(grid, "Bay") && p != "C; Head" {
+			t.Errorf("place %q", p)
+		}
+	}
+}
+
 // A text over all columns heads the rows below it, also where it would do for a heading.
 func TestDividerIsNoHeading(t *testing.T) {
 	s := readPages(t, page{name: "P", merges: []string{"A2:F2", "A4:F4"}, grid: `
