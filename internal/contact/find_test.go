@@ -77,18 +77,23 @@ func TestOnAnother(t *testing.T) {
 
 func TestKindsOfContact(t *testing.T) {
 	for cell, want := range map[string]string{
-		"EPDM gasket":                                         "epdm-gasket direct",
-		"polysulfide sealant at the joint":                    "polysulfide-sealant direct",
-		"EPDM gasket kept 2 in. clear":                        "epdm-gasket near",
-		"clear of the EPDM gasket by 50 mm":                   "epdm-gasket near",
-		"not in contact with the EPDM gasket":                 "epdm-gasket apart",
-		"EPDM gasket not in contact":                          "epdm-gasket apart",
-		"no EPDM gasket here":                                 "epdm-gasket apart",
-		"EPDM gasket, separated by butyl tape":                "epdm-gasket separated by butyl-flashing-tape",
-		"EPDM gasket separated from it by stainless flashing": "epdm-gasket separated by stainless-sheet",
-		"butyl tape between it and the EPDM gasket":           "epdm-gasket separated by butyl-flashing-tape",
-		"existing coal tar pitch removed":                     "coal-tar-pitch apart",
-		"existing coal tar pitch left on":                     "coal-tar-pitch direct",
+		"EPDM gasket":                                                     "epdm-gasket direct",
+		"polysulfide sealant at the joint":                                "polysulfide-sealant direct",
+		"EPDM gasket kept 2 in. clear":                                    "epdm-gasket near",
+		"clear of the EPDM gasket by 50 mm":                               "epdm-gasket near",
+		"not in contact with the EPDM gasket":                             "epdm-gasket apart",
+		"EPDM gasket not in contact":                                      "epdm-gasket apart",
+		"no EPDM gasket here":                                             "epdm-gasket apart",
+		"EPDM gasket, separated by butyl tape":                            "epdm-gasket separated by butyl-flashing-tape",
+		"EPDM gasket separated from it by stainless flashing":             "epdm-gasket separated by stainless-sheet",
+		"butyl tape between it and the EPDM gasket":                       "epdm-gasket separated by butyl-flashing-tape",
+		"EPDM gasket; a butyl tape holds it clear of the membrane":        "epdm-gasket separated by butyl-flashing-tape",
+		"EPDM gasket; stainless flashing isolates EPDM from the membrane": "epdm-gasket separated by stainless-sheet",
+		"EPDM gasket kept away from the membrane by butyl tape":           "epdm-gasket near",
+		"EPDM gasket; stainless flashing holds the brick":                 "epdm-gasket direct",
+		"EPDM gasket; nothing keeps EPDM off the membrane":                "epdm-gasket direct",
+		"existing coal tar pitch removed":                                 "coal-tar-pitch apart",
+		"existing coal tar pitch left on":                                 "coal-tar-pitch direct",
 	} {
 		t.Run(cell, func(t *testing.T) {
 			got := told(find(t, "Mark | Membrane | Substrate | Primer | Touches\nD1 | rubberized asphalt membrane | CMU | none | "+cell+"\nD2 | rubberized asphalt membrane | CMU | none | clay brick\n"), "!2")

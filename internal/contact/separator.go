@@ -17,6 +17,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
 			return s
 		}
+		if touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && f.keepsOff(s, b) {
+			return s
+		}
 		if !separates(s) {
 			continue
 		}
@@ -32,6 +35,35 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 	}
 	return nil
 }
+
+// keepsOff holds for the plate of "a plate keeps the rubber off the sheet" and of
+// "rubber kept off the sheet by a plate", for all of the row that is rubber.
+func (f *finder) keepsOff(s, b *schedule.Item) bool {
+	does := s.Side == "subject" && awayWords[s.Relation] && slices.Contains(s.Signals, "keeps_off")
+	if !does && (s.Side != "object" || s.Relation != "by") {
+		return false
+	}
+	alone := true
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.ID == s.ID || o.At != s.At || o.Clause != s.Clause || o.Side != "subject" || !awayWords[o.Relation] {
+			continue
+		}
+		if alone = false; o.Polarity == "yes" && f.names(o, b) {
+			return true
+		}
+	}
+	i := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return o.ID == s.ID })
+	return does && alone && i > 0 && f.names(&f.line.Items[i-1], b) // "keeps it off"
+}
+
+// names holds where o says b again, or a word for what b is made of.
+func (f *finder) names(o, b *schedule.Item) bool {
+	return o.Family != "" && o.Family == b.Family || covers(endOf(f.line, *b), endOf(f.line, *o))
+}
+
+// awayWords are relations of what is kept off something.
+var awayWords = map[string]bool{"clear_of": true, "from": true}
 
 // remarked holds for a remark on the row that puts s between the two: it names
 // one of their kind, or says so and names no other.
