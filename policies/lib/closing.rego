@@ -34,18 +34,22 @@ reversed(line) := [s |
 
 default reversed(_) := []
 
-# An open edge in the same row undoes what is told of a seal; a bar at the top of a head strip closes no lap between
-# head and jamb, unless the same words tell of it.
-_is_made_good(line, told) if {
-	is_closed_in(line, told.slot)
+# An open edge in the same row undoes what is told of a seal; "lapped over" in "lower course lapped over the upper" is
+# the very lap in question, and a bar at the top of a head strip closes no lap between head and jamb, unless the same
+# words tell of it.
+_is_made_good(line, reversal) if {
+	some id in data.sequence.edge.sealing
+	some s in told(line, id)
+	s.slot == reversal.slot
+	not contains(reversal.text, s.text)
 	not facts.said(line, "edge_open")
-	not _is_elsewhere(line, told)
+	not _is_elsewhere(line, reversal)
 }
 
-_is_elsewhere(line, told) if {
-	count(_parts(told.text)) > 1
-	some piece in regex.split(data.sequence.openings.lap_parting, object.get(line.texts, told.slot, ""))
-	contains(piece, told.text)
+_is_elsewhere(line, reversal) if {
+	count(_parts(reversal.text)) > 1
+	some piece in regex.split(data.sequence.openings.lap_parting, object.get(line.texts, reversal.slot, ""))
+	contains(piece, reversal.text)
 	every s in line.signals { not _closes_within(s, piece) }
 }
 

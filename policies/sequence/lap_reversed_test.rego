@@ -20,6 +20,11 @@ test_whole_finding if {
 	}}
 }
 
+test_words_of_the_lap_itself_do_not_close_it if {
+	told := bench.signal("lap_reversed", "remark", "lower strip run over the upper")
+	count(_found({"signals": [told, bench.signal("lap_shingled", "remark", "run over")]})) == 1
+}
+
 test_open_edge_is_told_with_it if {
 	open := bench.signal("edge_open", "remark", "open top edge")
 	sealed := bench.signal("edge_sealed", "remark", "bead at drip")
