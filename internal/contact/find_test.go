@@ -92,6 +92,7 @@ func TestKindsOfContact(t *testing.T) {
 		"EPDM gasket kept away from the membrane by butyl tape":           "epdm-gasket near",
 		"EPDM gasket; stainless flashing holds the brick":                 "epdm-gasket direct",
 		"EPDM gasket; nothing keeps EPDM off the membrane":                "epdm-gasket direct",
+		"drainage mat stuck on with asphalt cutback mastic":               "asphalt-cutback-mastic direct",
 		"existing coal tar pitch removed":                                 "coal-tar-pitch apart",
 		"existing coal tar pitch left on":                                 "coal-tar-pitch direct",
 	} {

@@ -29,6 +29,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s) || f.laidUnder(s)) {
 			return s
 		}
+		if f.stuckWith(s, b) {
+			continue
+		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}
@@ -83,6 +86,16 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 	}
 	return others == 0 && slices.Contains(s.Signals, "put_between")
 }
+
+// stuckWith holds for "board dabbed on with adhesive": what sticks the separator
+// to the row's own material meets that too.
+func (f *finder) stuckWith(s, b *schedule.Item) bool {
+	sticks := b.Class == "mastic" || b.Class == "adhesive"
+	return sticks && s.At == b.At && s.Clause == b.Clause && s.Side == "subject" && b.Side == "object" && bedWords[b.Relation]
+}
+
+// bedWords are relations of what something is stuck with.
+var bedWords = map[string]bool{"with": true, "set_in": true, "by": true, "sealed_with": true, "fastened_by": true, "on": true}
 
 // fills holds for a backer ("rod"), which carries a bead and keeps it off nothing,
 // and for what is not known.
