@@ -60,7 +60,7 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 // accepts reads the substrates that product data accepts, each with its primer.
 func (r *reader) accepts(p *Product, c source) {
 	if p.Role == "primer" || p.Role == "sealant" || p.Role == "adhesive" {
-		p.Suits = append(p.Suits, r.suited(p, c)...)
+		p.Suits = append(p.Suits, r.madeOf(p, c.text, r.suited(p, c))...)
 		return
 	}
 	if r.words.isNone(c.text) {
@@ -77,6 +77,17 @@ func (r *reader) accepts(p *Product, c source) {
 			a.Primer = "always"
 		}
 	}
+}
+
+// madeOf takes what a primer that nothing else describes is made of ("solvent base,
+// for sheet R-1") out of the list of what it suits.
+func (r *reader) madeOf(p *Product, text string, suits []Target) []Target {
+	carrier := r.words.accept.carrier.FindString(text)
+	if carrier == "" || p.Role != "primer" || !strings.HasSuffix(p.Family, "-unspecified") {
+		return suits
+	}
+	r.asPrimer(p, carrier)
+	return slices.DeleteFunc(suits, func(t Target) bool { return strings.Contains(carrier, t.Text) })
 }
 
 var sharedNoun = regexp.MustCompile(`((?:[A-Za-z]+\.?/)+[A-Za-z]+\.?) ([a-z]+)`)
@@ -225,7 +236,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
-	for _, piece := range r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))) {
+	for _, piece := range r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text)))) {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}
@@ -264,6 +275,19 @@ func (r *reader) primerRule(p *Product, c source) {
 			r.rest(p, rule, list)
 		}
 	}
+}
+
+// bedsFirst puts "none" without a bed after what is said of beds: "none; PR-1 on
+// block".
+func (r *reader) bedsFirst(p *Product, pieces []part) []part {
+	rest := func(piece part) int {
+		if !r.saysNone(piece.text) || slices.ContainsFunc(r.near(p, piece.text), func(m mention) bool { return !r.isPrimer(m) }) {
+			return 0
+		}
+		return 1
+	}
+	slices.SortStableFunc(pieces, func(a, b part) int { return rest(a) - rest(b) })
+	return pieces
 }
 
 // applyRule sets the primer of the acceptances that a named substrate means,

@@ -83,6 +83,47 @@ PR-1 | solvent-borne rubber primer | -5 | - | -
 	}
 }
 
+// What holds for the rest may be told first.
+func TestPrimerOfTheRestFirst(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | CMU, galvanized steel, plywood | none; PR-1 on CMU
+PR-1 | solvent-borne rubber primer | -5 | - | -
+`)
+	want := "concrete-masonry PR-1, galvanized-sheet none, osb-plywood-sheathing none"
+	if got := accepted(product(t, s, "R-1")); got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
+// A primer may say what it is made of where others say what they stick to.
+func TestPrimerMadeOf(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | R-1 | CMU | K-1\nD2 | R-1 | CMU | K-2\nD3 | R-1 | CMU | K-3\n"+`
+Tag | Min apply °C | Max days open | Bonds to
+R-1 | 5 | 60 | CMU
+K-1 | -5 | - | solvent-borne, for R-1
+K-2 | 5 | - | water based; R-1 only
+K-3 | 5 | - | R-1
+`)
+	for tag, want := range map[string]string{"K-1": "solvent-primer", "K-2": "water-primer", "K-3": "primer-unspecified"} {
+		p := product(t, s, tag)
+		if p.Family != want || targets(p.Suits) != "R-1" {
+			t.Errorf("%s is %s for %q, want %s", tag, p.Family, targets(p.Suits), want)
+		}
+	}
+}
+
+// "No solvent primer" bars it where a list bars, and a bracket may say why.
+func TestBarredInAListOfWhatIsBarred(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | butyl flashing tape | 5 | coal tar; no solvent-borne primer (softens the butyl adhesive)
+`)
+	if got := targets(product(t, s, "R-1").KeepOff); got != "coal-tar-pitch solvent-primer" {
+		t.Errorf("keeps off %q", got)
+	}
+}
+
 // A comma parts primers where each has its own bed.
 func TestPrimersPartedByCommas(t *testing.T) {
 	s := read(t, walls+`

@@ -28,6 +28,9 @@ func (r *reader) targets(p *Product, c source) []Target {
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
 		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && (meant || c.goes)
 		part.text = r.reasoned(r.words.before(part.text, r.words.accept.Unless))
+		if c.slot == "keep_off" {
+			part.text = r.words.accept.harm.ReplaceAllString(r.words.accept.denied.ReplaceAllString(part.text, ""), "")
+		}
 		if c.mixed && !except && !off && !r.bareList(part.text) {
 			continue
 		}

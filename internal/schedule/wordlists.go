@@ -76,6 +76,12 @@ type acceptanceWords struct {
 	passing *regexp.Regexp
 	Heat    string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
 	heat    *regexp.Regexp
+	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
+	denied  *regexp.Regexp
+	Harm    string `json:"harm"` // a bracket that gives the reason: "(eats the glue)"
+	harm    *regexp.Regexp
+	Carrier string `json:"carrier"` // what a primer is made of: "solvent base"
+	carrier *regexp.Regexp
 	Meant   []string `json:"meant"`
 	Unless  []string `json:"unless"`
 	Laps    []string `json:"laps"`
@@ -155,23 +161,8 @@ func (w *wordlists) compile(file *readingFile) error {
 	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
 		return fmt.Errorf("stated_year: %w", err)
 	}
-	if w.accept.notIn, err = regexp.Compile("(?i)" + f.Acceptance.NotIn); err != nil {
-		return fmt.Errorf("acceptance: not_in: %w", err)
-	}
-	if w.accept.Excepted.lead, err = regexp.Compile("(?i)" + f.Acceptance.Excepted.Lead); err != nil {
-		return fmt.Errorf("acceptance.excepted.lead: %w", err)
-	}
-	if w.accept.Excepted.end, err = regexp.Compile("(?i)" + f.Acceptance.Excepted.End); err != nil {
-		return fmt.Errorf("acceptance.excepted.end: %w", err)
-	}
-	if w.accept.elseAs, err = regexp.Compile("(?i)" + f.Acceptance.ElseAs); err != nil {
-		return fmt.Errorf("acceptance.else_as: %w", err)
-	}
-	if w.accept.passing, err = regexp.Compile("(?i)" + f.Acceptance.Passing); err != nil {
-		return fmt.Errorf("acceptance.passing: %w", err)
-	}
-	if w.accept.heat, err = regexp.Compile("(?i)" + f.Acceptance.Heat); err != nil {
-		return fmt.Errorf("acceptance.heat: %w", err)
+	if err = w.accept.compile(); err != nil {
+		return fmt.Errorf("acceptance: %w", err)
 	}
 	if w.roomHeat, err = regexp.Compile(f.RoomHeat); err != nil {
 		return fmt.Errorf("room_heat: %w", err)
@@ -227,6 +218,24 @@ func (w *wordlists) compile(file *readingFile) error {
 		return fmt.Errorf("readings: %w", err)
 	}
 	w.readings = f.Readings
+	return nil
+}
+
+// compile turns the patterns of acceptances into expressions.
+func (a *acceptanceWords) compile() error {
+	for _, one := range []struct {
+		name, pattern string
+		into          **regexp.Regexp
+	}{
+		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end},
+		{"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
+		{"harm", a.Harm, &a.harm},
+	} {
+		var err error
+		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
+			return fmt.Errorf("%s: %w", one.name, err)
+		}
+	}
 	return nil
 }
 
