@@ -325,9 +325,11 @@ func TestRowsCiteTheSameDetail(t *testing.T) {
 	}
 	specified := &document.Document{Lines: []schedule.Line{
 		line("X-10", "Ledge", "3/E2.04"), line("X-20", "Cheek wall", "4/E2.03"), line("X-30", "Pit", "11 / E-7"),
+		line("X-40", "Stair wall, low", "6/E9"), line("X-50", "Stair wall, high", "8/E9"),
 	}}
 	submitted := &document.Document{Lines: []schedule.Line{
 		line("1", "Sump", "E7-11", "rev 2"), line("2", "Relieving angle", "E2.04-3"), line("3", "Ramp side", "E2.03-4, E2.03-6"),
+		line("4", "Both stair walls", "6 & 8/E-9"),
 	}}
 	c, err := New(policies.FS)
 	if err != nil {
@@ -336,8 +338,52 @@ func TestRowsCiteTheSameDetail(t *testing.T) {
 	got := map[string]string{}
 	for _, p := range c.Documents(specified, submitted).Pairs {
 		got[p.Was.Mark] = p.Line
+		if !p.Sure {
+			t.Errorf("%s for %s is not sure (%.2f, next %.2f)", p.Line, p.Was.Mark, p.Score, p.Next)
+		}
 	}
-	if want := map[string]string{"X-10": "2", "X-20": "3", "X-30": "1"}; !maps.Equal(got, want) {
+	if want := map[string]string{"X-10": "2", "X-20": "3", "X-30": "1", "X-40": "4", "X-50": "4"}; !maps.Equal(got, want) {
 		t.Errorf("matched %v, want %v", got, want)
+	}
+}
+
+// TestOfferedInPlaceOf: the data of an offer says in whose place each product stands,
+// which pairs neighbors that another order or class would cross.
+func TestOfferedInPlaceOf(t *testing.T) {
+	product := func(tag, stands string) schedule.Product {
+		return schedule.Product{ID: tag, Tag: tag, Texts: map[string]string{"specified": stands}}
+	}
+	item := func(slot, tag, class string) schedule.Item {
+		return schedule.Item{ID: tag, Slot: slot, Text: tag, Tag: tag, Product: tag, Class: class, Polarity: "yes"}
+	}
+	line := func(id string, items ...schedule.Item) schedule.Line {
+		return schedule.Line{ID: id, Mark: "M", Items: items}
+	}
+	specified := &document.Document{
+		Lines:    []schedule.Line{line("was", item("material", "Q-1", "membrane"), item("touches", "Q-2", "membrane"), item("touches", "Q-3", "membrane"))},
+		Products: []schedule.Product{product("Q-1", ""), product("Q-2", ""), product("Q-3", "")},
+	}
+	submitted := &document.Document{
+		Lines: []schedule.Line{
+			line("now", item("material", "Oke 5", "membrane"), item("touches", "Oke 9", "membrane"), item("touches", "Oke 7", "membrane")),
+			{ID: "none", Mark: "N", Texts: map[string]string{"material": "by tenant"}, Signals: []schedule.Said{{ID: "by_others", Slot: "material"}}},
+		},
+		Products: []schedule.Product{product("Oke 5", "Q-1"), product("Oke 7", "Q-2"), product("Oke 9", "Q-3 / Q-4")},
+	}
+	c, err := New(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]string{}
+	for _, p := range c.Documents(specified, submitted).Pairs {
+		for _, s := range p.Swaps {
+			got[s.Now.Text] = s.Was.Text
+		}
+	}
+	if want := map[string]string{"Oke 5": "Q-1", "Oke 7": "Q-2", "Oke 9": "Q-3"}; !maps.Equal(got, want) {
+		t.Errorf("swapped %v, want %v", got, want)
+	}
+	if m := mainOf(&submitted.Lines[1]); m != nil {
+		t.Errorf("%q stands for a material", m.Text)
 	}
 }

@@ -11,10 +11,11 @@ import (
 type item struct {
 	*schedule.Item
 	text, tag string
+	standsFor []string // in whose place its data offers it
 }
 
 func newItem(it *schedule.Item) item {
-	return item{it, plainWords(it.Text), plainWords(it.Tag)}
+	return item{Item: it, text: plainWords(it.Text), tag: plainWords(it.Tag)}
 }
 
 // same: the same tag, the same words, or the same family where not both are
@@ -28,6 +29,9 @@ func (a item) same(b item) bool {
 	}
 	return a.Family != "" && a.Family == b.Family
 }
+
+// standsIn: the data of the second offers it in place of the first.
+func (a item) standsIn(b item) bool { return a.tag != "" && slices.Contains(b.standsFor, a.tag) }
 
 // difference lists the materials that only the first list has, and those that
 // only the second has, each once.
@@ -49,8 +53,8 @@ func without(list, other []item) []item {
 // replaced is one material in place of another.
 type replaced struct{ was, now item }
 
-// replacements pairs what is gone with what was added: first the same class in
-// the same column, then the same class, then what is the only liquid, or the
+// replacements pairs what is gone with what was added: first what its data offers
+// in place of the other, then the same class in the same column, then the same class, then what is the only liquid, or the
 // only solid, in its column.
 func (c *Comparer) replacements(gone, added []item) []replaced {
 	var out []replaced
@@ -66,6 +70,7 @@ func (c *Comparer) replacements(gone, added []item) []replaced {
 		}
 	}
 	sameClass := func(a, b item) bool { return a.Class != "" && a.Class == b.Class }
+	pass(item.standsIn)
 	pass(func(a, b item) bool { return a.Slot == b.Slot && sameClass(a, b) })
 	pass(sameClass)
 	pass(func(a, b item) bool {

@@ -25,8 +25,12 @@ func (c *Comparer) match(was, now *side) []match {
 		}
 	}
 	out = append(out, c.leftOver(s, scores, out)...)
+	joined := map[[2]int]bool{}
+	for _, m := range out {
+		joined[[2]int{m.was, m.now}] = true
+	}
 	for k := range out {
-		c.rate(&out[k], s, scores)
+		c.rate(&out[k], joined, s, scores)
 	}
 	slices.SortFunc(out, func(a, b match) int { return cmp.Or(cmp.Compare(a.now, b.now), cmp.Compare(a.was, b.was)) })
 	return out
@@ -98,15 +102,15 @@ func bestOf(n int, score func(int) float64) int {
 }
 
 // rate finds the best other candidate of either line that is of another
-// content, and says whether the match is sure.
-func (c *Comparer) rate(m *match, s *scorer, scores [][]float64) {
+// content and no part of the same match, and says whether the match is sure.
+func (c *Comparer) rate(m *match, joined map[[2]int]bool, s *scorer, scores [][]float64) {
 	for i := range scores {
-		if i != m.was && s.was.features[i].content != s.was.features[m.was].content {
+		if !joined[[2]int{i, m.now}] && s.was.features[i].content != s.was.features[m.was].content {
 			m.next = max(m.next, scores[i][m.now])
 		}
 	}
 	for j := range scores[m.was] {
-		if j != m.now && s.now.features[j].content != s.now.features[m.now].content {
+		if !joined[[2]int{m.was, j}] && s.now.features[j].content != s.now.features[m.now].content {
 			m.next = max(m.next, scores[m.was][j])
 		}
 	}

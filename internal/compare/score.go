@@ -193,11 +193,11 @@ func likeMark(a, b string) float64 {
 	return 0
 }
 
-// parts tells whether one line can be a part of the other: its mark is one of
-// the other's, or its place has all the words of the other's. "Window head" is
+// parts tells whether one line can be a part of the other: its mark or detail is
+// one of the other's, or its place has all the words of the other's. "Window head" is
 // no part of "Window sill", however alike the rows are.
 func (s *scorer) parts(a, b features) bool {
-	if likeMarks(a.marks, b.marks) > 0 && s.trust["mark"] > 0 {
+	if likeMarks(a.marks, b.marks) > 0 && s.trust["mark"] > 0 || share(a.details, b.details) > 0 && s.trust["detail"] > 0 {
 		return true
 	}
 	return within(a.spot, b.spot) || within(b.spot, a.spot)
@@ -214,7 +214,7 @@ func likeMaterial(a, b features) float64 {
 	if a.main == nil || b.main == nil {
 		return 0
 	}
-	if a.material == b.material {
+	if a.material == b.material || slices.Contains(b.standsFor, a.material) {
 		return 1
 	}
 	if a.main.Family != "" && a.main.Family == b.main.Family {
@@ -238,8 +238,13 @@ func shareOf(a, b []string) float64 {
 
 func likeItems(a, b []item) float64 {
 	gone, added := difference(a, b)
-	all := len(a) + len(b)
-	return float64(all-len(gone)-len(added)) / float64(all)
+	like := len(a) + len(b) - len(gone) - len(added)
+	for _, g := range gone {
+		if slices.ContainsFunc(added, g.standsIn) {
+			like += 2
+		}
+	}
+	return min(1, float64(like)/float64(len(a)+len(b)))
 }
 
 // likeWords weighs the words that both have, by how rare they are. A word and

@@ -27,6 +27,7 @@ type features struct {
 	where, words          []string
 	spot                  []string // where without the wall type above it
 	main                  *schedule.Item
+	standsFor             []string // in whose place its data offers the material
 	around                []item
 	content               string // what swaps are told by
 	thickness             schedule.Figure
@@ -45,16 +46,16 @@ func newSide(doc *document.Document, set settings) *side {
 	for i := range doc.Lines {
 		if l := &doc.Lines[i]; !l.Struck {
 			s.lines = append(s.lines, l)
-			s.features = append(s.features, featuresOf(l, set))
+			s.features = append(s.features, s.featuresOf(l, set))
 		}
 	}
 	return s
 }
 
-func featuresOf(l *schedule.Line, set settings) features {
+func (s *side) featuresOf(l *schedule.Line, set settings) features {
 	f := features{
 		marks: marksIn(l.Mark), details: detailsIn(l.Refs), order: plainWords(l.Order), role: l.Role, main: mainOf(l),
-		where: words(l.Group + " " + placeOf(l) + " " + l.Texts["section"]), around: around(l, set),
+		where: words(l.Group + " " + placeOf(l) + " " + l.Texts["section"]), around: s.around(l, set),
 		spot:      words(placeOf(l)),
 		words:     words(l.Texts["remark"] + " " + l.Texts["edge"] + " " + l.Texts["lap"]),
 		thickness: l.Figures["thickness_mm"], dates: map[string]time.Time{},
@@ -65,6 +66,7 @@ func featuresOf(l *schedule.Line, set settings) features {
 		}
 	}
 	if f.main != nil {
+		f.standsFor = s.standsFor(f.main, set)
 		f.material = or(plainWords(f.main.Tag), plainWords(f.main.Text))
 	}
 	f.content = contentOf(f)
@@ -121,6 +123,7 @@ func marksIn(text string) []string {
 
 var (
 	betweenDetails = regexp.MustCompile(`[,;&+\n]|\band\b`)
+	twoDetails     = regexp.MustCompile(`(?i)(\d+)((?:\s*(?:[,&+]|and)\s*\d+)+)\s*(/\s*[a-z]{1,3}[- ]?\d+(?:\.\d+)*)`)
 	sheetNumber    = regexp.MustCompile(`(?i)\b([a-z]{1,3})[- ]?(\d+(?:\.\d+)*)\b`)
 )
 
@@ -129,6 +132,10 @@ var (
 func detailsIn(refs []string) []string {
 	var out []string
 	for _, ref := range refs {
+		ref = twoDetails.ReplaceAllStringFunc(ref, func(both string) string {
+			m := twoDetails.FindStringSubmatch(both) // "2+3/A5.01" is "2/A5.01, 3/A5.01"
+			return strings.Join(betweenDetails.Split(m[1]+m[2], -1), m[3]+",") + m[3]
+		})
 		for _, part := range betweenDetails.Split(ref, -1) {
 			at := sheetNumber.FindStringSubmatchIndex(part)
 			if at == nil {
@@ -157,13 +164,13 @@ func contentOf(f features) string {
 }
 
 // mainOf is the line's own material; where no material was read, the words of
-// its cell stand for one.
+// its cell stand for one, unless they say that the work is another's.
 func mainOf(l *schedule.Line) *schedule.Item {
 	if it := l.Main(); it != nil {
 		return it
 	}
 	for _, slot := range []string{"material", "tag"} {
-		if text := l.Texts[slot]; plainWords(text) != "" {
+		if text := l.Texts[slot]; plainWords(text) != "" && !leftToOthers(l, slot) {
 			at := schedule.At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells[slot]}
 			return &schedule.Item{ID: l.ID, Slot: slot, Text: text, Polarity: "yes", Unknown: true, At: at}
 		}
@@ -171,9 +178,27 @@ func mainOf(l *schedule.Line) *schedule.Item {
 	return nil
 }
 
+// leftToOthers holds for "by others" or "deleted" in the place of a material.
+func leftToOthers(l *schedule.Line, slot string) bool {
+	return slices.ContainsFunc(l.Signals, func(s schedule.Said) bool {
+		return s.Slot == slot && !s.No && (s.ID == "by_others" || s.ID == "deleted")
+	})
+}
+
+// standsFor lists the tags in whose place the data of a material offers it.
+func (s *side) standsFor(it *schedule.Item, set settings) []string {
+	var out []string
+	if p := s.product(it); p != nil {
+		for _, slot := range set.WithinSlots {
+			out = append(out, marksIn(p.Texts[slot])...)
+		}
+	}
+	return out
+}
+
 // around lists the materials that the line names beside its own, of the slots
 // that say what is there.
-func around(l *schedule.Line, set settings) []item {
+func (s *side) around(l *schedule.Line, set settings) []item {
 	main := l.Main()
 	var out []item
 	for i := range l.Items {
@@ -181,7 +206,9 @@ func around(l *schedule.Line, set settings) []item {
 		if it == main || it.Polarity == "no" || it.Polarity == "removed" || !slices.Contains(set.Slots, it.Slot) {
 			continue
 		}
-		out = append(out, newItem(it))
+		one := newItem(it)
+		one.standsFor = s.standsFor(it, set)
+		out = append(out, one)
 	}
 	return out
 }

@@ -19,7 +19,7 @@ func (c *Comparer) swaps(was, now *side, old, offered *schedule.Line) []document
 			out = append(out, swap)
 		}
 	}
-	gone, new := difference(c.telling(around(old, c.set)), c.telling(around(offered, c.set)))
+	gone, new := difference(c.telling(was.around(old, c.set)), c.telling(now.around(offered, c.set)))
 	for _, r := range c.replacements(gone, new) {
 		out = append(out, c.swap(was, now, old, offered, r.was.Item, r.now.Item))
 	}
