@@ -100,7 +100,7 @@ func readJSON(fsys fs.FS, name string, into any) error {
 func (c *Comparer) Documents(specified, submitted *document.Document) *document.Comparison {
 	was, now := newSide(specified, c.set), newSide(submitted, c.set)
 	now.referTo(was)
-	out := &document.Comparison{Specified: specified.File}
+	out := &document.Comparison{Specified: specified.File, Asks: asks(specified)}
 	matches := c.match(was, now)
 	paired, matched := map[int]bool{}, map[int]bool{}
 	for _, m := range matches {
@@ -130,6 +130,17 @@ func (c *Comparer) pair(was, now *side, m match) document.Pair {
 		Quoted: c.quoted(was, now, old, offered), Swaps: c.swaps(was, now, old, offered),
 		Figures: c.ofRows(old, offered), Changes: c.changes(old, offered),
 	}
+}
+
+// asks finds the note of the specified schedule that each property of an offer is to
+// be equal or better.
+func asks(specified *document.Document) string {
+	for _, s := range specified.Project.Signals {
+		if s.ID == "equal_or_better" && !s.No {
+			return s.Text
+		}
+	}
+	return ""
 }
 
 // ofRows compares the figures that both rows state of their own work, where each
@@ -175,7 +186,7 @@ func either(a, b *schedule.Product) *schedule.Product {
 // it; nil where no row names both.
 func (c *Comparer) Within(doc *document.Document) *document.Comparison {
 	s := newSide(doc, c.set)
-	out := &document.Comparison{Specified: doc.File}
+	out := &document.Comparison{Specified: doc.File, Asks: asks(doc)}
 	for i, l := range s.lines {
 		main := l.Main()
 		product := s.named(l, c.set.WithinSlots)

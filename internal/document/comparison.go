@@ -6,6 +6,7 @@ import "abut/internal/schedule"
 // document that carries it is the submitted one.
 type Comparison struct {
 	Specified string `json:"specified"` // file; the document's own where the specified product stands in the row
+	Asks      string `json:"asks"`      // words of the specified schedule that ask for each property equal or better
 	Pairs     []Pair `json:"pairs"`
 	Removed   []Was  `json:"removed"` // specified lines without a match
 	Added     []Was  `json:"added"`   // submitted lines without a match

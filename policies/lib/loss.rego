@@ -66,10 +66,24 @@ is_better(f) if {
 	f.order != data.substitution.properties[f.kind].worse
 }
 
-# severity is note for a loss that the wall does not feel, else warning.
+# severity is note for a loss that the wall does not feel, unless the specified schedule asks for equal or better.
 severity(one, f) := "note" if {
 	_mild(one, f)
+	not asked(f)
 } else := "warning"
+
+# is_raised: a loss that the wall does not feel, told as a warning since better is asked for.
+is_raised(one, f) if {
+	is_worse(f)
+	_mild(one, f)
+	asked(f)
+}
+
+# asked: the notes of the specified schedule ask for this figure to be equal or better, whatever the plan.
+asked(f) if {
+	input.comparison.asks != ""
+	not f.kind in data.substitution.milder.unasked
+}
 
 _mild(_, f) if {
 	f.kind == "thickness_mm"

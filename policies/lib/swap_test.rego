@@ -85,7 +85,7 @@ struck(swaps) := with_pairs([pair(swaps, {"line": "W!14"})])
 
 with_pairs(pairs) := object.union(bench_test.document([], []), {
 	"file": "offer.xlsx",
-	"comparison": {"specified": "spec.xlsx", "pairs": pairs, "removed": [], "added": []},
+	"comparison": {"specified": "spec.xlsx", "asks": "", "pairs": pairs, "removed": [], "added": []},
 })
 
 # one is the swap with its line and pair, as rules see it.

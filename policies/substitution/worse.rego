@@ -5,7 +5,7 @@
 #   with a warmer installation limit, a lower service temperature, fewer days in the sun or more VOC; what was
 #   paid for in the specification is what fails first, in two years or ten. Both figures are told in the words of
 #   their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is warm
-#   enough, the project's limit is kept) is a note. It does not apply to figures that differ by rounding between
+#   enough, the project's limit is kept) is a note, unless the notes of the specified schedule ask for equal or better. It does not apply to figures that differ by rounding between
 #   units, nor to a neighbor that has rows of its own, where it is told.
 # custom:
 #   id: substitution-worse
@@ -20,11 +20,18 @@ package substitution.worse
 
 import data.lib.loss
 import data.lib.swap
+import data.lib.words
 
 findings contains found if {
 	some one in swap.at_its_own_rows
 	lost := loss.worse(one)
 	count(lost) > 0
 	parts := [l.text | some l in lost]
-	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lost]))
+	message := concat("", [swap.sentence(one.swap, parts), _why(one)])
+	found := swap.at(one, message, swap.worst([l.severity | some l in lost]))
 }
+
+_why(one) := sprintf("; the specified schedule asks for %s", [words.quoted(input.comparison.asks)]) if {
+	some f in one.swap.figures
+	loss.is_raised(one, f)
+} else := ""

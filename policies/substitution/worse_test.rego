@@ -48,6 +48,25 @@ test_two_losses_are_one_finding if {
 	])
 }
 
+test_a_loss_not_felt_is_a_warning_where_equal_or_better_is_asked if {
+	figures := [swap_test.compared("thickness_mm", swap_test.figure(1, "1 mm", "mm"), swap_test.figure(0.95, "0.95 mm", "mm"), "lower")]
+	leakier := [swap_test.compared("air_lsm2", swap_test.figure(0.002, "0.002", ""), swap_test.figure(0.01, "0.01", ""), "higher")]
+	asked := {"comparison": {"asks": "no property lower"}}
+	_severity(figures) == ["note"]
+	_on(asked, figures) == ["warning"]
+	_on(asked, leakier) == ["note"]
+}
+
+test_the_message_says_what_is_asked if {
+	thinner := swap_test.compared("thickness_mm", swap_test.figure(1, "1 mm", "mm"), swap_test.figure(0.95, "0.95 mm", "mm"), "lower")
+	document := object.union(
+		swap_test.document([swap_test.of_figures([thinner])]),
+		{"comparison": {"asks": "no property lower"}},
+	)
+	some f in worse.findings with input as document
+	endswith(f.message, "; the specified schedule asks for \"no property lower\"")
+}
+
 test_equal_is_silent if count(_found([object.union(_thin, {"order": "equal"})])) == 0
 
 test_thicker_is_silent if count(_found([object.union(_thin, {"order": "higher"})])) == 0
