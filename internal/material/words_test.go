@@ -57,6 +57,7 @@ func TestFind(t *testing.T) {
 		"Hot dipped galvanised bolts":                             "hot-dip-galvanized-fastener",
 		"sealant, silicone, neutral cure":                         "neutral-silicone-sealant",
 		"coping of mill finish aluminium over PT nailer":          "aluminum-sheet treated-lumber",
+		"blk on the left, plywood on the right":                   "concrete-masonry osb-plywood-sheathing",
 		"GMGS shthg. on mtl. studs":                               "glass-mat-gypsum-sheathing steel-stud-framing",
 		"SAF carried onto the CMU, not onto brick":                "self-adhered-flashing-unspecified concrete-masonry clay-brick",
 		"plasticized PVC, EPDM, coal tar, solvent-borne sealants": "(pvc-plasticized plasticized) (epdm) coal-tar-pitch solvent-acrylic-sealant",

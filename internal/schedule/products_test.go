@@ -83,6 +83,22 @@ PR-1 | solvent-borne rubber primer | -5 | - | -
 	}
 }
 
+// The office's plain words for the cold and the heat that a product takes, and short
+// forms of metals in a list.
+func TestColdestAndHottest(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Coldest to lay | Hottest in use | Bonds to
+R-1 | rubberized asphalt membrane | 5 °C | 71 °C | CMU, cu, ss
+`)
+	p := product(t, s, "R-1")
+	if low, high := p.Figures["apply_min_c"], p.Figures["service_max_c"]; low.Min == nil || *low.Min != 5 || high.Min == nil || *high.Min != 71 {
+		t.Errorf("from %+v up to %+v", low, high)
+	}
+	if got := accepted(p); got != "concrete-masonry unsaid, copper-sheet unsaid, stainless-sheet unsaid" {
+		t.Errorf("accepts %s", got)
+	}
+}
+
 // What holds for the rest may be told first.
 func TestPrimerOfTheRestFirst(t *testing.T) {
 	s := read(t, walls+`
