@@ -50,12 +50,13 @@ _is_elsewhere(line, reversal) if {
 	count(_parts(reversal.text)) > 1
 	some piece in regex.split(data.sequence.openings.lap_parting, object.get(line.texts, reversal.slot, ""))
 	contains(piece, reversal.text)
-	every s in line.signals { not _closes_within(s, piece) }
+	every s in line.signals { not _closes_within(s, piece, reversal) }
 }
 
-_closes_within(s, piece) if {
+_closes_within(s, piece, reversal) if {
 	s.id in data.sequence.edge.sealing
 	contains(piece, s.text)
+	not contains(reversal.text, s.text)
 }
 
 # _parts are the parts of an opening that words name.
