@@ -319,6 +319,8 @@ var apartWords = map[string]bool{"clear_of": true, "separated_by": true, "betwee
 // kindOf tells how an item meets another: by what its clause says.
 func kindOf(it *schedule.Item, touches bool) string {
 	switch {
+	case it.Polarity == "no" && it.Relation == "clear_of" && it.ClearMM == nil && touches: // "nothing keeps it off"
+		return "direct"
 	case it.Polarity == "no" || it.Polarity == "removed":
 		return "apart"
 	case slices.Contains(it.Signals, "embedded") || slices.Contains(it.Signals, "metal_to_metal"):

@@ -91,6 +91,7 @@ func TestKindsOfContact(t *testing.T) {
 		"EPDM gasket; stainless flashing isolates EPDM from the membrane": "epdm-gasket separated by stainless-sheet",
 		"EPDM gasket kept away from the membrane by butyl tape":           "epdm-gasket near",
 		"EPDM gasket; stainless flashing holds the brick":                 "epdm-gasket direct",
+		"EPDM gasket not clear of the membrane":                           "epdm-gasket direct",
 		"EPDM gasket; nothing keeps EPDM off the membrane":                "epdm-gasket direct",
 		"drainage mat stuck on with asphalt cutback mastic":               "asphalt-cutback-mastic direct",
 		"existing coal tar pitch removed":                                 "coal-tar-pitch apart",
