@@ -73,7 +73,7 @@ D1 | butyl sheet | plywood | 2 Mar 2026 | 9 Mar 2026 | none
 D2 | butyl sheet | CMU | 3 Mar 2026 | 9 Mar 2026 | none`, merges: []string{"B1:C1", "D1:E1", "B2:C2", "D2:E2"}},
 			"mark material substrate install cover remark", 3},
 		"plain words": {page{grid: `
-No | Item | Our sheet | Stuck to | Goes on | Boxed in | Boxed in with
+No | Where | Our sheet | Stuck to | Goes on | Boxed in | Boxed in with
 1 | Cheek wall, east | butyl sheet | plywood | 2 Mar 2026 | 9 Mar 2026 | cedar boards
 2 | Roof hatch curb | butyl sheet | CMU | 3 Mar 2026 | 9 Mar 2026 | metal panel`},
 			"mark place material substrate install cover front", 1},
