@@ -120,7 +120,7 @@ func (w *writer) string(s, key string) {
 		if column, own := columnIn(s, w.line); own {
 			s = "here " + column
 		}
-	case "mark", "group", "place":
+	case "mark", "group", "place", "refs":
 		if w.masks {
 			s = w.digits.ReplaceAllString(s, "0")
 		}
