@@ -1,9 +1,7 @@
 package contact
 
 import (
-	"slices"
 	"strconv"
-	"strings"
 
 	"abut/internal/schedule"
 )
@@ -16,28 +14,35 @@ func shareCases(contacts []Contact, lines []schedule.Line) {
 		roles[lines[i].ID] = lines[i].Role
 	}
 	first := map[string]string{}
+	var text []byte
 	for i := range contacts {
 		c := &contacts[i]
-		says := c.says(roles)
-		if first[says] == "" {
-			first[says] = c.ID
+		text = c.says(text[:0], roles)
+		if first[string(text)] == "" {
+			first[string(text)] = c.ID
 		}
-		c.Case = first[says]
+		c.Case = first[string(text)]
 	}
 }
 
 // says writes all that a contact tells, but not where it stands.
-func (c *Contact) says(roles map[string]string) string {
-	parts := append([]string{c.Kind, c.From, strconv.FormatBool(c.Wet), roles[c.Line], c.Clause}, c.Signals...)
+func (c *Contact) says(text []byte, roles map[string]string) []byte {
+	write := func(parts ...string) {
+		for _, p := range parts {
+			text = append(append(text, p...), 0)
+		}
+	}
+	write(c.Kind, c.From, strconv.FormatBool(c.Wet), roles[c.Line], c.Clause)
+	write(c.Signals...)
 	if c.ClearMM != nil {
-		parts = append(parts, "clear", strconv.FormatFloat(*c.ClearMM, 'g', -1, 64))
+		write("clear", strconv.FormatFloat(*c.ClearMM, 'g', -1, 64))
 	}
 	for _, end := range []*End{&c.A, &c.B, c.Separator} {
-		if parts = append(parts, "\x01"); end == nil {
+		if write("\x01"); end == nil {
 			continue
 		}
-		own := []string{roles[end.Line], end.Slot, end.Text, end.Tag, end.Product, end.Family, end.Name, end.Class}
-		parts = slices.Concat(parts, own, end.Keys)
+		write(roles[end.Line], end.Slot, end.Text, end.Tag, end.Product, end.Family, end.Name, end.Class)
+		write(end.Keys...)
 	}
-	return strings.Join(parts, "\x00")
+	return text
 }

@@ -1,7 +1,6 @@
 package contact
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,8 +10,9 @@ import (
 
 // Find lists the contacts of every live line of a schedule.
 func Find(s *schedule.Schedule) []Contact {
-	out := []Contact{}
 	var found []Contact // of one line, in room that serves all
+	var lines [][]Contact
+	count := 0
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Struck {
@@ -28,11 +28,16 @@ func Find(s *schedule.Schedule) []Contact {
 		f.settle()
 		f.restated()
 		f.runoff()
-		for _, c := range f.found {
-			c.ID = fmt.Sprintf("c%d", len(out)+1)
-			out = append(out, c)
-		}
+		lines = append(lines, slices.Clone(f.found))
+		count += len(f.found)
 		found = f.found
+	}
+	out := make([]Contact, 0, count)
+	for _, of := range lines {
+		out = append(out, of...)
+	}
+	for i := range out {
+		out[i].ID = "c" + strconv.Itoa(i+1)
 	}
 	shareCases(out, s.Lines)
 	return out
