@@ -2,7 +2,6 @@ package engine
 
 import (
 	"reflect"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -54,7 +53,7 @@ func (e *Engine) cases(doc *document.Document) *cases {
 // where that spares less than the least share of the rows.
 func casesOf(doc *document.Document, names bool, least float64) *cases {
 	rows := rowsOf(doc)
-	w := writer{masks: names, digits: regexp.MustCompile(`\d+`), parts: map[reflect.Type][]part{}}
+	w := writer{masks: names, parts: map[reflect.Type][]part{}}
 	first := map[string]*row{}
 	c := &cases{copies: map[string][]*row{}}
 	var kept []*row
@@ -178,7 +177,7 @@ func (c *cases) moved(f Finding, line string) []Finding {
 func movedCells(cells []string, from, to *row) []string {
 	moved := slices.Clone(cells)
 	for i, cell := range cells {
-		if column, ok := columnIn(cell, from.line); ok {
+		if column, ok := columnIn(cell, rowText(from.line)); ok {
 			moved[i] = column + rowText(to.line)
 		}
 	}

@@ -2,7 +2,6 @@ package engine
 
 import (
 	"reflect"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -14,11 +13,11 @@ import (
 // judged alike: addresses in the row itself, ids and the numbers of labels are
 // left out, everything else is in, fields to come included.
 type writer struct {
-	masks  bool // the numbers in labels are mere names
-	digits *regexp.Regexp
-	line   *schedule.Line
-	text   []byte
-	parts  map[reflect.Type][]part
+	masks bool // the numbers in labels are mere names
+	line  *schedule.Line
+	row   string // its number
+	text  []byte
+	parts map[reflect.Type][]part
 }
 
 // part is a field that a struct says.
@@ -29,7 +28,7 @@ type part struct {
 
 // says is what a row and all that hangs on it says.
 func (w *writer) says(r *row) string {
-	w.line, w.text = r.line, w.text[:0]
+	w.line, w.row, w.text = r.line, rowText(r.line), w.text[:0]
 	w.write(reflect.ValueOf(r.line).Elem(), "")
 	for _, c := range r.contacts {
 		w.write(reflect.ValueOf(c).Elem(), "")
@@ -50,6 +49,10 @@ func (w *writer) write(v reflect.Value, key string) {
 		}
 		w.text = append(w.text, ']')
 	case reflect.Map:
+		if texts, ok := reflect.TypeAssert[map[string]string](v); ok {
+			w.texts(texts, key)
+			return
+		}
 		keys := v.MapKeys()
 		slices.SortFunc(keys, func(a, b reflect.Value) int { return strings.Compare(a.String(), b.String()) })
 		for _, k := range keys {
@@ -77,11 +80,23 @@ func (w *writer) write(v reflect.Value, key string) {
 	}
 }
 
+// texts are a map of texts, of which a row has many: cells by their columns.
+func (w *writer) texts(m map[string]string, key string) {
+	for _, k := range sortedKeys(m) {
+		w.text = append(append(w.text, k...), ':')
+		if key != "cells" {
+			key = strings.ToLower(k)
+		}
+		w.string(m[k], key)
+	}
+	w.text = append(w.text, '}')
+}
+
 func (w *writer) fields(v reflect.Value) {
 	if v.Type() == reflect.TypeFor[schedule.At]() {
 		at, _ := reflect.TypeAssert[schedule.At](v)
 		if at.Sheet == w.line.Sheet && at.Row == w.line.Row {
-			column, _ := columnIn(at.Cell, w.line)
+			column, _ := columnIn(at.Cell, w.row)
 			w.text = append(append(append(w.text, "here "...), column...), 0)
 			return
 		}
@@ -117,21 +132,37 @@ func (w *writer) string(s, key string) {
 			s = "this" + rest
 		}
 	case "cells":
-		if column, own := columnIn(s, w.line); own {
+		if column, own := columnIn(s, w.row); own {
 			s = "here " + column
 		}
 	case "mark", "group", "place", "refs":
 		if w.masks {
-			s = w.digits.ReplaceAllString(s, "0")
+			w.text = append(masked(w.text, s), 0)
+			return
 		}
 	}
 	w.text = append(append(w.text, s...), 0)
 }
 
+// masked appends a label with 0 for each of its numbers.
+func masked(text []byte, label string) []byte {
+	number := false
+	for i := range len(label) {
+		digit := label[i] >= '0' && label[i] <= '9'
+		if !digit {
+			text = append(text, label[i])
+		} else if !number {
+			text = append(text, '0')
+		}
+		number = digit
+	}
+	return text
+}
+
 // columnIn is the column of a cell that stands in the row.
-func columnIn(cell string, line *schedule.Line) (string, bool) {
+func columnIn(cell, number string) (string, bool) {
 	column, row := splitCell(cell)
-	if column == "" || row != rowText(line) || strings.Trim(column, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
+	if column == "" || row != number || strings.Trim(column, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
 		return "", false
 	}
 	return column, true
