@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -276,6 +277,13 @@ func bounds(d Day) (from, to time.Time, ok bool) {
 		to = from
 	}
 	return from, to, true
+}
+
+// year is that of the day on which it begins.
+func (d Day) year() (int, bool) {
+	text, _, _ := strings.Cut(d.From, "-")
+	year, err := strconv.Atoi(text)
+	return year, err == nil
 }
 
 func days(a, b time.Time) int { return int(b.Sub(a).Hours() / 24) }

@@ -117,19 +117,30 @@ func (r *reader) refersTo(text string) (reference, bool) {
 	if r.words.isDitto(t) || r.words.isDitto(strings.TrimSuffix(t, ".")) {
 		return reference{whole: true}, true
 	}
-	for _, p := range r.words.sameAs {
-		m := p.FindStringSubmatch(t)
-		if m == nil {
+	for _, p := range r.points.of(t, func() []pointer { return r.pointers(t) }) {
+		if !r.marks[fold(p.to)] {
 			continue
 		}
-		mark := strings.Trim(m[1], " .,;")
-		if !r.marks[fold(mark)] {
-			continue
-		}
-		rest := strings.Trim(t[len(m[0]):], " .,;")
-		return reference{whole: rest == "", mark: mark}, true
+		rest := strings.Trim(t[p.end:], " .,;")
+		return reference{whole: rest == "", mark: p.to}, true
 	}
 	return reference{}, false
+}
+
+// pointer is what the beginning of a text may point at.
+type pointer struct {
+	to  string
+	end int // of the words that point
+}
+
+func (r *reader) pointers(text string) []pointer {
+	var out []pointer
+	for _, p := range r.words.sameAs {
+		if m := p.FindStringSubmatch(text); m != nil {
+			out = append(out, pointer{strings.Trim(m[1], " .,;"), len(m[0])})
+		}
+	}
+	return out
 }
 
 // lineOf finds the line of a mark, on the same sheet first.

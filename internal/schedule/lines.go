@@ -165,7 +165,7 @@ func (r *reader) untagged(sources []source) {
 
 // sources collects the cells of a row by slot.
 func (r *reader) sources(t *table, row int, l *Line) []source {
-	var out []source
+	out := make([]source, 0, len(t.nums))
 	own, struck := 0, 0
 	for i, col := range t.nums {
 		slot := t.cols[i].Slot
@@ -322,12 +322,12 @@ func (r *reader) signals(l *Line, c source) {
 // workbook, else the rows above.
 func (r *reader) year(l *Line) int {
 	for _, slot := range []string{"install", "cover", "placed", "prime"} {
-		if from, _, ok := bounds(l.Dates[slot]); ok {
-			return from.Year()
+		if year, ok := l.Dates[slot].year(); ok {
+			return year
 		}
 	}
-	if from, _, ok := bounds(r.above); ok && r.yearSaid == 0 {
-		return from.Year()
+	if year, ok := r.above.year(); ok && r.yearSaid == 0 {
+		return year
 	}
 	return r.yearSaid
 }

@@ -1,22 +1,54 @@
 package schedule
 
-// memory is what was worked out for texts asked before; cells of a schedule say
-// the same again and again, and a heading is looked for in every row.
-type memory[V any] map[string]V
+import "abut/internal/phrase"
+
+// memory is what was worked out for what was asked before, for texts most of
+// all; cells of a schedule say the same again and again, and a heading is looked
+// for in every row. What it gives is shared and not changed.
+type memory[K comparable, V any] map[K]V
 
 // mostRemembered bounds a memory: a workbook of nothing but different texts does
 // not fill the machine with answers that nobody asks for again.
 const mostRemembered = 100_000
 
-// of gives the answer for a text, worked out the first time.
-func (m memory[V]) of(text string, work func() V) V {
-	v, known := m[text]
+// of gives the answer, worked out the first time.
+func (m memory[K, V]) of(asked K, work func() V) V {
+	v, known := m[asked]
 	if !known {
 		if len(m) >= mostRemembered {
 			clear(m)
 		}
 		v = work()
-		m[text] = v
+		m[asked] = v
 	}
 	return v
+}
+
+// phrases reads what stands in texts, each of them once.
+type phrases struct {
+	*phrase.Reader
+	figures memory[figuresAsked, []phrase.Quantity]
+	days    memory[daysAsked, []phrase.Date]
+}
+
+type figuresAsked struct{ text, hint string }
+
+type daysAsked struct {
+	text  string
+	order phrase.DateOrder
+	year  int
+}
+
+func newPhrases(r *phrase.Reader) *phrases {
+	return &phrases{r, memory[figuresAsked, []phrase.Quantity]{}, memory[daysAsked, []phrase.Date]{}}
+}
+
+// Quantities is that of the reader.
+func (p *phrases) Quantities(text, hint string) []phrase.Quantity {
+	return p.figures.of(figuresAsked{text, hint}, func() []phrase.Quantity { return p.Reader.Quantities(text, hint) })
+}
+
+// Dates is that of the reader.
+func (p *phrases) Dates(text string, order phrase.DateOrder, year int) []phrase.Date {
+	return p.days.of(daysAsked{text, order, year}, func() []phrase.Date { return p.Reader.Dates(text, order, year) })
 }

@@ -66,7 +66,7 @@ type Settings struct {
 
 // reader is one run over one workbook.
 type reader struct {
-	phrase     *phrase.Reader
+	phrase     *phrases
 	vocab      *material.Vocabulary
 	head       *headings
 	words      *wordlists
@@ -75,17 +75,19 @@ type reader struct {
 	heard      map[string]*heard // texts read before
 	marks      map[string]bool
 	bookOrder  phrase.DateOrder
-	dates      memory[bool]      // whether a text is a date
-	guessed    memory[[]guess]   // what a heading may stand for
-	materials  memory[bool]      // whether a text names a material and is no heading
-	held       memory[bool]      // whether a text is a figure of a kind
-	ambiguous  memory[bool]      // whether a text is a date that could be read both ways
-	unitsOf    memory[string]    // the unit of a kind that words begin with
-	letters    map[string]string // single letters that stand for conditions of the work
-	legend     map[string]string // the office's own words for none, nothing and the row above
-	coded      bool              // nearly every tag of the schedules is a product
-	short      map[string]string // the office's own short words and what they stand for
-	places     map[string]int    // runs of up to four words of places -> rows that have them
+	dates      memory[string, bool]              // whether a text is a date
+	guessed    memory[string, []guess]           // what a heading may stand for
+	materials  memory[string, bool]              // whether a text names a material and is no heading
+	held       memory[string, bool]              // whether a text is a figure of a kind
+	ambiguous  memory[string, bool]              // whether a text is a date that could be read both ways
+	unitsOf    memory[string, string]            // the unit of a kind that words begin with
+	measured   memory[string, map[string]Figure] // what the site measured, by the words that tell it
+	points     memory[string, []pointer]         // what a text may point at
+	letters    map[string]string                 // single letters that stand for conditions of the work
+	legend     map[string]string                 // the office's own words for none, nothing and the row above
+	coded      bool                              // nearly every tag of the schedules is a product
+	short      map[string]string                 // the office's own short words and what they stand for
+	places     map[string]int                    // runs of up to four words of places -> rows that have them
 	placeRows  int
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
@@ -163,8 +165,8 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 // begin makes the reader of one workbook.
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
-		phrase: rd.phrase, vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[bool]{}, guessed: memory[[]guess]{}, materials: memory[bool]{}, held: memory[bool]{}, ambiguous: memory[bool]{}, unitsOf: memory[string]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[string, bool]{}, guessed: memory[string, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{

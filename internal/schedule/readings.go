@@ -153,33 +153,41 @@ var labelEnd = regexp.MustCompile(`[,;/()\n|]|\band\b|&|\+`)
 // air 42F, 85% RH"). A reading that is told twice with two figures is taken
 // out: which of them held for the work is not known.
 func (r *reader) readings(l *Line, c source) {
-	w := &r.words.readings
-	if !hasWord(w.Slots, c.slot) {
+	if !hasWord(r.words.readings.Slots, c.slot) {
 		return
 	}
-	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.Lines)
+	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
+		f.At = c.at
+		keep(l.Figures, key, f)
+	}
+}
+
+// readingsIn reads a text sentence by sentence.
+func (r *reader) readingsIn(text string) map[string]Figure {
+	out := map[string]Figure{}
+	r.figuresNamed(out, text, At{}, r.words.figures.Lines)
 	found := map[string]Figure{}
 	twice := map[string]bool{}
 	start := 0
-	for _, end := range append(sentenceEnd.FindAllStringIndex(c.text, -1), []int{len(c.text), len(c.text)}) {
-		sentence := c.text[start:end[0]]
+	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
+		sentence := text[start:end[0]]
 		start = end[1]
-		if w.not.MatchString(sentence) {
+		if r.words.readings.not.MatchString(sentence) {
 			continue
 		}
-		r.figuresNamed(l.Figures, sentence, c.at, r.words.figures.Measured)
+		r.figuresNamed(out, sentence, At{}, r.words.figures.Measured)
 		for key, f := range r.readingsOf(sentence) {
 			before, again := found[key]
 			twice[key] = twice[key] || again && *before.Min != *f.Min
-			f.At = c.at
 			found[key] = f
 		}
 	}
 	for key, f := range found {
 		if !twice[key] {
-			keep(l.Figures, key, f)
+			keep(out, key, f)
 		}
 	}
+	return out
 }
 
 func hasWord(list []string, s string) bool {

@@ -9,10 +9,14 @@ import (
 // yearIn finds the year that a workbook states for dates that give none ("Year
 // 2026", "all dates 2026"); 0 where it states none, or two.
 func (r *reader) yearIn(b *workbook.Book) int {
-	found := 0
+	found, read := 0, map[string]bool{}
 	for i := range b.Sheets {
 		for _, row := range b.Sheets[i].Rows {
 			for _, c := range row.Cells {
+				if read[c.Value] {
+					continue
+				}
+				read[c.Value] = true
 				for _, m := range r.words.statedYear.FindAllStringSubmatch(c.Value, -1) {
 					year, err := strconv.Atoi(m[1] + m[2])
 					if err != nil || found != 0 && found != year {
