@@ -37,25 +37,22 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 		if n == 1 && r.dividesRows(s, row) {
 			continue
 		}
-		data := r.isData(s, row+n-1)
-		enough := s.MaxCol
-		if data {
-			enough = 1 // a column known of it, and it is a row below a heading
+		if r.isData(s, row+n-1) {
+			if r.knowsAny(s, row, n) {
+				break // it is a row below a heading
+			}
+			continue
 		}
-		b := r.assign(s, row, n, "", false, enough)
-		if b.known > 0 && data {
-			break
-		}
-		if b.known > best.known {
+		if b := r.assign(s, row, n, "", false); b.known > best.known {
 			best = b
 		}
 	}
 	switch next := row + best.rows; {
 	case best.rows == 0:
 	case r.unitRow(s, next) || r.boundRow(s, next):
-		best = r.assign(s, row, best.rows+1, "", false, s.MaxCol)
+		best = r.assign(s, row, best.rows+1, "", false)
 	case r.glossRow(s, next):
-		best = r.assign(s, row, best.rows+1, "", true, s.MaxCol)
+		best = r.assign(s, row, best.rows+1, "", true)
 	}
 	return best, r.isHeading(best) && !r.isTitle(s, row, best)
 }
@@ -74,7 +71,7 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 			widest = max(widest, m.Right-m.Left+1)
 		}
 	}
-	below := r.assign(s, row+1, b.rows-1, "", b.gloss, s.MaxCol)
+	below := r.assign(s, row+1, b.rows-1, "", b.gloss)
 	switch {
 	case !r.isHeading(below) || own > 1 && widest > 1:
 		return false
@@ -280,21 +277,18 @@ type bid struct {
 // assign gives each column under a heading block the slot that suits it best;
 // most slots stand once, and the surest column takes them. sort keeps to the
 // slots of product data or of schedules; "" takes both. With gloss the last row
-// only explains the columns. It ends when enough columns are known.
-func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool, enough int) headingBlock {
+// only explains the columns.
+func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool) headingBlock {
 	width := len(s.Row(row))
 	b := headingBlock{rows: n, gloss: gloss, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
-	units := gloss || n > 1 && r.unitRow(s, row+n-1)
-	for col := 1; col <= s.MaxCol; col++ {
-		group, sub, unit := headingText(s, row, n, col, units)
-		if columnEmpty(s, row+n, col) && (group == "" && sub == "" || headedByOthers(s, row, n, col)) {
-			continue
+	for h := range r.heads(s, row, n, gloss || n > 1 && r.unitRow(s, row+n-1)) {
+		b.nums = append(b.nums, h.col)
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(h.col), Heading: h.whole, Hidden: s.ColHidden(h.col), gloss: h.unit})
+		list := r.bids(h)
+		for i, g := range list {
+			bids = append(bids, bid{len(b.cols) - 1, g, others(list, i)})
 		}
-		b.nums = append(b.nums, col)
-		heading := strings.Join(strings.Fields(group+" "+sub+" "+unit), " ")
-		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(col), Heading: heading, Hidden: s.ColHidden(col), gloss: unit})
-		bids = append(bids, r.bids(len(b.cols)-1, b.cols[len(b.cols)-1].Heading, group, sub)...)
 	}
 	// of two columns as sure of a slot, it goes to the one that could be nothing else
 	slices.SortStableFunc(bids, func(x, y bid) int {
@@ -307,54 +301,13 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool, 
 		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && n > 1) || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		freely := x.slot == "remark" || x.slot == "reference" // "07-27-11" is a code, and reads as a date
-		if x.score < certain && !freely && !r.columnHolds(s, row+n, b.nums[x.col], slot.kind) {
+		if !r.columnFits(s, row+n, b.nums[x.col], x.guess) {
 			continue
 		}
 		taken[x.slot] = x.words
 		c.Slot, c.Confidence = x.slot, min(x.score, 1)
 		c.Why = "heading says \"" + x.words + "\""
-		if b.known++; b.known == enough {
-			break
-		}
+		b.known++
 	}
 	return b
-}
-
-// certain is the score of a column that the settings name.
-const certain = 2
-
-// bids lists what a column could be: what the settings name it, else what its
-// heading says.
-func (r *reader) bids(col int, heading, group, sub string) []bid {
-	if slot, ok := r.named(heading); ok && r.head.bySlot[slot] != nil {
-		return []bid{{col, guess{slot: slot, score: certain, words: "named in the settings"}, 0}}
-	}
-	var out []bid
-	list := r.guessed.of(heading+"\n\n"+group+"\n\n"+sub, func() []guess { return r.guesses(heading, group, sub) })
-	for i, g := range list {
-		others := 0
-		for j := range list {
-			if j != i && list[j].score == g.score {
-				others++
-			}
-		}
-		out = append(out, bid{col, g, others})
-	}
-	return out
-}
-
-// guesses ranks the slots that a heading may stand for; one with a unit of
-// temperature holds no other figures ("Put on, F", "AIR_F"), nor what a word of it
-// alone would tell ("Use from, F").
-func (r *reader) guesses(heading, group, sub string) []guess {
-	list := r.head.guesses(group, sub)
-	figures := func(g guess) bool {
-		slot := r.head.bySlot[g.slot]
-		return slot != nil && (slot.kind != "" && slot.kind != "temperature" || slot.kind == "" && slot.in == "schedule" && g.score < 1)
-	}
-	if slices.ContainsFunc(list, figures) && r.unitIn(heading, "temperature", "") != "" {
-		return slices.DeleteFunc(list, figures)
-	}
-	return list
 }

@@ -53,7 +53,7 @@ func (t *table) soleLap() {
 }
 
 func (t *table) columnsOf(r *reader, sort string) {
-	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.gloss, t.sheet.MaxCol)
+	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.gloss)
 	t.cols, t.nums, t.own = b.cols, b.nums, nil
 }
 

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"abut/internal/material"
 )
@@ -95,7 +96,22 @@ func (l *lexicon) addEnds() {
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.
 func fold(s string) string {
+	if isPlain(s) {
+		return strings.ToLower(s)
+	}
 	return strings.ToLower(strings.Join(strings.Fields(plainSigns.Replace(s)), " "))
+}
+
+// isPlain holds for a text of plain characters with single spaces in it.
+func isPlain(s string) bool {
+	space := true
+	for i := range len(s) {
+		if s[i] <= ' ' && (s[i] != ' ' || space) || s[i] >= utf8.RuneSelf {
+			return false
+		}
+		space = s[i] == ' '
+	}
+	return !space
 }
 
 var tagShape = regexp.MustCompile(`^[A-Za-z]{1,6}[-./ ]?\d{1,3}[A-Za-z]?$`)

@@ -76,7 +76,7 @@ type reader struct {
 	marks      map[string]bool
 	bookOrder  phrase.DateOrder
 	dates      memory[string, bool]              // whether a text is a date
-	guessed    memory[string, []guess]           // what a heading may stand for
+	guessed    memory[columnHead, []guess]       // what a heading may stand for
 	materials  memory[string, bool]              // whether a text names a material and is no heading
 	held       memory[string, bool]              // whether a text is a figure of a kind
 	ambiguous  memory[string, bool]              // whether a text is a date that could be read both ways
@@ -166,7 +166,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[string, bool]{}, guessed: memory[string, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[string, bool]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
