@@ -25,6 +25,7 @@ type Run struct {
 	input   value.Value
 	data    value.Value
 	known   known
+	told    map[call]value.Value // by built-in functions, of single values
 	stack   []value.Value
 	args    []value.Value // of a built-in function
 	terms   []*ast.Term   // the same for OPA
@@ -46,7 +47,7 @@ const often = 1 << 14
 // Run begins to judge an input with the data that the rules refer to. Both are
 // Go values, taken as JSON would write them, and must not change meanwhile.
 func (p *Program) Run(ctx context.Context, input, data any) *Run {
-	r := &Run{program: p, context: ctx, known: newKnown(p)}
+	r := &Run{program: p, context: ctx, known: newKnown(p), told: map[call]value.Value{}}
 	r.input, r.data = r.source.Of(input), r.source.Of(data)
 	r.builtin = topdown.BuiltinContext{Context: ctx, Cancel: topdown.NewCancel()}
 	r.put = func(t *ast.Term) error {

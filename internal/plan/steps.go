@@ -162,6 +162,23 @@ func (r *Run) builtinAt(frame []value.Value, in *instr) value.Value {
 			return v
 		}
 	}
+	asked := call{function: int(in.c)}
+	kept := len(r.args) <= maxKeyed && !slices.ContainsFunc(r.args, isComposite)
+	if kept {
+		copy(asked.args[:], r.args)
+		if v, ok := r.told[asked]; ok {
+			return v
+		}
+	}
+	v := r.ask(b)
+	if kept && r.err == nil {
+		r.told[asked] = v
+	}
+	return v
+}
+
+// ask has OPA work out a built-in function.
+func (r *Run) ask(b *builtin) value.Value {
 	for _, a := range r.args {
 		r.terms = append(r.terms, value.OPA(a))
 	}
@@ -176,4 +193,13 @@ func (r *Run) builtinAt(frame []value.Value, in *instr) value.Value {
 		return nil
 	}
 	return value.From(r.out[0].Value)
+}
+
+// isComposite: it is told apart by where it is, so another one is seldom the same.
+func isComposite(v value.Value) bool {
+	switch v.(type) {
+	case *value.Array, *value.Object, *value.Set:
+		return true
+	}
+	return false
 }

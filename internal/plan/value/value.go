@@ -149,7 +149,7 @@ func Compare(a, b Value) int {
 	case ast.Boolean:
 		return a.Compare(b.(ast.Boolean))
 	case ast.Number:
-		return ast.NumberCompare(a, b.(ast.Number))
+		return compareNumbers(a, b.(ast.Number))
 	case ast.String:
 		return cmp.Compare(a, b.(ast.String))
 	case *Array:
@@ -160,6 +160,17 @@ func Compare(a, b Value) int {
 		return a.compare(b.(*Object))
 	}
 	return 0
+}
+
+// compareNumbers need not read the digits where the nearest floats differ: they
+// stand in the same order.
+func compareNumbers(a, b ast.Number) int {
+	f, isFloat := a.Float64()
+	g, both := b.Float64()
+	if isFloat && both && f != g {
+		return cmp.Compare(f, g)
+	}
+	return ast.NumberCompare(a, b)
 }
 
 func rank(v Value) int {
