@@ -86,13 +86,10 @@ _data(contact) := [finding.related_product(s.by, ["keep_off"], sprintf("its data
 ]
 
 # At most five of the other rows; the message says how many there are.
-_also(v) := array.slice(
-	[finding.related(line, _cells(w.contact), "the same pair") |
-		some w in v.also
-		line := facts.lines_by_id[w.contact.line]
-	],
-	0, 5,
-)
+_also(v) := [finding.related(line, _cells(w.contact), "the same pair") |
+	some w in array.slice(v.also, 0, 5)
+	line := facts.lines_by_id[w.contact.line]
+]
 
 _barred(contact) := sprintf("; the data of %s says to keep off %s", [bar.by.id, words.quoted(bar.target.text)]) if {
 	bar := product_says.bars(contact)[0]

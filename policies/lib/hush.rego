@@ -45,24 +45,19 @@ has_proof(contact) if {
 }
 
 # telling_rows holds the lines of which another cell may change what is asked of a contact.
-telling_rows := {contact.line | some contact in facts.live_contacts; _is_apart(contact)} | {line.id |
+telling_rows := {contact.line | some contact in _apart} | {line.id |
 	some line in facts.live_lines
 	some signal in data.contact.judging.evidence.signals
 	facts.said(line, signal)
 }
 
 # A column sets two materials side by side, and a remark of the row says that they are clear of one another.
-_apart_keys := {_key(contact) |
-	some contact in facts.live_contacts
-	_is_apart(contact)
-}
+_apart_keys := {_key(contact) | some contact in _apart}
 
-_is_apart(contact) if contact.kind == "apart"
-
-_is_apart(contact) if {
-	contact.kind == "near"
-	contact.clear_mm > 0
-}
+_apart := array.concat(
+	[contact | some contact in facts.live_contacts; contact.kind == "apart"],
+	[contact | some contact in facts.live_contacts; contact.kind == "near"; contact.clear_mm > 0],
+)
 
 _key(contact) := concat("|", array.concat([contact.line], sort([_who(contact.a), _who(contact.b)])))
 

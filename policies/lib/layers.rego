@@ -27,6 +27,7 @@ beside(layer, roles) := [other |
 
 _all := [{"key": key, "order": order, "line": line, "spot": _spot(key, order)} |
 	some line in facts.live_lines
+	line.order != ""
 	line.dates.install.state in data.sequence.order.dated
 	key := _key(line)
 	found := regex.find_all_string_submatch_n(data.sequence.order.number, lower(line.order), 1)

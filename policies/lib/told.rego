@@ -34,14 +34,14 @@ _ask_groups := {key: group |
 
 # A key is a text: it is looked up once for each judgement.
 _harms := [{"key": key, "verdict": v} |
-	some v in verdict.judged
+	some v in verdict.told
 	v.outcome == "harm"
 	key := concat("|", [v.contact.line, _pair(v.contact)])
 ]
 
 # A pair that is a harm somewhere in the same row needs no question there.
 _asks := [{"key": concat("|", [v.rule, pair]), "verdict": v} |
-	some v in verdict.judged
+	some v in verdict.told
 	v.outcome == "ask"
 	pair := _pair(v.contact)
 	not concat("|", [v.contact.line, pair]) in _harm_keys

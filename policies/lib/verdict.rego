@@ -18,6 +18,9 @@ import data.lib.settled
 # "mechanism", "row", "why"}; row is {} where product data or a settled pair decides.
 judged := [v | some contact in facts.live_contacts; v := _heard(contact)]
 
+# told holds those of judged that are a harm or a question.
+told := [v | some contact in facts.live_contacts; not _is_quiet(contact); v := _heard(contact); v.outcome != "fine"]
+
 # fine holds the contacts that were judged and found good, with the reason.
 fine := [{"contact": v.contact, "why": v.why} | some v in judged; v.outcome == "fine"]
 
@@ -38,6 +41,15 @@ _by_case := {case: object.remove(judge(alike[0]), ["contact"]) |
 	some case in {contact.case | some contact in _shared}
 	alike := [contact | some contact in _shared; contact.case == case]
 }
+
+# Nothing is told of most cases.
+_is_quiet(contact) if {
+	contact.case
+	not contact.case in _told_cases
+	not contact.line in hush.telling_rows
+}
+
+_told_cases := {case | some case, v in _by_case; v.outcome != "fine"}
 
 _shared := [contact | some contact in facts.live_contacts; contact.case; not contact.line in hush.telling_rows]
 

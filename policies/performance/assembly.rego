@@ -41,6 +41,7 @@ findings contains finding.for_address(note.at, message, {"related": related}) if
 
 # A row claims an assembly, and the data of its sheet shows a material.
 findings contains finding.at_with(line, ["material", "tag", slot], message, {"related": related}) if {
+	count(_materials) > 0
 	some line in facts.live_lines
 	slot := _claims(line)[0]
 	item := facts.main_items(line)[0]

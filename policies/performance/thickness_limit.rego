@@ -37,6 +37,7 @@ _by_sheet := {key: hits |
 }
 
 _hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limit": limit} |
+	count(limits.by_kind.thickness_mm) > 0
 	some line in facts.live_lines
 	thickness := thick.of(line)
 	asked := _nearest(limits.limits_for("thickness_mm", line, thickness.item.keys, line.role))

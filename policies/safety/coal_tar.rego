@@ -31,6 +31,7 @@ findings contains finding.at(use.line, [use.item.at.cell], message) if {
 _uses := [{"line": line, "item": item} |
 	some line in facts.live_lines
 	some item in line.items
+	some key in ["coal-tar", "creosote"]
+	key in item.keys
 	item.polarity in {"yes", "removed"}
-	facts.has_key(item, ["coal-tar", "creosote"])
 ]

@@ -79,10 +79,10 @@ _dressed_over(line, slot) := [item |
 
 _lapped_outside(line) := [item |
 	some item in line.items
+	item.side == "object"
 	item.slot in data.sequence.order.lap_slots
 	item.class in data.exposure.usual.classes
 	item.polarity == "yes"
-	item.side == "object"
 	item.relation in data.sequence.order.lap_relations
 	_is_above(item)
 	not "lap_shingled" in item.signals

@@ -49,13 +49,18 @@ _of_another(before, own) if {
 }
 
 # _part is the one part of an opening that the place of a row names.
-_part(line) := named[0] if {
-	place := _words(lower(object.get(line.texts, "place", "")))
-	named := [part |
-		some part, names in _data.parts
-		count({name | some name in names; count(name) > 1; name in place}) > 0
-	]
+_part(line) := part if {
+	named := {part |
+		some word in _words(lower(object.get(line.texts, "place", "")))
+		some part in _parts_called[word]
+	}
 	count(named) == 1
+	some part in named
+}
+
+_parts_called := {name: parts |
+	some name in {one | some names in _data.parts; some one in names; count(one) > 1}
+	parts := [part | some part, names in _data.parts; name in names]
 }
 
 _words(text) := regex.split(`[^a-z]+`, text)

@@ -23,8 +23,8 @@ import data.lib.words
 
 findings contains finding.at_with(line, ["material", "tag", told.slot], message, extra) if {
 	some line in facts.live_lines
-	_insulates(line)
 	told := [s | some s in line.signals; s.id == "facer_outward"; not s.no][0]
+	_insulates(line)
 	severity := _severity
 	message := sprintf("the facing of the insulation is on its cold side (%s)", [words.quoted(told.text)])
 	extra := {"severity": severity, "related": _notes}
