@@ -108,7 +108,8 @@ func printOf(files fs.FS, wanted func(string) bool) (string, error) {
 	}
 	sum := sha256.New()
 	for _, s := range sources {
-		fmt.Fprintf(sum, "%s %d\n%s", s.name, len(s.text), s.text)
+		fmt.Fprintf(sum, "%s %d\n", s.name, len(s.text))
+		sum.Write(s.text)
 	}
 	return hex.EncodeToString(sum.Sum(nil)), nil
 }

@@ -274,12 +274,26 @@ func (p *patternParser) element(from *node) (*node, error) {
 	if w == ".." || w == "#" {
 		return from.then(edge{word: w}), nil
 	}
+	if isLetters(w) {
+		return from.then(edge{word: w}), nil
+	}
 	for _, t := range scan(w) {
 		if t.low != "-" && t.low != "." || len(w) == 1 {
 			from = from.then(edge{word: t.low})
 		}
 	}
 	return from, nil
+}
+
+// isLetters holds for most words of patterns, which are in small letters by now
+// and one token each.
+func isLetters(w string) bool {
+	for i := range len(w) {
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return true
 }
 
 func (n *node) then(e edge) *node {
