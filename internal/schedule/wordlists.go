@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"regexp"
 	"strings"
+	"unicode/utf8"
 )
 
 // wordlists are the words by which a schedule says nothing, the same again, or
@@ -239,19 +240,40 @@ func (a *acceptanceWords) compile() error {
 	return nil
 }
 
+// has looks a text up in a list of words in small letters. Every cell is asked
+// for in several lists, and most are too short to need another text for that.
+func has(list map[string]bool, text string) bool {
+	text = strings.TrimSpace(text)
+	var low [32]byte
+	if len(text) > len(low) {
+		return list[strings.ToLower(text)]
+	}
+	for i := range len(text) {
+		c := text[i]
+		if c >= utf8.RuneSelf {
+			return list[strings.ToLower(text)]
+		}
+		if 'A' <= c && c <= 'Z' {
+			c += 'a' - 'A'
+		}
+		low[i] = c
+	}
+	return list[string(low[:len(text)])]
+}
+
 // isBlank holds for cells that say there is nothing: empty, a dash, NULL.
 func (w *wordlists) isBlank(s string) bool {
-	return w.blank[strings.ToLower(strings.TrimSpace(s))]
+	return has(w.blank, s)
 }
 
 // isNone holds for cells that say that none is used: none, not required.
 func (w *wordlists) isNone(s string) bool {
-	return w.none[strings.ToLower(strings.TrimSpace(s))]
+	return has(w.none, s)
 }
 
 // isDitto holds for cells that say the same again.
 func (w *wordlists) isDitto(s string) bool {
-	return w.ditto[strings.ToLower(strings.TrimSpace(s))]
+	return has(w.ditto, s)
 }
 
 // hasAny tells whether one of the phrases stands in the text as whole words.
