@@ -146,11 +146,8 @@ func (r *reader) pointers(text string) []pointer {
 // lineOf finds the line of a mark, on the same sheet first.
 func (r *reader) lineOf(mark, sheet string) *Line {
 	var other *Line
-	for i := range r.sched.Lines {
+	for _, i := range r.marked[fold(mark)] {
 		l := &r.sched.Lines[i]
-		if fold(l.Mark) != fold(mark) {
-			continue
-		}
 		if l.Sheet == sheet {
 			return l
 		}

@@ -56,6 +56,7 @@ func (r *reader) lines(t *table) {
 			layer++
 			l.Order = strconv.Itoa(layer)
 		}
+		r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
 		r.sched.Lines = append(r.sched.Lines, l)
 		last = &r.sched.Lines[len(r.sched.Lines)-1]
 	}

@@ -74,6 +74,7 @@ type reader struct {
 	lex        *lexicon
 	heard      map[string]*heard // texts read before
 	marks      map[string]bool
+	marked     map[string][]int // lines by their marks
 	bookOrder  phrase.DateOrder
 	dates      memory[string, bool]              // whether a text is a date
 	guessed    memory[columnHead, []guess]       // what a heading may stand for
@@ -166,7 +167,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, dates: memory[string, bool]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
