@@ -239,7 +239,7 @@ func TestSays(t *testing.T) {
 		at := schedule.At{Sheet: "S", Row: row, Cell: cell}
 		doc := &document.Document{
 			Lines: []schedule.Line{{
-				ID: id, Sheet: "S", Row: row, Mark: fmt.Sprintf("W-%d", row), Cells: map[string]string{"material": cell},
+				ID: id, Sheet: "S", Row: row, Mark: fmt.Sprintf("W-%d", row), Refs: []string{"A-501"}, Cells: map[string]string{"material": cell},
 				Texts: map[string]string{"material": "sheet"}, Items: []schedule.Item{{ID: id + "/1", Text: "sheet", At: at}},
 			}},
 			Contacts: []contact.Contact{{ID: id + "c", Line: id, Kind: "direct", A: contact.End{Item: id + "/1", Line: id, At: at}, B: contact.End{Line: id}}},
@@ -257,6 +257,8 @@ func TestSays(t *testing.T) {
 		"another row's cell":   {func(d *document.Document) { d.Lines[0].Items[0].At.Row = 2 }, false},
 		"the number of a mark": {func(d *document.Document) { d.Lines[0].Mark = "W-77" }, true},
 		"the word of a mark":   {func(d *document.Document) { d.Lines[0].Mark = "X-13" }, false},
+		"a drawing's number":   {func(d *document.Document) { d.Lines[0].Refs = []string{"A-502"} }, true},
+		"a drawing's word":     {func(d *document.Document) { d.Lines[0].Refs = []string{"S-501"} }, false},
 		"a contact":            {func(d *document.Document) { d.Contacts[0].Kind = "near" }, false},
 		"a contact's row":      {func(d *document.Document) { d.Contacts[0].B.Line = "S!12" }, false},
 		"a season's limit":     {func(d *document.Document) { d.Windows[0].Checks[0].LimitC = -4 }, false},
