@@ -68,10 +68,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
 	}
-	for _, q := range r.phrase.Quantities(text, hint(kind, c.unit)) {
-		if kind == "days" && q.Kind == "months" {
-			q = inDays(q)
-		}
+	for _, q := range r.quantities(text, kind, c.unit) {
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
@@ -116,6 +113,25 @@ func (r *reader) upperFigure(figures map[string]Figure, c source, f Figure) {
 		upper.Min = upper.Max
 		figures["apply_max_c"] = upper
 	}
+}
+
+// quantities reads a cell of a column of one kind; stretches of months are so many
+// days in a column of days.
+func (r *reader) quantities(text, kind, unit string) []phrase.Quantity {
+	if kind != "days" {
+		return r.phrase.Quantities(text, hint(kind, unit))
+	}
+	said := kind
+	if r.unitOf(unit, "months") != "" {
+		said = "months"
+	}
+	list := r.phrase.Quantities(text, hint(said, unit))
+	for i, q := range list {
+		if q.Kind == "months" {
+			list[i] = inDays(q)
+		}
+	}
+	return list
 }
 
 func hint(kind, unit string) string {

@@ -18,6 +18,9 @@ func (r *reader) units(t *table) {
 			continue
 		}
 		c.Unit = firstNonEmpty(r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
+		if kind == "days" && c.Unit == "" {
+			c.Unit = r.unitIn(c.Heading, "months", c.Slot)
+		}
 		for _, part := range headingUnits.Split(c.Heading, -1) {
 			if unit := r.unitIn(part, kind, c.Slot); c.second == "" && unit != c.Unit {
 				c.second = unit
