@@ -5,9 +5,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
-	"unicode"
 
-	"abut/internal/material"
 	"abut/internal/workbook"
 )
 
@@ -54,7 +52,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	case r.glossRow(s, next):
 		best = r.assign(s, row, best.rows+1, "", true)
 	}
-	return best, r.isHeading(best) && !r.isTitle(s, row, best)
+	return best, r.isHeading(s, row, best) && !r.isTitle(s, row, best)
 }
 
 // isTitle holds for a first row that only stands above a heading: one text over
@@ -73,7 +71,7 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 	}
 	below := r.assign(s, row+1, b.rows-1, "", b.gloss)
 	switch {
-	case !r.isHeading(below) || own > 1 && widest > 1:
+	case !r.isHeading(s, row+1, below) || own > 1 && widest > 1:
 		return false
 	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading):
 		return true
@@ -113,137 +111,6 @@ func (b *headingBlock) slots() map[int]string {
 	return out
 }
 
-// isHeading holds for a block that names enough columns, two of them surely,
-// and has no dates in it.
-func (r *reader) isHeading(b headingBlock) bool {
-	filled, sure, known := 0, 0, 0
-	for i, c := range b.cols {
-		if c.Heading == "" || i > 0 && c.Heading == b.cols[i-1].Heading { // one merged cell names one thing
-			continue
-		}
-		filled++
-		if c.Slot != "" && c.Confidence >= 0.5 {
-			known++
-		}
-		if c.Slot != "" && c.Confidence >= 0.9 {
-			sure++
-		}
-		if strings.ContainsAny(c.Heading, "0123456789") && r.isDate(c.Heading) {
-			return false
-		}
-	}
-	enough := known >= 3 || known == 2 && filled <= smallTable
-	return enough && sure >= 2 && known*5 >= filled*2
-}
-
-// unitRow holds for a row under a heading that gives nothing but units.
-func (r *reader) unitRow(s *workbook.Sheet, row int) bool {
-	n := 0
-	for _, c := range s.Row(row) {
-		if c.Merged || r.words.isBlank(c.Value) {
-			continue
-		}
-		if !r.isUnit(c.Value) {
-			return false
-		}
-		n++
-	}
-	return n >= 2
-}
-
-// boundRow holds for a row under a heading that tells only which end of a range
-// stands below: "min", "max".
-func (r *reader) boundRow(s *workbook.Sheet, row int) bool {
-	n := 0
-	for _, c := range s.Row(row) {
-		if c.Merged || r.words.isBlank(c.Value) {
-			continue
-		}
-		for _, w := range headingWords(c.Value) {
-			if !slices.Contains(r.head.lower, w) && !slices.Contains(r.head.upper, w) {
-				return false
-			}
-		}
-		n++
-	}
-	return n >= 2
-}
-
-// glossRow holds for a row under a heading that explains some of its columns, a
-// unit among them, and none that tells the rows apart: "°F, the lower of air and
-// wall", "mils / psi".
-func (r *reader) glossRow(s *workbook.Sheet, row int) bool {
-	n, units, first := 0, 0, true
-	for col := 1; col <= s.MaxCol; col++ {
-		own, above := text(s, row, col), text(s, row-1, col)
-		c, _ := s.At(row, col)
-		switch {
-		case own == "" && above == "":
-		case first && own != "" || above == "" || c.Merged || r.isFigure(own):
-			return false
-		case own != "":
-			n++
-			if lead, _, _ := strings.Cut(own, ","); len(lead) > 1 && r.isUnit(strings.TrimSpace(strings.Split(lead, "/")[0])) {
-				units++
-			}
-		}
-		first = first && own == "" && above == ""
-	}
-	return n > 1 && units > 0 && !r.isData(s, row)
-}
-
-// isData holds for a row that fills a table: a good part of its cells are
-// figures, dates, or name a material closer than a heading does.
-func (r *reader) isData(s *workbook.Sheet, row int) bool {
-	filled, data := 0, 0
-	for _, c := range s.Row(row) {
-		if c.Merged || r.words.isBlank(c.Value) {
-			continue
-		}
-		filled++
-		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.namesMaterial(c.Value) {
-			data++
-		}
-	}
-	return data*3 > filled
-}
-
-// isFigure holds for a text of digits without a word.
-func (r *reader) isFigure(text string) bool {
-	return startsWithDigit(text) && !strings.ContainsFunc(text, unicode.IsLetter)
-}
-
-// namesMaterial holds for a text that names one family and is no heading.
-func (r *reader) namesMaterial(text string) bool {
-	return r.materials.of(text, func() bool { return r.isMaterial(text) })
-}
-
-func (r *reader) isMaterial(text string) bool {
-	for _, g := range r.head.match(text) {
-		if g.score >= 1 {
-			return false
-		}
-	}
-	return slices.ContainsFunc(r.lex.named(text), func(m material.Material) bool { return m.Family != "" && !m.Generic })
-}
-
-// isUnit holds for a text that is a unit and nothing else.
-func (r *reader) isUnit(text string) bool {
-	text = strings.TrimSpace(text)
-	if strings.HasPrefix(text, "(") || strings.HasPrefix(text, "[") {
-		text = strings.TrimSpace(strings.Trim(text, "()[]"))
-	}
-	if text == "" || startsWithDigit(text) {
-		return false
-	}
-	for _, q := range r.phrase.Quantities("7 "+text, "") {
-		if q.Unit != "" && q.End == len(text)+2 {
-			return true
-		}
-	}
-	return false
-}
-
 // longHeading is how many words a heading may have.
 const longHeading = 6
 
@@ -256,7 +123,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
 			continue
 		}
-		if c.Kind == workbook.Number || c.Kind == workbook.Date {
+		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.says(c.Value, anyYear) {
 			return false
 		}
 		words++
@@ -282,10 +149,18 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool) 
 	width := len(s.Row(row))
 	b := headingBlock{rows: n, gloss: gloss, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
+	upper, _ := r.ownTexts(s, row)
+	over := "" // what is written over a column left of this one, and over none since
 	for h := range r.heads(s, row, n, gloss || n > 1 && r.unitRow(s, row+n-1)) {
 		b.nums = append(b.nums, h.col)
 		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(h.col), Heading: h.whole, Hidden: s.ColHidden(h.col), gloss: h.unit})
 		list := r.bids(h)
+		if h.group != "" || n == 1 || text(s, row, h.col) != "" {
+			over = h.group
+		} else if len(list) == 0 && over != "" && h.sub != "" && upper > 1 { // "Application temp." over the first of "Min." and "Max."
+			h.whole, h.group = over+" "+h.sub, over
+			list = r.bids(h)
+		}
 		for i, g := range list {
 			bids = append(bids, bid{len(b.cols) - 1, g, others(list, i)})
 		}

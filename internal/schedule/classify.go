@@ -4,9 +4,6 @@ import (
 	"cmp"
 	"slices"
 	"strings"
-
-	"abut/internal/phrase"
-	"abut/internal/workbook"
 )
 
 // kinds of table.
@@ -22,18 +19,26 @@ const (
 var (
 	productSlots = []string{"apply", "apply_min", "apply_max", "service_max", "exposure_days", "air", "vapor", "voc",
 		"keep_off", "accepts", "accepts_primer", "suits", "chemistry", "report", "air_test"}
-	lineSlots = []string{"substrate", "primer", "touches", "left", "right", "top", "behind", "edge", "lap", "sealant",
-		"order", "layers", "cover"}
+	lineSlots = []string{"substrate", "primer", "touches", "left", "right", "top", "bottom", "front", "behind", "edge", "lap",
+		"sealant", "order", "layers", "cover"}
+	readingSlots = []string{"reading_surface", "reading_air", "reading_dew", "reading_rh", "wood_moisture", "shelter"}
 )
 
 // classify tells by its shape what a table is, and never by its sheet's name,
 // and gives its columns the slots of that sort.
 func (r *reader) classify(t *table) {
 	sort := kindSchedule
-	if figures, dates := t.has(productSlots...), r.dateColumns(t); figures >= 2 && dates == 0 || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
+	figures, dates := t.has(productSlots...), r.dateColumns(t)
+	placed := figures < dataColumns && t.column("substrate") > 0 && t.has("place", "group") > 0 // limits beside what is built somewhere
+	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
 	t.columnsOf(r, sort)
+	if sort == kindSchedule {
+		r.subject(t)
+	} else {
+		r.firstNames(t)
+	}
 	if t.kind = t.kindOf(sort); t.kind == kindOther && r.isKey(t) {
 		t.kind = kindProducts
 		t.columnsOf(r, kindProducts) // "keep off" is no drawing reference there
@@ -84,16 +89,18 @@ const dataColumns = 4
 func (t *table) kindOf(sort string) string {
 	line := t.has(lineSlots...)
 	dates := t.has("install", "cover", "finish")
-	subject := t.has("material", "tag", "type", "specified", "mark")
+	subject := t.has("material", "tag", "type", "specified", "mark", "alias")
 	if t.has("left", "right", "sealant") == 3 {
 		subject++ // a register of joints is about what it seals with
 	}
 	switch {
 	case sort == kindProducts && subject > 0:
 		return kindProducts
-	case t.column("placed") > 0 && dates == 0 && line <= 1:
+	case t.column("placed") > 0 && dates == 0 && line <= 1 && t.has("specified", "planned_open") == 0:
 		return kindPours
 	case subject > 0 && line >= 1, dates > 0 && line >= 1, t.column("order") > 0 && subject > 0:
+		return kindSchedule
+	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2): // what is offered for it, or a log of the work
 		return kindSchedule
 	}
 	return kindOther
@@ -108,103 +115,6 @@ func (r *reader) dateColumns(t *table) int {
 		}
 	}
 	return n
-}
-
-// mostly holds where two thirds of the telling cells of a column are of a kind.
-func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
-	telling, fit := r.profile(s, from, col, kind)
-	return telling > 0 && fit*3 >= telling*2
-}
-
-// profile counts the telling cells of a column, and those of a kind.
-func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
-	for row := from; row <= s.MaxRow && telling < 40; row++ {
-		c, ok := s.At(row, col)
-		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
-			continue
-		}
-		telling++
-		if r.holds(c, kind) {
-			fit++
-		}
-	}
-	return telling, fit
-}
-
-// columnHolds checks a heading against what stands under it: at least a third
-// of the telling cells must be of the kind, and words must not be dates.
-func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool {
-	if kind == "" {
-		return !r.mostly(s, from, col, "date")
-	}
-	telling, fit := r.profile(s, from, col, kind)
-	if kind == "date" && fit > 0 && fit*3 < telling {
-		telling, fit = r.distinct(s, from, col, kind)
-	}
-	return telling == 0 || fit*3 >= telling
-}
-
-// distinct is the profile of a column's different texts: "Phase 3" in most rows is
-// one text, and the dates of the others are many.
-func (r *reader) distinct(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
-	seen := map[string]bool{}
-	for row := from; row <= s.MaxRow && len(seen) < 40; row++ {
-		c, ok := s.At(row, col)
-		if !ok || c.Merged || seen[c.Value] || r.words.isBlank(c.Value) {
-			continue
-		}
-		seen[c.Value] = true
-		telling++
-		if r.holds(c, kind) {
-			fit++
-		}
-	}
-	return telling, fit
-}
-
-func (r *reader) holds(c workbook.Cell, kind string) bool {
-	if kind == "date" {
-		return c.Kind == workbook.Date || r.isDate(c.Value)
-	}
-	if c.Kind == workbook.Number {
-		return true
-	}
-	if kind == "code" {
-		return len(c.Value) <= shortCode || len(c.Value) <= longCode && strings.ContainsAny(c.Value, "0123456789")
-	}
-	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
-		return false
-	}
-	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
-}
-
-// How long the letters and the number of a layer or step may be.
-const (
-	shortCode = 3
-	longCode  = 12
-)
-
-// isDate holds for a text that is a date and little else, or hangs on one.
-func (r *reader) isDate(text string) bool {
-	return r.dates.of(text, func() bool { return r.readsAsDate(text) })
-}
-
-func (r *reader) readsAsDate(text string) bool {
-	said := 0
-	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, r.yearSaid) {
-		switch d.State {
-		case "relative", "open":
-			return true
-		case "day", "span", "impossible":
-			said += d.End - d.Start
-		}
-	}
-	return said*2 >= len(strings.TrimSpace(text))
-}
-
-func startsWithDigit(s string) bool {
-	s = strings.TrimLeft(s, "<>≤≥~+-−. ")
-	return s != "" && s[0] >= '0' && s[0] <= '9'
 }
 
 // byUnit takes the unit in the heading of a column of figures for what it is: "GL"
@@ -237,6 +147,8 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		slot = "apply_min"
 	case has(r.head.upper):
 		slot = "apply_max"
+	case t.kind == kindSchedule && has(r.head.faces):
+		slot = "reading_surface"
 	case t.kind == kindSchedule:
 		slot = "reading_air" // of the day, or its normals
 	default:
@@ -301,10 +213,25 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "tag", "tags of the product data stand under it"
 	case most(tags) && t.kind == kindSchedule:
 		return "with", "tags of the product data stand under it, beside the row's own"
-	case most(short) && len(seen)*10 >= filled*9 && t.has("mark", "tag") == 0:
+	case most(short) && len(seen)*10 >= filled*9 && t.has("mark", "tag") == 0 && t.mayMark(col):
 		return "mark", "short codes, each once"
+	case t.kind == kindSchedule && r.lacks(t, col, "primer"):
+		return "primer", "primers stand under it"
+	case t.kind == kindSchedule && r.lacks(t, col, "sealant"):
+		return "sealant", "sealants stand under it"
 	case t.kind == kindSchedule && filled >= 3 && long*2 >= filled:
 		return "remark", "sentences stand under it"
 	}
 	return "", ""
+}
+
+// mayMark holds for a column in which the codes of rows may stand: the first of
+// product data, or one of the first two of a schedule.
+func (t *table) mayMark(col int) bool {
+	return col == t.nums[0] || t.kind == kindSchedule && len(t.nums) > 1 && col == t.nums[1]
+}
+
+// lacks holds for a column that mostly names what a table has no other column for.
+func (r *reader) lacks(t *table, col int, role string) bool {
+	return t.column(role) == 0 && r.mostlyNames(t, col, role)
 }

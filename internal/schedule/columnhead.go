@@ -20,8 +20,7 @@ func (r *reader) knowsAny(s *workbook.Sheet, row, n int) bool {
 
 // columnFits holds for a slot that the cells of a column may stand in.
 func (r *reader) columnFits(s *workbook.Sheet, from, col int, g guess) bool {
-	freely := g.slot == "remark" || g.slot == "reference" // "07-27-11" is a code, and reads as a date
-	return g.score >= certain || freely || r.columnHolds(s, from, col, r.head.bySlot[g.slot].kind)
+	return g.score >= certain || r.suits(s, from, col, r.head.bySlot[g.slot])
 }
 
 // columnHead is what a heading block says over one column.

@@ -4,8 +4,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
-	"maps"
-	"regexp"
 	"slices"
 	"strings"
 )
@@ -22,7 +20,13 @@ type headings struct {
 	lower   []string
 	upper   []string
 	byUnit  map[string]string
-	service []string // words that tell a temperature in service from one at application
+	service []string        // words that tell a temperature in service from one at application
+	faces   []string        // words that tell a reading of a face from one of the air
+	seen    []string        // words for a look at papers, or at the work
+	whole   map[string]bool // words that tell a column only where its heading says no more
+	answers map[string]bool // cells that only answer yes or no
+	askers  map[string]bool // words that only ask: "What is it stuck to?"
+	money   string          // signs of currencies
 	slots   []headingSlot
 	bySlot  map[string]*headingSlot
 	first   map[string][]headingPhrase // by their first word in the singular
@@ -72,6 +76,12 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Upper   []string              `json:"upper"`
 			ByUnit  map[string]string     `json:"by_unit"`
 			Service []string              `json:"service"`
+			Faces   []string              `json:"faces"`
+			Seen    []string              `json:"seen"`
+			Askers  []string              `json:"askers"`
+			Whole   []string              `json:"whole"`
+			Answers []string              `json:"answers"`
+			Money   string                `json:"money"`
 			Slots   map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
@@ -81,6 +91,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
+		faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
@@ -121,173 +132,6 @@ func sorted(words []string, out map[string]bool) string {
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }
-
-// guess is one slot that a heading may stand for, with how much of the heading
-// the matching phrase covers (0..1, a little above 1 for the whole heading).
-type guess struct {
-	slot  string
-	score float64
-	words string
-}
-
-var parenthesis = regexp.MustCompile(`\([^)]*\)`)
-
-// guesses ranks the slots for the heading of one column. group is the merged
-// heading above it, "" where there is none.
-func (h *headings) guesses(group, sub string) []guess {
-	if dated := h.dated(group, sub); len(dated) > 0 {
-		return dated
-	}
-	best := map[string]guess{}
-	consider := func(text string, weight float64) {
-		for _, g := range h.match(text) {
-			g.score *= weight
-			if g.score > best[g.slot].score {
-				best[g.slot] = g
-			}
-		}
-	}
-	for _, form := range []string{sub, parenthesis.ReplaceAllString(sub, " ")} {
-		consider(form, 1)
-	}
-	for i, part := range headingParts(sub) {
-		consider(part, partWeight-0.03*float64(min(i, 3)))
-	}
-	own := len(best) > 0 && !onlyOthers(sub, best)
-	if group != "" {
-		only := map[string]bool{} // slots that the group names without the heading below it
-		for _, g := range h.match(group) {
-			only[g.words] = own
-		}
-		for _, g := range h.match(group + " " + sub) {
-			if g.score *= groupWeight; only[g.words] {
-				g.score *= groupAlone
-			}
-			if g.score > best[g.slot].score {
-				best[g.slot] = g
-			}
-		}
-	}
-	if group != "" && !own { // the heading itself tells more
-		consider(parenthesis.ReplaceAllString(group, " "), 0.6)
-	}
-	out := make([]guess, 0, len(best))
-	for _, g := range best {
-		out = append(out, g)
-	}
-	slices.SortFunc(out, func(a, b guess) int {
-		if a.score != b.score {
-			if a.score > b.score {
-				return -1
-			}
-			return 1
-		}
-		return strings.Compare(a.slot, b.slot)
-	})
-	return out
-}
-
-// What a heading together with the one above it counts, and what words of the
-// upper one alone do where the lower one tells of itself.
-const (
-	groupWeight = 1.02
-	groupAlone  = 0.95
-)
-
-// match scores one heading text against every phrase, and keeps the best of
-// each slot.
-func (h *headings) match(text string) []guess {
-	all := h.usual(headingWords(text))
-	if len(all) == 0 || len(all) > 14 {
-		return nil
-	}
-	weight := h.weight(all)
-	best := map[int]guess{}
-	for at := range all {
-		for _, p := range h.first[singular(all[at])] {
-			exact, ok := begins(all[at:], p.words)
-			if !ok {
-				continue
-			}
-			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
-				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
-			}
-		}
-	}
-	for _, key := range []string{sorted(all, nil), sorted(all, h.units)} { // "open max" for "max open"
-		for _, p := range h.anyWay[key] {
-			if best[p.slot].score < inverted {
-				best[p.slot] = guess{slot: h.slots[p.slot].name, score: inverted, words: strings.Join(p.words, " ")}
-			}
-		}
-	}
-	var out []guess
-	for _, slot := range slices.Sorted(maps.Keys(best)) {
-		if g := best[slot]; g.score >= telling {
-			out = append(out, h.bound(g, all))
-		}
-	}
-	return out
-}
-
-// inverted is the score of a heading with the words of a phrase in another order.
-const inverted = 0.95
-
-// telling is the least share of a heading that a phrase must cover.
-const telling = 0.34
-
-// score is the share of a heading's weight that a phrase covers.
-func (h *headings) score(phrase, all []string, weight float64, at int, exact bool) float64 {
-	score := h.weight(phrase) / weight
-	if len(phrase) == len(all) {
-		score = 1.05 + 0.01*float64(len(phrase))
-	}
-	if at == 0 {
-		score += 0.02 // the first words of a heading name it
-	}
-	if !exact {
-		score -= 0.01 // "layer" is the number of a layer before it is "layers"
-	}
-	return score
-}
-
-// weight counts the words that carry meaning; filler and units count little.
-func (h *headings) weight(words []string) float64 {
-	total := 0.0
-	for _, w := range words {
-		switch {
-		case h.filler[w]:
-			total += 0.3
-		case h.units[w]:
-			total += 0.2
-		case h.light[w]:
-			total += 0.5
-		default:
-			total++
-		}
-	}
-	return total
-}
-
-// bound turns the two-sided application range into its lower or upper half
-// where the heading says which. The first word that tells decides: the "to" of
-// "lowest temp. to apply" is no upper end.
-func (h *headings) bound(g guess, words []string) guess {
-	if g.slot != "apply" {
-		return g
-	}
-	for i := range words {
-		switch {
-		case beginsAny(words[i:], h.lower):
-			g.slot = "apply_min"
-			return g
-		case beginsAny(words[i:], h.upper):
-			g.slot = "apply_max"
-			return g
-		}
-	}
-	return g
-}
 
 func set(words []string) map[string]bool {
 	out := make(map[string]bool, len(words))

@@ -28,13 +28,34 @@ func (h *headings) usual(words []string) []string {
 	return out
 }
 
-// headingWords cuts a heading to lower-case words; underscores, slashes and
-// points part words.
+var camelCase = regexp.MustCompile(`(\p{Ll}{3})(\p{Lu})`)
+
+// headingWords cuts a heading to lower-case words; underscores, slashes, points and
+// the capitals of "CoverDate" part words.
 func headingWords(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool {
+	return strings.FieldsFunc(strings.ToLower(camelCase.ReplaceAllString(text, "$1 $2")), func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})
 }
+
+// asked gives the words of a heading that asks without those that only ask: "What
+// is it stuck to?" is about "stuck to"; "" where that leaves nothing or all.
+func (h *headings) asked(text string) string {
+	all := headingWords(text)
+	var kept []string
+	for i, w := range all {
+		if asks := h.askers[w] || w == "s" && i > 0 && h.askers[all[i-1]]; !asks { // "what's"
+			kept = append(kept, w)
+		}
+	}
+	if len(kept) == len(all) || !slices.ContainsFunc(kept, func(w string) bool { return !h.bare[w] && !h.filler[w] }) {
+		return ""
+	}
+	return strings.Join(kept, " ")
+}
+
+// askedWeight is what the words of a question count without those that only ask.
+const askedWeight = 0.97
 
 // partWeight is what a part of a heading counts against the whole of it; a later
 // part counts less.

@@ -1,6 +1,9 @@
 package schedule
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // jointSealants finds what the rows of a register of joints are about, where no
 // column names a material of their own: the sealant or, with columns for both
@@ -47,19 +50,7 @@ func (r *reader) joint(l *Line, sources []source) {
 
 // isSheet holds for words that name a sheet or coat first.
 func (r *reader) isSheet(text string) bool {
-	found := r.lex.find(text)
-	if len(found) == 0 {
-		return false
-	}
-	class := found[0].mat.Class
-	if i := found[0].product; i >= 0 {
-		class = r.sched.Products[i].Class
-	}
-	switch r.words.roleByClass[class] {
-	case "membrane", "flashing", "film", "transition":
-		return true
-	}
-	return false
+	return slices.Contains(sheetRoles, r.roleNamed(text))
 }
 
 // bedOf finds the column of the substrate that a column of primers is for, in a

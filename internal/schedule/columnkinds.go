@@ -1,0 +1,149 @@
+package schedule
+
+import (
+	"strings"
+
+	"abut/internal/phrase"
+	"abut/internal/workbook"
+)
+
+// mostly holds where two thirds of the telling cells of a column are of a kind.
+func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
+	telling, fit := r.profile(s, from, col, kind)
+	return telling > 0 && fit*3 >= telling*2
+}
+
+// profile counts the telling cells of a column, and those of a kind.
+func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
+	for row := from; row <= s.MaxRow && telling < 40; row++ {
+		c, ok := s.At(row, col)
+		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
+			continue
+		}
+		telling++
+		if r.holds(c, kind) {
+			fit++
+		}
+	}
+	return telling, fit
+}
+
+// columnHolds checks a heading against what stands under it: at least a third
+// of the telling cells must be of the kind, and words must not be dates.
+func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool {
+	if kind == "" {
+		return !r.mostly(s, from, col, "date")
+	}
+	telling, fit := r.profile(s, from, col, kind)
+	if kind == "date" && fit == 0 && r.yearSaid == 0 {
+		telling, fit = r.profile(s, from, col, dayOnly)
+	}
+	if kind == "date" && fit > 0 && fit*3 < telling {
+		telling, fit = r.distinct(s, from, col, kind)
+	}
+	return telling == 0 || fit*3 >= telling
+}
+
+// suits holds for a column whose cells can be what its heading says; remarks and
+// codes may look like anything ("07-27-11" reads as a date).
+func (r *reader) suits(s *workbook.Sheet, from, col int, slot *headingSlot) bool {
+	switch {
+	case slot.name == "remark" || slot.name == "reference":
+		return true
+	case (meets[slot.name] || slot.name == "sealant") && r.namesNothing(s, from, col):
+		return false
+	}
+	return r.columnHolds(s, from, col, slot.kind)
+}
+
+// namesNothing holds for a column whose telling cells are mostly answers, figures or
+// days, and no materials: "Meets?", "Tie-in date", "Back leg".
+func (r *reader) namesNothing(s *workbook.Sheet, from, col int) bool {
+	telling, bare := 0, 0
+	for row := from; row <= s.MaxRow && telling < 40; row++ {
+		c, ok := s.At(row, col)
+		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
+			continue
+		}
+		telling++
+		if c.Kind == workbook.Number || r.isFigure(c.Value) || r.head.answers[fold(c.Value)] || r.holds(c, dayOnly) {
+			bare++
+		}
+	}
+	return telling > 0 && bare*3 >= telling*2
+}
+
+// distinct is the profile of a column's different texts: "Phase 3" in most rows is
+// one text, and the dates of the others are many.
+func (r *reader) distinct(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
+	seen := map[string]bool{}
+	for row := from; row <= s.MaxRow && len(seen) < 40; row++ {
+		c, ok := s.At(row, col)
+		if !ok || c.Merged || seen[c.Value] || r.words.isBlank(c.Value) {
+			continue
+		}
+		seen[c.Value] = true
+		telling++
+		if r.holds(c, kind) {
+			fit++
+		}
+	}
+	return telling, fit
+}
+
+// dayOnly is the kind of cells that give a day without its year, and anyYear one in
+// which every day is.
+const (
+	dayOnly = "day"
+	anyYear = 2000
+)
+
+func (r *reader) holds(c workbook.Cell, kind string) bool {
+	if kind == "date" {
+		return c.Kind == workbook.Date || r.isDate(c.Value)
+	}
+	if kind == dayOnly {
+		return r.says(c.Value, anyYear)
+	}
+	if c.Kind == workbook.Number {
+		return true
+	}
+	if kind == "code" {
+		return len(c.Value) <= shortCode || len(c.Value) <= longCode && strings.ContainsAny(c.Value, "0123456789")
+	}
+	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
+		return false
+	}
+	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
+}
+
+// How long the letters and the number of a layer or step may be.
+const (
+	shortCode = 3
+	longCode  = 12
+)
+
+// isDate holds for a text that is a date and little else, or hangs on one.
+func (r *reader) isDate(text string) bool {
+	return r.dates.of(text, func() bool { return r.says(text, r.yearSaid) })
+}
+
+// says holds for a text that is a date, if that were said for days without one, in
+// some year.
+func (r *reader) says(text string, year int) bool {
+	said := 0
+	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, year) {
+		switch d.State {
+		case "relative", "open":
+			return true
+		case "day", "span", "impossible":
+			said += d.End - d.Start
+		}
+	}
+	return said*2 >= len(strings.TrimSpace(text))
+}
+
+func startsWithDigit(s string) bool {
+	s = strings.TrimLeft(s, "<>≤≥~+-−. ")
+	return s != "" && s[0] >= '0' && s[0] <= '9'
+}

@@ -1,0 +1,204 @@
+package schedule
+
+import (
+	"cmp"
+	"maps"
+	"regexp"
+	"slices"
+	"strings"
+)
+
+// guess is one slot that a heading may stand for, with how much of the heading
+// the matching phrase covers (0..1, a little above 1 for the whole heading).
+type guess struct {
+	slot  string
+	score float64
+	words string
+}
+
+var parenthesis = regexp.MustCompile(`\([^)]*\)`)
+
+// guesses ranks the slots for the heading of one column. group is the merged
+// heading above it, "" where there is none.
+func (h *headings) guesses(group, sub string) []guess {
+	if strings.ContainsAny(group+sub, h.money) {
+		return []guess{{slot: "reference", score: 1, words: "a sign of money"}}
+	}
+	if dated := h.dated(group, sub); len(dated) > 0 {
+		return dated
+	}
+	best := ballot{}
+	for _, form := range []string{sub, parenthesis.ReplaceAllString(sub, " ")} {
+		best.take(h.match(form), 1)
+		best.take(h.match(h.asked(form)), askedWeight)
+	}
+	for i, part := range headingParts(sub) {
+		best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
+	}
+	own := len(best) > 0 && !onlyOthers(sub, best)
+	if group != "" {
+		only := map[string]bool{} // slots that the group names without the heading below it
+		for _, g := range h.match(group) {
+			only[g.words] = own
+		}
+		for _, g := range h.match(group + " " + sub) {
+			if g.score *= groupWeight; only[g.words] {
+				g.score *= groupAlone
+			}
+			best.take([]guess{g}, 1)
+		}
+	}
+	if group != "" && !own { // the heading itself tells more
+		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
+	}
+	ofFace := slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) })
+	return best.ranked(ofFace)
+}
+
+// ballot is the best guess of each slot.
+type ballot map[string]guess
+
+// take keeps the guesses that are better than those before.
+func (b ballot) take(list []guess, weight float64) {
+	for _, g := range list {
+		if g.score *= weight; g.score > b[g.slot].score {
+			b[g.slot] = g
+		}
+	}
+}
+
+// ranked lists the guesses, the best first. A reading of the air is one of a face
+// where the heading names that: "Temp. AM (wall)".
+func (b ballot) ranked(ofFace bool) []guess {
+	out := make([]guess, 0, len(b))
+	for _, g := range b {
+		if g.slot == "reading_air" && ofFace {
+			g.slot = "reading_surface"
+		}
+		out = append(out, g)
+	}
+	slices.SortFunc(out, func(a, b guess) int {
+		return cmp.Or(cmp.Compare(b.score, a.score), strings.Compare(a.slot, b.slot))
+	})
+	return out
+}
+
+// What a heading together with the one above it counts, and what words of the
+// upper one alone do where the lower one tells of itself.
+const (
+	groupWeight = 1.02
+	groupAlone  = 0.95
+)
+
+// match scores one heading text against every phrase, and keeps the best of
+// each slot.
+func (h *headings) match(text string) []guess {
+	all := h.usual(headingWords(text))
+	if len(all) == 0 || len(all) > 14 {
+		return nil
+	}
+	weight := h.weight(all)
+	best := map[int]guess{}
+	for at := range all {
+		for _, p := range h.first[singular(all[at])] {
+			exact, ok := begins(all[at:], p.words)
+			if !ok || len(p.words) == 1 && h.whole[p.words[0]] && h.telling(all) > 1 {
+				continue
+			}
+			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
+				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
+			}
+		}
+	}
+	for _, key := range []string{sorted(all, nil), sorted(all, h.units), sorted(all, h.filler)} { // "open max" for "max open", "date of visit" for "visit date"
+		for _, p := range h.anyWay[key] {
+			if best[p.slot].score < inverted {
+				best[p.slot] = guess{slot: h.slots[p.slot].name, score: inverted, words: strings.Join(p.words, " ")}
+			}
+		}
+	}
+	var out []guess
+	for _, slot := range slices.Sorted(maps.Keys(best)) {
+		if g := best[slot]; g.score >= leastShare {
+			if g.slot == "reference" && !partMarks.MatchString(strings.ToLower(text)) && strings.HasSuffix(strings.Join(all, " "), " "+g.words) {
+				g.score += headNoun
+			}
+			out = append(out, h.bound(g, all))
+		}
+	}
+	return out
+}
+
+// inverted is the score of a heading with the words of a phrase in another order.
+const inverted = 0.95
+
+// headNoun is what the last word of a heading counts more than its first, where it
+// is of no concern: a "sealant color" is a color.
+const headNoun = 0.03
+
+// leastShare is the least share of a heading that a phrase must cover.
+const leastShare = 0.34
+
+// score is the share of a heading's weight that a phrase covers.
+func (h *headings) score(phrase, all []string, weight float64, at int, exact bool) float64 {
+	score := h.weight(phrase) / weight
+	if len(phrase) == len(all) {
+		score = 1.05 + 0.01*float64(len(phrase))
+	}
+	if at == 0 {
+		score += 0.02 // the first words of a heading name it
+	}
+	if !exact {
+		score -= 0.01 // "layer" is the number of a layer before it is "layers"
+	}
+	return score
+}
+
+// weight counts the words that carry meaning; filler and units count little.
+func (h *headings) weight(words []string) float64 {
+	total := 0.0
+	for _, w := range words {
+		switch {
+		case h.filler[w]:
+			total += 0.3
+		case h.units[w]:
+			total += 0.2
+		case h.light[w]:
+			total += 0.5
+		default:
+			total++
+		}
+	}
+	return total
+}
+
+// telling counts the words that carry meaning of their own.
+func (h *headings) telling(words []string) int {
+	n := 0
+	for _, w := range words {
+		if h.whole[w] || !h.filler[w] && !h.units[w] && !h.light[w] {
+			n++
+		}
+	}
+	return n
+}
+
+// bound turns the two-sided application range into its lower or upper half
+// where the heading says which. The first word that tells decides: the "to" of
+// "lowest temp. to apply" is no upper end.
+func (h *headings) bound(g guess, words []string) guess {
+	if g.slot != "apply" {
+		return g
+	}
+	for i := range words {
+		switch {
+		case beginsAny(words[i:], h.lower):
+			g.slot = "apply_min"
+			return g
+		case beginsAny(words[i:], h.upper):
+			g.slot = "apply_max"
+			return g
+		}
+	}
+	return g
+}

@@ -1,0 +1,152 @@
+package schedule
+
+import "slices"
+
+// sheetRoles are the roles of what a row of a schedule may be about.
+var sheetRoles = []string{"membrane", "flashing", "film", "transition"}
+
+// subject finds the column that says what each row is about where no heading does:
+// the first unknown one whose cells mostly name sheets, or materials where the rows are layers.
+func (r *reader) subject(t *table) {
+	roles := sheetRoles
+	switch {
+	case t.has("material", "tag", "specified") > 0 || slices.ContainsFunc(t.cols, surelyTyped):
+		return
+	case t.column("order") > 0:
+		roles = nil // a layer may be anything
+	case t.column("sealant") > 0:
+		return // a register of joints is about what it seals with
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "" && r.mostlyNames(t, t.nums[i], roles...) {
+			c.Slot, c.Confidence, c.Why = "material", 0.4, "materials stand under it, and no heading tells which column names them"
+			return
+		}
+	}
+}
+
+// surelyTyped holds for a column that surely says what each thing is.
+func surelyTyped(c Column) bool { return c.Slot == "type" && c.Confidence >= sureType }
+
+// mostlyNames holds for a column in which most cells name first a material of one
+// of the roles (of any where there are none), and few are sentences.
+func (r *reader) mostlyNames(t *table, col int, roles ...string) bool {
+	filled, fit, long := 0, 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) || r.words.isDitto(words) || t.ownCells(row) < 2 {
+			continue
+		}
+		filled++
+		if role := r.roleNamed(words); slices.Contains(roles, role) || len(roles) == 0 && role != "" {
+			fit++
+		}
+		if len(words) > sentence {
+			long++
+		}
+	}
+	return filled >= 2 && fit*10 >= filled*6 && long*2 < filled
+}
+
+// sentence is the length from which a cell is more likely a sentence than a name.
+const sentence = 45
+
+// roleNamed is the role of the material that words name first, "" if none.
+func (r *reader) roleNamed(words string) string {
+	found := r.lex.find(words)
+	if len(found) == 0 {
+		return ""
+	}
+	class := found[0].mat.Class
+	if i := found[0].product; i >= 0 {
+		class = r.sched.Products[i].Class
+	}
+	return r.words.roleByClass[class]
+}
+
+// firstNames takes the first column of product data for the names of the products
+// where no other column holds them: "Sealant", "Board", "Fluid".
+func (r *reader) firstNames(t *table) {
+	if t.has("tag", "mark", "material", "alias") > 0 || len(t.cols) == 0 {
+		return
+	}
+	c, seen := &t.cols[0], map[string]bool{}
+	for row := t.first; row <= t.last; row++ {
+		name := fold(text(t.sheet, row, t.nums[0]))
+		if name == "" {
+			continue
+		}
+		if seen[name] || startsWithDigit(name) {
+			return
+		}
+		seen[name] = true
+	}
+	if len(seen) > 1 && (c.Slot == "" || nameSlots[c.Slot]) {
+		c.Slot, c.Confidence, c.Why = "material", 0.4, "first column of product data, and different in every row"
+	}
+}
+
+// nameSlots are slots by a heading that may name the sort of all products below it.
+var nameSlots = map[string]bool{"suits": true, "primer": true, "type": true}
+
+// leftmostMark gives the mark to a column of codes left of all known ones, from a
+// column whose heading tells of a drawing as well ("Det.").
+func (r *reader) leftmostMark(t *table) {
+	if len(t.cols) == 0 || t.cols[0].Slot != "" || !r.ownCodes(t, t.nums[0]) {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot == "mark" && slices.ContainsFunc(r.head.match(c.Heading), func(g guess) bool { return g.slot == "reference" }) {
+			c.Slot, c.Why = "reference", c.Why+", and codes of the rows stand in the first column"
+			t.cols[0].Slot, t.cols[0].Confidence, t.cols[0].Why = "mark", 0.4, "codes in the first column, each once"
+			return
+		}
+	}
+}
+
+// ownCodes holds for a column of short codes, each once.
+func (r *reader) ownCodes(t *table, col int) bool {
+	seen := map[string]bool{}
+	for row := t.first; row <= t.last; row++ {
+		code := text(t.sheet, row, col)
+		if t.ownCells(row) < 2 || code == "" {
+			continue
+		}
+		if seen[code] || len(code) > longCode || r.isDate(code) {
+			return false
+		}
+		seen[code] = true
+	}
+	return len(seen) > 1
+}
+
+// siteReviews takes "reviewed" in a table without a way out and back of papers for
+// a look at the work.
+func (r *reader) siteReviews(t *table) {
+	if t.has("sent", "approved") > 0 || t.column("inspected") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "returned" && slices.Contains(r.head.seen, headingWords(c.Heading)[0]) {
+			c.Slot, c.Why = "inspected", c.Why+", and nothing was sent for review"
+		}
+	}
+}
+
+// ownMarks takes tags that are different in every row and that no product data
+// explains for the marks of the rows, where another column names the materials.
+func (r *reader) ownMarks(t *table) {
+	col := t.column("tag")
+	if col == 0 || t.column("mark") > 0 || t.column("material") == 0 || !r.ownCodes(t, col) {
+		return
+	}
+	if _, known := r.knownTags(t, col); known > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "tag" {
+			c.Slot, c.Why = "mark", c.Why+", and each stands once and is no product's"
+		}
+	}
+}
