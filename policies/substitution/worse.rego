@@ -5,8 +5,9 @@
 #   with a warmer installation limit, a lower service temperature, fewer days in the sun or more VOC; what was
 #   paid for in the specification is what fails first, in two years or ten. Both figures are told in the words of
 #   their authors. A loss that this wall does not feel (the plan still fits the days allowed, the season is warm
-#   enough, the project's limit is kept) is a note, unless the notes of the specified schedule ask for equal or better. It does not apply to figures that differ by rounding between
-#   units, nor to a neighbor that has rows of its own, where it is told.
+#   enough, the project's limit is kept) is a note, unless the notes of the specified schedule ask for equal or
+#   better. It does not apply to figures that differ by rounding between units, nor to a neighbor that has rows of
+#   its own, where it is told.
 # custom:
 #   id: substitution-worse
 #   topic: substitution

@@ -48,9 +48,21 @@ test_two_losses_are_one_finding if {
 	])
 }
 
+_thinner := swap_test.compared(
+	"thickness_mm",
+	swap_test.figure(1, "1 mm", "mm"),
+	swap_test.figure(0.95, "0.95 mm", "mm"),
+	"lower",
+)
+
 test_a_loss_not_felt_is_a_warning_where_equal_or_better_is_asked if {
-	figures := [swap_test.compared("thickness_mm", swap_test.figure(1, "1 mm", "mm"), swap_test.figure(0.95, "0.95 mm", "mm"), "lower")]
-	leakier := [swap_test.compared("air_lsm2", swap_test.figure(0.002, "0.002", ""), swap_test.figure(0.01, "0.01", ""), "higher")]
+	figures := [_thinner]
+	leakier := [swap_test.compared(
+		"air_lsm2",
+		swap_test.figure(0.002, "0.002", ""),
+		swap_test.figure(0.01, "0.01", ""),
+		"higher",
+	)]
 	asked := {"comparison": {"asks": "no property lower"}}
 	_severity(figures) == ["note"]
 	_on(asked, figures) == ["warning"]
@@ -58,9 +70,8 @@ test_a_loss_not_felt_is_a_warning_where_equal_or_better_is_asked if {
 }
 
 test_the_message_says_what_is_asked if {
-	thinner := swap_test.compared("thickness_mm", swap_test.figure(1, "1 mm", "mm"), swap_test.figure(0.95, "0.95 mm", "mm"), "lower")
 	document := object.union(
-		swap_test.document([swap_test.of_figures([thinner])]),
+		swap_test.document([swap_test.of_figures([_thinner])]),
 		{"comparison": {"asks": "no property lower"}},
 	)
 	some f in worse.findings with input as document
