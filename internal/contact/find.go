@@ -67,7 +67,7 @@ func (f *finder) own() {
 		switch {
 		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
-		case it.Slot == "touches" && f.heldOff(i):
+		case it.Slot == "touches" && f.heldOff(i) || it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
@@ -96,6 +96,17 @@ func (f *finder) heldOff(i int) bool {
 	return f.after(i, func(o *schedule.Item, far int) bool {
 		return f.same(o) && far > 1 && lies[o.Relation] || far == 1 && slices.Contains(o.Signals, "inside_pocket")
 	})
+}
+
+// overBoard holds for what a cell of covers names after a layer of insulation or board,
+// which lies between: "polyiso, EPDM".
+func (f *finder) overBoard(i int) bool {
+	for j := i - 1; j >= 0 && f.line.Items[j].At == f.line.Items[i].At; j-- {
+		if o := &f.line.Items[j]; o.Polarity == "yes" && (o.Class == "insulation" || o.Class == "sheathing") {
+			return true
+		}
+	}
+	return false
 }
 
 // lies are relations of what lies on another.

@@ -140,6 +140,16 @@ SA-4 | SBS asphalt sheet | 70 | 60`), "!2")
 	}
 }
 
+// A layer of insulation that is named first lies between the sheet and its next cover.
+func TestCoversInTheirOrder(t *testing.T) {
+	for covers, want := range map[string]string{"XPS, EPDM sheet": "near", "EPDM sheet, XPS": "direct", "no XPS, EPDM sheet": "direct"} {
+		list := told(find(t, "Mark | Membrane | Substrate | Primer | Covered by\nD1 | rubberized asphalt membrane | CMU | none | "+covers+"\nD2 | rubberized asphalt membrane | CMU | none | clay brick\n"), "!2")
+		if !slices.Contains(list, "rubberized-asphalt-membrane|epdm-membrane "+want) {
+			t.Errorf("%s: want %s of %q", covers, want, list)
+		}
+	}
+}
+
 func TestWhereContactsAreReadFrom(t *testing.T) {
 	head := "Mark | Membrane | Substrate | Primer | Left | Behind | Edge | Sealant | Remarks\n"
 	foam := told(find(t, head+"D1 | butyl tape | plywood | solvent-borne primer on XPS | - | - | - | - | -\nD2 | butyl tape | CMU | none | - | - | - | - | -\n"), "!2")

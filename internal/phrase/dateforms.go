@@ -163,6 +163,9 @@ func (p *dateParser) monthAndDay(i int) (part, bool) {
 	if !ok1 || !ok2 || a < 1 || b < 1 || a > 31 || b > 31 || a > 12 && b > 12 {
 		return part{}, false
 	}
+	if p.is(i+1, "-") && p.is(i+3, "/") && p.toks[i+3].glued {
+		return part{}, false // "sheet 2-1/2 in."
+	}
 	if next := i + 3; next < len(p.toks) && p.toks[next].kind != sign && !p.cal.ranges[p.toks[next].low] {
 		if p.toks[next].glued || p.is(i+1, "-") {
 			return part{}, false

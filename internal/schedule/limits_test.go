@@ -208,6 +208,28 @@ FL-2 | SBS sheet | 5 | 90`}, page{name: "Notes", grid: `
 	}
 }
 
+// A build-up told from the top down states no least thickness; a figure of air "or
+// better" is still the most; 2-1/2 in. after "sheets" is no day of February.
+func TestNotesThatLookLikeOtherLimits(t *testing.T) {
+	s := read(t, oneWall+`1. Deck, from the top: 80 mil TPO, 2 in. polyiso, 1/2 in. board.
+2. Air permeance 0.003 cfm/sf or better.
+3. Laps: sheets 2-1/2 in. at sides.
+`)
+	for _, l := range s.Project.Limits {
+		switch {
+		case l.Kind == "thickness_mm":
+			t.Errorf("a layer was read as a limit: %v", value(l.Min))
+		case l.Kind == "air_lsm2" && l.Max == nil:
+			t.Errorf("the limit of air is at least %v", value(l.Min))
+		case l.Kind == "lap_mm" && (l.Min == nil || *l.Min != 63.5):
+			t.Errorf("the lap is %v, want 63.5", value(l.Min))
+		}
+	}
+	if len(s.Project.Limits) != 2 {
+		t.Errorf("%d limits, want the lap and the air", len(s.Project.Limits))
+	}
+}
+
 func value(f *float64) any {
 	if f == nil {
 		return nil
