@@ -29,6 +29,7 @@ test_whole_finding if {
 
 test_severity[name] if {
 	some name, tc in {
+		"loose": {"line": {"texts": {"edge": "Loose, top"}}, "limits": [], "want": {"warning"}},
 		"none, with a note": {"line": {"texts": {"edge": "none"}}, "limits": [_note], "want": {"error"}},
 		"none, and how": {"line": {"texts": {"edge": "NONE - cut edge"}}, "limits": [], "want": {"warning"}},
 		"nonesuch bar": {"line": {"texts": {"edge": "no. 3 bar"}}, "limits": [], "want": set()},
