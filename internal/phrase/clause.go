@@ -56,7 +56,7 @@ func (r *Reader) Read(text string, lex Lexicon, opt Options) []Clause {
 	nouns := tidy(text, lex)
 	toks = atNouns(text, toks, nouns)
 	p := &clauseParser{Reader: r, text: text, view: r.view(toks), nouns: nouns}
-	p.dates = r.dates(text, toks, opt.Order, opt.Year)
+	p.dates = r.dates(text, toks, dateParser{order: opt.Order, year: opt.Year})
 	r.cal.tellVerbs(p.view, p.dates)
 	p.quantities = r.quantities(text, toks, p.view, spansOf(p.dates), r.hint(opt.Hint))
 	p.negs = r.negations(p.view)

@@ -49,12 +49,22 @@ type Date struct {
 // A text with no date in it may still say that there is none, that it is not
 // known, left open, or tied to other work; it then gives one Date of that state.
 func (r *Reader) Dates(text string, order DateOrder, year int) []Date {
+	return r.datesIn(text, dateParser{order: order, year: year})
+}
+
+// ColumnDates is Dates for a cell of a column of dates, where "5/3-5/21" names days
+// and no fractions.
+func (r *Reader) ColumnDates(text string, order DateOrder, year int) []Date {
+	return r.datesIn(text, dateParser{order: order, year: year, column: true})
+}
+
+func (r *Reader) datesIn(text string, p dateParser) []Date {
 	toks := scan(text)
 	if d, ok := r.cal.whole(text, toks); ok {
 		return []Date{d}
 	}
 	view := r.view(toks)
-	dates := r.dates(text, toks, order, year)
+	dates := r.dates(text, toks, p)
 	if len(dates) == 0 {
 		if d, ok := r.cal.worded(text, view); ok {
 			return []Date{d}
@@ -66,11 +76,11 @@ func (r *Reader) Dates(text string, order DateOrder, year int) []Date {
 }
 
 // dates finds the calendar dates in tokens.
-func (r *Reader) dates(text string, toks []token, order DateOrder, year int) []Date {
+func (r *Reader) dates(text string, toks []token, p dateParser) []Date {
 	if !r.cal.likely(toks) {
 		return nil
 	}
-	p := &dateParser{cal: r.cal, text: text, toks: toks, order: order, year: year}
+	p.cal, p.text, p.toks = r.cal, text, toks
 	var out []Date
 	for i := 0; i < len(toks); {
 		d, next, ok := p.date(i)
@@ -87,7 +97,7 @@ func (r *Reader) dates(text string, toks []token, order DateOrder, year int) []D
 // dateSpans tells which parts of a text are dates and no quantities.
 func (r *Reader) dateSpans(text string, toks []token) []Span {
 	var out []Span
-	for _, d := range r.dates(text, toks, Unknown, 0) {
+	for _, d := range r.dates(text, toks, dateParser{}) {
 		out = append(out, d.Span)
 	}
 	return out
@@ -113,13 +123,14 @@ func (r *Reader) Order(texts []string) (DateOrder, bool) {
 		toks := scan(text)
 		for i := range toks {
 			a, b, _, _, ok := slashDate(toks, i)
-			if !ok {
+			if ok {
+				if c, short := smallAt(toks, i+4); short && b <= 12 {
+					starts, ends = append(starts, a), append(ends, c)
+				} else {
+					starts = append(starts, 0)
+				}
+			} else if a, b, ok = strokedPair(toks, i); !ok {
 				continue
-			}
-			if c, short := smallAt(toks, i+4); short && b <= 12 {
-				starts, ends = append(starts, a), append(ends, c)
-			} else {
-				starts = append(starts, 0)
 			}
 			switch {
 			case a > 12 && b <= 12:

@@ -112,6 +112,17 @@ func slashDate(toks []token, i int) (a, b, y, next int, ok bool) {
 	return a, b, y, next, ok1 && ok2 && ok3
 }
 
+// strokedPair reads 17/4, a day and a month without a year, at token i.
+func strokedPair(toks []token, i int) (a, b int, ok bool) {
+	stroke := func(j int) bool { return j >= 0 && j < len(toks) && toks[j].low == "/" }
+	if i+2 >= len(toks) || stroke(i-1) || !stroke(i+1) || stroke(i+3) || !toks[i+1].glued || !toks[i+2].glued {
+		return 0, 0, false
+	}
+	a, ok1 := smallAt(toks, i)
+	b, ok2 := smallAt(toks, i+2)
+	return a, b, ok1 && ok2 && a > 0 && b > 0 && a <= 31 && b <= 31
+}
+
 // century is that of years of two figures.
 const century = 2000
 
@@ -174,8 +185,8 @@ func (p *dateParser) monthAndDay(i int) (part, bool) {
 	return p.ordered(part{next: i + 3}, a, b), true
 }
 
-// asksForDate holds if a preposition or verb of dates stands right before, and
-// the figure before token i+3 is not a fraction of an inch.
+// asksForDate holds in a column of dates, or if a preposition or verb of dates stands
+// right before, where the figure before token i+3 is not a fraction of an inch.
 func (p *dateParser) asksForDate(i int) bool {
 	if p.toks[i].kind != number {
 		return false
@@ -185,13 +196,13 @@ func (p *dateParser) asksForDate(i int) bool {
 			return true // 3/9 to 3/13/2026
 		}
 	}
-	if i == 0 {
+	if i == 0 && !p.column {
 		return false
 	}
 	if i+3 < len(p.toks) && p.toks[i+3].kind == word && !p.cal.ranges[p.toks[i+3].low] || i+3 < len(p.toks) && (p.toks[i+3].low == "\"" || p.toks[i+3].low == "'") {
 		return false
 	}
-	return p.saidBefore(i)
+	return p.column || p.saidBefore(i)
 }
 
 // saidBefore holds if a preposition or verb of dates ends right before token i.

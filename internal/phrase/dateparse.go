@@ -13,6 +13,8 @@ type dateParser struct {
 	order DateOrder
 	year  int
 	last  int // end of the date before
+
+	column bool // the cell is one of a column of dates
 }
 
 // part is one end of a date. Zero means not told. first and last are days of

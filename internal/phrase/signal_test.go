@@ -16,6 +16,8 @@ func TestSignals(t *testing.T) {
 		{"doors late, threshold left open till then", "", "stays_exposed"},
 		{"left exposed for good", "stays_exposed", ""},
 		{"a single vapour tight layer in each assembly", "one_tight_layer", ""},
+		{"only one sheet below 57 ng in any wall", "one_tight_layer", ""},
+		{"one layer under the coping", "", "one_tight_layer"},
 		{"noncombustible cavity insulation throughout", "noncombustible_insulation", ""},
 		{"skirt left loose for the sill flashing", "", "edge_open"},
 		{"skirt left loose", "edge_open", ""},
