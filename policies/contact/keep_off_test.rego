@@ -40,6 +40,19 @@ test_named_product_beats_kind if {
 	count(_found([bench.contact(_sheet, sealant, {})], [_barring, listed])) == 0
 }
 
+# An exception lifts the list that it stands in, and nothing that the other side's data says.
+test_exception_lifts_its_own_list if {
+	lifted := bench.target("acrylic", ["acrylic"], [])
+	excepting := bench.product("FM-1", {"keep_off": [
+		bench.target("water-borne sealants", ["water-borne"], []),
+		object.union(lifted, {"except": true}),
+	]})
+	sealant := object.union(_bead, {"product": "S-5"})
+	barring := bench.product("S-5", {"keep_off": [bench.target("asphaltic sheets", ["asphaltic"], [])]})
+	count(_found([bench.contact(_sheet, sealant, {})], [excepting])) == 0
+	count(_found([bench.contact(_sheet, sealant, {})], [excepting, barring])) == 1
+}
+
 test_mechanism_tells_it_instead if {
 	copper := object.union(bench.copper, {"product": "C-1"})
 	product := bench.product("C-1", {"keep_off": [bench.target("aluminum", ["aluminum"], [])]})

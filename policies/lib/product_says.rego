@@ -2,8 +2,8 @@
 # title: What product data says of a contact
 # description: |
 #   The workbook's own data beats the usual judgement. Data that names the other product is heard before data that
-#   names its kind; an exception ("EPDM OK") before the list that it stands in; at the same rank a "keep off" is
-#   heard.
+#   names its kind; an exception ("EPDM OK") before the list that it stands in, and not before what the other side's
+#   data says; at the same rank a "keep off" is heard.
 package lib.product_says
 
 import data.lib.facts
@@ -16,13 +16,24 @@ heard(contact) := said if {
 	said := [s | some s in all; _weight(s) == key][0]
 }
 
-# statements lists all that the data of either side says of the other.
+# statements lists all that the data of either side says of the other, less what its own exceptions lift.
 statements(contact) := array.concat(_of(contact.a, contact.b), _of(contact.b, contact.a))
 
 # bars lists the statements by which either side's data keeps the other off.
 bars(contact) := [s | some s in statements(contact); s.word == "bars"]
 
-_of(self, other) := [s |
+_of(self, other) := [s | some s in all; not _is_lifted(s, all)] if {
+	all := _said(self, other)
+}
+
+_is_lifted(s, all) if {
+	s.rank == 1
+	not s.target.except
+	some exception in all
+	exception.target.except
+}
+
+_said(self, other) := [s |
 	product := facts.product_of(self)
 	some list in [
 		{"targets": product.keep_off, "word": "bars", "against": "allows"},
@@ -47,11 +58,8 @@ _word(list, found) := list.word if not found.except
 
 _word(list, found) := list.against if found.except
 
-_rank(found, other) := 3 if {
+_rank(found, other) := 2 if {
 	target.names(found, other)
-} else := 2 if {
-	found.except
-	target.covers(found, other)
 } else := 1 if {
 	target.covers(found, other)
 }
