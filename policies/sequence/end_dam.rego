@@ -48,6 +48,13 @@ _is_pan(line) if {
 
 _is_pan(line) if regex.match(data.sequence.dams.pan, facts.main_items(line)[0].text)
 
+# Metal at the sill, head or foot of an opening is a pan or a flashing.
+_is_pan(line) if {
+	line.role in data.sequence.order.metal_roles
+	some slot in ["type", "place"]
+	regex.match(data.sequence.dams.opening, line.texts[slot])
+}
+
 _dams(line) if line.role in data.pairing.chemistry.roles
 
 _dams(line) if line.role in data.sequence.order.metal_roles

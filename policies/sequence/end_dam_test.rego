@@ -35,6 +35,13 @@ test_a_pan_that_is_open if {
 	])}
 }
 
+test_metal_at_a_threshold_that_is_open if {
+	open := bench.signal("ends_open", "lap", "open at both ends")
+	count(_found({"signals": [open], "texts": {"type": "Threshold, door 4"}, "role": "metal"})) == 1
+	count(_found({"signals": [open], "texts": {"type": "Threshold, door 4"}, "role": "membrane"})) == 0
+	count(_found({"signals": [open], "texts": {"type": "Strap, behind sill angle"}, "role": "metal"})) == 0
+}
+
 test_open_and_no_pan[name] if {
 	open := bench.signal("ends_open", "remark", "open ends")
 	some name, line in {
