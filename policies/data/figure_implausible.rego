@@ -35,10 +35,15 @@ findings contains finding.for_product(product, measure.cell(figure, kind), messa
 	some product in input.products
 	some kind, figure in product.figures
 	measure.is_sound(figure)
-	plausible.slip(kind, product.role, figure)
-	message := sprintf("%s: %s", [product.tag, _message(kind, product.role, figure)])
-	extra := {"severity": _severity(kind, product.role, figure)}
+	role := _role(product)
+	plausible.slip(kind, role, figure)
+	message := sprintf("%s: %s", [product.tag, _message(kind, role, figure)])
+	extra := {"severity": _severity(kind, role, figure)}
 }
+
+_role(product) := "film" if {
+	product.family in data.data.plausible.films
+} else := product.role
 
 _severity(kind, role, figure) := "error" if {
 	plausible.cause(kind, role, figure)

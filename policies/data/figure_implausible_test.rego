@@ -44,6 +44,15 @@ test_product if {
 	]}
 }
 
+# A smart retarder is a film, though it is kept among the membranes.
+test_thin_film if {
+	thin := {"figures": {"thickness_mm": desk.figure(0.06, "60", "µm")}, "role": "membrane"}
+	smart := desk.product("R-1", 5, object.union(thin, {"family": "vapor-retarder-smart"}))
+	sheet := desk.product("R-2", 6, object.union(thin, {"family": "butyl-membrane"}))
+	found := figure_implausible.findings with input as desk.document([], [smart, sheet], [])
+	{f.product | some f in found} == {"R-2"}
+}
+
 _below(heading) := found if {
 	figure := object.union(desk.figure(40, "40", "mm"), {"assumed": true})
 	row := desk.row(28, "R-1", {"figures": {"thickness_mm": figure}, "role": "flashing"})

@@ -54,7 +54,17 @@ _lack(product) := sprintf("its test report is \"%s\"", [pending[0]]) if {
 		regex.match(data.performance.air.pending, lower(text))
 	]
 	count(pending) > 0
-} else := "its data gives no figure" if not _has_figure(product)
+} else := "its data gives no figure" if {
+	not _has_figure(product)
+	not _is_left_out(product)
+}
+
+# The data says that what it leaves empty does not apply.
+_is_left_out(product) if {
+	some note in input.project.notes
+	regex.match(data.performance.air.left_out, lower(note.text))
+	trim_space(object.get(product.texts, "air", "")) == ""
+}
 
 _has_figure(product) if product.figures.air_lsm2.min != null
 

@@ -48,6 +48,20 @@ test_silent[name] if {
 	count(_found(case.more, case.row, case.limits)) == 0
 }
 
+# What the data leaves empty does not apply, where it says so.
+test_empty_cells[text] if {
+	some text, want in {
+		"Empty cell = not applicable": 0,
+		"Blanks mean n/a": 0,
+		"Blank: ask the maker": 1,
+		"Fill no cell that is not applicable": 1,
+	}
+	doc := desk.document([desk.row(12, "AB-6", {})], [_other, desk.product("AB-6", 9, {})], [_limit])
+	told := object.union(doc, {"project": object.union(doc.project, {"notes": [{"text": text}]})})
+	found := evidence.findings with input as told
+	count(found) == want
+}
+
 test_data_without_any_air_figure if {
 	doc := desk.document([desk.row(12, "AB-6", {})], [desk.product("AB-6", 9, {})], [_limit])
 	count(evidence.findings) == 0 with input as doc
