@@ -113,7 +113,7 @@ func (r *reader) notUnderstood(l *Line, col Column, c workbook.Cell) string {
 	switch {
 	case col.Slot == "":
 		return "the column is not known"
-	case r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.ditto[c.Value]:
+	case r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value):
 		return ""
 	case isDateSlot(col.Slot):
 		if d := l.Dates[col.Slot]; d.State == "unknown" && d.From == "" {

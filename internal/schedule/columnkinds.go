@@ -131,8 +131,11 @@ func (r *reader) isDate(text string) bool {
 // says holds for a text that is a date, if that were said for days without one, in
 // some year.
 func (r *reader) says(text string, year int) bool {
-	said := 0
-	for _, d := range r.phrase.Dates(text, phrase.MonthFirst, year) {
+	said, read := 0, r.phrase.Dates
+	if r.yearSaid > 0 && strings.Contains(r.words.fraction.ReplaceAllString(text, ""), "/") { // "5/3-5/21"
+		read = r.phrase.ColumnDates
+	}
+	for _, d := range read(text, phrase.MonthFirst, year) {
 		switch d.State {
 		case "relative", "open":
 			return true

@@ -12,18 +12,15 @@ import (
 // textDates takes dates told in words ("placed 3 Aug", "prime Fri, sheet Mon")
 // for the dates of the line that have no column of their own.
 func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
-	for _, x := range r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)) {
-		if x.State != "day" && x.State != "span" && x.State != "impossible" || x.Verb == "" {
-			continue
-		}
-		if x.State == "span" && x.Prep != "" && x.Prep != "on" {
-			continue
-		}
+	if r.coveredWith(l, c) {
+		return
+	}
+	for _, x := range coverDay(r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)), c) {
 		slot := x.Verb
 		if c.slot == "substrate" && slot == "install" {
 			slot = "placed" // "blockwork, laid in March"
 		}
-		if !isDateSlot(slot) || slot == "placed" && !tellsOfBed(c.slot) {
+		if !tellsDay(x) || !isDateSlot(slot) || slot == "placed" && !tellsOfBed(c.slot) {
 			continue
 		}
 		ahead := halfYear
@@ -37,6 +34,43 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		}
 		l.Dates[slot] = d
 	}
+}
+
+// tellsDay holds for a date in words that says on which days something is done.
+func tellsDay(x phrase.Date) bool {
+	switch x.State {
+	case "day", "impossible":
+		return x.Verb != ""
+	case "span":
+		return x.Verb != "" && (x.Prep == "" || x.Prep == "on")
+	}
+	return false
+}
+
+// coverDay takes the one day that the cell of what covers a sheet tells for the day
+// it is covered: "brick by 8 May".
+func coverDay(dates []phrase.Date, c source) []phrase.Date {
+	if c.slot == "front" && len(dates) == 1 && dates[0].Verb == "" && dates[0].Prep != "" {
+		x := dates[0] // what is remembered stays as it is
+		x.Verb = "cover"
+		return []phrase.Date{x}
+	}
+	return dates
+}
+
+// coveredWith takes the day of the row that covers a sheet, where the cell of what
+// covers it names that row: "wool, see W-6".
+func (r *reader) coveredWith(l *Line, c source) bool {
+	if c.slot != "front" || l.Dates["cover"].From != "" {
+		return false
+	}
+	for _, m := range r.words.coveringRow.FindAllStringSubmatch(c.text, -1) {
+		if r.marks[fold(m[1])] && fold(m[1]) != fold(l.Mark) {
+			l.Dates["cover"] = Day{Text: c.text, State: "relative", Ref: m[1], At: c.at}
+			return true
+		}
+	}
+	return false
 }
 
 // monthOfYear takes the whole month for a day without a year that could be one:
@@ -181,14 +215,14 @@ func (d *Day) hangOn(from, to time.Time) {
 
 // spans counts the days between the dates of each line.
 func (r *reader) spans() {
-	status := r.statusDay()
+	status, fromStart := r.statusDay(), r.openFromStart()
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
 		l.count("work_days", l.Dates["install"], l.Dates["finish"])
 		l.lastDay()
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
-		l.count("bare_days", l.Dates["install"], l.Dates["cover"])
+		l.count("bare_days", l.openFrom(fromStart), l.Dates["cover"])
 		r.stillOpen(l, status)
 		l.count("concrete_age_days", l.Dates["placed"], l.Dates["install"])
 		sheet := l.Dates["install"]
@@ -200,6 +234,21 @@ func (r *reader) spans() {
 		l.planned("concrete_age_days", "age_days")
 	}
 	r.countedDays()
+}
+
+// openFromStart holds where a note counts the days in the open from the first day of
+// the work, and not from its last.
+func (r *reader) openFromStart() bool {
+	return slices.ContainsFunc(r.sched.Project.Notes, func(n Fact) bool { return r.words.openFromStart.MatchString(n.Text) })
+}
+
+// openFrom is the day from which the sheet of a line lies open.
+func (l *Line) openFrom(start bool) Day {
+	d := l.Dates["install"]
+	if start {
+		d.To = d.From
+	}
+	return d
 }
 
 // countedDays tells the days that a column counts between the row's own dates from

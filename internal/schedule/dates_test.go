@@ -58,3 +58,39 @@ W1 | 4 | brick | air space | same day |
 		t.Errorf("bare %+v", got)
 	}
 }
+
+// The cell of what covers a sheet tells the day too, or the row whose work it is; of
+// two days none is taken.
+func TestDayInTheCellOfTheCover(t *testing.T) {
+	s := read(t, `Year 2026 | | | |
+Mark | Membrane | Substrate | Installed | Covered with
+A1 | butyl sheet | plywood | 6-8 Apr 2026 | Cedar boards by 28 Apr
+A3 | butyl sheet | plywood | 6-8 Apr 2026 | Cork board, see A9
+A4 | butyl sheet | plywood | 6-8 Apr 2026 | Cork: north by 28 Apr, south by 12 May
+A5 | butyl sheet | plywood | 6-8 Apr 2026 | Cedar boards, see drawings
+A9 | cork board | butyl sheet | 1 Apr 2026 | Render`)
+	for mark, want := range map[string]string{"A1": "2026-04-28", "A3": "2026-04-01", "A4": "", "A5": ""} {
+		if got := line(t, s, mark).Dates["cover"].From; got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
+
+// Days in the open run from the last day of the work, or from its first where a note
+// says so.
+func TestOpenFromTheFirstDay(t *testing.T) {
+	const rows = `
+Mark | Membrane | Substrate | Installed | Covered
+A1 | butyl sheet | plywood | 6-16 Apr 2026 | 30 Apr 2026`
+	for note, want := range map[string]int{
+		"Exposure starts on the first day of laying.":                 24,
+		"Days uncovered = first day of work to the day of cladding.":  24,
+		"Time open runs from the last day of the work to the boards.": 14,
+		"First day of work: 6 April.":                                 14,
+	} {
+		s := readPages(t, page{name: "S", grid: rows}, page{name: "Notes", grid: "1 | " + note})
+		if got := line(t, s, "A1").Spans["bare_days"].Last; got != want {
+			t.Errorf("%s: %d days, want %d", note, got, want)
+		}
+	}
+}

@@ -14,6 +14,7 @@ func TestExceptedInBrackets(t *testing.T) {
 		"solvents (except PR-7 or PR-8 on CMU); creosote": "solvent-borne fine:PR-7 fine:PR-8 creosote-timber",
 		"solvents (not on aluminum), creosote":            "solvent-borne aluminum-sheet creosote-timber",
 		"cutback adhesive, creosote":                      "asphalt-cutback-mastic creosote-timber",
+		"Between TPO and creosote":                        "fine:tpo-membrane fine:creosote-timber",
 	} {
 		s := read(t, walls+`
 Tag | Type | Min apply °C | Keep away from

@@ -93,7 +93,7 @@ const (
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.
 func (h *headings) match(text string) []guess {
-	all := h.usual(headingWords(text))
+	all := slices.DeleteFunc(h.usual(headingWords(text)), isYear) // "Installed, 2026"
 	if len(all) == 0 || len(all) > 14 {
 		return nil
 	}

@@ -57,6 +57,11 @@ func (h *headings) asked(text string) string {
 // askedWeight is what the words of a question count without those that only ask.
 const askedWeight = 0.97
 
+// isYear holds for a year of the dates below a heading.
+func isYear(word string) bool { return yearWord.MatchString(word) }
+
+var yearWord = regexp.MustCompile(`^20\d\d$`)
+
 // partWeight is what a part of a heading counts against the whole of it; a later
 // part counts less.
 const partWeight = 0.42

@@ -19,10 +19,13 @@ func filmUnit(unit string) bool { return strings.HasPrefix(strings.ToLower(unit)
 func (r *reader) lapOf(c source, f Figure) Figure {
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if q.Kind == "length" && filmLap(q) { // "2 in. onto strips; 38 mils dry", "37 mils"
-			if q.Start == 0 || f.Min != nil && q.Min != nil && *q.Min == *f.Min {
+			if q.Start == 0 || f.same(q) {
 				f = Figure{}
 			}
 			break
+		}
+		if f.same(q) && (gapAfter.MatchString(c.text[q.End:]) || gapBefore.MatchString(c.text[:q.Start])) {
+			f = Figure{}
 		}
 	}
 	for _, word := range []*regexp.Regexp{sideWord, lapWord} {
@@ -50,6 +53,18 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 		return f
 	}
 	return Figure{}
+}
+
+// gapBefore and gapAfter stand beside the width of a gap between boards, which is no
+// lap: "1/8 in. gap", "joints 3 mm open", "gaps up to 3 mm".
+var (
+	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$`)
+	gapAfter  = regexp.MustCompile(`(?i)^\W{0,2}(?:max\.?|min\.?|wide|open)?\s*(?:gaps?|apart|open|joints?|spac\w+)\b`)
+)
+
+// same holds for a quantity that is the figure's own.
+func (f *Figure) same(q phrase.Quantity) bool {
+	return f.Min != nil && q.Min != nil && *q.Min == *f.Min
 }
 
 // leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round".

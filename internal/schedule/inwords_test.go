@@ -9,6 +9,9 @@ func TestLapsInWords(t *testing.T) {
 	for words, want := range map[string]float64{
 		"3 in. side, 6 in. end":                              76.2,
 		"2 in. down over the sheet below":                    50.8,
+		"Open joints 3 mm max.":                              0,
+		"5 mm gap min":                                       0,
+		"4 in. laps, boards with 1/4 in. gaps":               101.6,
 		"Slack loop over 3/4 in. rod, then 6 in. past it":    0,
 		"Gasket sits on tape, stops 1 in. short of its edge": 0,
 	} {

@@ -252,3 +252,19 @@ W-4 | SH-2 | block | PM-1 | 75 mm | @2026-05-11 | @2026-06-01 | 60`}, layered[1]
 		t.Error("a limit that one row meets exactly is one all the same")
 	}
 }
+
+// Rows under a heading of details are no layers of the assembly above them.
+func TestDetailsAreNoLayers(t *testing.T) {
+	s := read(t, `Ref | Layer | Material | Substrate | Primer | Lap
+B1 CAVITY WALL | | | | |
+B1-1 | Sheathing | cement board | steel studs | none | none
+B1-2 | Air barrier | butyl sheet | cement board | none | 3 in.
+Openings, B1 | | | | |
+B1-3 | Pipe | EPDM boot | butyl sheet | none | 2 in.
+B1-4 | Vent | butyl sheet | steel sleeve | none | 2 in.`)
+	for mark, want := range map[string]string{"B1-2": "2", "B1-3": "", "B1-4": ""} {
+		if got := line(t, s, mark).Order; got != want {
+			t.Errorf("%s: layer %q, want %q", mark, got, want)
+		}
+	}
+}

@@ -32,6 +32,19 @@ func TestLimitsToldApart(t *testing.T) {
 	}
 }
 
+// A thickness told of roofs is asked of no wall.
+func TestLimitsOfRoofs(t *testing.T) {
+	s := read(t, oneWall+"Thickness: sheets below grade 60 mil, roof vapor barriers 35 mil min., fluid membranes 25 mil dry.\n")
+	for _, l := range s.Project.Limits {
+		if near(l.Min, 0.889) && l.Scope != "roof" {
+			t.Errorf("35 mil is asked of %+v", l)
+		}
+	}
+	if !slices.ContainsFunc(s.Project.Limits, func(l schedule.Limit) bool { return near(l.Min, 0.889) }) {
+		t.Errorf("limits %+v", s.Project.Limits)
+	}
+}
+
 func TestLimitsByTag(t *testing.T) {
 	s := read(t, `Mark | Product | Substrate | Primer | Lap
 W-1 | ZB-1 | CMU | PR-1 | 3 in.

@@ -49,7 +49,7 @@ func (r *reader) lines(t *table) {
 		if l.Group == divider.text || l.Group == strings.TrimRight(firstWords(divider.text, 1), ".:") {
 			r.headed(&l, divider)
 		}
-		if layered {
+		if layered && !r.words.details.MatchString(divider.text) {
 			if last == nil || last.Group != l.Group {
 				layer = 0
 			}

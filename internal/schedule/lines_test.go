@@ -16,6 +16,7 @@ func TestDittoAndSameAs(t *testing.T) {
 	}{
 		"ditto marks":                       {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ″ | \" | ditto | do. | @2026-03-03", "D2", "butyl-flashing-tape", "osb-plywood-sheathing"},
 		"ditto of a ditto":                  {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | ditto | CMU | none | brick | @2026-03-03\nD3 | ditto | ditto | none | brick | @2026-03-03", "D3", "butyl-flashing-tape", "concrete-masonry"},
+		"similar to the row above":          {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | butyl sheet | Similar to row above. | none | brick | @2026-03-03", "D2", "butyl-flashing-tape", "osb-plywood-sheathing"},
 		"same as above":                     {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | same as above | CMU | none | brick | @2026-03-03", "D2", "butyl-flashing-tape", "concrete-masonry"},
 		"same as a mark":                    {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | as D1 | none | brick | @2026-03-03", "D3", "butyl-flashing-tape", "osb-plywood-sheathing"},
 		"mark first, then dittos follow it": {"D1 | butyl sheet | plywood | none | brick | @2026-03-02\nD2 | EPDM membrane | CMU | none | brick | @2026-03-02\nD3 | same as D1 | ″ | ″ | ″ | @2026-03-03", "D3", "butyl-flashing-tape", "osb-plywood-sheathing"},

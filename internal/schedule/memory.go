@@ -34,9 +34,10 @@ type phrases struct {
 type figuresAsked struct{ text, hint string }
 
 type daysAsked struct {
-	text  string
-	order phrase.DateOrder
-	year  int
+	text   string
+	order  phrase.DateOrder
+	year   int
+	column bool
 }
 
 func newPhrases(r *phrase.Reader) *phrases {
@@ -50,5 +51,10 @@ func (p *phrases) Quantities(text, hint string) []phrase.Quantity {
 
 // Dates is that of the reader.
 func (p *phrases) Dates(text string, order phrase.DateOrder, year int) []phrase.Date {
-	return p.days.of(daysAsked{text, order, year}, func() []phrase.Date { return p.Reader.Dates(text, order, year) })
+	return p.days.of(daysAsked{text, order, year, false}, func() []phrase.Date { return p.Reader.Dates(text, order, year) })
+}
+
+// ColumnDates is that of the reader.
+func (p *phrases) ColumnDates(text string, order phrase.DateOrder, year int) []phrase.Date {
+	return p.days.of(daysAsked{text, order, year, true}, func() []phrase.Date { return p.Reader.ColumnDates(text, order, year) })
 }

@@ -90,7 +90,7 @@ func (t *table) texts(col int) []string {
 // eitherWay holds where some date of the texts could be read in both orders.
 func (r *reader) eitherWay(texts []string) bool {
 	for _, text := range texts {
-		if r.ambiguous.of(text, func() bool { return slices.ContainsFunc(r.phrase.Dates(text, phrase.Unknown, 0), isAmbiguous) }) {
+		if r.ambiguous.of(text, func() bool { return slices.ContainsFunc(r.phrase.ColumnDates(text, phrase.Unknown, 0), isAmbiguous) }) {
 			return true
 		}
 	}

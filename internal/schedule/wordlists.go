@@ -42,6 +42,11 @@ type wordlists struct {
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	statedYear         *regexp.Regexp    // a year that stands for all dates without one
+	fraction           *regexp.Regexp    // "3/8": no day, where nothing else says that it is one
+	sameAbove          *regexp.Regexp    // "sim. to row above"
+	details            *regexp.Regexp    // "Details": heads rows that are no layers
+	coveringRow        *regexp.Regexp    // "wool, see W-6"
+	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	caseWord           *regexp.Regexp    // "when", "or": what follows holds in some cases
 	byOthers           *regexp.Regexp    // "by roofer": what others bring
@@ -120,6 +125,11 @@ type readingFile struct {
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
 		StatedYear    string              `json:"stated_year"`
+		Fraction      string              `json:"fraction"`
+		Above         string              `json:"above"`
+		Details       string              `json:"details"`
+		CoveringRow   string              `json:"covering_row"`
+		OpenFromStart string              `json:"open_from_start"`
 		WithPrimer    string              `json:"with_primer"`
 		Status        statusWords         `json:"status"`
 		ProjectName   string              `json:"project_name"`
@@ -158,67 +168,49 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 // compile turns the patterns of the file into expressions.
 func (w *wordlists) compile(file *readingFile) error {
 	f := &file.Reading
-	var err error
-	if w.statedYear, err = regexp.Compile("(?i)" + f.StatedYear); err != nil {
-		return fmt.Errorf("stated_year: %w", err)
+	for _, one := range []struct {
+		name, pattern string
+		into          **regexp.Regexp
+	}{
+		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
+		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart},
+		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer},
+		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
+		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
+		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition},
+	} {
+		var err error
+		if *one.into, err = regexp.Compile(one.pattern); err != nil {
+			return fmt.Errorf("%s: %w", one.name, err)
+		}
 	}
+	return w.compileLists(f.ProductAs, f.SameAs, f.Readings)
+}
+
+// compileLists compiles what has several patterns.
+func (w *wordlists) compileLists(productAs, sameAs []string, readings readingWords) error {
+	var err error
 	if err = w.accept.compile(); err != nil {
 		return fmt.Errorf("acceptance: %w", err)
 	}
-	if w.roomHeat, err = regexp.Compile(f.RoomHeat); err != nil {
-		return fmt.Errorf("room_heat: %w", err)
-	}
-	if w.status, err = regexp.Compile("(?i)" + f.Status.Before); err != nil {
-		return fmt.Errorf("status: %w", err)
-	}
-	if w.withPrimer, err = regexp.Compile("(?i)" + f.WithPrimer); err != nil {
-		return fmt.Errorf("with_primer: %w", err)
-	}
-	if w.byOthers, err = regexp.Compile("(?i)" + f.ByOthers); err != nil {
-		return fmt.Errorf("by_others: %w", err)
-	}
-	if w.caseLead, err = regexp.Compile("(?i)" + f.CaseLead); err != nil {
-		return fmt.Errorf("case_lead: %w", err)
-	}
-	if w.caseWord, err = regexp.Compile("(?i)" + f.CaseWord); err != nil {
-		return fmt.Errorf("case_word: %w", err)
-	}
-	if w.projectName, err = regexp.Compile("(?i)" + f.ProjectName); err != nil {
-		return fmt.Errorf("project_name: %w", err)
-	}
 	if err = w.figures.compile(); err != nil {
 		return fmt.Errorf("figures_named: %w", err)
-	}
-	if w.asides.film, err = regexp.Compile("(?i)" + f.Asides.Film); err != nil {
-		return fmt.Errorf("asides: film: %w", err)
-	}
-	if w.asides.goes, err = regexp.Compile("(?i)" + f.Asides.Goes); err != nil {
-		return fmt.Errorf("asides: goes: %w", err)
 	}
 	for i := range w.asides.Bare {
 		if err = w.asides.Bare[i].compile(); err != nil {
 			return fmt.Errorf("asides: bare %d: %w", i+1, err)
 		}
 	}
-	if w.productAs, err = compileAll(f.ProductAs); err != nil {
-		return err
+	if w.productAs, err = compileAll(productAs); err != nil {
+		return fmt.Errorf("product_as: %w", err)
 	}
-	if w.sameAs, err = compileAll(f.SameAs); err != nil {
+	if w.sameAs, err = compileAll(sameAs); err != nil {
 		return fmt.Errorf("same_as: %w", err)
 	}
-	if w.noteNumber, err = regexp.Compile(f.NoteNumber); err != nil {
-		return fmt.Errorf("note_number: %w", err)
-	}
-	if w.sameLead, err = regexp.Compile("(?i)" + f.SameLead); err != nil {
-		return fmt.Errorf("same_lead: %w", err)
-	}
-	if w.definition, err = regexp.Compile(f.Definition); err != nil {
-		return fmt.Errorf("definition: %w", err)
-	}
-	if err := f.Readings.compile(); err != nil {
+	if err := readings.compile(); err != nil {
 		return fmt.Errorf("readings: %w", err)
 	}
-	w.readings = f.Readings
+	w.readings = readings
 	return nil
 }
 
@@ -273,7 +265,7 @@ func (w *wordlists) isNone(s string) bool {
 
 // isDitto holds for cells that say the same again.
 func (w *wordlists) isDitto(s string) bool {
-	return has(w.ditto, s)
+	return has(w.ditto, s) || strings.Contains(s, "bove") && w.sameAbove.MatchString(strings.TrimSpace(s))
 }
 
 // hasAny tells whether one of the phrases stands in the text as whole words.

@@ -2,12 +2,14 @@ package schedule
 
 import (
 	"strconv"
+	"strings"
 
 	"abut/internal/workbook"
 )
 
 // yearIn finds the year that a workbook states for dates that give none ("Year
-// 2026", "all dates 2026"); 0 where it states none, or two.
+// 2026", "all dates 2026", the heading "Installed, 2026"); 0 where it states none,
+// or two.
 func (r *reader) yearIn(b *workbook.Book) int {
 	found, read := 0, map[string]bool{}
 	for i := range b.Sheets {
@@ -18,7 +20,7 @@ func (r *reader) yearIn(b *workbook.Book) int {
 				}
 				read[c.Value] = true
 				for _, m := range r.words.statedYear.FindAllStringSubmatch(c.Value, -1) {
-					year, err := strconv.Atoi(m[1] + m[2])
+					year, err := strconv.Atoi(strings.Join(m[1:], ""))
 					if err != nil || found != 0 && found != year {
 						return 0
 					}

@@ -23,3 +23,60 @@ Mark | Membrane | Substrate | Installed | Covered
 		}
 	}
 }
+
+// A year told in a sentence on the dates, or in the heading of a column of them, holds
+// for days written as figures with a stroke; without a year they are no dates.
+func TestYearOfStrokedDays(t *testing.T) {
+	const rows = `
+1 | butyl sheet | plywood | 4/6-4/17 | 5/3
+2 | butyl sheet | plywood | 11/29-12/3 | 1/14
+3 | butyl sheet | plywood | 9/27-9/31 | 10/29`
+	for _, head := range []string{
+		"All dates are planned windows in 2027. | | | |\nMark | Membrane | Substrate | Installed | Covered",
+		"Mark | Membrane | Substrate | Installed, 2027 | Covered",
+		"Mark | Membrane | Substrate | Installed | Covered by 2027",
+	} {
+		s := read(t, head+rows)
+		for mark, want := range map[string]string{"1": "2027-04-06 2027-04-17 2027-05-03", "2": "2027-11-29 2027-12-03 2028-01-14"} {
+			d := line(t, s, mark).Dates
+			if got := d["install"].From + " " + d["install"].To + " " + d["cover"].From; got != want {
+				t.Errorf("%s, %s: %s, want %s", head, mark, got, want)
+			}
+		}
+		if d := line(t, s, "3").Dates["install"]; d.State != "impossible" {
+			t.Errorf("%s: 31 September is %+v", head, d)
+		}
+	}
+	s := read(t, "Mark | Membrane | Substrate | Installed | Covered"+rows)
+	if d := line(t, s, "1").Dates["install"]; d.From != "" {
+		t.Errorf("the year is a guess: %+v", d)
+	}
+}
+
+// Thicknesses and slopes with a stroke are no days, though the book tells a year.
+func TestStrokedFractionsAreNoDays(t *testing.T) {
+	s := read(t, `Season 2027 | | | |
+Mark | Board | Substrate | Thk, in | Installed
+1 | gypsum sheathing | steel studs | 1/2 | 4/6
+2 | gypsum sheathing | steel studs | 5/8 | 4/19`)
+	if f := line(t, s, "2").Figures["thickness_mm"]; f.Min == nil || *f.Min < 15 || *f.Min > 16 {
+		t.Errorf("thickness %+v", f)
+	}
+	if d := line(t, s, "2").Dates["install"]; d.From != "2027-04-19" {
+		t.Errorf("installed %+v", d)
+	}
+}
+
+// Days with a stroke and no year show by themselves which of the two is the day.
+func TestOrderOfStrokedDays(t *testing.T) {
+	s := read(t, `All dates 2027 | | | |
+Mark | Membrane | Substrate | Installed | Covered
+1 | butyl sheet | plywood | 6/4-17/4 | 3/5
+2 | butyl sheet | plywood | North 7/6-18/6; South 5/7-16/7 | 9/8`)
+	if d := line(t, s, "1").Dates; d["install"].From != "2027-04-06" || d["install"].To != "2027-04-17" || d["cover"].From != "2027-05-03" {
+		t.Errorf("1: %+v", d)
+	}
+	if d := line(t, s, "2").Dates["install"]; d.State != "parts" || d.From != "" {
+		t.Errorf("two parts of the work have one day: %+v", d)
+	}
+}
