@@ -18,11 +18,12 @@ dark(line) := words if {
 # any lists the words of the row that name a metal cover, of whatever color but light.
 any(line) := words if {
 	not is_parted(line)
-	words := [{"text": text, "slot": slot} |
+	named := [{"text": text, "slot": slot} |
 		some slot in data.temperature.service.over
 		text := line.texts[slot]
 		regex.match(data.temperature.service.direct_words, lower(text))
 	]
+	words := array.concat(named, _by_tag(line))
 	count(words) > 0
 	count(_in_cells(line, "light_color")) == 0
 }
@@ -34,6 +35,21 @@ is_direct(line) if {
 	some told in dark(line)
 	regex.match(data.temperature.service.direct_words, lower(told.text))
 }
+
+is_direct(line) if {
+	dark(line)
+	count(_by_tag(line)) > 0
+}
+
+# The row may name the metal by its tag alone, and its data say what it is.
+_by_tag(line) := [{"text": _words(item), "slot": item.slot} |
+	some item in facts.items_in(line, data.temperature.service.over)
+	facts.has_key(item, ["metal"])
+	product := facts.product_of(item)
+	not facts.said(product, "light_color")
+	some slot in ["type", "material"]
+	regex.match(data.temperature.service.direct_words, lower(product.texts[slot]))
+]
 
 # is_parted: insulation or a vent space lies between.
 is_parted(line) if facts.said(line, "insulated_over")

@@ -80,6 +80,22 @@ test_dark_by_its_own_data if {
 	contains(f.message, `under "A-1 coping above, laid tight" and serves to 70 °C`)
 }
 
+# The row names the metal by its tag alone; its data says what it is, and of what color.
+test_metal_known_by_its_tag[name] if {
+	named := object.union(base.own(base.aluminum), {"text": "A-1", "product": "A-1", "polarity": "yes", "clause": "A-1"})
+	asked := bench.limit("service_c", {"min": 100, "text": "good for 100 °C under metal"})
+	some name, tc in {
+		"a coping": {"type": "Coping, sheet zinc", "signals": [], "want": 1},
+		"a light one": {"type": "Coping, white", "signals": [base.said("light_color", "white")], "want": 0},
+		"no cover": {"type": "Angle, sheet zinc", "signals": [], "want": 0},
+	}
+	cap := base.product("A-1", {"texts": {"type": tc.type}, "signals": tc.signals})
+	row := bench.sheet({"items": [bench.own, named]})
+	doc := bench.with_notes(bench.document([row], [_serves(70, "70"), cap], []), [asked], [])
+	found := service_dark.findings with input as doc
+	count(found) == tc.want
+}
+
 test_words[name] if {
 	some name, tc in {
 		"insulation between": {"more": [bench.signal("insulated_over", "touches", "wool between")], "want": 0},
