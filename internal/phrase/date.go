@@ -178,3 +178,14 @@ func (r *Reader) OrderOf(country string) DateOrder {
 	}
 	return Unknown
 }
+
+// strokedPair reads 17/4, a day and a month without a year, at token i.
+func strokedPair(toks []token, i int) (a, b int, ok bool) {
+	stroke := func(j int) bool { return j >= 0 && j < len(toks) && toks[j].low == "/" }
+	if i+2 >= len(toks) || stroke(i-1) || !stroke(i+1) || stroke(i+3) || !toks[i+1].glued || !toks[i+2].glued {
+		return 0, 0, false
+	}
+	a, ok1 := smallAt(toks, i)
+	b, ok2 := smallAt(toks, i+2)
+	return a, b, ok1 && ok2 && a > 0 && b > 0 && a <= 31 && b <= 31
+}

@@ -6,7 +6,6 @@ import (
 	"strconv"
 	"strings"
 	"time"
-	"unicode"
 
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -85,7 +84,7 @@ func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {
 		return d
 	}
 	x := dates[0]
-	if r.severalParts(c.text, dates) {
+	if severalParts(c.text, dates) {
 		d.State, d.Note = "parts", "tells several days, each of another part of the work"
 		return d
 	}
@@ -96,19 +95,6 @@ func (r *reader) day(l *Line, c source, order dayOrder, year int) Day {
 		x = sameSeason(x, r.above, halfYear)
 	}
 	return r.dayOf(x, c, order)
-}
-
-// severalParts holds for days that follow one another, each told of a part of the work:
-// "North 6/7-6/18; South 7/5-7/16".
-func (r *reader) severalParts(text string, dates []phrase.Date) bool {
-	end := 0
-	for i, d := range dates {
-		if d.From.IsZero() || !strings.ContainsFunc(text[end:d.Start], unicode.IsUpper) || i > 0 && !d.From.After(dates[i-1].From) {
-			return false
-		}
-		end = d.End
-	}
-	return len(dates) > 1
 }
 
 func (r *reader) dayOf(x phrase.Date, c source, order dayOrder) Day {

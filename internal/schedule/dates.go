@@ -47,32 +47,6 @@ func tellsDay(x phrase.Date) bool {
 	return false
 }
 
-// coverDay takes the one day that the cell of what covers a sheet tells for the day
-// it is covered: "brick by 8 May".
-func coverDay(dates []phrase.Date, c source) []phrase.Date {
-	if c.slot == "front" && len(dates) == 1 && dates[0].Verb == "" && dates[0].Prep != "" {
-		x := dates[0] // what is remembered stays as it is
-		x.Verb = "cover"
-		return []phrase.Date{x}
-	}
-	return dates
-}
-
-// coveredWith takes the day of the row that covers a sheet, where the cell of what
-// covers it names that row: "wool, see W-6".
-func (r *reader) coveredWith(l *Line, c source) bool {
-	if c.slot != "front" || l.Dates["cover"].From != "" {
-		return false
-	}
-	for _, m := range r.words.coveringRow.FindAllStringSubmatch(c.text, -1) {
-		if r.marks[fold(m[1])] && fold(m[1]) != fold(l.Mark) {
-			l.Dates["cover"] = Day{Text: c.text, State: "relative", Ref: m[1], At: c.at}
-			return true
-		}
-	}
-	return false
-}
-
 // monthOfYear takes the whole month for a day without a year that could be one:
 // concrete "poured April 25", in 2025; "poured 6/26" under work of 2027 too.
 func monthOfYear(x phrase.Date) phrase.Date {
@@ -234,21 +208,6 @@ func (r *reader) spans() {
 		l.planned("concrete_age_days", "age_days")
 	}
 	r.countedDays()
-}
-
-// openFromStart holds where a note counts the days in the open from the first day of
-// the work, and not from its last.
-func (r *reader) openFromStart() bool {
-	return slices.ContainsFunc(r.sched.Project.Notes, func(n Fact) bool { return r.words.openFromStart.MatchString(n.Text) })
-}
-
-// openFrom is the day from which the sheet of a line lies open.
-func (l *Line) openFrom(start bool) Day {
-	d := l.Dates["install"]
-	if start {
-		d.To = d.From
-	}
-	return d
 }
 
 // countedDays tells the days that a column counts between the row's own dates from

@@ -1,0 +1,63 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"abut/internal/phrase"
+)
+
+// coverDay takes the one day that the cell of what covers a sheet tells for the day
+// it is covered: "brick by 8 May".
+func coverDay(dates []phrase.Date, c source) []phrase.Date {
+	if c.slot == "front" && len(dates) == 1 && dates[0].Verb == "" && dates[0].Prep != "" {
+		x := dates[0] // what is remembered stays as it is
+		x.Verb = "cover"
+		return []phrase.Date{x}
+	}
+	return dates
+}
+
+// coveredWith takes the day of the row that covers a sheet, where the cell of what
+// covers it names that row: "wool, see W-6".
+func (r *reader) coveredWith(l *Line, c source) bool {
+	if c.slot != "front" || l.Dates["cover"].From != "" {
+		return false
+	}
+	for _, m := range r.words.coveringRow.FindAllStringSubmatch(c.text, -1) {
+		if r.marks[fold(m[1])] && fold(m[1]) != fold(l.Mark) {
+			l.Dates["cover"] = Day{Text: c.text, State: "relative", Ref: m[1], At: c.at}
+			return true
+		}
+	}
+	return false
+}
+
+// openFromStart holds where a note counts the days in the open from the first day of
+// the work, and not from its last.
+func (r *reader) openFromStart() bool {
+	return slices.ContainsFunc(r.sched.Project.Notes, func(n Fact) bool { return r.words.openFromStart.MatchString(n.Text) })
+}
+
+// openFrom is the day from which the sheet of a line lies open.
+func (l *Line) openFrom(start bool) Day {
+	d := l.Dates["install"]
+	if start {
+		d.To = d.From
+	}
+	return d
+}
+
+// severalParts holds for days that follow one another, each told of a part of the work:
+// "North 6/7-6/18; South 7/5-7/16".
+func severalParts(text string, dates []phrase.Date) bool {
+	end := 0
+	for i, d := range dates {
+		if d.From.IsZero() || !strings.ContainsFunc(text[end:d.Start], unicode.IsUpper) || i > 0 && !d.From.After(dates[i-1].From) {
+			return false
+		}
+		end = d.End
+	}
+	return len(dates) > 1
+}
