@@ -215,6 +215,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.actualDays)
 	r.each(all, kindSchedule, r.otherPlaces)
 	r.each(all, kindSchedule, r.fillUnknown)
+	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
 	r.each(all, kindSchedule, r.bedColumn)
 	r.each(all, kindSchedule, r.conditionColumn)
 	for _, t := range all {
