@@ -73,3 +73,24 @@ PR-1 | water-based primer | 5 | | 1 h to dry`})
 		t.Errorf("air permeance %+v, want 0.01", f)
 	}
 }
+
+// Days that are known only by the dates under them are planned or done as others are;
+// "cov" is the cover, and not what a coating gives off.
+func TestPlannedAndDoneInShort(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer | Plan in | Plan cov | Actual in | Actual cov | Cov w/
+W1 | FL-1 | CMU | none | 2026-05-04 | 2026-05-11 | 2026-05-06 | 2026-05-18 | wool, brick
+W2 | FL-1 | CMU | none | 2026-05-05 | 2026-05-12 | 2026-05-07 | 2026-05-19 | wool, brick
+W3 | FL-1 | CMU | none | 2026-05-06 | 2026-05-13 | | | wool, brick`}, page{name: "P", grid: `
+Tag | Type | Application °C | Days open
+FL-1 | butyl sheet | 5 | 60`})
+	for mark, want := range map[string][2]string{"W1": {"2026-05-06", "2026-05-18"}, "W3": {"2026-05-06", "2026-05-13"}} {
+		l := line(t, s, mark)
+		if in, cov := l.Dates["install"].From, l.Dates["cover"].From; in != want[0] || cov != want[1] {
+			t.Errorf("%s: put on %s, covered %s, want %v", mark, in, cov, want)
+		}
+	}
+	if got := line(t, s, "W1").Texts["front"]; got != "wool, brick" {
+		t.Errorf("covered with %q", got)
+	}
+}

@@ -14,8 +14,6 @@ func TestBound(t *testing.T) {
 	for heading, want := range map[string]string{
 		"Lowest temp. to apply": "apply_min",
 		"Apply at, min.":        "apply_min",
-		"Cov w/":                "front",
-		"OK to touch":           "suits",
 		"Apply, max.":           "apply_max",
 		"Apply up to":           "apply_max",
 		"Goes on down to, C":    "apply_min",
