@@ -40,6 +40,10 @@ func TestFind(t *testing.T) {
 	for text, want := range map[string]string{
 		"HDPE sheeting, preapplied":                               "hdpe-blindside-membrane",
 		"HDPE sheeting, 15 mil":                                   "polyethylene-sheet",
+		"mastic, asphalt, solventless":                            "rubberized-asphalt-mastic",
+		"trowel bitumen mastic":                                   "asphalt-cutback-mastic",
+		"asphalt core protection board 6 mm":                      "asphalt-protection-board",
+		"20 mm butyl cord":                                        "butyl-joint-rope",
 		"two-part urethane":                                       "polyurethane-sealant",
 		"2-pt urethane membrane":                                  "polyurethane-waterproofing",
 		"corridor, lvl 3":                                         "",
