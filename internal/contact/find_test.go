@@ -56,6 +56,20 @@ func told(list []contact.Contact, line string) []string {
 	return slices.Compact(out)
 }
 
+// Covers are told from the sheet outward: what a separator that comes first is covered
+// with does not touch the sheet.
+func TestCoversFromTheSheetOutward(t *testing.T) {
+	list := find(t, `
+Mark,Membrane,Substrate,Primer,Covered with
+D1,hot rubberized asphalt,concrete,none,"asphalt protection board, EPS"
+D2,hot rubberized asphalt,concrete,none,"EPS, asphalt protection board"`)
+	const foam = "hot-rubberized-asphalt-waterproofing|eps "
+	first, second := told(list, "!2"), told(list, "!3")
+	if !slices.Contains(first, foam+"separated by asphalt-protection-board") || !slices.Contains(second, foam+"direct") {
+		t.Errorf("board first %v, foam first %v", first, second)
+	}
+}
+
 // What a remark puts on something else touches that, and not the row's own sheet.
 func TestOnAnother(t *testing.T) {
 	for remark, want := range map[string]string{

@@ -32,11 +32,28 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if f.stuckWith(s, b) {
 			continue
 		}
+		if f.coversFirst(s, b) {
+			return s
+		}
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
 			return s
 		}
 	}
 	return nil
+}
+
+// coversFirst holds for a separator that a cell of covers names before another: what
+// covers a sheet is told from the sheet outward ("protection board, then foam").
+func (f *finder) coversFirst(s, b *schedule.Item) bool {
+	if s.Class != "separator" || s.Slot != "front" || s.At != b.At {
+		return false
+	}
+	for i := range f.line.Items {
+		if id := f.line.Items[i].ID; id == s.ID || id == b.ID {
+			return id == s.ID
+		}
+	}
+	return false
 }
 
 // keepsOff holds for the plate of "a plate keeps the rubber off the sheet" and of
