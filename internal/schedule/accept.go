@@ -66,7 +66,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(c.text))) {
+	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(r.withoutAges(c.text)))) {
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {
@@ -77,6 +77,17 @@ func (r *reader) accepts(p *Product, c source) {
 			a.Primer = "always"
 		}
 	}
+}
+
+// withoutAges takes out the brackets that tell an age which holds with a primer
+// ("concrete 21 d (7 d over PR-2)"): they do not ask for that primer.
+func (r *reader) withoutAges(text string) string {
+	return bracket.ReplaceAllStringFunc(text, func(in string) string {
+		if m := r.words.withPrimer.FindStringSubmatch(in); m != nil && len(r.phrase.Quantities(m[1], "")) > 0 && r.phrase.Quantities(m[1], "")[0].Kind == "days" {
+			return ""
+		}
+		return in
+	})
 }
 
 // madeOf takes what a primer that nothing else describes is made of ("solvent base,
@@ -236,7 +247,9 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
-	for _, piece := range r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text)))) {
+	pieces := r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))))
+	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
+	for _, piece := range pieces {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
 			continue // a primer of the splice is not under the sheet
 		}
@@ -266,6 +279,9 @@ func (r *reader) primerRule(p *Product, c source) {
 			named = true
 			r.applyRule(p, r.target(m, piece.text[m.start:m.end], c.at), rule, list)
 		}
+		if !named && rule == "listed" && bare { // "none, PR-1 where dusty": it may have one
+			rule = "none"
+		}
 		if !named && rule == "listed" { // "PR-1; PR-2 from 4 °C up"
 			all := append(slices.Clone(anywhere), list...)
 			p.also(anywhere, all)
@@ -281,10 +297,10 @@ func (r *reader) primerRule(p *Product, c source) {
 // block".
 func (r *reader) bedsFirst(p *Product, pieces []part) []part {
 	rest := func(piece part) int {
-		if !r.saysNone(piece.text) || slices.ContainsFunc(r.near(p, piece.text), func(m mention) bool { return !r.isPrimer(m) }) {
-			return 0
+		if r.bareNone(p, piece) {
+			return 1
 		}
-		return 1
+		return 0
 	}
 	slices.SortStableFunc(pieces, func(a, b part) int { return rest(a) - rest(b) })
 	return pieces

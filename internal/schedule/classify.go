@@ -2,7 +2,6 @@ package schedule
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 )
 
@@ -137,17 +136,14 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	words := headingWords(strings.TrimSuffix(c.Heading, c.gloss))
-	has := func(list []string) bool {
-		return slices.ContainsFunc(list, func(w string) bool { return holdsWords(words, strings.Fields(w)) })
-	}
 	switch {
-	case has(r.head.service):
+	case holdsAny(words, r.head.service):
 		slot = "service_max"
-	case has(r.head.lower):
+	case holdsAny(words, r.head.lower):
 		slot = "apply_min"
-	case has(r.head.upper):
+	case holdsAny(words, r.head.upper):
 		slot = "apply_max"
-	case t.kind == kindSchedule && has(r.head.faces):
+	case t.kind == kindSchedule && holdsAny(headingWords(c.Heading), r.head.faces):
 		slot = "reading_surface"
 	case t.kind == kindSchedule:
 		slot = "reading_air" // of the day, or its normals

@@ -17,6 +17,7 @@ type headings struct {
 	same    map[string]string // an office's spelling of a heading word, and the usual one
 	units   map[string]bool
 	bare    map[string]bool // words that say only that a date stands there
+	vague   []string        // headings that count only where their cells name materials
 	lower   []string
 	upper   []string
 	byUnit  map[string]string
@@ -76,6 +77,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Upper   []string              `json:"upper"`
 			ByUnit  map[string]string     `json:"by_unit"`
 			Service []string              `json:"service"`
+			Vague   []string              `json:"doubtful"`
 			Faces   []string              `json:"faces"`
 			Seen    []string              `json:"seen"`
 			Askers  []string              `json:"askers"`
@@ -91,7 +93,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
-		faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
+		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {

@@ -138,6 +138,11 @@ func holdsWords(words, phrase []string) bool {
 	return false
 }
 
+// holdsAny tells whether one of the phrases stands among words.
+func holdsAny(words, phrases []string) bool {
+	return slices.ContainsFunc(phrases, func(p string) bool { return holdsWords(words, strings.Fields(p)) })
+}
+
 // beginsAny tells whether words begin with one of the phrases.
 func beginsAny(words, phrases []string) bool {
 	return slices.ContainsFunc(phrases, func(p string) bool {

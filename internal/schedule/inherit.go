@@ -56,6 +56,11 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 		}
 	}
 	l.retell(sources)
+	for i := range sources {
+		if stated[sources[i].slot] {
+			sources[i].text = r.words.writtenOut(sources[i].text) // the line keeps the words of the cell
+		}
+	}
 }
 
 // above is what a line says under the column of a cell that refers to it; in

@@ -1,22 +1,54 @@
 package schedule
 
-// primedLimit takes the least temperature that the product's data gives with a
-// primer, where the row has that primer: "5 °C (-5 with PR-2)".
+import (
+	"maps"
+	"slices"
+)
+
+// primedLimits are the figures of product data that may be others with a primer. An
+// age is often told among the words of a list, and the primer after it.
+var primedLimits = []struct {
+	slot  string
+	words func(*Product, Figure) string
+}{
+	{"apply_min", func(_ *Product, f Figure) string { return f.Text }},
+	{"concrete_age", (*Product).cellText},
+}
+
+// primedLimit takes the least temperature or age of concrete that the product's data
+// gives with a primer, where the row has that primer: "5 °C (-5 with PR-2)",
+// "concrete 21 d (7 d over PR-2)".
 func (r *reader) primedLimit(l *Line) {
 	p := r.productOf(l.Main())
 	if p == nil {
 		return
 	}
-	whole := p.Figures["apply_min_c"]
-	for _, m := range r.words.withPrimer.FindAllStringSubmatch(whole.Text, -1) {
-		if !r.hasPrimer(l, m[2]) {
+	for _, limit := range primedLimits {
+		fig := figureOf[limit.slot]
+		whole, ok := p.Figures[fig.key]
+		if !ok {
 			continue
 		}
-		if f, ok := r.figure(source{slot: "apply_min", text: m[1], unit: whole.Unit, at: whole.At}, "temperature"); ok {
-			f.Text = m[0]
-			l.Figures["primed_apply_min_c"] = f
+		for _, m := range r.words.withPrimer.FindAllStringSubmatch(limit.words(p, whole), -1) {
+			if !r.hasPrimer(l, m[2]) {
+				continue
+			}
+			if f, ok := r.figure(source{slot: limit.slot, text: m[1], unit: whole.Unit, at: whole.At}, fig.kind); ok {
+				f.Text = m[0]
+				l.Figures["primed_"+fig.key] = f
+			}
 		}
 	}
+}
+
+// cellText is the text of the cell that a figure stands in.
+func (p *Product) cellText(f Figure) string {
+	for _, slot := range slices.Sorted(maps.Keys(p.Cells)) {
+		if p.Cells[slot] == f.At.Cell && p.Texts[slot] != "" {
+			return p.Texts[slot]
+		}
+	}
+	return f.Text
 }
 
 // hasPrimer holds where the row has a primer that the words name, or any where

@@ -26,3 +26,29 @@ ZP-2 | solvent primer | -10 | 1`})
 		}
 	}
 }
+
+// So is the age of concrete that holds over a primer; it does not ask for that primer.
+func TestAgeOverPrimer(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Concrete placed | Placed
+D1 | ZF-1 | concrete | ZP-3 | @2026-03-02 | @2026-03-10
+D2 | ZF-1 | concrete | none | @2026-03-02 | @2026-03-10
+D3 | ZF-1 | concrete | ZP-4 | @2026-03-02 | @2026-03-10`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Goes on | Primer
+ZF-1 | urethane fluid-applied membrane | 5 | concrete 21 d (5 to 20 d over ZP-3), CMU | none, ZP-3 where dusty
+ZP-3 | epoxy primer | 5 | concrete | -
+ZP-4 | acrylic primer | 5 | concrete | -`})
+	for mark, want := range map[string]float64{"D1": 5, "D2": math.NaN(), "D3": math.NaN()} {
+		f, ok := line(t, s, mark).Figures["primed_concrete_age_days"]
+		if ok == math.IsNaN(want) || ok && (f.Min == nil || *f.Min != want) {
+			t.Errorf("%s: %+v, want %v", mark, f, want)
+		}
+	}
+	p := product(t, s, "ZF-1")
+	if f := p.Figures["concrete_age_days"]; f.Min == nil || *f.Min != 21 {
+		t.Errorf("age %+v, want 21 days", f)
+	}
+	if got := accepted(p); got != "cast-concrete none or ZP-3, concrete-masonry none or ZP-3" {
+		t.Errorf("accepts %q", got)
+	}
+}

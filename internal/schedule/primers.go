@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -62,14 +63,15 @@ func (r *reader) coatAsPrimer(p *Product) bool {
 var onBed = regexp.MustCompile(`(?i)^(?:on|over|to|for|elsewhere)$`)
 
 // primerPieces parts a column of primers as splitList does, and at each comma after
-// which another primer, or none, is told for a bed: "none on block, PR-3 on board".
+// which another primer, or none, is told for a bed or for the rest: "none on block,
+// PR-3 on board", "PR-3 below 4 °C, else none".
 func (r *reader) primerPieces(text string) []part {
 	var out []part
 	for _, p := range r.words.splitList(text) {
 		start := 0
 		for i, c := range p.text {
 			words := strings.Fields(p.text[i+1:])
-			if c != ',' || len(words) < 2 || !onBed.MatchString(words[1]) || !r.saysNone(words[0]) && !r.isTag(words[0]) {
+			if c != ',' || len(words) < 2 || !r.opensPiece(words) {
 				continue
 			}
 			out = append(out, part{strings.TrimSpace(p.text[start:i]), p.listed})
@@ -78,4 +80,22 @@ func (r *reader) primerPieces(text string) []part {
 		out = append(out, part{strings.TrimSpace(p.text[start:]), p.listed})
 	}
 	return out
+}
+
+// opensPiece holds for "none on block", "PR-3 on board" and "else none".
+func (r *reader) opensPiece(words []string) bool {
+	if r.words.openers[strings.ToLower(words[0])] && r.saysNone(words[1]) {
+		return true
+	}
+	return onBed.MatchString(words[1]) && (r.saysNone(words[0]) || r.isTag(words[0]))
+}
+
+// bareNone holds for a piece that says none, and names no bed that this is for.
+func (r *reader) bareNone(p *Product, piece part) bool {
+	words := strings.Fields(piece.text)
+	if len(words) > 1 && r.words.openers[strings.ToLower(words[0])] && !r.saysNone(words[0]) {
+		piece.text = strings.Join(words[1:], " ")
+	}
+	return r.saysNone(piece.text) && !r.words.hasAny(piece.text, r.words.accept.Laps) &&
+		!slices.ContainsFunc(r.near(p, piece.text), func(m mention) bool { return !r.isPrimer(m) })
 }

@@ -22,6 +22,9 @@ func accepted(p *schedule.Product) string {
 		if len(a.Primers) > 0 {
 			rule = strings.Join(a.Primers, "/")
 		}
+		if len(a.Primers) > 0 && a.Primer == "none" {
+			rule = "none or " + rule
+		}
 		if a.Only {
 			rule += " only"
 		}
@@ -80,6 +83,26 @@ PR-1 | solvent-borne rubber primer | -5 | - | -
 	want := "concrete-masonry PR-1, galvanized-sheet none, osb-plywood-sheathing PR-1"
 	if got := accepted(product(t, s, "R-1")); got != want {
 		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
+// A primer that is asked for in some cases only, beside none: the sheet may have it.
+func TestPrimerInSomeCases(t *testing.T) {
+	for cell, want := range map[string]string{
+		"none, PR-1 on dusty faces":      "none or PR-1",
+		"PR-1 under 4 °C, else none":     "none or PR-1",
+		"PR-1 on plywood, none on CMU":   "PR-1",
+		"PR-1 (none at laps)":            "PR-1",
+		"none on CMU; PR-1 on all other": "PR-1",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates | Primer
+R-1 | rubberized asphalt membrane | 5 | plywood | `+cell+`
+PR-1 | solvent-borne rubber primer | -5 | - | -
+`)
+		if got := accepted(product(t, s, "R-1")); !strings.HasPrefix(got, "osb-plywood-sheathing "+want) {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
 	}
 }
 

@@ -106,6 +106,13 @@ func (r *reader) noteSignals(sentence string, at At, limit bool) {
 	if r.words.caseLead.MatchString(sentence) {
 		return // "Below 5 °C: tent and heat", said of a case
 	}
+	r.noteSignalsIn(sentence, at, limit)
+	if plain := bracket.ReplaceAllString(sentence, ""); plain != sentence { // "one barrier (0.2 perm) per wall"
+		r.noteSignalsIn(plain, at, limit)
+	}
+}
+
+func (r *reader) noteSignalsIn(sentence string, at At, limit bool) {
 	for _, cl := range r.hear(sentence).clauses {
 		for _, s := range cl.Signals {
 			if s.If {
@@ -118,7 +125,9 @@ func (r *reader) noteSignals(sentence string, at At, limit bool) {
 				continue
 			}
 			said := Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at}
-			r.sched.Project.Signals = append(r.sched.Project.Signals, said)
+			if !slices.Contains(r.sched.Project.Signals, said) {
+				r.sched.Project.Signals = append(r.sched.Project.Signals, said)
+			}
 		}
 	}
 }

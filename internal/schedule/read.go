@@ -188,6 +188,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 // tags of the product data are known, and the units of bare figures.
 func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.joinKeys(all)
+	r.explainColumns(b, all)
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	used := map[string]bool{}
@@ -207,6 +208,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.tagColumn)
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)
+	r.each(all, kindProducts, r.bedsOfData)
 	r.each(all, kindSchedule, r.airUnit)
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.leftmostMark)

@@ -6,12 +6,13 @@ import (
 	"strings"
 )
 
-// release takes the slot of the material from a column whose heading says little
-// and whose cells name no material ("Sheet / detail" above A-511/1).
+// release takes the slot of the material, or of what it goes on, from a column whose
+// heading says little and whose cells name no material ("Sheet / detail" above
+// A-511/1, "Sub" above the names of firms).
 func (r *reader) release(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
-		if c.Slot != "material" || c.Confidence >= sureMaterial {
+		if !r.saysLittle(c) {
 			continue
 		}
 		filled, named := 0, 0
@@ -29,6 +30,13 @@ func (r *reader) release(t *table) {
 			c.Slot, c.Confidence, c.Why = "", 0, ""
 		}
 	}
+}
+
+// saysLittle holds for a heading that makes a column one of materials only where
+// its cells name some.
+func (r *reader) saysLittle(c *Column) bool {
+	return c.Slot == "material" && c.Confidence < sureMaterial ||
+		c.Slot == "substrate" && slices.Contains(r.head.vague, strings.ToLower(c.Heading))
 }
 
 // sureMaterial is the confidence from which a heading for the material stands
@@ -303,6 +311,34 @@ func (r *reader) fillUnknown(t *table) {
 		}
 		if slot != "" {
 			c.Slot, c.Confidence, c.Why = slot, 0.4, why
+		}
+	}
+}
+
+// bedsOfData takes a column of product data that is headed as what a product is made
+// of ("base"), and whose cells name substrates, for those that the products go on.
+func (r *reader) bedsOfData(t *table) {
+	if t.has("accepts", "accepts_primer") > 0 {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "chemistry" {
+			continue
+		}
+		telling, beds := 0, 0
+		for row := t.first; row <= t.last; row++ {
+			words := text(t.sheet, row, t.nums[i])
+			if r.words.isBlank(words) || r.words.isNone(words) {
+				continue
+			}
+			telling++
+			if slices.ContainsFunc(r.lex.find(words), func(m mention) bool { return r.words.roleByClass[m.mat.Class] == "substrate" }) {
+				beds++
+			}
+		}
+		if beds >= 2 && beds*2 > telling {
+			c.Slot, c.Why = "accepts", c.Why+", and substrates stand under it"
 		}
 	}
 }

@@ -17,7 +17,7 @@ func (r *reader) units(t *table) {
 		case !ok:
 			continue
 		}
-		c.Unit = firstNonEmpty(r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
+		c.Unit = firstNonEmpty(r.unitIn(c.gloss, kind, c.Slot), r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
 		if kind == "days" && c.Unit == "" {
 			c.Unit = r.unitIn(c.Heading, "months", c.Slot)
 		}
@@ -185,7 +185,7 @@ func (r *reader) unitInTitle(title, kind, slot string) string {
 		}
 	}
 	if kind == "vapor_permeance" || kind == "air_permeance" || kind == "voc" { // units that mean nothing else
-		return r.unitIn(title, kind, slot)
+		return r.unitIn(title, kind, "") // "M3" is a tag there
 	}
 	return ""
 }
