@@ -35,6 +35,12 @@ test_of_no_known_kind_it_may_be_thick if {
 	count(_found("thickness_mm", desk.figure(40, "40", "mm"), unknown)) == 0
 }
 
+test_nothing_laps if {
+	count(_found("lap_mm", desk.figure(0, "0", "mm"), {"role": "sealant"})) == 0
+	count(_found("lap_mm", desk.figure(0, "0", "mm"), {"role": "other"})) == 0
+	count(_found("lap_mm", desk.figure(0, "0", "mm"), {"role": "membrane"})) == 1
+}
+
 test_product if {
 	product := desk.product("R-1", 5, {"figures": {"air_lsm2": desk.figure(50.8, "10", "cfm/ft²")}})
 	found := figure_implausible.findings with input as desk.document([], [product], [])

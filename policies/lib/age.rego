@@ -55,9 +55,14 @@ _of_product(line) := [{
 	"says": sprintf("%s for %s", [_asker(line), words.days(f.min)]),
 	"from": "product",
 } |
-	f := facts.figure_of(line, "concrete_age_days")
+	f := _own_figure(line)
 	f.min > 0
 ]
+
+# With the primer of the row its product may go on younger concrete.
+_own_figure(line) := line.figures.primed_concrete_age_days if {
+	not line.figures.concrete_age_days
+} else := facts.figure_of(line, "concrete_age_days")
 
 _asker(line) := "the row itself asks" if line.figures.concrete_age_days
 

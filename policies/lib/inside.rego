@@ -116,6 +116,19 @@ _is_inside(line, item) if {
 	_is_on_filled_studs(line)
 }
 
+# The row places the film on the room side, and says elsewhere that the studs are filled.
+_is_inside(line, item) if {
+	regex.match(data.vapor.barriers.room_side_words, lower(item.clause))
+	not _is_separator(item)
+	facts.said(line, "studs_filled")
+	_may_get_cold(line)
+}
+
+# Insulation outside may keep the sheet warm; a note of the project may bar a second barrier all the same.
+_may_get_cold(_) if facts.project_said("one_tight_layer")
+
+_may_get_cold(line) if not _is_insulated_outside(line)
+
 _is_with_studs(line, item) if {
 	some other in line.items
 	other.at.cell == item.at.cell
@@ -147,8 +160,12 @@ _is_on_filled_studs(line) if {
 	not facts.said(line, "studs_empty")
 	some item in facts.items_in(line, data.vapor.barriers.under_slots)
 	item.family in data.vapor.barriers.cavity_families
-	outside := [board | some board in facts.items_in(line, data.vapor.barriers.outside_slots); board.class == "insulation"]
-	count(outside) == 0
+	not _is_insulated_outside(line)
+}
+
+_is_insulated_outside(line) if {
+	some board in facts.items_in(line, data.vapor.barriers.outside_slots)
+	board.class == "insulation"
 }
 
 _outer(line) := item if {

@@ -34,6 +34,10 @@ test_beds[name] if {
 	some name, case in {
 		"two faces": {"items": [bench.concrete, bench.foam], "are": {"CIP curb", "I-1 edge"}},
 		"noun of a tag": {"items": [bench.own(bench.angle), noun], "are": {"Z-1"}},
+		"screws in the board": {
+			"items": [bench.block, bench.item("substrate", "screws", "fastener-unspecified", "fastener", ["metal"])],
+			"are": {bench.block.text},
+		},
 		"noun alone": {"items": [noun], "are": {"post"}},
 		"one on the other": {"items": [plate, beneath], "are": {"cap plate"}},
 		"face of a board": {

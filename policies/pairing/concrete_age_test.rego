@@ -1,6 +1,7 @@
 package pairing.concrete_age_test
 
 import data.lib.bench_test as bench
+import data.lib.desk_test as desk
 import data.pairing.concrete_age
 
 _note := {
@@ -81,6 +82,17 @@ test_strictest_counts if {
 	loose := object.union(_note, {"min": 7})
 	some f in _found(_row, _span("2026-07-06", "2026-07-16", 10, 10), [loose, _note])
 	endswith(f.message, "the notes ask for 14 days")
+}
+
+_primed := {"primed_concrete_age_days": desk.figure(5, "5 d", "d")}
+
+test_own_age_over_its_primer if {
+	stated := object.union(_primed, {"concrete_age_days": desk.figure(21, "21 d", "d")})
+	old := _span("2026-07-06", "2026-07-12", 6, 6)
+	young := _span("2026-07-06", "2026-07-10", 4, 4)
+	count(_found(_row, object.union(old, {"figures": _primed}), [])) == 0
+	count(_found(_row, object.union(young, {"figures": _primed}), [])) == 1
+	count(_found(_row, object.union(old, {"figures": stated}), [])) == 1 # what the row itself asks for goes first
 }
 
 test_board_hung_the_day_before if {

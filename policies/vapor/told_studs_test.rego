@@ -38,6 +38,16 @@ test_outside_taken_away if {
 	}
 }
 
+test_all_in_the_studs if {
+	every told in [
+		"All of the insulation lies in the studs",
+		"insulation only between studs",
+		"all insulation is batts in studs",
+	] {
+		count(_found(told, 1.7, _winter(-14, -2))) == 1
+	}
+}
+
 test_silent[name] if {
 	some name, case in {
 		"nothing is said of the outside": ["batts in the studs", 1.7, _winter(-14, -2)],

@@ -46,6 +46,20 @@ test_row_with_foil_outside if {
 	{f.cells | some f in found} == {["C23", "G23", "K23"]}
 }
 
+_poly := _item("remark", "poly", "polyethylene-sheet", "membrane")
+
+_room_film := object.union(_poly, {"clause": "poly on the warm side"})
+
+_wool := _item("touches", "stone wool", "mineral-wool", "insulation")
+
+_filled := {"signals": [desk.said(23, "studs_filled", "touches")]}
+
+test_film_on_the_room_side_of_filled_studs if {
+	count(_row([desk.own(23, "R-01"), _room_film], _filled)) == 1
+	count(_row([desk.own(23, "R-01"), _room_film], {})) == 0
+	count(_row([desk.own(23, "R-01"), _room_film, _wool], _filled)) == 0 # it may keep the sheet warm
+}
+
 test_row_silent[name] if {
 	slip := object.union(_film, {"clause": "20 mil polyethylene slip sheet between metal and lintel"})
 	some name, case in {
