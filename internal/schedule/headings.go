@@ -22,6 +22,7 @@ type headings struct {
 	upper   []string
 	byUnit  map[string]string
 	service []string        // words that tell a temperature in service from one at application
+	applies []string        // words for the one at application
 	faces   []string        // words that tell a reading of a face from one of the air
 	seen    []string        // words for a look at papers, or at the work
 	whole   map[string]bool // words that tell a column only where its heading says no more
@@ -78,6 +79,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			ByUnit  map[string]string     `json:"by_unit"`
 			Service []string              `json:"service"`
 			Vague   []string              `json:"doubtful"`
+			Applies []string              `json:"applies"`
 			Faces   []string              `json:"faces"`
 			Seen    []string              `json:"seen"`
 			Askers  []string              `json:"askers"`
@@ -92,7 +94,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	}
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
-		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service,
+		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
 		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}

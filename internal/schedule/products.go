@@ -277,15 +277,27 @@ func (r *reader) limits(t *table) {
 	}
 }
 
-func (r *reader) productCell(p *Product, c source) {
-	if fig, ok := figureOf[c.slot]; ok {
-		if f, said := r.figure(c, fig.kind); said {
-			if c.slot == "thickness" {
-				r.placed(&f, c.text, fig.kind)
-			}
-			p.Figures[fig.key] = f
-			r.upperFigure(p.Figures, c, f)
+// stated takes the figure of a cell in a column of figures.
+func (r *reader) stated(p *Product, c source) {
+	fig, ok := figureOf[c.slot]
+	if !ok {
+		return
+	}
+	if f, said := r.figure(c, fig.kind); said {
+		if c.slot == "thickness" {
+			r.placed(&f, c.text, fig.kind)
 		}
+		p.Figures[fig.key] = f
+		r.upperFigure(p.Figures, c, f)
+		if p.Cells[c.slot] == "" {
+			p.Cells[c.slot], p.Texts[c.slot] = c.at.Cell, c.text
+		}
+	}
+}
+
+func (r *reader) productCell(p *Product, c source) {
+	for _, one := range r.heats(c) {
+		r.stated(p, one)
 	}
 	r.ageOfBed(p, c)
 	r.aside(p, c)
