@@ -49,10 +49,11 @@ func (w *asideWords) withUnits(c source) string {
 
 // aside takes figures that stand in a cell of words for those of the product,
 // where no column of its own gives them: "12 perm E96 B; 0.001 cfm/sf E2178". Two
-// of a kind in one cell are left alone.
+// of a kind in one cell are left alone. In a column of another kind its heading must
+// name them too: "perm / VOC / keep off".
 func (r *reader) aside(p *Product, c source) {
 	w := &r.words.asides
-	if !slices.Contains(w.Slots, c.slot) {
+	if !slices.Contains(w.Slots, c.slot) && !c.mixed {
 		return
 	}
 	c.text = w.withUnits(c)
@@ -65,6 +66,9 @@ func (r *reader) aside(p *Product, c source) {
 	}
 	for kind, qs := range found {
 		slot := w.ByKind[kind]
+		if !slices.Contains(w.Slots, c.slot) && !r.head.names(c.heading, slot) {
+			continue
+		}
 		if len(qs) == 1 && kind == "temperature" {
 			r.goesFrom(p, c, qs[0])
 		}

@@ -54,6 +54,25 @@ FL-2 | butyl sheet | 5 | 30 | cure 8 h`})
 	}
 }
 
+// A heading may name a figure beside a list; under one that does not, the figure is of
+// what the list names.
+func TestFiguresBesideAList(t *testing.T) {
+	for heading, want := range map[string]bool{"VOC + keep away from": true, "Keep away from, other": false, "Keep away from": false} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | FL-1 | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open | ` + heading + `
+FL-1 | butyl sheet | 5 | 30 | 120 g/L; primers with solvent, polystyrene`})
+		p := product(t, s, "FL-1")
+		if f, ok := p.Figures["voc_gl"]; ok != want || ok && *f.Min != 120 {
+			t.Errorf("%s: VOC %+v, want it told: %t", heading, f, want)
+		}
+		if len(p.KeepOff) == 0 {
+			t.Errorf("%s: nothing to keep off", heading)
+		}
+	}
+}
+
 // A sentence that opens with a temperature tells where the product goes on; other
 // words make it one of storage, service or a test.
 func TestTemperaturesInRemarks(t *testing.T) {

@@ -78,6 +78,13 @@ func headingParts(text string) []string {
 	return slices.DeleteFunc(parts, func(p string) bool { return len(p) < minPart }) // "cfm/sf"
 }
 
+// names holds for a heading of which one part stands for the slot.
+func (h *headings) names(text, slot string) bool {
+	return slices.ContainsFunc(partMarks.Split(text, -1), func(part string) bool {
+		return slices.ContainsFunc(h.match(part), func(g guess) bool { return g.slot == slot && g.score >= 1 })
+	})
+}
+
 // goesFirst holds for a heading that names first what goes with the product, and
 // then what it is kept from: "works with / keep away from".
 func (h *headings) goesFirst(text string) bool {
