@@ -32,7 +32,7 @@ func (c *Contact) says(text []byte, roles map[string]string) []byte {
 			text = append(append(text, p...), 0)
 		}
 	}
-	write(c.Kind, c.From, strconv.FormatBool(c.Wet), roles[c.Line], c.Clause)
+	write(c.Kind, c.From, c.Upper, strconv.FormatBool(c.Wet), roles[c.Line], c.Clause)
 	write(c.Signals...)
 	if c.ClearMM != nil {
 		write("clear", strconv.FormatFloat(*c.ClearMM, 'g', -1, 64))

@@ -15,6 +15,7 @@ type Contact struct {
 	B         End         `json:"b"`
 	Kind      string      `json:"kind"`
 	Separator *End        `json:"separator"`
+	Upper     string      `json:"upper,omitempty"` // which of the two lies over the other: a, b, or "" if not told
 	ClearMM   *float64    `json:"clear_mm"`
 	Wet       bool        `json:"wet"`  // one of the two goes on wet (primer, sealant, fresh mortar)
 	From      string      `json:"from"` // layer-order, substrate, primer, touches, edge, remark, build-up

@@ -64,8 +64,12 @@ func (f *finder) own() {
 		if f.main == nil || it.ID == f.main.ID || f.same(it) || drains[it.Relation] {
 			continue
 		}
+		second := f.ofSecond(i)
 		switch {
-		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it)):
+		case second != nil:
+			f.add(*f.main, *it, it.Slot, "near")
+			f.add(*second, *it, it.Slot, kindOf(it, true))
+		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "touches" && f.heldOff(i) || it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
@@ -80,12 +84,40 @@ func (f *finder) own() {
 	f.primerOnBed()
 }
 
+// ofSecond gives the second material of a row where that is the one that the cell has
+// named last before a neighbor: of FM-1 and LM-1, "LM-1 over the sleeve, mastic edge"
+// says nothing of FM-1.
+func (f *finder) ofSecond(i int) *schedule.Item {
+	items := f.line.Items
+	if items[i].Slot != "touches" || f.after(i, func(o *schedule.Item, _ int) bool { return f.same(o) }) {
+		return nil
+	}
+	for j := i - 1; j >= 0 && items[j].At == items[i].At && !f.same(&items[j]); j-- {
+		o := &items[j]
+		if o.Product != "" && o.Polarity == "yes" && slices.ContainsFunc(items, func(m schedule.Item) bool {
+			return m.Slot == "material" && m.Polarity == "yes" && m.Product == o.Product
+		}) {
+			return o
+		}
+	}
+	return nil
+}
+
 // saidClear holds for a material of which the next words of its cell say that it is
 // clear of the row's own: "RM-2 ends on the metal, 2 in. clear of FM-1", "RM-2 laps the
 // metal, not on FM-1".
 func (f *finder) saidClear(i int) bool {
 	return f.after(i, func(o *schedule.Item, _ int) bool {
 		return f.same(o) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
+	})
+}
+
+// saidBetween holds for a material that the cell names again as one of two with something
+// between them that is no material of its own: "gasket; board between gasket and sheet".
+func (f *finder) saidBetween(it *schedule.Item) bool {
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != it.ID && o.At == it.At && o.Relation == "between" && o.Side == "object" && o.Polarity == "yes" &&
+			slices.Contains(o.Signals, "separator") && f.names(&o, it)
 	})
 }
 
@@ -378,10 +410,31 @@ func contactOf(l *schedule.Line, a, b schedule.Item, from, kind string) Contact 
 		}
 	}
 	return Contact{
-		Line: l.ID, A: endOf(l, a), B: endOf(l, b), Kind: kind, ClearMM: b.ClearMM, Wet: wet(a) || wet(b),
+		Line: l.ID, A: endOf(l, a), B: endOf(l, b), Kind: kind, Upper: upper(&b), ClearMM: b.ClearMM, Wet: wet(a) || wet(b),
 		From: from, Signals: signals, Clause: b.Clause, At: b.At,
 	}
 }
+
+// upper tells whether the row's own material lies over an item (a) or under it (b), by
+// the item's column, else by its words: "laps onto FM-1" has the item over FM-1.
+func upper(it *schedule.Item) string {
+	switch it.Slot {
+	case "substrate", "behind", "under":
+		return "a"
+	case "front":
+		return "b"
+	}
+	switch {
+	case it.Side == "subject" && onto[it.Relation], it.Side == "object" && it.Relation == "under":
+		return "b"
+	case it.Side == "object" && onto[it.Relation], it.Side == "subject" && it.Relation == "under":
+		return "a"
+	}
+	return ""
+}
+
+// onto are relations of what lies over another.
+var onto = map[string]bool{"on": true, "over": true, "lapped_onto": true}
 
 func wet(it schedule.Item) bool {
 	switch it.Class {

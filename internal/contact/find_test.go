@@ -70,6 +70,60 @@ D2,hot rubberized asphalt,concrete,none,"EPS, asphalt protection board"`)
 	}
 }
 
+// Of a row with two materials a neighbor meets the one that its cell named last.
+func TestNeighborOfTheSecondMaterial(t *testing.T) {
+	list := find(t, `
+Mark,Membrane,Substrate,Primer,Touches
+D1,FM-1 + LM-2,concrete,none,"LM-2 collar at the sleeve, solvent acrylic sealant"
+D2,FM-1 + LM-2,concrete,none,"solvent acrylic sealant; LM-2 collar at the sleeve"
+
+Tag,Product,Description
+FM-1,Fen,SBS self-adhered membrane
+LM-2,Lull,PMMA liquid flashing`)
+	if got := told(list, "!2"); !slices.Contains(got, "FM-1|solvent-acrylic-sealant near") || !slices.Contains(got, "LM-2|solvent-acrylic-sealant direct") {
+		t.Errorf("after the second: %v", got)
+	}
+	if got := told(list, "!3"); !slices.Contains(got, "FM-1|solvent-acrylic-sealant direct") {
+		t.Errorf("before the second: %v", got)
+	}
+}
+
+// Words that put something between the sheet and a neighbor part the two.
+func TestPutBetweenByWords(t *testing.T) {
+	for touches, want := range map[string]string{
+		"shims are EPDM on the pavers - rigid insulation between shim and SBS sheet": "separated",
+		"EPDM gasket; board between gasket and sheet":                                "apart",
+		"EPDM gasket; board between brick and sheet":                                 "direct",
+	} {
+		got := ""
+		for _, c := range find(t, "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none,"+touches) {
+			if strings.HasPrefix(c.B.Text, "EPDM") && c.From == "touches" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: got %q, want %q", touches, got, want)
+		}
+	}
+}
+
+// What lies over what is told by the column, else by the words.
+func TestUpper(t *testing.T) {
+	list := find(t, `
+Mark,Membrane,Substrate,Primer,Touches
+D1,SBS sheet,plywood,none,"EPDM sheet laps o/ SBS sheet"
+D2,SBS sheet,EPDM sheet,none,EPDM gasket`)
+	upper := map[string]string{}
+	for _, c := range list {
+		upper[c.Line+" "+c.B.Text] = c.Upper
+	}
+	for at, want := range map[string]string{"!2 EPDM sheet": "b", "!2 plywood": "a", "!3 EPDM sheet": "a", "!3 EPDM gasket": ""} {
+		if upper[at] != want {
+			t.Errorf("%s: upper %q, want %q", at, upper[at], want)
+		}
+	}
+}
+
 // What a remark puts on something else touches that, and not the row's own sheet.
 func TestOnAnother(t *testing.T) {
 	for remark, want := range map[string]string{

@@ -48,6 +48,8 @@ func (f *finder) flow(before, it *schedule.Item, last bool) (upper, lower *sched
 		return it, before
 	case it.Relation == "above" || it.Relation == "below" || !last:
 		return nil, nil
+	case slices.Contains(it.Signals, "lies_above") && it.Side == "object" && it.Relation == "clear_of": // "5 in. above the sheet"
+		return before, it
 	case slices.Contains(it.Signals, "lies_above"):
 		return it, before
 	case slices.Contains(it.Signals, "lies_below"):

@@ -35,7 +35,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if f.coversFirst(s, b) {
 			return s
 		}
-		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b)) {
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b) || f.comesBetween(s, b)) {
 			return s
 		}
 	}
@@ -139,6 +139,22 @@ func (f *finder) follows(s, b *schedule.Item) bool {
 		}
 	}
 	return false
+}
+
+// comesBetween holds for the board of "shims are EPDM – board between shim and membrane":
+// a clause that names the sheet alone as a material tells of the clause before it.
+func (f *finder) comesBetween(s, b *schedule.Item) bool {
+	if s.Relation != "between" || s.Side != "subject" || f.main == nil {
+		return false
+	}
+	items := f.line.Items
+	here := func(o schedule.Item) bool { return o.At == s.At && o.Clause == s.Clause }
+	first := slices.IndexFunc(items, here)
+	sheet := slices.ContainsFunc(items, func(o schedule.Item) bool { return here(o) && o.Side == "object" })
+	other := slices.ContainsFunc(items, func(o schedule.Item) bool {
+		return here(o) && o.Side == "object" && !f.same(&o) && o.Class != f.main.Class
+	})
+	return sheet && !other && first > 0 && items[first-1].At == b.At && items[first-1].Clause == b.Clause
 }
 
 // alone holds for "tape between" that names neither side: it stands between the

@@ -106,6 +106,9 @@ func (p *clauseParser) removal(cl *Clause, x *piece, added bool) {
 	if cl.Polarity != "yes" || len(cl.Nouns) == 0 {
 		return
 	}
+	if len(cl.Nouns) > 1 && (cl.Relation == "to" || cl.Relation == "from") {
+		return // what it is taken off stays: "strip the felt from the deck"
+	}
 	for _, h := range p.lang.removal.find(x.toks) {
 		from := x.toks[h.from].Start
 		if x.what[h.from] > 0 || p.negatedAt(x.toks, x.negs, h) || from < cl.Start || from >= cl.End {
@@ -121,7 +124,7 @@ func (p *clauseParser) removal(cl *Clause, x *piece, added bool) {
 		}
 	}
 	if cl.Relation == "to" || cl.Relation == "from" {
-		return // what it is taken off stays: "strip the felt from the deck"
+		return
 	}
 	for _, h := range p.lang.removing.find(x.toks) {
 		from, to := x.toks[h.from].Start, x.toks[h.to-1].End

@@ -294,6 +294,25 @@ R-3 | The same film; summer grade | creosote - coal tar
 	}
 }
 
+// What is barred in one order only says in which.
+func TestKeepOffInOneOrder(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Keep off
+R-1 | rubberized asphalt membrane | not over coal tar or EPDM; creosote; S-8 never over it
+R-2 | rubberized asphalt membrane | not on EPDM
+S-8 | neutral silicone sealant | lead
+`)
+	var got []string
+	for _, tag := range []string{"R-1", "R-2"} {
+		for _, tg := range product(t, s, tag).KeepOff {
+			got = append(got, strings.TrimSpace(tg.Text+" "+tg.Lies))
+		}
+	}
+	if want := []string{"coal tar over", "EPDM over", "creosote", "S-8 under", "EPDM"}; !slices.Equal(got, want) {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
 func TestFiguresOfProducts(t *testing.T) {
 	s := read(t, walls+`
 Tag | Generic type | Thickness | Application temperature | Max service temp (°F) | UV days | Air permeance (cfm/ft2) | Vapor (perms) | VOC g/L

@@ -15,8 +15,16 @@ import (
 type readingWords struct {
 	Slots []string      `json:"slots"` // columns whose words may tell readings
 	Not   string        `json:"not"`   // words of a limit or a forecast, no reading
+	Bare  bareReading   `json:"bare"`
 	List  []readingWord `json:"list"`
 	not   *regexp.Regexp
+}
+
+// bareReading tells the air of the day by a temperature alone ("54°F at noon"): what
+// may stand before and after it in its sentence.
+type bareReading struct {
+	Before, After string
+	before, after *regexp.Regexp
 }
 
 // readingWord is one kind of reading. Key is that of the figure: Kind that of
@@ -33,6 +41,12 @@ type readingWord struct {
 func (w *readingWords) compile() (err error) {
 	if w.not, err = regexp.Compile("(?i)" + w.Not); err != nil {
 		return fmt.Errorf("not: %w", err)
+	}
+	if w.Bare.before, err = regexp.Compile("(?i)" + w.Bare.Before); err != nil {
+		return fmt.Errorf("bare.before: %w", err)
+	}
+	if w.Bare.after, err = regexp.Compile("(?i)" + w.Bare.After); err != nil {
+		return fmt.Errorf("bare.after: %w", err)
 	}
 	for i := range w.List {
 		one := &w.List[i]
@@ -143,6 +157,8 @@ func (r *reader) readingsNamed(heading, kind string) []string {
 	return keys
 }
 
+var slashDate = regexp.MustCompile(`\d/\d|\d-\d+-\d`)
+
 // sentenceEnd parts the sentences of a remark; a point between figures does not.
 var sentenceEnd = regexp.MustCompile(`[;\n]|\.\s`)
 
@@ -158,7 +174,38 @@ func (r *reader) readings(l *Line, c source) {
 	}
 	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
 		f.At = c.at
-		keep(l.Figures, key, f)
+		if key != bareKey {
+			keep(l.Figures, key, f)
+		} else if _, read := l.Figures["reading_surface_c"]; c.slot == "remark" && !read {
+			keep(l.Figures, "reading_air_c", f)
+		}
+	}
+}
+
+// bareKey is the key of a temperature that nothing but the weather stands beside.
+const bareKey = "bare_c"
+
+// bareAir widens the range of the bare temperatures of a remark by those of one of its
+// sentences; one with a date tells of another day.
+func (r *reader) bareAir(out map[string]Figure, sentence string) {
+	w := &r.words.readings.Bare
+	for i, q := range r.phrase.Quantities(sentence, "") {
+		if q.Kind == "clock" && i > 0 {
+			continue
+		}
+		if q.Kind != "temperature" || q.Min == nil || q.Max == nil || q.Bound != "" {
+			return
+		}
+		if i == 0 && (!w.before.MatchString(sentence[:q.Start]) || !w.after.MatchString(sentence[q.End:])) {
+			return
+		}
+		f, again := out[bareKey]
+		if !again {
+			f = figureTold(q, At{})
+		}
+		low, high := min(*f.Min, *q.Min), max(*f.Max, *q.Max)
+		f.Min, f.Max = &low, &high
+		out[bareKey] = f
 	}
 }
 
@@ -174,6 +221,9 @@ func (r *reader) readingsIn(text string) map[string]Figure {
 		start = end[1]
 		if r.words.readings.not.MatchString(sentence) {
 			continue
+		}
+		if !slashDate.MatchString(sentence) {
+			r.bareAir(out, sentence)
 		}
 		r.figuresNamed(out, sentence, At{}, r.words.figures.Measured)
 		for key, f := range r.readingsOf(sentence) {

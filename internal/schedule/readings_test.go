@@ -26,6 +26,12 @@ func TestReadingsInWords(t *testing.T) {
 		"good to surface 20 F":                                           "",
 		"room 21 °C, 40% RH":                                             "",
 		"Brick to 120 F in July":                                         "",
+		"38 F; rolled twice":                                             "air_c 3.3",
+		"Overcast, 3 °C":                                                 "air_c 3.0",
+		"sunny, 61 F at noon":                                            "air_c 16.1",
+		"25 F sheet on the truck":                                        "",
+		"45 F min":                                                       "",
+		"edge bead run 3/4/27, 44 F":                                     "",
 		"readings: steel 1.5 °C, ambient 3 °C, relative humidity 88 pct": "air_c 3.0 rh 0.88 surface_c 1.5",
 	} {
 		t.Run(remark, func(t *testing.T) {

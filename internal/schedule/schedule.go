@@ -203,7 +203,8 @@ type Target struct {
 	Text     string   `json:"text"`
 	Keys     []string `json:"keys"`
 	Products []string `json:"products"`
-	Except   bool     `json:"except"` // said to be fine ("EPDM OK") or to be avoided ("not on foam") against the list it stands in
+	Except   bool     `json:"except"`         // said to be fine ("EPDM OK") or to be avoided ("not on foam") against the list it stands in
+	Lies     string   `json:"lies,omitempty"` // of what is barred in one order only: how the product must not lie to it: over, under
 	At       At       `json:"at"`
 }
 

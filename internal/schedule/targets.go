@@ -28,13 +28,15 @@ func (r *reader) targets(p *Product, c source) []Target {
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
 		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && (meant || c.goes)
 		part.text = r.reasoned(r.words.before(part.text, r.words.accept.Unless))
+		lead := ""
 		if c.slot == "keep_off" {
+			lead = r.words.accept.denied.FindString(part.text)
 			part.text = r.words.accept.harm.ReplaceAllString(r.words.accept.denied.ReplaceAllString(part.text, ""), "")
 		}
 		if c.mixed && !except && !off && !r.bareList(part.text) {
 			continue
 		}
-		last, joined, freed := 0, false, false
+		last, joined, freed, lies := 0, false, false, ""
 		for _, m := range r.near(p, part.text) {
 			opens := r.opensException(part.text, m)
 			if freed = opens || freed && inBrackets(part.text, m.start); freed && !opens && !listWord.MatchString(part.text[last:m.start]) {
@@ -42,6 +44,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 			}
 			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
 				r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined)
+			lies = r.barredOrder(lead, part.text, last, m, lies)
 			if last = m.end; joined {
 				continue // "never left in view, stick it to DM-2 or DM-3"
 			}
@@ -49,11 +52,25 @@ func (r *reader) targets(p *Product, c source) []Target {
 				continue // "never on asphalt; SR-2 between", "damp concrete"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except = except || freed
+			tg.Except, tg.Lies = except || freed, lies
 			out = append(out, tg)
 		}
 	}
 	return out
+}
+
+// barredOrder tells which way round a material is barred ("never over PVC"); those that
+// follow in the list share it. Lead is what was cut off before the text.
+func (r *reader) barredOrder(lead, text string, last int, m mention, before string) string {
+	switch {
+	case r.words.accept.liesUnder.MatchString(text[m.end:]):
+		return "under"
+	case r.words.accept.liesOver.MatchString(lead + text[:m.start]):
+		return "over"
+	case listWord.MatchString(text[min(last, m.start):m.start]):
+		return before
+	}
+	return ""
 }
 
 // isSeparator holds for what is made to part two others: nothing is kept off it.

@@ -64,11 +64,16 @@ type acceptanceWords struct {
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
 	Off    []string `json:"off"`
-	Joined []string `json:"joined"`  // before what it may be joined to, whatever the sentence bars
-	ElseAs string   `json:"else_as"` // before the product whose list holds here too
-	elseAs *regexp.Regexp
-	NotIn  string `json:"not_in"` // a bracket that bars what its group names
-	notIn  *regexp.Regexp
+	Joined []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
+	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
+	LiesOver  string `json:"lies_over"`
+	liesOver  *regexp.Regexp
+	LiesUnder string `json:"lies_under"`
+	liesUnder *regexp.Regexp
+	ElseAs    string `json:"else_as"` // before the product whose list holds here too
+	elseAs    *regexp.Regexp
+	NotIn     string `json:"not_in"` // a bracket that bars what its group names
+	notIn     *regexp.Regexp
 	// Short forms that are plain only as a word of a list of substrates.
 	Short map[string]string `json:"short"`
 	// A bracket that takes what it names out of the list that it stands in.
@@ -221,7 +226,7 @@ func (a *acceptanceWords) compile() error {
 		into          **regexp.Regexp
 	}{
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end},
-		{"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
+		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"harm", a.Harm, &a.harm},
 	} {
 		var err error

@@ -120,10 +120,17 @@ _fits(wanted, keys) if {
 # _means: the material has one of the keys, or the line is of the product that they name.
 _means(wanted, _, keys) if _fits(wanted, keys)
 
-_means(wanted, line, _) if {
-	some item in facts.main_items(line)
+_means(wanted, line, keys) if {
+	items := facts.main_items(line)
+	some item in items
 	item.product in wanted
+	_is_asked(item, items, keys)
 }
+
+# Of a row with two materials each has the limits of its own product.
+_is_asked(_, items, _) if count(items) == 1
+
+_is_asked(item, _, keys) if item.keys == keys
 
 _holds(when, _) if when == null
 

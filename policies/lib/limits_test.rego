@@ -40,6 +40,15 @@ test_product if {
 	count(limits.limits_for("voc_gl", _line, [], "")) == 0 with input.project as project
 }
 
+test_each_product_of_a_row_has_its_own if {
+	sheet := {"id": "W!3/1", "slot": "material", "product": "ZB-1", "polarity": "yes", "unknown": false, "keys": ["sbs"]}
+	fluid := object.union(sheet, {"id": "W!3/2", "product": "ZL-2", "keys": ["pmma"]})
+	line := object.union(_line, {"id": "W!3", "items": [sheet, fluid]})
+	project := {"limits": [object.union(_limit, {"keys": ["ZL-2"]})], "signals": []}
+	count(limits.limits_for("voc_gl", line, ["pmma"], "")) == 1 with input.project as project
+	count(limits.limits_for("voc_gl", line, ["sbs"], "")) == 0 with input.project as project
+}
+
 test_outside_of_the_insulation[note] if {
 	batt := {
 		"id": "W!3/2", "slot": "touches", "class": "insulation", "polarity": "yes", "relation": "in_front",

@@ -17,6 +17,7 @@ cold(line, window, roles) := worst if {
 		check.bound == "apply_min_c"
 		check.role in roles
 		not thermometer.is_for_shop(check.limit_text)
+		not _is_read_warm(line, check)
 		weight := _weight(line, check)
 		level := _level(line, check, _raw(check, weight))
 		level != "none"
@@ -25,6 +26,9 @@ cold(line, window, roles) := worst if {
 	top := max([b.weight | some b in broken])
 	worst := [b | some b in broken; b.weight == top][0]
 }
+
+# A range was read, and all of it was warm enough.
+_is_read_warm(line, check) if thermometer.lowest(line).c >= check.limit_c - data.temperature.reading.tolerance_k
 
 # sheet is cold for the row's own sheet where its limit is stated or its grade is named.
 sheet(line, window) := found if {

@@ -17,13 +17,22 @@ heard(contact) := said if {
 }
 
 # statements lists all that the data of either side says of the other, less what its own exceptions lift.
-statements(contact) := array.concat(_of(contact.a, contact.b), _of(contact.b, contact.a))
+statements(contact) := array.concat(
+	_of(contact, contact.a, contact.b),
+	_of(contact, contact.b, contact.a),
+)
 
 # bars lists the statements by which either side's data keeps the other off.
 bars(contact) := [s | some s in statements(contact); s.word == "bars"]
 
-_of(self, other) := [s | some s in all; not _is_lifted(s, all)] if {
+_of(contact, self, other) := [s | some s in all; not _is_lifted(s, all); not _is_other_order(s, contact)] if {
 	all := _said(self, other)
+}
+
+# "Never over PVC" bars only what lies so.
+_is_other_order(s, contact) if {
+	side := {"over": s.self, "under": s.other}[s.target.lies]
+	object.get(contact, object.get(contact, "upper", ""), {}) != side
 }
 
 _is_lifted(s, all) if {

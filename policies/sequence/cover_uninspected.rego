@@ -27,6 +27,7 @@ findings contains found if {
 	span.max < 0
 	not _is_slip(line)
 	not _is_protected(line)
+	not _is_of_opening(line)
 	message := naming.say("%s is covered on %s, %s before its inspection on %s", [
 		naming.row(line),
 		words.date(span.to),
@@ -38,6 +39,8 @@ findings contains found if {
 
 # The cover date lies before the work itself: one date is wrong, and that is told.
 _is_slip(line) if line.spans.bare_days.max < 0
+
+_is_of_opening(line) if regex.match(data.sequence.order.of_opening, lower(line.dates.inspected.text))
 
 # A protection course goes on with the membrane, and both are flooded together.
 _is_protected(line) if {

@@ -45,6 +45,11 @@ test_silent[name] if {
 	_found([row]) == set()
 }
 
+test_test_of_the_window_comes_later if {
+	count(_found([_flooded(5, "window spray test 20 Jul, no leak")])) == 0
+	count(_found([_flooded(5, "spray test 20 Jul, no leak")])) == 1
+}
+
 test_signed_off_next_day if count(_found([_flooded(0, "20 Jul 2027")])) == 1
 
 test_without_dates if _found([bench.sheet({})]) == set()

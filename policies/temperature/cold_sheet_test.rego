@@ -96,6 +96,13 @@ test_mid_day_words if {
 	contains(f.message, "only 12% of days have four hours running at or above 40 °F")
 }
 
+test_a_range_read_on_the_day if {
+	read := {"reading_air_c": {"min": 4.44, "max": 9, "text": "40 to 48 F", "problem": ""}}
+	cold := {"reading_air_c": {"min": 1, "max": 9, "text": "34 to 48 F", "problem": ""}}
+	count(_found([_january], {"figures": read})) == 0
+	count(_found([_january], {"figures": cold})) == 1
+}
+
 test_early_start_is_colder if {
 	check := object.union(_january, {"share_below": 0.3, "days_usable": 0.6})
 	count(_found([check], {})) == 0
