@@ -37,6 +37,8 @@ func TestFilmInTheUnitOfTheData(t *testing.T) {
 		{"FA-1, 31 DFT", "Thickness, mils", "40", 0.787},
 		{"FA-1, 900 dry", "Thickness, µm", "1000", 0.9},
 		{"FA-1, 700 µm dry", "Thickness, mils", "40", 0.7},
+		{"FA-1, 0.71 dry", "Thickness, mils", "40", 0.71},
+		{"FA-1, 0.7 mm dry", "Thickness in.", "0.04", 0.7},
 		{"FA-1, 31 DFT", "Thickness in.", "0.04", 0},
 		{"FA-1, coat 2", "Thickness, mils", "40", 0},
 	} {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -156,6 +157,9 @@ func (r *reader) identify(p *Product) {
 			}
 		}
 	}
+	if as := r.vocab.Describe(strings.Join(parts, " ") + " fluid-applied membrane"); m.Class == "sealant" && as.Class == "membrane" && r.isFilm(p, parts) {
+		m = as // "two-part urethane", so many mils thick and so many days bare
+	}
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
@@ -163,6 +167,19 @@ func (r *reader) identify(p *Product) {
 		r.asPrimer(p, p.Name)
 	}
 }
+
+// isFilm holds for what the words for it call no sealant and its data takes for a film:
+// with its thickness and the days that it may stay bare.
+func (r *reader) isFilm(p *Product, words []string) bool {
+	thick := r.phrase.Quantities(p.Texts["thickness"], "")
+	if len(thick) == 0 || !filmUnits.MatchString(strings.ToLower(thick[0].Unit)) || sealantWord.MatchString(strings.Join(words, " ")) {
+		return false
+	}
+	_, bare := p.Texts["exposure_days"]
+	return bare && !r.words.isBlank(p.Texts["exposure_days"])
+}
+
+var sealantWord = regexp.MustCompile(`(?i)seala?nt|caulk|\bbeads?\b|joint|glaz`)
 
 // primersOnly holds for a heading over rows of primers and nothing besides, which
 // "Primers + sealants" is not.

@@ -294,6 +294,21 @@ R-3 | The same film; summer grade | creosote - coal tar
 	}
 }
 
+// What is told by its stuff alone, and has the data of a film, is a membrane.
+func TestFilmToldByItsStuff(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Thickness | Max days open
+R-1 | two-part urethane | 60 mil dry | 30 days
+R-2 | two-part urethane | - | 30 days
+R-3 | two-part urethane sealant | 60 mil dry | 30 days
+`)
+	for tag, want := range map[string]string{"R-1": "membrane", "R-2": "sealant", "R-3": "sealant"} {
+		if got := product(t, s, tag).Class; got != want {
+			t.Errorf("%s is a %s, want %s", tag, got, want)
+		}
+	}
+}
+
 // What is barred in one order only says in which.
 func TestKeepOffInOneOrder(t *testing.T) {
 	s := read(t, walls+`

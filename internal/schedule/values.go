@@ -39,16 +39,23 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 }
 
 // filmPair is a film read dry, with its unit or without: "40 wet / 22 dry", "22 DFT".
-var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?)?\s+(?:dry|dft)\b`)
+var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?|mm)?\s+(?:dry|dft)\b`)
+
+// millimeters are figures that films have in no other unit: "0.55 dry".
+var millimeters = regexp.MustCompile(`^[0-5]\.\d+$`)
 
 // dryFilm takes the dry film that was read, in its own unit, that of the heading
 // or, as gauges are set by the data, that in which the data tells the thickness.
+// Less than six with a point is millimeters, whatever the data tells first.
 func (r *reader) dryFilm(l *Line, c source) {
 	m := filmPair.FindStringSubmatch(c.text)
 	if m == nil {
 		return
 	}
 	unit := firstNonEmpty(m[2], c.unit, r.filmUnit(l))
+	if m[2] == "" && millimeters.MatchString(m[1]) {
+		unit = "mm"
+	}
 	if unit == "" {
 		return
 	}

@@ -52,11 +52,14 @@ W1 | FL-1 | CMU | none | dry film averaged 27 (9 points)
 W2 | FL-1 | CMU | none | DFT taken at 12 spots
 W3 | FL-1 | CMU | none | DFT on 3/14, fine
 W4 | FL-1 | CMU | none | DFT 31-36, 2 coats
-W5 | FL-1 | CMU | none | DFT must be 40`}, page{name: "P", grid: `
+W5 | FL-1 | CMU | none | DFT must be 40
+W6 | FL-1 | CMU | none | nine gauge readings, avg 26 mil
+W7 | FL-1 | CMU | none | wet gauge 60 mil; 22 ga. pan`}, page{name: "P", grid: `
 Tag | Type | Dry thickness, mils | Apply min °F | Max days open
 FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
 	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
 		"W1": {"film_mm": 0.6858}, "W2": {"film_mm": none}, "W3": {"film_mm": none}, "W4": {"film_mm": 0.7874}, "W5": {"film_mm": none},
+		"W6": {"film_mm": 0.6604}, "W7": {"film_mm": none},
 	})
 }
 

@@ -27,7 +27,7 @@ findings contains found if {
 	measure.is_sound(film)
 	some item in array.concat(facts.main_items(line), facts.items_in(line, ["with"]))
 	product := facts.product_of(item)
-	regex.match(data.performance.films.applied, product.family)
+	_is_film(product)
 	asked := product.figures.thickness_mm
 	measure.is_sound(asked)
 	not _is_wet(product, asked)
@@ -41,5 +41,10 @@ findings contains found if {
 		"related": [finding.related_product(product, ["thickness"], "its data")],
 	})
 }
+
+_is_film(product) if regex.match(data.performance.films.applied, product.family)
+
+# Whatever it is, its data asks for a dry film.
+_is_film(product) if thick.film(product, product.figures.thickness_mm) == "dry"
 
 _is_wet(product, figure) if thick.film(product, figure) == "wet"

@@ -35,6 +35,13 @@ test_data_of_both_films if {
 	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product({"figures": {"thickness_mm": both}}))) == 1
 }
 
+test_any_coat_whose_data_asks_for_a_dry_film if {
+	coat := {"family": "latex-paint", "figures": {"thickness_mm": desk.figure(0.635, "25 mil dry", "mil")}}
+	bare := {"family": "latex-paint", "figures": {"thickness_mm": desk.figure(0.635, "25 mil", "mil")}}
+	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product(coat))) == 1
+	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product(bare))) == 0
+}
+
 test_silent[name] if {
 	thin := {"film_mm": _film(0.508, "20 mil")}
 	some name, case in {
