@@ -44,7 +44,10 @@ findings contains found if {
 
 _is_film(product) if regex.match(data.performance.films.applied, product.family)
 
-# Whatever it is, its data asks for a dry film.
-_is_film(product) if thick.film(product, product.figures.thickness_mm) == "dry"
+# A coat whose data asks for a dry film, whatever it is made of.
+_is_film(product) if {
+	product.class == "coating"
+	thick.film(product, product.figures.thickness_mm) == "dry"
+}
 
 _is_wet(product, figure) if thick.film(product, figure) == "wet"

@@ -36,8 +36,9 @@ test_data_of_both_films if {
 }
 
 test_any_coat_whose_data_asks_for_a_dry_film if {
-	coat := {"family": "latex-paint", "figures": {"thickness_mm": desk.figure(0.635, "25 mil dry", "mil")}}
-	bare := {"family": "latex-paint", "figures": {"thickness_mm": desk.figure(0.635, "25 mil", "mil")}}
+	paint := {"family": "latex-paint", "class": "coating"}
+	coat := object.union(paint, {"figures": {"thickness_mm": desk.figure(0.635, "25 mil dry", "mil")}})
+	bare := object.union(paint, {"figures": {"thickness_mm": desk.figure(0.635, "25 mil", "mil")}})
 	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product(coat))) == 1
 	count(_found({"film_mm": _film(0.508, "20 mil")}, {}, _product(bare))) == 0
 }
