@@ -71,7 +71,7 @@ func (f *finder) own() {
 			f.add(*second, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
-		case it.Slot == "touches" && f.heldOff(i) || it.Slot == "front" && f.overBoard(i):
+		case it.Slot == "touches" && (f.heldOff(i) || f.onInsulation(it)) || it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
@@ -89,11 +89,15 @@ func (f *finder) own() {
 // says nothing of FM-1.
 func (f *finder) ofSecond(i int) *schedule.Item {
 	items := f.line.Items
-	if items[i].Slot != "touches" || f.after(i, func(o *schedule.Item, _ int) bool { return f.same(o) }) {
+	slot := items[i].Slot
+	if slot != "touches" && slot != "edge" || f.after(i, func(o *schedule.Item, _ int) bool { return f.same(o) }) {
 		return nil
 	}
 	for j := i - 1; j >= 0 && items[j].At == items[i].At && !f.same(&items[j]); j-- {
 		o := &items[j]
+		if slot == "edge" && o.Class == "membrane" && o.Side == "subject" && f.main.Class != "membrane" {
+			return o // the edge of the sheet that meets a gasket's row
+		}
 		if o.Product != "" && o.Polarity == "yes" && slices.ContainsFunc(items, func(m schedule.Item) bool {
 			return m.Slot == "material" && m.Polarity == "yes" && m.Product == o.Product
 		}) {
@@ -196,13 +200,21 @@ func (f *finder) same(it *schedule.Item) bool {
 // onAnother holds for what a remark puts on something else than the row's own
 // material: "the EPDM pads stand on the steel pan". It touches that.
 func (f *finder) onAnother(it *schedule.Item) bool {
-	if it.Relation != "on" || it.Side != "subject" {
+	if !lies[it.Relation] || it.Side != "subject" {
 		return false
 	}
 	own := endOf(f.line, *f.main)
 	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
 		return o.At == it.At && o.Clause == it.Clause && o.Side == "object" && o.Family != "" && o.Class != "substrate" &&
 			o.Class != f.main.Class && !covers(own, endOf(f.line, o))
+	})
+}
+
+// onInsulation holds for what a cell of neighbors puts on the insulation: "EPDM over
+// polyiso". The sheet lies below that.
+func (f *finder) onInsulation(it *schedule.Item) bool {
+	return lies[it.Relation] && it.Side == "subject" && it.Class != "insulation" && slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.At == it.At && o.Clause == it.Clause && o.Side == "object" && o.Class == "insulation"
 	})
 }
 
@@ -373,7 +385,9 @@ func kindOf(it *schedule.Item, touches bool) string {
 		return "apart"
 	case slices.Contains(it.Signals, "embedded") || slices.Contains(it.Signals, "metal_to_metal"):
 		return "apart"
-	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || beyond(it) || slices.Contains(it.Signals, "clear"):
+	case slices.Contains(it.Signals, "lies_elsewhere") && it.Side != "object":
+		return "apart"
+	case it.ClearMM != nil && *it.ClearMM > 0 || it.Relation == "clear_of" || beyond(it) || slices.Contains(it.Signals, "no_contact"):
 		return "near"
 	case it.Relation == "inside" && it.Side == "subject" && it.Slot != "substrate": // "gland inside the clamp frame"
 		return "near"

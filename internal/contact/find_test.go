@@ -88,6 +88,38 @@ LM-2,Lull,PMMA liquid flashing`)
 	}
 }
 
+// What lies on the insulation, or on other work alone, does not touch the sheet; and a
+// bead on the edge of another sheet is no neighbor of the gasket whose row tells of it.
+func TestOnOtherWork(t *testing.T) {
+	for touches, want := range map[string]string{
+		"EPDM over 6\" of ins.":               "near",
+		"steel pan, EPDM lands on steel only": "apart",
+		"EPDM laid on the sheet":              "direct",
+		"EPDM on the frame, wool outside":     "direct",
+	} {
+		got := ""
+		for _, c := range find(t, "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none,\""+strings.ReplaceAll(touches, "\"", "\"\"")+"\"") {
+			if c.B.Text == "EPDM" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: got %q, want %q", touches, got, want)
+		}
+	}
+	list := find(t, `
+Mark,Material,Substrate,Edges
+D1,EPDM gasket,steel frame,"SBS sheet stops 4 in. from it, SBS mastic on its edge"
+D2,EPDM gasket,steel frame,SBS mastic on its edge`)
+	const mastic = "epdm-gasket|asphalt-cutback-mastic "
+	if got := told(list, "!2"); !slices.Contains(got, mastic+"near") {
+		t.Errorf("edge of the sheet: %v", got)
+	}
+	if got := told(list, "!3"); !slices.Contains(got, mastic+"direct") {
+		t.Errorf("edge of the gasket: %v", got)
+	}
+}
+
 // Words that put something between the sheet and a neighbor part the two.
 func TestPutBetweenByWords(t *testing.T) {
 	for touches, want := range map[string]string{

@@ -181,17 +181,53 @@ func stops(t token) bool {
 }
 
 // view is what patterns are matched on: hyphens inside words and the dots of
-// abbreviations are left out, the dots that end a sentence stay.
+// abbreviations are left out, the dots that end a sentence stay; a mixed number is one
+// number, and the signs for inches and feet are words: 2-1/2" is "2-1/2 in".
 func (r *Reader) view(toks []token) []token {
 	out := make([]token, 0, len(toks))
-	for i, t := range toks {
+	for i := 0; i < len(toks); i++ {
+		t := toks[i]
 		if t.kind == sign && (t.low == "-" && inWord(toks, i) || t.low == "." && !r.ends(toks, i)) {
 			continue
+		}
+		if n := mixed(toks[i:]); n > 1 {
+			t.kind, t.End = number, toks[i+n-1].End
+			i += n - 1
+		} else if unit := unitSigns[t.low]; unit != "" && t.kind == sign && t.glued && i > 0 && toks[i-1].kind != sign && toks[i-1].kind != word {
+			t.kind, t.low = word, unit
 		}
 		out = append(out, t)
 	}
 	return out
 }
+
+// unitSigns are read as the words for them.
+var unitSigns = map[string]string{"\"": "in", "'": "ft"}
+
+// mixed counts the tokens of a fraction, or of a number with one: 3/8, 2-1/2, 2 1/2, 2½.
+func mixed(toks []token) int {
+	is := func(i int, low string) bool { return i < len(toks) && toks[i].low == low }
+	part := func(i int) bool {
+		return i+2 < len(toks) && toks[i].kind == number && is(i+1, "/") && toks[i+2].kind == number &&
+			parts[toks[i+2].low] && len(toks[i].low) <= 2 && toks[i+2].glued && !is(i+3, "/")
+	}
+	switch {
+	case len(toks) == 0 || toks[0].kind != number:
+		return 0
+	case part(0):
+		return 3
+	case len(toks) > 1 && toks[1].kind == fraction:
+		return 2
+	case is(1, "-") && toks[1].glued && part(2):
+		return 5
+	case part(1):
+		return 4
+	}
+	return 0
+}
+
+// parts are what rulers and gauges divide an inch into.
+var parts = map[string]bool{"2": true, "3": true, "4": true, "8": true, "16": true, "32": true, "64": true}
 
 // inWord holds for a hyphen with a word right before and right after it.
 func inWord(toks []token, i int) bool {

@@ -123,6 +123,9 @@ func scheduleWords(all []*table) string {
 		}
 		for row := t.first; row <= t.last; row++ {
 			for _, c := range filled(workbook.Row{Cells: t.sheet.Row(row)}) {
+				if slot := t.slotAt(c.Col); slot == "place" || slot == "group" {
+					continue // a code there is that of a wall
+				}
 				b.WriteString(fold(c.Value))
 				b.WriteByte('\n')
 			}

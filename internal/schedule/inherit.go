@@ -56,6 +56,9 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 		}
 	}
 	l.retell(sources)
+	if r.words.isDitto(l.Place) {
+		l.Place = l.Texts["place"]
+	}
 	for i := range sources {
 		if stated[sources[i].slot] {
 			sources[i].text = r.words.writtenOut(sources[i].text) // the line keeps the words of the cell

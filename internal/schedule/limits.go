@@ -52,6 +52,7 @@ type limitRules struct {
 	Roles   map[string][]string `json:"roles"`
 	Scopes  map[string][]string `json:"scopes"`
 	When    map[string][]string `json:"when"`
+	Reasons []string            `json:"when_reasons"` // why a limit is set, and no case of it: "indoor air quality"
 	Skip    []string            `json:"place_skip"`
 	Beside  []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
 	skip    map[string]bool     // words of places that name none
@@ -87,6 +88,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
+	codes, rest := r.codesIn(sentence)
 	sentence = r.withListUnit(sentence)
 	quantities := r.figuresOf(sentence)
 	for i, q := range quantities {
@@ -101,6 +103,11 @@ func (r *reader) limitsIn(sentence string, at At) {
 		if rule := r.ruleOf(q, around); rule != nil {
 			l := r.limit(*rule, q, around, at)
 			l.Text = said
+			if len(codes) > 0 {
+				l.Scope = fold(strings.Join(codes, ", "))
+				own := r.keysIn(rest) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
+				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return !slices.Contains(own, key) })
+			}
 			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}

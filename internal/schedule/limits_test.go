@@ -32,6 +32,34 @@ func TestLimitsToldApart(t *testing.T) {
 	}
 }
 
+// A note that gives the code of a wall holds for the rows under it, and its sentences
+// with it; why a limit is set is no case of it.
+func TestLimitsOfACode(t *testing.T) {
+	s := read(t, `Mark | Wall | Membrane | Substrate | Primer
+1 | EW-3 | butyl tape | CMU | none
+2 | EW-4 | butyl tape | CMU | none
+3 | EW-4 | butyl tape | CMU | none
+4 | EW-5 | butyl tape | CMU | none
+
+Notes
+EW-3 (stud): brick and wool. Sheet 500 ng or more.
+Walls filled with batts (EW-4): sheet 400 ng or more.
+VOC: sealants 150 g/L at most (client's indoor air policy).
+`)
+	got := map[string]string{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "vapor_ng" {
+			got[fmt.Sprint(*l.Min)] = l.Scope + " " + strings.Join(l.Keys, " ")
+		}
+		if l.Kind == "voc_gl" && len(l.When) > 0 {
+			t.Errorf("VOC in the case of %v", l.When)
+		}
+	}
+	if got["500"] != "ew-3 " || got["400"] != "ew-4 " {
+		t.Errorf("limits %q", got)
+	}
+}
+
 // A thickness told of roofs is asked of no wall.
 func TestLimitsOfRoofs(t *testing.T) {
 	s := read(t, oneWall+"Thickness: sheets below grade 60 mil, roof vapor barriers 35 mil min., fluid membranes 25 mil dry.\n")

@@ -30,6 +30,7 @@ func (r *reader) rolesIn(text string) []string {
 
 func (r *reader) whenIn(text string) []string {
 	out := []string{}
+	text = r.words.without(text, r.limitRules.Reasons)
 	for id, words := range r.limitRules.When {
 		if r.words.hasAny(text, words) {
 			out = append(out, id)

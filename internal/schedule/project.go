@@ -44,13 +44,18 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
-	heading, lead := "", ""
+	heading, lead, coded := "", "", ""
 	for i, part := range r.words.splitList(text) {
 		sentence, limits := part.text, len(p.Limits)
 		if part.listed && lead != "" && !strings.Contains(sentence, ":") {
 			sentence = lead + ": " + sentence
 		} else {
 			lead = leadOf(sentence)
+		}
+		if codes, _ := r.codesIn(sentence); len(codes) > 0 {
+			coded = leadOf(sentence)
+		} else if coded != "" && heading == "" {
+			sentence = coded + ": " + sentence
 		}
 		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
 		if words := headingWords(sentence); i == 0 && len(words) <= 4 {

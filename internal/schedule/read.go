@@ -90,6 +90,7 @@ type reader struct {
 	short      map[string]string                 // the office's own short words and what they stand for
 	places     map[string]int                    // runs of up to four words of places -> rows that have them
 	placeRows  int
+	codes      map[string]bool // codes of walls that rows stand under
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
 	dealtUnits map[string]string // units of the figures on cards, by kind
@@ -168,7 +169,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
-		places: map[string]int{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
+		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
@@ -232,6 +233,7 @@ func (r *reader) outside(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.collectMarks)
 	clear(r.heard) // what looked like a tag may be a mark
 	r.each(all, kindSchedule, r.collectPlaces)
+	r.each(all, kindSchedule, r.collectCodes)
 	r.each(all, kindSchedule, r.sites)
 	for i := range b.Sheets {
 		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))

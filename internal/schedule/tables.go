@@ -28,6 +28,14 @@ type table struct {
 	gloss  bool // the last row of its heading only explains the columns
 }
 
+// slotAt is the slot of a column by its number, "" for none.
+func (t *table) slotAt(col int) string {
+	if i := slices.Index(t.nums, col); i >= 0 {
+		return t.cols[i].Slot
+	}
+	return ""
+}
+
 // column finds the number of the first column of a slot, 0 if the table has none.
 func (t *table) column(slot string) int {
 	for i, c := range t.cols {

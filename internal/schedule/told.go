@@ -87,8 +87,8 @@ func (r *reader) namesProduct(words string) bool {
 func usedCodes(t *table, used map[string]bool) {
 	for row := t.first; row <= t.last; row++ {
 		for i, col := range t.nums {
-			if t.cols[i].Slot == "reference" {
-				continue // "N1, N4" are notes that the row cites
+			if slot := t.cols[i].Slot; slot == "reference" || slot == "place" || slot == "group" {
+				continue // "N1, N4" are notes that the row cites, "W2" its wall
 			}
 			for _, w := range cellWords(text(t.sheet, row, col)) {
 				used[w] = true

@@ -284,6 +284,19 @@ func (w *wordlists) hasAny(text string, phrases []string) bool {
 	return false
 }
 
+// without blanks out the phrases in a text.
+func (w *wordlists) without(text string, phrases []string) string {
+	low, out := foldKeep(text), []byte(text)
+	for _, p := range phrases {
+		for i, end := range wholeWords(low, p) {
+			for ; i < end; i++ {
+				out[i] = ' '
+			}
+		}
+	}
+	return string(out)
+}
+
 // before gives the text up to one of the phrases, unless it is denied: "put a
 // tape between", never "do not put on EPDM".
 func (w *wordlists) before(text string, phrases []string) string {

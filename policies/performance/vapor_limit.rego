@@ -52,11 +52,29 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 ]
 
 # A limit for what lies on the room side is not one for the sheet outside.
-_is_for_side(limit, _) if not _is_of_room_side(limit)
+_is_for_side(limit, line) if {
+	not _is_of_room_side(limit)
+	not _is_beside_the_field(limit, line)
+}
 
 _is_for_side(limit, line) if {
 	_is_of_room_side(limit)
 	some item in facts.items_in(line, ["material", "tag"])
+	item.family in data.vapor.barriers.inside_families
+}
+
+# How open a sheet must be is asked of the field of the wall, and not of its strips or of the film inside.
+_is_beside_the_field(limit, line) if {
+	limit.max == null
+	texts := [object.get(line.texts, slot, "") | some slot in ["material", "detail"]]
+	where := lower(concat(" ", array.concat([line.place, line.mark], texts)))
+	regex.match(data.performance.vapor.strip, where)
+	not regex.match(data.performance.vapor.field, where)
+}
+
+_is_beside_the_field(limit, line) if {
+	limit.max == null
+	some item in facts.main_items(line)
 	item.family in data.vapor.barriers.inside_families
 }
 

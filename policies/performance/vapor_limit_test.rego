@@ -46,6 +46,11 @@ test_silent[name] if {
 	count(_found(case.ng, "x", case.more, case.limits)) == 0
 }
 
+test_asked_of_the_field[where] if {
+	some where, n in {"Corridor E, jamb strip": 0, "Corridor E, field at jambs": 1, "Corridor E": 1}
+	count(_found(57.2135, "1", {"place": where}, [_open])) == n
+}
+
 test_missing if {
 	doc := desk.document([desk.row(12, "FM-4", {"place": "Vivarium"})], [desk.product("FM-4", 7, {})], [_tight])
 	count(vapor_limit.findings) == 0 with input as doc

@@ -1,0 +1,54 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+)
+
+// wallCode is the code of a wall, roof or floor of the job: "W2", "WF-1", "S-3a".
+var wallCode = regexp.MustCompile(`\b[A-Z]{1,4}-?\d{1,3}[a-z]?\b`)
+
+// collectCodes keeps the codes that rows or the headings over them have for where they
+// are, which notes may state limits for. The tag of a product is none.
+func (r *reader) collectCodes(t *table) {
+	add := func(text string) {
+		if code := wallCode.FindString(text); code != "" && strings.HasPrefix(text, code) {
+			if _, tag := r.lex.tags[fold(code)]; !tag {
+				r.codes[code] = true
+			}
+		}
+	}
+	for row := t.first; row <= t.last; row++ {
+		alone, first := t.ownCells(row) == 1, ""
+		for i, col := range t.nums {
+			words := strings.TrimSpace(text(t.sheet, row, col))
+			if first == "" {
+				first = words
+			}
+			if slot := t.cols[i].Slot; (slot == "place" || slot == "group") && wallCode.FindString(words) == words {
+				add(words)
+			}
+		}
+		if alone {
+			add(first)
+		}
+	}
+}
+
+// codesIn lists the codes that a note is told for, before its colon or in its words
+// ("W2: ...", "Walls with batts (W2): ...", "in W2 ..."), and what it says of them.
+func (r *reader) codesIn(sentence string) (codes []string, rest string) {
+	lead, rest, led := strings.Cut(sentence, ":")
+	if !led {
+		lead, rest = sentence, sentence
+	}
+	for _, code := range wallCode.FindAllString(lead, -1) {
+		if r.codes[code] {
+			codes = append(codes, code)
+		}
+	}
+	if len(codes) == 0 {
+		return nil, sentence
+	}
+	return codes, rest
+}
