@@ -76,6 +76,7 @@ _products(line) := [product |
 _is_primed_again(line) if {
 	some text in line.texts
 	regex.match(data.sequence.prime.again, lower(text))
+	not regex.match(data.sequence.prime.not_again, lower(text))
 }
 
 # Words without dates are asked about.

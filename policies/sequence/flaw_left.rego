@@ -1,0 +1,31 @@
+# METADATA
+# title: Flaw left in the sheet
+# description: |
+#   The row tells of a tear, a hole, a fishmouth, pinholes, a release film left on or a sheet put on the wrong way, and
+#   not that it was mended. Each is a way in for water and air, and the cover hides it. It does not apply where the same
+#   cell says that it was patched, cut, sealed or done again.
+# custom:
+#   id: sequence-flaw-left
+#   topic: sequence
+#   severity: warning
+#   reason: A hole or an open lap lets water and air in, wherever the rest is tight.
+#   remedy: Cut, patch and roll as the maker's repair detail shows, have it looked at, and write it in the row.
+#   source: "common practice: damage and open laps are repaired before the sheet is covered"
+#   basis: common-practice
+#   example: "Remark: two tears at the jamb, not patched"
+package sequence.flaw_left
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.mended
+import data.lib.naming
+import data.lib.words
+
+findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+	some line in facts.live_lines
+	told := mended.open(line, "flaw_left")[0]
+	message := naming.say("%s has a flaw that the row does not say was mended (%s)", [
+		naming.row(line),
+		words.quoted(told.text),
+	])
+}

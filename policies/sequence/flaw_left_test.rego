@@ -1,0 +1,44 @@
+package sequence.flaw_left_test
+
+import data.lib.desk_test as desk
+import data.sequence.flaw_left
+
+_told := {
+	"id": "flaw_left",
+	"no": false,
+	"text": "ripped at the anchor",
+	"slot": "remark",
+	"at": {"sheet": "W", "row": 12, "cell": "M12"},
+}
+
+_found(text, more) := found if {
+	row := desk.row(12, "FM-1", object.union({"signals": [_told], "texts": {"remark": text}}, more))
+	found := flaw_left.findings with input as desk.document([row], [], [])
+}
+
+test_fires_in_full if {
+	_found("Mon: ripped at the anchor, so be it", {}) == {{
+		"line": "W!12",
+		"cells": ["C12", "L12", "M12"],
+		"message": concat(" ", [
+			"FM-1 (rubberized-asphalt-membrane) has a flaw that the row does not say was mended",
+			"(\"ripped at the anchor\")",
+		]),
+	}}
+}
+
+test_put_right[text] if {
+	some text in ["ripped at the anchor, patched 6 in. round", "ripped at the anchor; replaced"]
+	count(_found(text, {})) == 0
+}
+
+test_not_put_right if count(_found("ripped at the anchor, never patched", {})) == 1
+
+test_silent[name] if {
+	some name, more in {
+		"struck": {"struck": true},
+		"denied": {"signals": [object.union(_told, {"no": true})]},
+		"nothing told": {"signals": []},
+	}
+	count(_found("ripped at the anchor", more)) == 0
+}

@@ -1,0 +1,32 @@
+# METADATA
+# title: Work out of order, in words
+# description: |
+#   The row says that a window stands before its pan, a head strip is on before the jambs, or the brick is up before the
+#   flashing. What comes late can only be tucked in, and its laps run against the water. It does not apply where the
+#   row's dates tell it already, nor where it was taken out and done again.
+# custom:
+#   id: sequence-told-order
+#   topic: sequence
+#   severity: error
+#   reason: What comes late cannot be lapped as the water runs.
+#   remedy: Take out what stands in the way, flash from below (sill, jambs, head), and set it again.
+#   source: "common practice: an opening is flashed before the unit is set, and from below"
+#   basis: common-practice
+#   example: "Remark: window went in before the sill pan"
+package sequence.told_order
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.mended
+import data.lib.naming
+import data.lib.turn
+import data.lib.words
+
+findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+	some line in facts.live_lines
+	not _is_dated(line)
+	told := mended.open(line, "out_of_order")[0]
+	message := naming.say("%s is built out of order (%s)", [naming.row(line), words.quoted(told.text)])
+}
+
+_is_dated(line) if turn.before(line, "unit_set", "install")
