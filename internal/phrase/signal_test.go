@@ -115,6 +115,8 @@ func TestSignals(t *testing.T) {
 		{"not to be covered before the test", "", "covered_early stays_exposed"},
 		{"backfill after the flood test", "", "covered_early"},
 		{"doors went in before the sill pans", "out_of_order", ""},
+		{"precast sill set last", "", "out_of_order"},
+		{"sill strip set last", "out_of_order", ""},
 		{"pan in before the doors", "", "out_of_order"},
 		{"head tape put on before the jambs", "out_of_order", ""},
 		{"head tape last, after the jambs", "", "out_of_order"},
