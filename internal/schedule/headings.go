@@ -21,14 +21,15 @@ type headings struct {
 	lower   []string
 	upper   []string
 	byUnit  map[string]string
-	service []string        // words that tell a temperature in service from one at application
-	applies []string        // words for the one at application
-	faces   []string        // words that tell a reading of a face from one of the air
-	seen    []string        // words for a look at papers, or at the work
-	whole   map[string]bool // words that tell a column only where its heading says no more
-	answers map[string]bool // cells that only answer yes or no
-	askers  map[string]bool // words that only ask: "What is it stuck to?"
-	money   string          // signs of currencies
+	service []string          // words that tell a temperature in service from one at application
+	applies []string          // words for the one at application
+	short   map[string]string // forms that words are cut to, and the words
+	faces   []string          // words that tell a reading of a face from one of the air
+	seen    []string          // words for a look at papers, or at the work
+	whole   map[string]bool   // words that tell a column only where its heading says no more
+	answers map[string]bool   // cells that only answer yes or no
+	askers  map[string]bool   // words that only ask: "What is it stuck to?"
+	money   string            // signs of currencies
 	slots   []headingSlot
 	bySlot  map[string]*headingSlot
 	first   map[string][]headingPhrase // by their first word in the singular
@@ -96,13 +97,14 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
-		bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
+		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
 	h.index()
+	h.shortForms()
 	return h, nil
 }
 
@@ -133,6 +135,69 @@ func sorted(words []string, out map[string]bool) string {
 	}
 	slices.Sort(list)
 	return strings.Join(list, " ")
+}
+
+// shorten lists how a word of headings is cut short: to its first letters ("subst"), or
+// to its consonants or the first of them ("tch", "trmntn").
+func shorten(word string) []string {
+	var out []string
+	if len(word) > leastStart+1 {
+		out = append(out, word[:leastStart])
+	}
+	bones := word[:1]
+	for i := 1; i < len(word); i++ {
+		if c := word[i : i+1]; !strings.Contains("aeiouy", c) && !strings.HasSuffix(bones, c) {
+			bones += c
+		}
+	}
+	for n := leastBones; n <= len(bones) && len(bones) < len(word); n++ {
+		out = append(out, bones[:n])
+	}
+	return out
+}
+
+// How many letters of a word tell it: from its start, or of its consonants.
+const (
+	leastStart = 5
+	leastBones = 3
+	mostCut    = 11 // longer words are written out, or cut in ways of their own
+)
+
+// shortForms are the forms that stand for one word alone, or for several of one slot,
+// with the word they are short for.
+func (h *headings) shortForms() {
+	slots := map[string]int{}
+	for i := range h.slots {
+		for _, w := range h.slots[i].words {
+			w = singular(w)
+			if len(w) < leastStart || len(w) > mostCut || !isASCII(w) {
+				continue
+			}
+			for _, form := range shorten(w) {
+				before, taken := h.short[form]
+				switch {
+				case !taken:
+					h.short[form], slots[form] = w, i
+				case before != w && slots[form] != i:
+					h.short[form] = ""
+				}
+			}
+		}
+	}
+	for form := range h.short {
+		if len(h.first[singular(form)]) > 0 || h.same[form] != "" || h.filler[form] || h.light[form] || h.units[form] {
+			delete(h.short, form)
+		}
+	}
+}
+
+func isASCII(w string) bool {
+	for i := range len(w) {
+		if w[i] < 'a' || w[i] > 'z' {
+			return false
+		}
+	}
+	return true
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }

@@ -20,7 +20,7 @@ func (h *headings) usual(words []string) []string {
 			i++
 			continue
 		}
-		if usual := h.same[w]; usual != "" {
+		if usual := firstNonEmpty(h.same[w], h.short[w]); usual != "" {
 			w = usual
 		}
 		out = append(out, w)

@@ -133,6 +133,11 @@ Asm. | Where | Onto what | Membrane | Primer | Laid | Surf. °F | Covered with
 C2 | east | plywood | butyl sheet | none | 2 Mar 2026 | 48 | rock wool
 C2 | west | CMU | butyl sheet | none | 3 Mar 2026 | 51 | rock wool`},
 			"group place substrate material primer install reading_surface front", 1},
+		"words cut short, as databases have them": {page{grid: `
+MRK | LCTN | SBSTRT | MEMBR | PRM | TCH | TRM | INSTLL
+C2 | east | plywood | butyl sheet | none | brick | bar at head | 2 Mar 2026
+C3 | west | CMU | butyl sheet | none | brick | bar at head | 3 Mar 2026`},
+			"mark place substrate material primer touches edge install", 1},
 		"unknown column said": {page{grid: `
 Mark | Membrane | Substrate | Primer | Zeta index
 D1 | butyl sheet | plywood | none | qq
