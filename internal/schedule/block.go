@@ -111,13 +111,16 @@ func (b *headingBlock) slots() map[int]string {
 	return out
 }
 
-// longHeading is how many words a heading may have.
-const longHeading = 6
+// longHeading is how many words a heading may have, and one in fewLong may have more.
+const (
+	longHeading = 6
+	fewLong     = 5
+)
 
 // mayContinueHeading tells whether a row could be the lower part of a heading:
-// several texts, no dates or numbers, and short words only.
+// several texts, no dates or numbers, and short ones, but for a few.
 func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
-	words := 0
+	words, long := 0, 0
 	for col := 1; col <= s.MaxCol; col++ {
 		c, ok := s.At(row, col)
 		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
@@ -128,10 +131,10 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 		}
 		words++
 		if len(headingWords(c.Value)) > longHeading {
-			return false
+			long++
 		}
 	}
-	return words > 1 // a single text heads the rows below it
+	return words > 1 && long*fewLong <= words // a single text heads the rows below it
 }
 
 // bid is one slot that a column could take.
