@@ -25,6 +25,7 @@ type source struct {
 	second string // and to a second figure in parentheses
 	ends   bool   // its heading names the laps of the sides, then those of the ends
 	mixed  bool   // its heading names more than its slot
+	worded bool   // and many of its cells say in words what is barred
 	goes   bool   // and first what the product goes with
 }
 

@@ -43,6 +43,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"kettle":          {"kettle_c", "temperature"},
 	"reading_kettle":  {"reading_kettle_c", "temperature"},
 	"joint":           {"joint_mm", "length"},
+	"pull":            {"pull_pa", "strength"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

@@ -27,6 +27,30 @@ D2 | fluid-applied acrylic membrane | CMU | none | 50 wet / 29 dry`})
 	}
 }
 
+// Of several pull tests the least counts, in a remark or in a column of readings, and
+// the notes may ask for a least.
+func TestPullTests(t *testing.T) {
+	for cell, want := range map[string]float64{"48 F. Pulls 19, 14, 22 psi": 14, "52 F; adhesion test 0.2 MPa": 29, "51 F, pulled tight": 0} {
+		s := read(t, `Mark | Membrane | Substrate | Primer | Readings
+D1 | fluid-applied acrylic membrane | CMU | none | `+cell+`
+D2 | fluid-applied acrylic membrane | CMU | none | 50 F
+
+Notes
+Pull tests: 15 psi or more.
+`)
+		got := 0.0
+		if f, ok := line(t, s, "D1").Figures["pull_pa"]; ok && f.Min != nil {
+			got = *f.Min / 6894.757
+		}
+		if math.Abs(got-want) > 0.1 {
+			t.Errorf("%s: %v psi, want %v", cell, got, want)
+		}
+		if l := limit(s, "pull_pa"); l == nil || l.Min == nil || math.Abs(*l.Min/6894.757-15) > 0.1 {
+			t.Errorf("limits %+v", s.Project.Limits)
+		}
+	}
+}
+
 // A bare film beside the tag is read in the unit of films that the data gives; a
 // unit of its own stands, and data in inches tells nothing of the gauge.
 func TestFilmInTheUnitOfTheData(t *testing.T) {

@@ -62,6 +62,9 @@ var (
 	gapAfter  = regexp.MustCompile(`(?i)^\W{0,2}(?:max\.?|min\.?|wide|open)?\s*(?:gaps?|apart|open|joints?|spac\w+)\b`)
 )
 
+// counted is a number of things in a cell of laps: "2 passes; 3 onto the deck".
+var counted = regexp.MustCompile(`(?i)\b\d+ (?:passes|coats|layers|plies|courses|rows|beads|lifts)\b[;,]?\s*`)
+
 // same holds for a quantity that is the figure's own.
 func (f *Figure) same(q phrase.Quantity) bool {
 	return f.Min != nil && q.Min != nil && *q.Min == *f.Min

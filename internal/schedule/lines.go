@@ -267,6 +267,9 @@ func isDateSlot(slot string) bool {
 }
 
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
+	if c.slot == "lap" {
+		c.text = counted.ReplaceAllString(c.text, "")
+	}
 	f, ok := r.figure(c, kind)
 	if !ok {
 		return
@@ -277,6 +280,8 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 			return
 		}
 		r.spread(&f, c, kind)
+		r.dryFilm(l, c)
+		r.pullTests(l, c)
 		r.signals(l, c) // "55, tented"
 	}
 	if f.Problem != "" && wordSlots[c.slot] { // "nil, runs out at corner", "dry"

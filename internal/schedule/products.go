@@ -264,7 +264,9 @@ func (r *reader) limits(t *table) {
 	columns := make([]source, len(t.cols))
 	for n, col := range t.cols {
 		columns[n] = source{slot: col.Slot, unit: col.Unit, second: col.second, heading: col.Heading, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
+		columns[n].worded = columns[n].mixed && col.Slot == "keep_off" && r.barsInWords(t, t.nums[n])
 	}
+	r.stems = r.tagStems()
 	for i := range r.sched.Products {
 		p := &r.sched.Products[i]
 		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
@@ -278,7 +280,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.runsWritten(r.longNames(r.productWords(p, c.slot, strings.TrimSpace(cell.Value))))
+			c.cell, c.text = cell, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, c.slot, strings.TrimSpace(cell.Value)))))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":
@@ -292,6 +294,21 @@ func (r *reader) limits(t *table) {
 		}
 		r.madeFor(p)
 	}
+}
+
+// barsInWords holds for a column of which a good part of the cells say in words what is
+// barred ("keep off EPDM"): a bare list there bars nothing.
+func (r *reader) barsInWords(t *table, col int) bool {
+	filled, worded := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		if words := text(t.sheet, row, col); words != "" && !r.words.isBlank(words) {
+			filled++
+			if r.words.hasAny(words, r.words.accept.Off) {
+				worded++
+			}
+		}
+	}
+	return worded*3 > filled
 }
 
 // stated takes the figure of a cell in a column of figures.

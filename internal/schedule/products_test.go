@@ -294,6 +294,21 @@ R-3 | The same film; summer grade | creosote - coal tar
 	}
 }
 
+// Tags may be cut short in a list, or to their letters.
+func TestTagsCutShort(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Keep off
+SV-1 | rubberized asphalt membrane | LQ; S-8/-9
+LQ-1 | PMMA liquid flashing | lead
+LQ-2 | PMMA liquid flashing | lead
+S-8 | neutral silicone sealant | lead
+S-9 | oil-based caulk | lead
+`)
+	if got := targets(product(t, s, "SV-1").KeepOff); got != "LQ-1 LQ-2 S-8 S-9" {
+		t.Errorf("keeps off %q", got)
+	}
+}
+
 // What is told by its stuff alone, and has the data of a film, is a membrane.
 func TestFilmToldByItsStuff(t *testing.T) {
 	s := read(t, walls+`

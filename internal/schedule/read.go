@@ -90,7 +90,8 @@ type reader struct {
 	short      map[string]string                 // the office's own short words and what they stand for
 	places     map[string]int                    // runs of up to four words of places -> rows that have them
 	placeRows  int
-	codes      map[string]bool // codes of walls that rows stand under
+	stems      map[string][]string // tags of products by their letters
+	codes      map[string]bool     // codes of walls that rows stand under
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
 	dealtUnits map[string]string // units of the figures on cards, by kind

@@ -13,9 +13,11 @@ import (
 // readingWords tell what the site measured: temperatures of surface and air,
 // relative humidity, dew point; from policies/knowledge/reading.json.
 type readingWords struct {
-	Slots []string      `json:"slots"` // columns whose words may tell readings
-	Not   string        `json:"not"`   // words of a limit or a forecast, no reading
-	Bare  bareReading   `json:"bare"`
+	Slots []string    `json:"slots"` // columns whose words may tell readings
+	Not   string      `json:"not"`   // words of a limit or a forecast, no reading
+	Bare  bareReading `json:"bare"`
+	Pulls string      `json:"pulls"` // the results of pull tests, and their unit
+	pulls *regexp.Regexp
 	List  []readingWord `json:"list"`
 	not   *regexp.Regexp
 }
@@ -41,6 +43,9 @@ type readingWord struct {
 func (w *readingWords) compile() (err error) {
 	if w.not, err = regexp.Compile("(?i)" + w.Not); err != nil {
 		return fmt.Errorf("not: %w", err)
+	}
+	if w.pulls, err = regexp.Compile("(?i)" + w.Pulls); err != nil {
+		return fmt.Errorf("pulls: %w", err)
 	}
 	if w.Bare.before, err = regexp.Compile("(?i)" + w.Bare.Before); err != nil {
 		return fmt.Errorf("bare.before: %w", err)
@@ -172,6 +177,7 @@ func (r *reader) readings(l *Line, c source) {
 	if !hasWord(r.words.readings.Slots, c.slot) {
 		return
 	}
+	r.pullTests(l, c)
 	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
 		f.At = c.at
 		if key != bareKey {
@@ -181,6 +187,22 @@ func (r *reader) readings(l *Line, c source) {
 		}
 	}
 }
+
+// pullTests takes the least of the results of pull tests: "pulls 9, 11, 8 psi".
+func (r *reader) pullTests(l *Line, c source) {
+	m := r.words.readings.pulls.FindStringSubmatch(c.text)
+	if m == nil {
+		return
+	}
+	for _, one := range numberWord.FindAllString(m[1], -1) {
+		f, ok := r.figure(source{text: one + " " + m[2], at: c.at}, "strength")
+		if before, again := l.Figures["pull_pa"]; ok && f.Min != nil && (!again || *f.Min < *before.Min) {
+			l.Figures["pull_pa"] = f
+		}
+	}
+}
+
+var numberWord = regexp.MustCompile(`\d+(?:\.\d+)?`)
 
 // bareKey is the key of a temperature that nothing but the weather stands beside.
 const bareKey = "bare_c"

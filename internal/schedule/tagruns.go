@@ -32,6 +32,60 @@ func (r *reader) runsWritten(text string) string {
 	})
 }
 
+// tagTail is a list of tags of which only the first is written out: "SA-1/-1L, -2".
+var tagTail = regexp.MustCompile(`\b([A-Za-z]{1,6})-(\d{1,3}[A-Za-z]?)((?:\s*[/,&]\s*-\d{1,3}[A-Za-z]?)+)`)
+
+// tagStem is a tag without its number, in capitals: "cured FL".
+var tagStem = regexp.MustCompile(`[A-Z]{2,4}(?:[^A-Za-z0-9-]|$)`)
+
+// tagsWritten writes out the tags that a cell of product data cuts short: those of a
+// list after the first, and those of which it gives the letters alone ("HR, SA or UR").
+func (r *reader) tagsWritten(text string) string {
+	text = tagTail.ReplaceAllStringFunc(text, func(run string) string {
+		m := tagTail.FindStringSubmatch(run)
+		tags := []string{m[1] + "-" + m[2]}
+		for _, tail := range strings.FieldsFunc(m[3], func(c rune) bool { return strings.ContainsRune("/,& ", c) }) {
+			if !r.isProduct(m[1] + tail) {
+				return run
+			}
+			tags = append(tags, m[1]+tail)
+		}
+		return strings.Join(tags, ", ")
+	})
+	var out strings.Builder
+	last := 0
+	for _, at := range tagStem.FindAllStringIndex(text, -1) {
+		stem := strings.TrimRightFunc(text[at[0]:at[1]], func(c rune) bool { return c < 'A' || c > 'Z' })
+		if at[0] > 0 && partOfWord(text[at[0]-1]) || len(r.stems[stem]) == 0 {
+			continue
+		}
+		out.WriteString(text[last:at[0]] + strings.Join(r.stems[stem], ", "))
+		last = at[0] + len(stem)
+	}
+	return out.String() + text[last:]
+}
+
+func partOfWord(c byte) bool {
+	return c == '-' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z'
+}
+
+// numberedTag is a tag of letters and a number.
+var numberedTag = regexp.MustCompile(`^([A-Z]{2,4})-\d{1,3}[A-Za-z]?$`)
+
+// tagStems lists the tags of products by their letters, of those that are no word of
+// the trade ("SS", "EPDM").
+func (r *reader) tagStems() map[string][]string {
+	stems := map[string][]string{}
+	for i := range r.sched.Products {
+		tag := r.sched.Products[i].Tag
+		m := numberedTag.FindStringSubmatch(tag)
+		if m != nil && !r.isProduct(m[1]) && len(r.vocab.Find(m[1])) == 0 {
+			stems[m[1]] = append(stems[m[1]], tag)
+		}
+	}
+	return stems
+}
+
 // isProduct holds for a tag of the product data.
 func (r *reader) isProduct(tag string) bool {
 	_, known := r.lex.tags[fold(tag)]

@@ -33,7 +33,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 			lead = r.words.accept.denied.FindString(part.text)
 			part.text = r.words.accept.harm.ReplaceAllString(r.words.accept.denied.ReplaceAllString(part.text, ""), "")
 		}
-		if c.mixed && !except && !off && !r.bareList(part.text) {
+		if c.mixed && !except && !off && (c.worded && r.namesTags(part.text) || !r.bareList(part.text)) {
 			continue
 		}
 		last, joined, freed, lies := 0, false, false, ""
@@ -132,6 +132,11 @@ func (w *wordlists) stances(text string) []part {
 		out = append(out, p)
 	}
 	return out
+}
+
+// namesTags holds for a text with a product of the workbook.
+func (r *reader) namesTags(text string) bool {
+	return slices.ContainsFunc(r.lex.findTags(text), func(m mention) bool { return m.product >= 0 })
 }
 
 // bareList holds for a text that names materials and says little else.

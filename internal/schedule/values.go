@@ -14,6 +14,7 @@ func (r *reader) values(l *Line, c source) {
 	r.signals(l, c)
 	r.readings(l, c)
 	r.dryFilm(l, c)
+	r.pullTests(l, c)
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if slot := r.valueSlot(c, q); slot != "" && keep(l.Figures, figureOf[slot].key, figureTold(q, c.at)) {
 			l.Cells[slot] = c.at.Cell
@@ -39,7 +40,7 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 }
 
 // filmPair is a film read dry, with its unit or without: "40 wet / 22 dry", "22 DFT".
-var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)\s*(mils?|µm|microns?|mm)?\s+(?:dry|dft)\b`)
+var filmPair = regexp.MustCompile(`(?i)(\d+(?:\.\d+)?)(?:\s*(?:-|–|to)\s*\d+(?:\.\d+)?)?\s*(mils?|µm|microns?|mm)?\s+(?:dry|dft)\b`)
 
 // millimeters are figures that films have in no other unit: "0.55 dry".
 var millimeters = regexp.MustCompile(`^[0-5]\.\d+$`)
