@@ -93,8 +93,12 @@ func (e *Engine) questions(doc *document.Document, c *cases) ([]question, error)
 	var asked []question
 	if e.plan != nil {
 		across, single := e.builtIn(c != nil)
-		asked = append(asked, e.plan.questions(across, doc, nil)...)
-		asked = append(asked, e.plan.questions(single, c.of(doc), c)...)
+		count := runtime.GOMAXPROCS(0)
+		if c != nil {
+			count = (count + 1) / 2
+		}
+		asked = append(asked, e.plan.questions(across, doc, nil, count)...)
+		asked = append(asked, e.plan.questions(single, c.of(doc), c, count)...)
 	}
 	if len(e.own.queries) == 0 {
 		return asked, nil

@@ -3,7 +3,6 @@ package engine
 import (
 	"context"
 	"fmt"
-	"runtime"
 	"strings"
 
 	"abut/internal/document"
@@ -17,11 +16,12 @@ type planned struct {
 	data    any
 }
 
-// questions parts the rules among the processors. Rules of a topic stay
-// together, since they share most of what they look up.
-func (p *planned) questions(rules []Rule, of *document.Document, c *cases) []question {
+// questions parts the rules among the processors, which the distinct cases
+// share with the rows they stand for. Rules of a topic stay together, since
+// they share most of what they look up.
+func (p *planned) questions(rules []Rule, of *document.Document, c *cases, count int) []question {
 	var asked []question
-	for _, part := range shares(rules, runtime.GOMAXPROCS(0)) {
+	for _, part := range shares(rules, count) {
 		asked = append(asked, question{rules: part, cases: c, ask: func(ctx context.Context) (answer, error) {
 			return p.ask(ctx, part, of)
 		}})
