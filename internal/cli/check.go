@@ -82,7 +82,7 @@ func runCheck(ctx context.Context, o checkOptions, s Streams) error {
 		return err
 	}
 	run := output.Run{Version: version(), Files: files, Rules: eng.Rules(), Changes: eng.Changes(), FailAt: first(o.FailAt, p.set.FailAt, "error")}
-	waived, err := newWaiving(p, eng, &run, o.On, func(topic string) bool { return topic != "substitution" })
+	waived, err := newWaiving(p, eng, &run, o.On, o.Accept != "", func(topic string) bool { return topic != "substitution" })
 	if err != nil {
 		return err
 	}

@@ -137,7 +137,7 @@ func newComparing(ctx context.Context, o compareOptions, s Streams) (*comparing,
 	}
 	run := output.Run{Version: version(), Rules: eng.Rules(), Changes: eng.Changes(), FailAt: first(o.Report.FailAt, p.set.FailAt, "error")}
 	w := &comparing{project: p, engine: eng, options: o, run: run, err: s.Err}
-	w.waived, err = newWaiving(p, eng, &w.run, o.Report.On, func(topic string) bool { return topic == "substitution" })
+	w.waived, err = newWaiving(p, eng, &w.run, o.Report.On, o.Report.Accept != "", func(topic string) bool { return topic == "substitution" })
 	return w, err
 }
 

@@ -29,8 +29,8 @@ type waiving struct {
 }
 
 // newWaiving reads the waivers of the settings. About says of which topics
-// the run judges all there is.
-func newWaiving(p *project, eng *engine.Engine, run *output.Run, on string, about func(string) bool) (*waiving, error) {
+// the run judges all there is; keep that accept will be asked for.
+func newWaiving(p *project, eng *engine.Engine, run *output.Run, on string, keep bool, about func(string) bool) (*waiving, error) {
 	day := time.Now()
 	if on != "" {
 		var err error
@@ -42,7 +42,7 @@ func newWaiving(p *project, eng *engine.Engine, run *output.Run, on string, abou
 	if err != nil {
 		return nil, err
 	}
-	set := waiver.New(waiver.Options{On: day, Rules: eng.Rules(), About: about})
+	set := waiver.New(waiver.Options{On: day, Rules: eng.Rules(), Keep: keep, About: about})
 	for _, w := range list {
 		set.Add(nearby(w.File), []schedule.Waiver{asRead(w)})
 	}

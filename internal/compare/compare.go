@@ -185,7 +185,7 @@ func either(a, b *schedule.Product) *schedule.Product {
 // Within compares the specified product of a row with the submitted one beside
 // it; nil where no row names both.
 func (c *Comparer) Within(doc *document.Document) *document.Comparison {
-	s := newSide(doc, c.set)
+	s := sideOf(doc)
 	out := &document.Comparison{Specified: doc.File, Asks: asks(doc)}
 	for i, l := range s.lines {
 		main := l.Main()

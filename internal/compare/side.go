@@ -34,7 +34,17 @@ type features struct {
 	dates                 map[string]time.Time
 }
 
+// newSide has all that matching looks up.
 func newSide(doc *document.Document, set settings) *side {
+	s := sideOf(doc)
+	for _, l := range s.lines {
+		s.features = append(s.features, s.featuresOf(l, set))
+	}
+	return s
+}
+
+// sideOf has the lines and products alone.
+func sideOf(doc *document.Document) *side {
 	s := &side{products: map[string]*schedule.Product{}, byTag: map[string]*schedule.Product{}}
 	for i := range doc.Products {
 		p := &doc.Products[i]
@@ -46,7 +56,6 @@ func newSide(doc *document.Document, set settings) *side {
 	for i := range doc.Lines {
 		if l := &doc.Lines[i]; !l.Struck {
 			s.lines = append(s.lines, l)
-			s.features = append(s.features, s.featuresOf(l, set))
 		}
 	}
 	return s

@@ -26,10 +26,10 @@ func (l *Line) corefer() {
 // last word, told there with a tag or more fully.
 func (l *Line) namedBefore(i int) *Item {
 	it := &l.Items[i]
-	word := lastWord(it.Text)
 	if !it.bare() {
 		return nil
 	}
+	word := lastWord(it.Text)
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
 		if from.Polarity == "no" || from.Family == "" {

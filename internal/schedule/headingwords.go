@@ -28,14 +28,33 @@ func (h *headings) usual(words []string) []string {
 	return out
 }
 
-var camelCase = regexp.MustCompile(`(\p{Ll}{3})(\p{Lu})`)
-
 // headingWords cuts a heading to lower-case words; underscores, slashes, points and
 // the capitals of "CoverDate" part words.
 func headingWords(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(camelCase.ReplaceAllString(text, "$1 $2")), func(r rune) bool {
+	return strings.FieldsFunc(strings.ToLower(partCamelCase(text)), func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})
+}
+
+// partCamelCase puts a space before each capital that follows three small letters.
+func partCamelCase(text string) string {
+	var out strings.Builder
+	from, small := 0, 0
+	for i, r := range text {
+		if small >= 3 && unicode.IsUpper(r) {
+			out.WriteString(text[from:i])
+			out.WriteByte(' ')
+			from = i
+		}
+		if small++; !unicode.IsLower(r) {
+			small = 0
+		}
+	}
+	if from == 0 {
+		return text
+	}
+	out.WriteString(text[from:])
+	return out.String()
 }
 
 // asked gives the words of a heading that asks without those that only ask: "What

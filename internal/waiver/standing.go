@@ -30,7 +30,7 @@ type standing struct {
 // note keeps a finding that counts, for Write. A note of the schedule never
 // fails and needs no waiver.
 func (s *Set) note(at *places, f engine.Finding) {
-	if f.Waived != nil || f.Severity == "note" {
+	if !s.options.Keep || f.Waived != nil || f.Severity == "note" {
 		return
 	}
 	content := at.content(f)

@@ -26,6 +26,8 @@ const (
 type Options struct {
 	On    time.Time // the day on which they are judged
 	Rules []engine.Rule
+	// Keep has findings that count kept for Write.
+	Keep bool
 	// About says which topics are judged in this run, nil for all: a waiver of
 	// another topic is not said to be unused.
 	About func(topic string) bool

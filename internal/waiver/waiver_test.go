@@ -220,7 +220,7 @@ func TestWrite(t *testing.T) {
 	f.Message = "it touches\nwaivers: []"
 	note := found("contact-x", base)
 	note.Severity = "note"
-	s := New(Options{On: time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)})
+	s := New(Options{On: time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC), Keep: true})
 	s.Apply(sheet(base), []engine.Finding{f, f, note}, "jobs/walls.xlsx", nil)
 	var b strings.Builder
 	n, err := s.Write(&b, policies.FS)
