@@ -25,7 +25,7 @@ type Run struct {
 	input   value.Value
 	data    value.Value
 	known   known
-	told    map[call]value.Value // by built-in functions, of single values
+	told    []answers // of built-in functions on single values
 	stack   []value.Value
 	args    []value.Value // of a built-in function
 	terms   []*ast.Term   // the same for OPA
@@ -47,7 +47,7 @@ const often = 1 << 14
 // Run begins to judge an input with the data that the rules refer to. Both are
 // Go values, taken as JSON would write them, and must not change meanwhile.
 func (p *Program) Run(ctx context.Context, input, data any) *Run {
-	r := &Run{program: p, context: ctx, known: newKnown(p), told: map[call]value.Value{}}
+	r := &Run{program: p, context: ctx, known: newKnown(p), told: make([]answers, len(p.builtins))}
 	r.input, r.data = r.source.Of(input), r.source.Of(data)
 	r.builtin = topdown.BuiltinContext{Context: ctx, Cancel: topdown.NewCancel()}
 	r.put = func(t *ast.Term) error {
@@ -89,15 +89,17 @@ func (r *Run) call(index int, caller []value.Value, args []operand) value.Value 
 	if !f.memo {
 		return r.enter(f, caller, args)
 	}
-	key := call{function: index}
+	var space [maxKeyed]value.Value
+	key := space[:len(args)-2]
 	for i, o := range args[2:] {
-		key.args[i] = r.get(caller, o)
+		key[i] = r.get(caller, o)
 	}
-	if v, ok := r.known.calls[key]; ok {
+	kept := &r.known.calls[index]
+	if v, ok := kept.get(key); ok {
 		return v
 	}
 	v := r.enter(f, caller, args)
-	r.known.calls[key] = v
+	kept.keep(key, v)
 	return v
 }
 
@@ -152,7 +154,7 @@ func (r *Run) exec(frame []value.Value, code []instr, at, end int) int {
 		case opMove:
 			frame[in.a] = r.get(frame, in.b)
 		case opDot:
-			frame[in.a] = value.Get(r.get(frame, in.b), r.get(frame, in.c))
+			frame[in.a] = r.dot(frame, in)
 			defined = frame[in.a] != nil
 		case opPath:
 			frame[in.a] = r.path(frame, in)
@@ -186,6 +188,16 @@ func (r *Run) exec(frame []value.Value, code []instr, at, end int) int {
 		}
 	}
 	return at
+}
+
+// dot looks a key up. That of a constant has a number to find it by.
+func (r *Run) dot(frame []value.Value, in *instr) value.Value {
+	of := r.get(frame, in.b)
+	if object, ok := of.(*value.Object); ok && in.c&constant != 0 {
+		number := int(in.c &^ constant)
+		return object.GetBy(number, r.program.consts[number])
+	}
+	return value.Get(of, r.get(frame, in.c))
 }
 
 // holds is a check.

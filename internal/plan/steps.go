@@ -162,17 +162,16 @@ func (r *Run) builtinAt(frame []value.Value, in *instr) value.Value {
 			return v
 		}
 	}
-	asked := call{function: int(in.c)}
-	kept := len(r.args) <= maxKeyed && !slices.ContainsFunc(r.args, isComposite)
-	if kept {
-		copy(asked.args[:], r.args)
-		if v, ok := r.told[asked]; ok {
-			return v
-		}
+	if !keeps(r.args) {
+		return r.ask(b)
+	}
+	told := &r.told[in.c]
+	if v, ok := told.get(r.args); ok {
+		return v
 	}
 	v := r.ask(b)
-	if kept && r.err == nil {
-		r.told[asked] = v
+	if r.err == nil {
+		told.keep(r.args, v)
 	}
 	return v
 }

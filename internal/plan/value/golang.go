@@ -3,6 +3,7 @@ package value
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"math"
 	"reflect"
 	"slices"
@@ -88,7 +89,31 @@ func (s *Source) mapping(v reflect.Value) Value {
 		s.fail(fmt.Errorf("no value for Go's %s", v.Type()))
 		return ast.Null{}
 	}
+	if texts, ok := reflect.TypeAssert[map[string]string](v); ok {
+		return &Object{from: wording(texts)}
+	}
 	return &Object{from: &mapped{source: s, of: v}}
+}
+
+// wording is a map of texts, of which a line has several.
+type wording map[string]string
+
+func (w wording) get(by Value) Value {
+	if key, ok := by.(ast.String); ok {
+		if text, ok := w[string(key)]; ok {
+			return ast.String(text)
+		}
+	}
+	return nil
+}
+
+func (w wording) len() int { return len(w) }
+
+func (w wording) all() (keys, values []Value) {
+	for _, key := range slices.Sorted(maps.Keys(w)) {
+		keys, values = append(keys, ast.String(key)), append(values, ast.String(w[key]))
+	}
+	return keys, values
 }
 
 // mapped is a map of Go's.
@@ -145,7 +170,11 @@ type record struct {
 type shape struct {
 	fields []field
 	index  map[ast.String]int
+	places []int16 // of keys by their numbers: 0 not looked for yet, else one more than that of the field
 }
+
+// noPlace is that of a key that no field has.
+const noPlace = -1
 
 type field struct {
 	index     []int
@@ -160,6 +189,27 @@ func (r *record) get(key Value) Value {
 		}
 	}
 	return nil
+}
+
+// getBy is get for a key that has a number, by which the shape remembers it.
+func (r *record) getBy(number int, key Value) Value {
+	places := r.shape.places
+	if number >= len(places) {
+		places = append(places, make([]int16, number+1-len(places))...)
+		r.shape.places = places
+	}
+	if places[number] == 0 {
+		places[number] = noPlace
+		if text, ok := key.(ast.String); ok {
+			if i, ok := r.shape.index[text]; ok {
+				places[number] = int16(i + 1)
+			}
+		}
+	}
+	if places[number] == noPlace {
+		return nil
+	}
+	return r.field(int(places[number] - 1))
 }
 
 // field is nil if it is empty and left out.

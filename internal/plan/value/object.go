@@ -35,6 +35,14 @@ func (o *Object) Get(key Value) Value {
 	return nil
 }
 
+// GetBy is Get for a key that has a number, the same one for the whole run.
+func (o *Object) GetBy(number int, key Value) Value {
+	if r, ok := o.from.(*record); ok {
+		return r.getBy(number, key)
+	}
+	return o.Get(key)
+}
+
 // Insert gives a key its value, in place of one that it may have.
 func (o *Object) Insert(key, v Value) {
 	o.force()
