@@ -26,21 +26,39 @@ const maxKeyed = 3
 // apart by where they are and not by what they say, which is quick and never
 // wrong. Most functions have one argument.
 type answers struct {
-	one  map[value.Value]value.Value
-	more map[[maxKeyed]value.Value]value.Value
+	one         map[value.Value]value.Value
+	more        map[[maxKeyed]value.Value]value.Value
+	asked, told int // how often, and how often of them the answer was there
 }
 
+// A function that is hardly ever asked the same again is no longer remembered:
+// tried is how often it may be asked first, seldom of how many askings one must
+// be the same.
+const (
+	tried  = 64
+	seldom = 16
+)
+
+// useless: there is no sense in remembering.
+func (a *answers) useless() bool { return a.asked >= tried && a.told*seldom < a.asked }
+
 func (a *answers) get(args []value.Value) (v value.Value, ok bool) {
+	a.asked++
 	if len(args) == 1 {
 		v, ok = a.one[args[0]]
-		return v, ok
+	} else {
+		v, ok = a.more[keyOf(args)]
 	}
-	v, ok = a.more[keyOf(args)]
+	if ok {
+		a.told++
+	}
 	return v, ok
 }
 
 func (a *answers) keep(args []value.Value, v value.Value) {
 	switch {
+	case a.useless():
+		a.one, a.more = nil, nil
 	case len(args) != 1 && a.more == nil:
 		a.more = map[[maxKeyed]value.Value]value.Value{keyOf(args): v}
 	case len(args) != 1:

@@ -86,7 +86,8 @@ func (r *Run) call(index int, caller []value.Value, args []operand) value.Value 
 		}
 		return kept.value
 	}
-	if !f.memo {
+	kept := &r.known.calls[index]
+	if !f.memo || kept.useless() {
 		return r.enter(f, caller, args)
 	}
 	var space [maxKeyed]value.Value
@@ -94,7 +95,6 @@ func (r *Run) call(index int, caller []value.Value, args []operand) value.Value 
 	for i, o := range args[2:] {
 		key[i] = r.get(caller, o)
 	}
-	kept := &r.known.calls[index]
 	if v, ok := kept.get(key); ok {
 		return v
 	}

@@ -162,10 +162,10 @@ func (r *Run) builtinAt(frame []value.Value, in *instr) value.Value {
 			return v
 		}
 	}
-	if !keeps(r.args) {
+	told := &r.told[in.c]
+	if told.useless() || !keeps(r.args) {
 		return r.ask(b)
 	}
-	told := &r.told[in.c]
 	if v, ok := told.get(r.args); ok {
 		return v
 	}
