@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"maps"
 	"reflect"
 	"slices"
 	"strconv"
@@ -17,6 +18,7 @@ type writer struct {
 	line  *schedule.Line
 	row   string // its number
 	text  []byte
+	keys  []string // of a map, for the next one to use again
 	parts map[reflect.Type][]part
 }
 
@@ -82,7 +84,9 @@ func (w *writer) write(v reflect.Value, key string) {
 
 // texts are a map of texts, of which a row has many: cells by their columns.
 func (w *writer) texts(m map[string]string, key string) {
-	for _, k := range sortedKeys(m) {
+	w.keys = slices.AppendSeq(w.keys[:0], maps.Keys(m))
+	slices.Sort(w.keys)
+	for _, k := range w.keys {
 		w.text = append(append(w.text, k...), ':')
 		if key != "cells" {
 			key = strings.ToLower(k)
@@ -161,9 +165,14 @@ func masked(text []byte, label string) []byte {
 
 // columnIn is the column of a cell that stands in the row.
 func columnIn(cell, number string) (string, bool) {
-	column, row := splitCell(cell)
-	if column == "" || row != number || strings.Trim(column, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
+	column, own := strings.CutSuffix(cell, number)
+	if !own || column == "" {
 		return "", false
+	}
+	for i := range len(column) {
+		if column[i] < 'A' || column[i] > 'Z' {
+			return "", false
+		}
 	}
 	return column, true
 }

@@ -39,6 +39,24 @@ func natives() map[string]native {
 		ast.Concat.Name:        concat,
 		ast.Sprintf.Name:       sprintf,
 		ast.Sort.Name:          sorted,
+		ast.Lower.Name:         words(strings.ToLower),
+		ast.Upper.Name:         words(strings.ToUpper),
+		ast.TrimSpace.Name:     words(strings.TrimSpace),
+	}
+}
+
+// words is a function of a text.
+func words(change func(string) string) native {
+	return func(args []value.Value) value.Value {
+		text, ok := args[0].(ast.String)
+		if !ok {
+			return nil
+		}
+		changed := change(string(text))
+		if changed == string(text) {
+			return args[0]
+		}
+		return ast.String(changed)
 	}
 }
 
@@ -61,6 +79,14 @@ func member(v, in value.Value) bool {
 		return set.Has(v)
 	}
 	_, values := pairs(in)
+	if text, ok := v.(ast.String); ok {
+		for _, other := range values {
+			if other, ok := other.(ast.String); ok && other == text {
+				return true
+			}
+		}
+		return false
+	}
 	return slices.ContainsFunc(values, func(other value.Value) bool { return value.Equal(v, other) })
 }
 
