@@ -79,6 +79,7 @@ func (b *bench) build() error {
 	for _, build := range []*exec.Cmd{
 		exec.Command("go", "build", "-o", b.path("abut"), "./cmd/abut"),
 		exec.Command("go", "build", "-o", b.path("bare"), "./testdata/bench/bare"),
+		exec.Command("go", "build", "-o", b.path("book"), "./testdata/bench/book"),
 		opa,
 		exec.Command(b.path("abut"), "bundle", b.path("bundle.tar.gz")),
 	} {
@@ -89,11 +90,19 @@ func (b *bench) build() error {
 	return nil
 }
 
+// write makes a workbook with a schedule of so many lines.
+func (b *bench) write(file string, lines int) error {
+	if out, err := exec.Command(b.path("book"), file, strconv.Itoa(lines)).CombinedOutput(); err != nil {
+		return fmt.Errorf("write %s: %w\n%s", file, err, out)
+	}
+	return nil
+}
+
 // start times a cold start on a short schedule, and the stock OPA command on
 // what abut reads of it.
 func (b *bench) start() error {
 	book, doc := b.path("start.xlsx"), b.path("start.json")
-	if err := writeSchedule(book, startLines); err != nil {
+	if err := b.write(book, startLines); err != nil {
 		return err
 	}
 	text, err := exec.Command(b.path("abut"), "read", book).Output()
@@ -127,7 +136,7 @@ func (b *bench) long(sizes []string) error {
 			return fmt.Errorf("-lines: %w", err)
 		}
 		book := b.path("long-" + size + ".xlsx")
-		if err := writeSchedule(book, lines); err != nil {
+		if err := b.write(book, lines); err != nil {
 			return err
 		}
 		pairs, err := b.pairs(command{b.path("abut"), "check", book}, command{b.path("bare"), book})
@@ -151,7 +160,7 @@ func (b *bench) many(books int) error {
 		return err
 	}
 	for i := range books {
-		if err := writeSchedule(filepath.Join(folder, fmt.Sprintf("book-%03d.xlsx", i)), bookLines); err != nil {
+		if err := b.write(filepath.Join(folder, fmt.Sprintf("book-%03d.xlsx", i)), bookLines); err != nil {
 			return err
 		}
 	}
