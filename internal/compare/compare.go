@@ -4,13 +4,12 @@
 package compare
 
 import (
-	"encoding/json"
-	"fmt"
 	"io/fs"
 	"regexp"
 	"slices"
 
 	"abut/internal/document"
+	"abut/internal/knowledge"
 	"abut/internal/schedule"
 )
 
@@ -65,16 +64,16 @@ func New(fsys fs.FS) (*Comparer, error) {
 			Generic bool `json:"generic"`
 		} `json:"families"`
 	}
-	if err := readJSON(fsys, settingsFile, &own); err != nil {
+	if err := knowledge.Read(fsys, "settings of comparing", settingsFile, &own); err != nil {
 		return nil, err
 	}
-	if err := readJSON(fsys, familiesFile, &known); err != nil {
+	if err := knowledge.Read(fsys, "settings of comparing", familiesFile, &known); err != nil {
 		return nil, err
 	}
 	var words struct {
 		Actions actions `json:"actions"`
 	}
-	if err := readJSON(fsys, actionsFile, &words); err != nil {
+	if err := knowledge.Read(fsys, "settings of comparing", actionsFile, &words); err != nil {
 		return nil, err
 	}
 	c := &Comparer{set: own.Matching, actions: words.Actions, open: map[string]bool{}}
@@ -82,17 +81,6 @@ func New(fsys fs.FS) (*Comparer, error) {
 		c.open[id] = f.Generic
 	}
 	return c, nil
-}
-
-func readJSON(fsys fs.FS, name string, into any) error {
-	raw, err := fs.ReadFile(fsys, name)
-	if err != nil {
-		return fmt.Errorf("settings of comparing: %w", err)
-	}
-	if err := json.Unmarshal(raw, into); err != nil {
-		return fmt.Errorf("settings of comparing %s: %w", name, err)
-	}
-	return nil
 }
 
 // Documents matches the lines of two schedules and compares their materials.

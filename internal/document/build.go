@@ -1,13 +1,12 @@
 package document
 
 import (
-	"encoding/json"
-	"fmt"
 	"io/fs"
 
 	"abut/internal/climate"
 	"abut/internal/contact"
 	"abut/internal/hygro"
+	"abut/internal/knowledge"
 	"abut/internal/schedule"
 	"abut/internal/workbook"
 )
@@ -55,15 +54,11 @@ func NewBuilder(fsys fs.FS) (*Builder, error) {
 	if err != nil {
 		return nil, err
 	}
-	raw, err := fs.ReadFile(fsys, "temperature/grades.json")
-	if err != nil {
-		return nil, fmt.Errorf("usual grades: %w", err)
-	}
 	var file struct {
 		Grades []usualGrade `json:"grades"`
 	}
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("usual grades temperature/grades.json: %w", err)
+	if err := knowledge.Read(fsys, "usual grades", "temperature/grades.json", &file); err != nil {
+		return nil, err
 	}
 	return &Builder{reader: r, hygro: h, sides: sides, grades: file.Grades}, nil
 }

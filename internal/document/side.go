@@ -1,7 +1,6 @@
 package document
 
 import (
-	"encoding/json"
 	"fmt"
 	"io/fs"
 	"regexp"
@@ -9,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"abut/internal/knowledge"
 	"abut/internal/schedule"
 )
 
@@ -32,10 +32,6 @@ type sides struct {
 const sidesFile = "knowledge/sides.json"
 
 func loadSides(fsys fs.FS) (*sides, error) {
-	raw, err := fs.ReadFile(fsys, sidesFile)
-	if err != nil {
-		return nil, fmt.Errorf("sides of assemblies: %w", err)
-	}
 	var file struct {
 		Sides struct {
 			Words    map[string]string   `json:"words"`
@@ -46,8 +42,9 @@ func loadSides(fsys fs.FS) (*sides, error) {
 			NoLayers []string            `json:"no_layers"`
 		} `json:"sides"`
 	}
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("sides of assemblies %s: %w", sidesFile, err)
+	err := knowledge.Read(fsys, "sides of assemblies", sidesFile, &file)
+	if err != nil {
+		return nil, err
 	}
 	in := file.Sides
 	out := &sides{rank: map[string]int{}, noLayers: in.NoLayers, told: map[string]*regexp.Regexp{}, numbered: map[string]*regexp.Regexp{}}

@@ -1,9 +1,10 @@
 package hygro
 
 import (
-	"encoding/json"
 	"fmt"
 	"io/fs"
+
+	"abut/internal/knowledge"
 )
 
 // tableFile is where the figures lie in the policy tree.
@@ -79,13 +80,9 @@ type tableData struct {
 // Load reads the figures from a policy tree, such as the one that package
 // policies embeds.
 func Load(tree fs.FS) (*Table, error) {
-	raw, err := fs.ReadFile(tree, tableFile)
-	if err != nil {
-		return nil, fmt.Errorf("read the vapor figures: %w", err)
-	}
 	t := &Table{}
-	if err := json.Unmarshal(raw, &t.file); err != nil {
-		return nil, fmt.Errorf("read %s: %w", tableFile, err)
+	if err := knowledge.Read(tree, "read the vapor figures", tableFile, &t.file); err != nil {
+		return nil, err
 	}
 	t.materials = make(map[string]Material, len(t.file.Materials))
 	for _, m := range t.file.Materials {

@@ -1,11 +1,5 @@
 package material
 
-import (
-	"encoding/json"
-	"fmt"
-	"io/fs"
-)
-
 // The word lists as they stand in the policy tree.
 
 type familyData struct {
@@ -58,15 +52,4 @@ type wordsData struct {
 	NoSlips     []string            `json:"no_slips"`
 	SlipLength  int                 `json:"slip_length"`
 	NearAt      float64             `json:"near_at"`
-}
-
-func read(fsys fs.FS, name string, into any) error {
-	raw, err := fs.ReadFile(fsys, name)
-	if err != nil {
-		return fmt.Errorf("read material words: %w", err)
-	}
-	if err := json.Unmarshal(raw, into); err != nil {
-		return fmt.Errorf("read material words %s: %w", name, err)
-	}
-	return nil
 }

@@ -31,7 +31,7 @@ type pairRow struct {
 	Confidence float64  `json:"confidence"`
 }
 
-type knowledge struct {
+type judgements struct {
 	Families map[string]struct {
 		Name, Class, Source string
 		Traits, Words       []string
@@ -62,9 +62,9 @@ type knowledge struct {
 	}
 }
 
-func loadKnowledge(t *testing.T) knowledge {
+func loadKnowledge(t *testing.T) judgements {
 	t.Helper()
-	var k knowledge
+	var k judgements
 	for _, name := range []string{"families", "traits", "pairs", "mechanisms", "separators", "sources", "substrates", "galvanic", "vocabulary"} {
 		raw, err := fs.ReadFile(policies.FS, "knowledge/"+name+".json")
 		if err != nil {
@@ -77,13 +77,13 @@ func loadKnowledge(t *testing.T) knowledge {
 	return k
 }
 
-func (k knowledge) known(key string) bool {
+func (k judgements) known(key string) bool {
 	_, family := k.Families[key]
 	_, trait := k.Traits[key]
 	return family || trait
 }
 
-func (k knowledge) rows() []pairRow {
+func (k judgements) rows() []pairRow {
 	var out []pairRow
 	for a, bs := range k.Pairs {
 		for b, rows := range bs {
@@ -243,7 +243,7 @@ func TestOtherKnowledgeResolves(t *testing.T) {
 }
 
 // judge resolves two families as the note of the pairs says.
-func (k knowledge) judge(a, b, exposure, state string) string {
+func (k judgements) judge(a, b, exposure, state string) string {
 	keys := func(f string) []string { return append([]string{f}, k.Families[f].Traits...) }
 	bad := []string{"compatible", "compatible-with-condition", "needs-confirmation", "incompatible"}
 	rank, ordered, worst := -1, false, -1

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"golang.org/x/sync/errgroup"
+
+	"abut/internal/knowledge"
 )
 
 // Vocabulary holds the word lists, ready to read with. It is safe for
@@ -107,9 +109,9 @@ func Load(fsys fs.FS) (*Vocabulary, error) {
 	}
 	var both errgroup.Group
 	var v *Vocabulary
-	both.Go(func() error { return read(fsys, "knowledge/families.json", &f) })
+	both.Go(func() error { return knowledge.Read(fsys, "read material words", "knowledge/families.json", &f) })
 	both.Go(func() error {
-		if err := read(fsys, "knowledge/vocabulary.json", &w); err != nil {
+		if err := knowledge.Read(fsys, "read material words", "knowledge/vocabulary.json", &w); err != nil {
 			return err
 		}
 		v = newVocabulary(&w.Vocabulary)

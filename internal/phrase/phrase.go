@@ -4,10 +4,10 @@
 package phrase
 
 import (
-	"encoding/json"
 	"fmt"
 	"io/fs"
 
+	"abut/internal/knowledge"
 	"abut/policies"
 )
 
@@ -46,7 +46,7 @@ func From(fsys fs.FS) (*Reader, error) {
 		Signals signalData `json:"signals"`
 	}
 	for name, into := range map[string]any{"units": &units, "words": &words, "signals": &signals} {
-		if err := load(fsys, "knowledge/"+name+".json", into); err != nil {
+		if err := knowledge.Read(fsys, "read word list", "knowledge/"+name+".json", into); err != nil {
 			return nil, err
 		}
 	}
@@ -69,17 +69,6 @@ func From(fsys fs.FS) (*Reader, error) {
 		return nil, fmt.Errorf("knowledge/signals.json: %w", err)
 	}
 	return r, nil
-}
-
-func load(fsys fs.FS, name string, into any) error {
-	raw, err := fs.ReadFile(fsys, name)
-	if err != nil {
-		return fmt.Errorf("read word list: %w", err)
-	}
-	if err := json.Unmarshal(raw, into); err != nil {
-		return fmt.Errorf("read word list %s: %w", name, err)
-	}
-	return nil
 }
 
 func set(words []string) map[string]bool {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"abut/internal/knowledge"
 	"abut/policies"
 )
 
@@ -266,7 +267,7 @@ func TestSignalWords(t *testing.T) {
 	var words struct {
 		Signals signalData `json:"signals"`
 	}
-	if err := load(policies.FS, "knowledge/signals.json", &words); err != nil {
+	if err := knowledge.Read(policies.FS, "read word list", "knowledge/signals.json", &words); err != nil {
 		t.Fatal(err)
 	}
 	plain := 0

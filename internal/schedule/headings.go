@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"encoding/json"
-	"fmt"
 	"io/fs"
 	"slices"
 	"strings"
+
+	"abut/internal/knowledge"
 )
 
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
@@ -62,10 +62,6 @@ type slotConfig struct {
 }
 
 func loadHeadings(fsys fs.FS) (*headings, error) {
-	raw, err := fs.ReadFile(fsys, "knowledge/columns.json")
-	if err != nil {
-		return nil, fmt.Errorf("heading vocabulary: %w", err)
-	}
 	var file struct {
 		Columns struct {
 			Filler  []string              `json:"filler"`
@@ -90,8 +86,8 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Slots   map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
+	if err := knowledge.Read(fsys, "heading vocabulary", "knowledge/columns.json", &file); err != nil {
+		return nil, err
 	}
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),

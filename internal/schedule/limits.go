@@ -1,14 +1,13 @@
 package schedule
 
 import (
-	"encoding/json"
-	"fmt"
 	"io/fs"
 	"math"
 	"regexp"
 	"slices"
 	"strings"
 
+	"abut/internal/knowledge"
 	"abut/internal/phrase"
 )
 
@@ -63,15 +62,11 @@ type limitRules struct {
 }
 
 func loadLimitRules(fsys fs.FS) (*limitRules, error) {
-	raw, err := fs.ReadFile(fsys, "knowledge/limits.json")
-	if err != nil {
-		return nil, fmt.Errorf("limit words: %w", err)
-	}
 	var file struct {
 		Limits limitRules `json:"limits"`
 	}
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("limit words knowledge/limits.json: %w", err)
+	if err := knowledge.Read(fsys, "limit words", "knowledge/limits.json", &file); err != nil {
+		return nil, err
 	}
 	file.Limits.skip = set(file.Limits.Skip)
 	return &file.Limits, nil

@@ -1,14 +1,13 @@
 package schedule
 
 import (
-	"encoding/json"
-	"fmt"
 	"io/fs"
 	"slices"
 	"strings"
 	"time"
 	"unicode"
 
+	"abut/internal/knowledge"
 	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
@@ -36,15 +35,11 @@ type waiverWords struct {
 }
 
 func loadWaiverWords(fsys fs.FS) (*waiverWords, error) {
-	raw, err := fs.ReadFile(fsys, "knowledge/waivers.json")
-	if err != nil {
-		return nil, fmt.Errorf("words of waivers: %w", err)
-	}
 	var file struct {
 		Waivers waiverWords `json:"waivers"`
 	}
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("words of waivers knowledge/waivers.json: %w", err)
+	if err := knowledge.Read(fsys, "words of waivers", "knowledge/waivers.json", &file); err != nil {
+		return nil, err
 	}
 	return &file.Waivers, nil
 }

@@ -1,12 +1,13 @@
 package schedule
 
 import (
-	"encoding/json"
 	"fmt"
 	"io/fs"
 	"regexp"
 	"strings"
 	"unicode/utf8"
+
+	"abut/internal/knowledge"
 )
 
 // wordlists are the words by which a schedule says nothing, the same again, or
@@ -149,13 +150,9 @@ type readingFile struct {
 }
 
 func loadWordlists(fsys fs.FS) (*wordlists, error) {
-	raw, err := fs.ReadFile(fsys, "knowledge/reading.json")
-	if err != nil {
-		return nil, fmt.Errorf("reading words: %w", err)
-	}
 	var file readingFile
-	if err := json.Unmarshal(raw, &file); err != nil {
-		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
+	if err := knowledge.Read(fsys, "reading words", "knowledge/reading.json", &file); err != nil {
+		return nil, err
 	}
 	f := &file.Reading
 	w := &wordlists{
