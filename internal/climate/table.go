@@ -78,17 +78,18 @@ func twelve(s string) (*[12]float64, error) {
 	if s == "" {
 		return nil, nil
 	}
-	f := strings.Split(s, " ")
-	if len(f) != 12 {
-		return nil, fmt.Errorf("%d monthly figures, not 12", len(f))
+	if count := strings.Count(s, " ") + 1; count != 12 {
+		return nil, fmt.Errorf("%d monthly figures, not 12", count)
 	}
 	var v [12]float64
-	for i, w := range f {
+	i := 0
+	for w := range strings.SplitSeq(s, " ") {
 		n, err := strconv.Atoi(w)
 		if err != nil {
 			return nil, fmt.Errorf("monthly figure %d: %w", i+1, err)
 		}
 		v[i] = float64(n) / 10
+		i++
 	}
 	return &v, nil
 }

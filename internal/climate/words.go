@@ -1,12 +1,11 @@
 package climate
 
 import (
-	"encoding/json"
-	"fmt"
 	"strings"
 	"sync"
 	"unicode"
 
+	"abut/internal/knowledge"
 	"abut/policies"
 	"golang.org/x/text/unicode/norm"
 )
@@ -50,13 +49,9 @@ type vocabulary struct {
 
 // words reads the vocabulary once.
 var words = sync.OnceValues(func() (*vocabulary, error) {
-	b, err := policies.FS.ReadFile("temperature/places.json")
-	if err != nil {
-		return nil, fmt.Errorf("place names: %w", err)
-	}
 	var v vocabulary
-	if err := json.Unmarshal(b, &v); err != nil {
-		return nil, fmt.Errorf("place names: %w", err)
+	if err := knowledge.Read(policies.FS, "place names", "temperature/places.json", &v); err != nil {
+		return nil, err
 	}
 	v.index()
 	return &v, nil

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io/fs"
 
+	"abut/internal/knowledge"
 	"abut/internal/plan"
 	"abut/internal/plan/value"
 )
@@ -78,7 +79,7 @@ func readPlan(files fs.FS, text []byte) (*planFile, error) {
 	}
 	var f planFile
 	for _, part := range []any{&f.rules, &f.across, &f.most} {
-		if err := json.Unmarshal([]byte(r.Text()), part); err != nil {
+		if err := knowledge.Parse([]byte(r.Text()), part); err != nil {
 			return nil, fmt.Errorf("read the plan: %w", err)
 		}
 	}

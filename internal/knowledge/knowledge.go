@@ -18,14 +18,19 @@ func Read(fsys fs.FS, what, name string, into any) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", what, err)
 	}
+	if err := Parse(raw, into); err != nil {
+		return fmt.Errorf("%s %s: %w", what, name, err)
+	}
+	return nil
+}
+
+// Parse reads JSON into the empty value that into points at.
+func Parse(raw []byte, into any) error {
 	if quick(raw, into) {
 		return nil
 	}
 	reflect.ValueOf(into).Elem().SetZero()
-	if err := json.Unmarshal(raw, into); err != nil {
-		return fmt.Errorf("%s %s: %w", what, name, err)
-	}
-	return nil
+	return json.Unmarshal(raw, into)
 }
 
 // quick does as encoding/json does, or gives false for what is unusual: then

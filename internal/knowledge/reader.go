@@ -147,8 +147,8 @@ func (r *reader) record(into reflect.Value) {
 	}
 }
 
-// fields are those of a struct by their keys. Options of a tag and what is
-// embedded are left to encoding/json.
+// fields are those of a struct by their keys. What is embedded, or written as a
+// text, is left to encoding/json.
 func (r *reader) fields(t reflect.Type) map[string]int {
 	if known, ok := r.known[t]; ok {
 		return known
@@ -156,9 +156,9 @@ func (r *reader) fields(t reflect.Type) map[string]int {
 	fields := map[string]int{}
 	for i := range t.NumField() {
 		f := t.Field(i)
-		name := f.Tag.Get("json")
+		name, options, _ := strings.Cut(f.Tag.Get("json"), ",")
 		switch {
-		case f.Anonymous || strings.Contains(name, ","):
+		case f.Anonymous || strings.Contains(options, "string"):
 			r.odd = true
 		case !f.IsExported() || name == "-":
 			continue

@@ -91,9 +91,9 @@ func lowWords(p string, into []string) []string {
 		return into
 	}
 	for p = strings.ToLower(p); p != ""; {
-		end := strings.IndexAny(p, " -")
-		if end < 0 {
-			end = len(p)
+		end := 0
+		for end < len(p) && p[end] != ' ' && p[end] != '-' {
+			end++
 		}
 		if end > 0 {
 			into = append(into, p[:end])
