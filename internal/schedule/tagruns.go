@@ -56,10 +56,14 @@ func (r *reader) tagsWritten(text string) string {
 	last := 0
 	for _, at := range tagStem.FindAllStringIndex(text, -1) {
 		stem := strings.TrimRightFunc(text[at[0]:at[1]], func(c rune) bool { return c < 'A' || c > 'Z' })
-		if at[0] > 0 && partOfWord(text[at[0]-1]) || len(r.stems[stem]) == 0 {
+		tags, known := r.stems[stem]
+		switch {
+		case !known || at[0] > 0 && partOfWord(text[at[0]-1]):
 			continue
+		case tags == nil:
+			return text // of a list with such a word nothing is written out
 		}
-		out.WriteString(text[last:at[0]] + strings.Join(r.stems[stem], ", "))
+		out.WriteString(text[last:at[0]] + strings.Join(tags, ", "))
 		last = at[0] + len(stem)
 	}
 	return out.String() + text[last:]
@@ -72,15 +76,18 @@ func partOfWord(c byte) bool {
 // numberedTag is a tag of letters and a number.
 var numberedTag = regexp.MustCompile(`^([A-Z]{2,4})-\d{1,3}[A-Za-z]?$`)
 
-// tagStems lists the tags of products by their letters, of those that are no word of
-// the trade ("SS", "EPDM").
+// tagStems lists the tags of products by their letters; none for those that are a word
+// of the trade too ("SAM", "TWF").
 func (r *reader) tagStems() map[string][]string {
 	stems := map[string][]string{}
 	for i := range r.sched.Products {
 		tag := r.sched.Products[i].Tag
 		m := numberedTag.FindStringSubmatch(tag)
-		if m != nil && !r.isProduct(m[1]) && len(r.vocab.Find(m[1])) == 0 {
-			stems[m[1]] = append(stems[m[1]], tag)
+		if m == nil || r.isProduct(m[1]) {
+			continue
+		}
+		if stems[m[1]] = append(stems[m[1]], tag); len(r.vocab.Find(m[1])) > 0 {
+			stems[m[1]] = nil
 		}
 	}
 	return stems

@@ -64,7 +64,7 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 	v := _by_rows(contact)
 	v.outcome == "harm"
 } else := v if {
-	contact.kind in {"direct", "runoff"}
+	contact.kind == "direct"
 	product_says.heard(contact).word == "bars"
 	v := _verdict(contact, "keep_off", _eased(contact, "error"), {"row": {}, "mechanism": "", "why": ""})
 } else := _by_rows(contact)
