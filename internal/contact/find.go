@@ -138,7 +138,7 @@ func (f *finder) heldOff(i int) bool {
 // which lies between: "polyiso, EPDM".
 func (f *finder) overBoard(i int) bool {
 	for j := i - 1; j >= 0 && f.line.Items[j].At == f.line.Items[i].At; j-- {
-		if o := &f.line.Items[j]; o.Polarity == "yes" && (o.Class == "insulation" || o.Class == "sheathing") {
+		if o := &f.line.Items[j]; o.Polarity == "yes" && (o.Class == "insulation" || o.Class == "sheathing" || strings.HasSuffix(o.Family, "cover-board")) {
 			return true
 		}
 	}

@@ -127,6 +127,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 		l.Mark = firstLine(l.Group)
 	}
 	r.inherit(&l, sources, last)
+	r.keptAsSpecified(&l, sources)
 	r.untagged(sources)
 	for _, c := range sources { // first, as words elsewhere leave out the year
 		if isDateSlot(c.slot) {
@@ -142,6 +143,21 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	r.main(&l)
 	r.primedLimit(&l)
 	return l
+}
+
+// keptAsSpecified gives a row whose own product is "as spec" the product that it says was
+// specified.
+func (r *reader) keptAsSpecified(l *Line, sources []source) {
+	asked := l.Texts["specified"]
+	for i := range sources {
+		c := &sources[i]
+		if (c.slot == "material" || c.slot == "tag") && asked != "" {
+			if at := r.words.asSpecified.FindStringIndex(c.text); at != nil {
+				c.text = strings.TrimSpace(asked + " " + c.text[at[1]:])
+				l.Texts[c.slot] = c.text
+			}
+		}
+	}
 }
 
 // untagged takes the words for what a thing is for the material of a row whose

@@ -259,3 +259,22 @@ D4 | SBS sheet | do not remove coal tar coating | none | 75 mm`})
 		}
 	}
 }
+
+// A row whose own product is "as specified" has the one that it says was asked for.
+func TestKeptAsSpecified(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Line | They asked for | We give | Substrate | Primer
+1 | ZB-1 | As spec | CMU | none
+2 | ZB-1 | no change | CMU | none
+3 | ZB-1 | ZC-4 | CMU | none
+4 | ZB-1 | As specified; ZS-2 for the beads | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Apply min F
+ZB-1 | SBS sheet | 40
+ZC-4 | butyl sheet | 30
+ZS-2 | STPE sealant | 20`})
+	for i, want := range []string{"ZB-1", "ZB-1", "ZC-4", "ZB-1"} {
+		if m := s.Lines[i].Main(); m == nil || m.Product != want {
+			t.Errorf("row %d: %+v, want %s", i+1, m, want)
+		}
+	}
+}

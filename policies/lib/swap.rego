@@ -10,11 +10,13 @@ import data.lib.finding
 import data.lib.naming
 import data.lib.words
 
-# all lists the swaps of live lines with the line and the pair that each stands in.
+# all lists the swaps of live lines, with the line and the pair that each stands in, unless the row says that the
+# designer has answered for them.
 all := [{"line": line, "pair": pair, "swap": swap} |
 	some pair in input.comparison.pairs
 	line := facts.lines_by_id[pair.line]
 	not line.struck
+	not facts.said(line, "change_accepted")
 	some swap in pair.swaps
 ]
 

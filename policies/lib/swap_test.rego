@@ -118,3 +118,12 @@ test_vapor_class if {
 	swap.vapor_class(57) == 1
 	swap.vapor_class(1000) == 3
 }
+
+test_what_the_designer_answered_is_no_swap if {
+	said := {"id": "change_accepted", "no": false, "text": "RFI 12 answered", "slot": "remark"}
+	line := {"id": "W!12", "struck": false, "signals": []}
+	pairs := [{"line": "W!12", "swaps": [{"slot": "material"}]}]
+	doc := {"comparison": {"pairs": pairs}, "lines": [line]}
+	count(swap.all) == 1 with input as doc
+	count(swap.all) == 0 with input as object.union(doc, {"lines": [object.union(line, {"signals": [said]})]})
+}
