@@ -270,6 +270,9 @@ func (l *lexicon) tagsIn(text string) []mention {
 			found = l.listed(text, found, taken, end)
 		}
 	}
+	if len(l.shape) == 0 {
+		return l.unlisted(text, found, taken)
+	}
 	for _, at := range tagInText.FindAllStringIndex(text, -1) {
 		t := text[at[0]:at[1]]
 		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] {
@@ -286,6 +289,9 @@ var properName = regexp.MustCompile(`\p{Lu}[\p{L}]+(?: (?:\p{Lu}|\d)[\p{L}\d-]*)
 // unlisted finds product names that begin as several known ones do ("Maker
 // Edge") and are not in the product data.
 func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention {
+	if len(l.maker) == 0 {
+		return found
+	}
 	for _, at := range properName.FindAllStringIndex(text, -1) {
 		first, _, _ := strings.Cut(text[at[0]:at[1]], " ")
 		if taken[at[0]] || l.maker[fold(first)] < 2 {

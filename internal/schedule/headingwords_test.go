@@ -1,0 +1,28 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"unicode"
+
+	"pgregory.net/rapid"
+)
+
+// TestHeadingWords holds the cutting against the expression that says it.
+func TestHeadingWords(t *testing.T) {
+	if got := headingWords("CoverDate_2 of UVExposure/days, µmÉté"); !slices.Equal(got, []string{"cover", "date", "2", "of", "uvexposure", "days", "µmété"}) {
+		t.Errorf("%q", got)
+	}
+	capital := regexp.MustCompile(`(\p{Ll}{3})(\p{Lu})`)
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.OneOf(rapid.String(), rapid.StringMatching(`[a-zA-Zéßİµ ./_\d]*`)).Draw(t, "text")
+		want := strings.FieldsFunc(strings.ToLower(capital.ReplaceAllString(text, "$1 $2")), func(c rune) bool {
+			return !unicode.IsLetter(c) && !unicode.IsDigit(c)
+		})
+		if got := headingWords(text); !slices.Equal(got, want) {
+			t.Fatalf("%q: got %q, want %q", text, got, want)
+		}
+	})
+}
