@@ -111,6 +111,7 @@ func TestSignals(t *testing.T) {
 		{"primed the day before", "primed_ahead", ""},
 		{"top edge loose", "edge_open", "edge_sealed"},
 		{"foot of the lap left open", "", "stays_exposed"},
+		{"PVC roof ends short of it", "no_contact", ""},
 		{"RFI 12 answered 4 May: use the acrylic sheet", "change_accepted", ""},
 		{"RFI 12 pending", "", "change_accepted"},
 		{"last 6 in. stay open for the flashing", "", "stays_exposed"},

@@ -185,6 +185,12 @@ func (r *reader) withListUnit(sentence string) string {
 			return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+unit+"$2")
 		}
 	}
+	for _, word := range strings.Fields(lead) { // "VOC g/L max.: primers 250"
+		one := r.phrase.Quantities("1 "+word, "")
+		if strings.Contains(word, "/") && len(one) == 1 && one[0].Unit != "" && one[0].End == len("1 "+word) {
+			return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+word+"$2")
+		}
+	}
 	if said := r.phrase.Quantities(list, ""); len(said) > 0 && said[0].Unit != "" {
 		first := said[0]
 		return lead + ":" + namedBare.ReplaceAllString(list[:first.Start], "$1 "+first.Unit+"$2") + list[first.Start:]

@@ -60,6 +60,20 @@ VOC: sealants 150 g/L at most (client's indoor air policy).
 	}
 }
 
+// The unit of a list may stand in its lead.
+func TestLimitsWithTheirUnitInTheLead(t *testing.T) {
+	s := read(t, oneWall+"VOC g/L max.: primers 240, sealants 130\n")
+	got := map[string]float64{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "voc_gl" && l.Max != nil {
+			got[strings.Join(l.Roles, " ")] = *l.Max
+		}
+	}
+	if got["primer"] != 240 || got["sealant"] != 130 {
+		t.Errorf("limits %v", got)
+	}
+}
+
 // A thickness told of roofs is asked of no wall.
 func TestLimitsOfRoofs(t *testing.T) {
 	s := read(t, oneWall+"Thickness: sheets below grade 60 mil, roof vapor barriers 35 mil min., fluid membranes 25 mil dry.\n")

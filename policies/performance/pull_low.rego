@@ -26,7 +26,8 @@ findings contains found if {
 	pull := line.figures.pull_pa
 	measure.is_sound(pull)
 	item := facts.main_items(line)[0]
-	limit := limits.highest_min(limits.limits_for("pull_pa", line, item.keys, line.role))
+	asked := array.concat(limits.limits_for("pull_pa", line, item.keys, line.role), _of_fluids(item))
+	limit := limits.highest_min(asked)
 	measure.low(pull) < limit.min * (1 - data.performance.pull.share)
 	not _is_done_again(line, pull)
 	message := naming.say("the pull test of %s gave %s; the notes ask for %s or more", [
@@ -38,6 +39,13 @@ findings contains found if {
 		"related": [finding.related_address(limit.at, limit.text)],
 	})
 }
+
+# "Fluids 16 psi" holds for all that is rolled or sprayed, whatever it is made of.
+_of_fluids(item) := [limit |
+	regex.match(data.performance.films.applied, item.family)
+	some limit in limits.by_kind.pull_pa
+	"fluid-applied-unspecified" in limit.keys
+]
 
 _is_done_again(line, pull) if {
 	some slot, cell in line.cells

@@ -25,6 +25,17 @@ test_fires_in_full if {
 	}}
 }
 
+test_of_fluids if {
+	fluids := object.union(_limit, {"keys": ["fluid-applied-unspecified"]})
+	family := "fluid-applied-stpe-air-barrier"
+	coat := object.union(desk.own(12, "FM-1"), {"family": family, "keys": [family]})
+	pull := object.union(desk.figure(8 * _psi, "8 psi", "psi"), {"at": {"sheet": "W", "row": 12, "cell": "M12"}})
+	sheet := desk.row(12, "FM-1", {"figures": {"pull_pa": pull}, "texts": {}})
+	count(pull_low.findings) == 0 with input as desk.document([sheet], [], [fluids])
+	rolled := object.union(sheet, {"items": [coat]})
+	count(pull_low.findings) == 1 with input as desk.document([rolled], [], [fluids])
+}
+
 test_silent[name] if {
 	some name, case in {
 		"at the limit": {"psi": 16, "text": "16 psi", "more": {}},
