@@ -26,7 +26,7 @@ type sample struct {
 		Ranks [][]string       `json:"ranks"`
 		Of    map[string]*part `json:"of"`
 	} `json:"lists"`
-	hidden bool
+	hidden bool //lint:ignore U1000 a field that no file may set
 }
 
 type part struct{ Size float64 }

@@ -98,10 +98,12 @@ func (r *reader) composite(into reflect.Value) {
 	}
 }
 
+var textList = reflect.TypeFor[[]string]()
+
 func (r *reader) list(into reflect.Value) {
 	r.take('[')
-	if texts, ok := reflect.TypeAssert[[]string](into); ok {
-		texts = make([]string, 0, 4)
+	if into.Type() == textList {
+		texts := make([]string, 0, 4)
 		for first := true; r.more(first, ']'); first = false {
 			texts = append(texts, r.string())
 		}
