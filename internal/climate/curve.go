@@ -7,43 +7,71 @@ import "math"
 // fall to the next minimum.
 //
 // Form: Parton and Logan, A model for diurnal variation in soil and air
-// temperature, Agricultural Meteorology 23 (1981). Inland of the Pacific the
-// maximum comes later, once the sea's cloud is gone.
+// temperature, Agricultural Meteorology 23 (1981). In long days two kinds of
+// place have a course of their own. Where the sea holds the whole year even,
+// its wind ends the rise at noon. In the lowlands of the Pacific coast the
+// sea's low cloud lies until late in the morning, and the rise begins when it
+// is gone.
 //
 // The minima and maxima of single days come at all hours, the more so where
 // weather moves the air further than the sun does, so the mean course turns
 // before it reaches them: by shares of the range that are a linear form of
 // scatter over range and of day length.
 type course struct {
-	LagMax      float64 `json:"lag_max_h"`       // hours from solar noon to the maximum, less LagMin
-	LagMaxCoast float64 `json:"lag_max_coast_h"` // hours more on the Pacific coast
-	LagMin      float64 `json:"lag_min_h"`       // hours from sunrise to the minimum
-	Decay       float64 `json:"decay"`           // exponent of the fall through the night
+	LagMax        float64 `json:"lag_max_h"`         // hours from solar noon to the maximum, less LagMin
+	LagMaxSea     float64 `json:"lag_max_sea_h"`     // hours more on long days by an even sea
+	LagMaxLowland float64 `json:"lag_max_lowland_h"` // hours more on long days in the lowlands of the Pacific coast
+	LagMin        float64 `json:"lag_min_h"`         // hours from sunrise to the minimum
+	LagMinLowland float64 `json:"lag_min_lowland_h"` // hours more on long days in the lowlands of the Pacific coast
+	Decay         float64 `json:"decay"`             // exponent of the fall through the night
 
 	ShortMin        float64 `json:"short_min"`
 	ShortMinScatter float64 `json:"short_min_scatter"`
 	ShortMinDay     float64 `json:"short_min_day"` // an hour of daylight over twelve
 	ShortMax        float64 `json:"short_max"`
 	ShortMaxScatter float64 `json:"short_max_scatter"`
+
+	sea, lowland float64 // how much the place is either, 0 to 1
 }
 
-// at gives the course of a place: coast is 1 on the Pacific coast, 0 far off.
-func (c course) at(coast float64) course {
-	c.LagMax += c.LagMaxCoast * coast
+// at gives the course of a place.
+func (c course) at(r *record) course {
+	c.sea = evenSea(r)
+	c.lowland = (1 - c.sea) * coastal(r) * math.Exp(-square(max(0, r.elev)/lowlandReach))
 	return c
+}
+
+func square(x float64) float64 { return x * x }
+
+// lowlandReach is the height, m, that the sea's low cloud reaches to.
+const lowlandReach = 400.0
+
+// evenSea is 1 where the monthly means differ so little that the sea must hold
+// them, and 0 where they differ as they do inland.
+func evenSea(r *record) float64 {
+	const even, inland = 9.0, 14.0 // °C between the coldest and the warmest month
+	return max(0, min(1, (inland-yearlyRange(r))/(inland-even)))
 }
 
 // Shortest and longest day length that the form is used with; polar night and
 // polar day are held at these.
 const leastDay, mostDay, hoursIn = 4.0, 20.0, 24.0
 
+// long is 0 for a winter's day and 1 for a summer's.
+func long(length float64) float64 {
+	const winter, summer = 10.0, 14.0 // hours of daylight
+	return max(0, min(1, (length-winter)/(summer-winter)))
+}
+
 // shape gives the place of hour t between the minimum (0) and the maximum (1)
 // of the mean course, for a day length and solar noon in hours.
 func (c course) shape(t, length, noon float64) float64 {
 	length = max(leastDay, min(mostDay, length))
-	since := math.Mod(t-(noon-length/2+c.LagMin)+2*hoursIn, hoursIn)
-	day := length - c.LagMin
-	rising := func(h float64) float64 { return math.Sin(math.Pi * h / (length + 2*c.LagMax)) }
+	lagMin := c.LagMin + long(length)*c.LagMinLowland*c.lowland
+	lagMax := c.LagMax + long(length)*(c.LagMaxSea*c.sea+c.LagMaxLowland*c.lowland)
+	since := math.Mod(t-(noon-length/2+lagMin)+2*hoursIn, hoursIn)
+	day := length - lagMin
+	rising := func(h float64) float64 { return math.Sin(math.Pi * h / (length + 2*lagMax)) }
 	if since <= day {
 		return rising(since)
 	}

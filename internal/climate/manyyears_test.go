@@ -84,29 +84,57 @@ func manyCells(s *Site, count map[[2]int]dayCount) []cell {
 	return cells
 }
 
-// TestMeanCourse holds the mean course of the day to hourly normals.
+// TestMeanCourse holds the mean course of the day to hourly normals of thirty
+// years, hour by hour of the working day in each season: one place that the
+// model was fitted to, and one that it was not.
 func TestMeanCourse(t *testing.T) {
-	s := published(t, "Seattle", "WA")
-	sum, n, worst := 0.0, 0.0, 0.0
-	byHour := map[int][2]float64{}
-	for _, line := range readLines(t, "seattle_hourly_normals.csv.gz") {
-		var m, d, h, v int
-		if _, err := fmt.Sscanf(line, "%d,%d,%d,%d", &m, &d, &h, &v); err != nil {
-			t.Fatal(err)
+	for _, place := range []struct{ file, station, region string }{
+		{"seattle_hourly_normals.csv.gz", "Seattle", "WA"},
+		{"san-francisco_hourly_normals.csv.gz", "San Francisco airport", "CA"},
+	} {
+		s := published(t, place.station, place.region)
+		byHour, all := map[[2]int]*mean{}, mean{}
+		for _, line := range readLines(t, place.file) {
+			var m, d, h, v int
+			if _, err := fmt.Sscanf(line, "%d,%d,%d,%d", &m, &d, &h, &v); err != nil {
+				t.Fatal(err)
+			}
+			i := dayIndex(time.Date(2025, time.Month(m), d, 0, 0, 0, 0, time.UTC))
+			k := [2]int{m % 12 / 3, h}
+			if byHour[k] == nil {
+				byHour[k] = &mean{}
+			}
+			e := s.meanAt(i, float64(h)) - float64(v)/10
+			byHour[k].add(e)
+			all.add(math.Abs(e))
 		}
-		i := dayIndex(time.Date(2025, time.Month(m), d, 0, 0, 0, 0, time.UTC))
-		length, noon := dayLength(s.Place.Lat, float64(i+1)), solarNoon(s.Place.Lon, s.zone, float64(i+1))
-		low, high := s.course.turns(s.dayMax[i], s.dayMin[i], (s.sdMax[i]+s.sdMin[i])/2, length)
-		e := low + s.course.shape(float64(h), length, noon)*(high-low) - float64(v)/10
-		sum, n, worst = sum+math.Abs(e), n+1, max(worst, math.Abs(e))
-		b := byHour[h]
-		byHour[h] = [2]float64{b[0] + e, b[1] + 1}
+		t.Logf("%s hourly normals: mean difference %.2f °C; by season at 00, 01, ... 23:00", place.station, all.value())
+		for q := range 4 {
+			var line strings.Builder
+			for h := range 24 {
+				e := byHour[[2]int{q, h}].value()
+				fmt.Fprintf(&line, " %+.1f", e)
+				if h >= 7 && h <= 17 && math.Abs(e) > 1.3 {
+					t.Errorf("%s, %s, %02d:00: %+.1f °C", place.station, season(3*q+1), h, e)
+				}
+			}
+			t.Logf("  %-7s%s", season(3*q+1), line.String())
+		}
+		if all.value() > 0.6 {
+			t.Errorf("%s: the mean course is off by %.2f °C", place.station, all.value())
+		}
 	}
-	t.Logf("Seattle hourly normals: mean difference %.2f °C, largest %.1f °C", sum/n, worst)
-	for h := range 24 {
-		t.Logf("  %02d:00 %+.2f", h, byHour[h][0]/byHour[h][1])
-	}
-	if sum/n > 0.8 {
-		t.Errorf("mean course is off by %.2f °C", sum/n)
-	}
+}
+
+// mean is a running mean.
+type mean struct{ sum, n float64 }
+
+func (m *mean) add(x float64)  { m.sum, m.n = m.sum+x, m.n+1 }
+func (m *mean) value() float64 { return m.sum / m.n }
+
+// meanAt gives the mean temperature of a day of the normal year at an hour.
+func (s *Site) meanAt(i int, t float64) float64 {
+	length, noon := dayLength(s.Place.Lat, float64(i+1)), solarNoon(s.Place.Lon, s.zone, float64(i+1))
+	low, high := s.course.turns(s.dayMax[i], s.dayMin[i], (s.sdMax[i]+s.sdMin[i])/2, length)
+	return low + s.course.shape(t, length, noon)*(high-low)
 }

@@ -30,15 +30,10 @@ const (
 const widestYear, farthest = 45.0, 66.0
 
 func termsOf(r *record, m int) scatterTerms {
-	coldest, warmest := math.Inf(1), math.Inf(-1)
-	for i := range r.tmax {
-		mean := (r.tmax[i] + r.tmin[i]) / 2
-		coldest, warmest = min(coldest, mean), max(warmest, mean)
-	}
 	w := wave(r.lat, m)
 	sin, cos := math.Sincos(w)
 	sin2, cos2 := math.Sincos(2 * w)
-	a := (min(warmest-coldest, widestYear) - 20) / 10
+	a := (min(yearlyRange(r), widestYear) - 20) / 10
 	d := (r.tmax[m] - r.tmin[m] - 11) / 4
 	t := ((r.tmax[m]+r.tmin[m])/2 - 10) / 10
 	l := (min(math.Abs(r.lat), farthest) - 42) / 10
@@ -49,6 +44,17 @@ func termsOf(r *record, m int) scatterTerms {
 		coast, coast * cos, coast * sin, basin, basin * cos, basin * sin, plains, plains * cos, plains * sin,
 		a * a, a * l, t * t, a * t,
 	}
+}
+
+// yearlyRange is the difference of the means of the warmest and the coldest
+// month.
+func yearlyRange(r *record) float64 {
+	coldest, warmest := math.Inf(1), math.Inf(-1)
+	for i := range r.tmax {
+		mean := (r.tmax[i] + r.tmin[i]) / 2
+		coldest, warmest = min(coldest, mean), max(warmest, mean)
+	}
+	return warmest - coldest
 }
 
 // coastal is 1 on the Pacific coast of North America and 0 far from it.

@@ -76,7 +76,7 @@ func (p Place) Site() (*Site, error) {
 // newSite lays monthly figures out over the year.
 func (c *constants) newSite(p Place, r *record, sc scatter) *Site {
 	s := &Site{Place: p, tmax: r.tmax, tmin: r.tmin, zone: math.Round(p.Lon / 15), model: c}
-	s.course = c.Course.at(coastal(r))
+	s.course = c.Course.at(r)
 	s.dayMax, s.dayMin = smoothYear(r.tmax), smoothYear(r.tmin)
 	s.sdMax, s.sdMin = smoothYear(sc.max), smoothYear(sc.min)
 	for d := range s.sdMax {
