@@ -2,10 +2,13 @@ package cli
 
 import (
 	"encoding/json"
+	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 	"unicode/utf8"
 )
 
@@ -97,6 +100,39 @@ func TestSeasonOwnFigures(t *testing.T) {
 	}
 	if !strings.Contains(out, "own monthly figures") || !strings.Contains(out, "43° north") {
 		t.Error(out)
+	}
+}
+
+// A weather file is counted and not estimated: hours 08 to 17 of every day here
+// hold 7 to 16 °C.
+func TestSeasonWeatherFile(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("LOCATION,Testfield,WI,USA,made for the test,000000,43.0,-88.0,-6.0,200.0\n" + strings.Repeat("HEADING\n", 7))
+	for day := time.Date(2025, 1, 1, 0, 0, 0, 0, time.UTC); day.Year() == 2025; day = day.AddDate(0, 0, 1) {
+		for h := 1; h <= 24; h++ {
+			fmt.Fprintf(&b, "2025,%d,%d,%d,60,flags,%d.0,-2.0,50,101000\n", day.Month(), day.Day(), h, h-1)
+		}
+	}
+	file := filepath.Join(t.TempDir(), "site.epw")
+	if err := os.WriteFile(file, []byte(b.String()), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	out, err := season("--climate", file, "--from", "2026-11-02", "--to", "2026-11-20", "--limit", "10C", "--format", "json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var r struct {
+		Basis    string
+		Estimate bool
+		Odds     []struct {
+			ShareBelow float64 `json:"share_below"`
+		}
+	}
+	if err := json.Unmarshal([]byte(out), &r); err != nil {
+		t.Fatal(err)
+	}
+	if len(r.Odds) != 1 || math.Abs(r.Odds[0].ShareBelow-0.3) > 1e-9 || r.Estimate || !strings.Contains(r.Basis, "counted") {
+		t.Errorf("%+v", r)
 	}
 }
 

@@ -105,6 +105,28 @@ func monthOfDay(day int) int {
 	return m
 }
 
+// Every station of the published tables is there, and where each stands it is
+// found, or a named one close by.
+func TestAllStations(t *testing.T) {
+	all := allStations(t)
+	if len(all) != 8226 {
+		t.Errorf("%d stations, not 8226", len(all))
+	}
+	for i, r := range all {
+		if i%200 != 0 {
+			continue
+		}
+		p, err := Near(r.lat, r.lon, nil)
+		if err != nil {
+			t.Errorf("%s, %s: %v", r.name, r.region, err)
+			continue
+		}
+		if p.DistanceKM == nil || *p.DistanceKM > namedGain {
+			t.Errorf("%s, %s: the nearest station is %s", r.name, r.region, p.Where())
+		}
+	}
+}
+
 // allStations reads every tile of the tables.
 func allStations(t *testing.T) []*record {
 	t.Helper()

@@ -3,19 +3,25 @@ package climate
 import "math"
 
 // declination gives the sun's declination in radians on day n of the year
-// (1 to 365): 23.45° · sin(360° · (284 + n) / 365).
-// Source: Cooper, The absorption of radiation in solar stills, Solar Energy 12 (1969).
+// (1 to 365), right to 0.04°. Source: Spencer, Fourier series representation of
+// the position of the sun, Search 2 (1971).
 func declination(n float64) float64 {
-	return 23.45 * math.Pi / 180 * math.Sin(2*math.Pi*(284+n)/365)
+	sin, cos := math.Sincos(yearAngle(n))
+	sin2, cos2 := math.Sincos(2 * yearAngle(n))
+	sin3, cos3 := math.Sincos(3 * yearAngle(n))
+	return 0.006918 - 0.399912*cos + 0.070257*sin - 0.006758*cos2 + 0.000907*sin2 - 0.002697*cos3 + 0.00148*sin3
 }
 
-// equationOfTime gives, in hours, how far sun time runs ahead of mean time:
-// 9.87 sin 2B - 7.53 cos B - 1.5 sin B minutes, B = 360° · (n - 81) / 364.
-// Source: Duffie and Beckman, Solar Engineering of Thermal Processes (from memory).
+// equationOfTime gives, in hours, how far sun time runs ahead of mean time.
+// Source: as declination.
 func equationOfTime(n float64) float64 {
-	b := 2 * math.Pi * (n - 81) / 364
-	return (9.87*math.Sin(2*b) - 7.53*math.Cos(b) - 1.5*math.Sin(b)) / 60
+	sin, cos := math.Sincos(yearAngle(n))
+	sin2, cos2 := math.Sincos(2 * yearAngle(n))
+	return (0.000075 + 0.001868*cos - 0.032077*sin - 0.014615*cos2 - 0.040849*sin2) * 12 / math.Pi
 }
+
+// yearAngle is how far of its yearly round the sun has gone on day n.
+func yearAngle(n float64) float64 { return 2 * math.Pi * (n - 1) / yearDays }
 
 // horizon is the sun's height when its upper edge is seen to rise: half the
 // disc (16') and refraction (34') below the level, the almanacs' convention.
