@@ -29,7 +29,7 @@ type field struct {
 // cards finds the products of a sheet whose data stands by labels: a block of
 // labels and values for each, a matrix with the products across and the labels
 // down, or a list of one property to a line. Rows of schedules are no cards.
-func (r *reader) cards(s *workbook.Sheet, tables []*table, names string) []card {
+func (r *reader) cards(s *workbook.Sheet, tables []*table, names *wordIndex) []card {
 	free := make([]workbook.Row, 0, len(s.Rows))
 	for _, row := range s.Rows {
 		if !inKind(tables, row.Number, kindSchedule) {
@@ -102,20 +102,17 @@ const sureLabel = 0.45
 var notOfProducts = []string{"mark", "tag", "material", "group", "place", "order", "substrate", "touches", "install", "cover", "finish", "placed", "layers"}
 
 // isNamed holds for a name that the schedule's cells use.
-func isNamed(name, names string) bool {
+func isNamed(name string, names *wordIndex) bool {
 	name = fold(name)
 	if len(name) < 2 {
 		return false
 	}
-	for range wholeWords(names, name) {
-		return true
-	}
-	return false
+	return names.has(name)
 }
 
 // scheduleWords are the words of the cells of all schedules, in which a name
 // counts as used.
-func scheduleWords(all []*table) string {
+func scheduleWords(all []*table) *wordIndex {
 	var b strings.Builder
 	for _, t := range all {
 		if t.kind != kindSchedule {
@@ -131,7 +128,7 @@ func scheduleWords(all []*table) string {
 			}
 		}
 	}
-	return b.String()
+	return indexWords(b.String())
 }
 
 // cardLead is what may stand before the name at the head of a card.
@@ -139,7 +136,7 @@ var cardLead = regexp.MustCompile(`^(?i:(?:tag|code|product|item|mark|no\.?|card
 
 // blocks finds stacked cards: a row of name and description, and under it, to
 // the next blank row, rows of label and value.
-func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
 	var out []card
 	used := 0
 	for i := 0; i < len(rows); i++ {
@@ -167,12 +164,12 @@ func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names string) []
 // block reads one card from the first of the rows on; n is how many it takes, 0
 // where there is none. A name may look like a label ("Prime S") where it stands
 // after a blank row and the schedule uses it.
-func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names string) (c card, n int) {
+func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names *wordIndex) (c card, n int) {
 	c, ok := r.cardHead(s, rows[0], after, names)
 	if !ok {
 		return c, 0
 	}
-	for _, row := range rows[1:] {
+	for _, row := range rows[1:min(maxCard, len(rows))] {
 		cells := filled(row)
 		label, value, ok := pair(cells)
 		if !ok && len(cells) == 1 && cells[0].Col > c.cols[0] { // a sentence without a label, under what the product is
@@ -194,13 +191,17 @@ func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names
 	return c, len(c.rows)
 }
 
+// maxCard is how many rows a card has at most, far above any: a list without end
+// is not read to its end for each of its rows.
+const maxCard = 200
+
 // maxHeadCells is how many cells head a card at most: name, trade name and what
 // the product is.
 const maxHeadCells = 3
 
 // cardHead reads the first row of a card: a name with or without what it is, in
 // one cell or two, or the name as the value of a label ("Tag | FM-1").
-func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names string) (c card, ok bool) {
+func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names *wordIndex) (c card, ok bool) {
 	head := filled(row)
 	if len(head) == 0 || len(head) > maxHeadCells {
 		return c, false
@@ -240,7 +241,7 @@ func (r *reader) isReference(label string) bool {
 }
 
 // startsCard holds for a label that a new card begins with.
-func (r *reader) startsCard(label workbook.Cell, names string) bool {
+func (r *reader) startsCard(label workbook.Cell, names *wordIndex) bool {
 	name := strings.TrimSpace(cardLead.ReplaceAllString(label.Value, ""))
 	return r.callsProduct(label.Value) || isNamed(name, names) && r.labelOf(name) == "" && tagShape.MatchString(name)
 }

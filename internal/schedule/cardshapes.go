@@ -9,7 +9,7 @@ import (
 )
 
 // matrix finds a sheet with the products across and their properties down.
-func (r *reader) matrix(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+func (r *reader) matrix(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
 	for i, row := range rows {
 		codes := filled(row)
 		if len(codes) == 0 || codes[0].Col > maxSide {
@@ -76,7 +76,7 @@ func (r *reader) across(s *workbook.Sheet, rows []workbook.Row, side int, codes 
 
 // propertyList finds a list of one property to a line, the product's code on the
 // first of its lines or on each.
-func (r *reader) propertyList(s *workbook.Sheet, rows []workbook.Row, names string) []card {
+func (r *reader) propertyList(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
 	label := r.labelColumn(rows)
 	if label == 0 {
 		return nil

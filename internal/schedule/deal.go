@@ -12,7 +12,7 @@ import (
 // tables that only seemed to stand where cards do.
 func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 	names := scheduleWords(all)
-	if names == "" {
+	if names.text == "" {
 		return all
 	}
 	for _, t := range all {

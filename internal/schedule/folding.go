@@ -43,6 +43,30 @@ func wholeWord(s string, start, end int) bool {
 	return !wordRune(before) && !wordRune(after)
 }
 
+// wordsOf gives the words of a text, runs of letters and digits, with where each
+// starts.
+func wordsOf(s string) iter.Seq2[int, string] {
+	return func(yield func(start int, word string) bool) {
+		start := -1
+		for i, r := range s {
+			switch {
+			case wordRune(r):
+				if start < 0 {
+					start = i
+				}
+			case start >= 0:
+				if !yield(start, s[start:i]) {
+					return
+				}
+				start = -1
+			}
+		}
+		if start >= 0 {
+			yield(start, s[start:])
+		}
+	}
+}
+
 func wordRune(r rune) bool {
 	return r != utf8.RuneError && (unicode.IsLetter(r) || unicode.IsDigit(r))
 }

@@ -19,6 +19,7 @@ type lexicon struct {
 	seen    map[string][]material.Material // what the vocabulary found in texts asked before
 	tags    map[string]int                 // folded tag or name -> index of product
 	names   []string                       // folded, longest first
+	index   nameIndex                      // of names
 	numbers map[string]bool                // tags without a letter
 	shape   map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
 	marks   map[string]bool
@@ -75,6 +76,7 @@ func (l *lexicon) done() {
 	l.addUnmade()
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
 	slices.SortFunc(l.names, longest)
+	l.index = nameIndex{}
 	l.shorts = slices.SortedFunc(maps.Keys(l.short), longest)
 }
 
@@ -260,7 +262,8 @@ func (l *lexicon) tagsIn(text string) []mention {
 		at := strings.Index(low, bare)
 		return []mention{{start: at, end: at + len(bare), product: l.tags[bare], tag: bare}}
 	}
-	for _, name := range l.names {
+	for _, n := range l.index.in(low, l.names) {
+		name := l.names[n]
 		for i, end := range wholeWords(low, name) {
 			if taken[i] || !l.isCalled(name, text[i:end]) {
 				continue

@@ -73,12 +73,22 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 // bareFigures are the numbers of a text that have no unit of their own, read in
 // the unit that the figure usually has.
 func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quantity) []phrase.Quantity {
-	unit := firstNonEmpty(one.Unit, r.unitStated(one.Like))
-	if one.bare == nil || unit == "" {
+	if one.bare == nil {
+		return nil
+	}
+	numbers := one.bare.FindAllStringIndex(text, -1)
+	if len(numbers) == 0 {
+		return nil
+	}
+	unit := one.Unit
+	if unit == "" {
+		unit = r.unitStated(one.Like)
+	}
+	if unit == "" {
 		return nil
 	}
 	var out []phrase.Quantity
-	for _, at := range one.bare.FindAllStringIndex(text, -1) {
+	for _, at := range numbers {
 		own := func(q phrase.Quantity) bool { return q.Unit != "" && q.Start <= at[0] && at[0] < q.End }
 		if slices.ContainsFunc(stated, own) {
 			continue
@@ -94,8 +104,8 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 // unitStated is the unit that product data writes for a figure, "" where none
 // has it.
 func (r *reader) unitStated(key string) string {
-	for _, p := range r.sched.Products {
-		if f := p.Figures[key]; f.Unit != "" {
+	for i := range r.sched.Products {
+		if f := r.sched.Products[i].Figures[key]; f.Unit != "" {
 			return f.Unit
 		}
 	}
