@@ -67,7 +67,9 @@ func filled(row workbook.Row) []workbook.Cell {
 }
 
 // labelOf gives the slot of product data that a label names, "" if none.
-func (r *reader) labelOf(label string) string { return r.slotOfLabel(label, workbook.Cell{}) }
+func (r *reader) labelOf(label string) string {
+	return r.labels.of(label, func() string { return r.slotOfLabel(label, workbook.Cell{}) })
+}
 
 // slotOfLabel is the slot that a label names and that can hold the value beside
 // it; a label of two meanings ("film") is told by its value.

@@ -77,6 +77,7 @@ type reader struct {
 	marked     map[string][]int // lines by their marks
 	bookOrder  phrase.DateOrder
 	dates      memory[string, bool]              // whether a text is a date
+	labels     memory[string, string]            // the slot of product data that a label names
 	guessed    memory[columnHead, []guess]       // what a heading may stand for
 	materials  memory[string, bool]              // whether a text names a material and is no heading
 	held       memory[string, bool]              // whether a text is a figure of a kind
@@ -169,7 +170,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{

@@ -11,15 +11,14 @@ import data.lib.facts
 # text states a limit for it and another for all or for the rest ("VOC 100 g/L, primers 250"), its own counts.
 limits_for(kind, line, keys, role) := [limit |
 	fitting := _fitting(kind, line, keys, role)
+	own := {other.at | some other in fitting; _is_own(other)}
 	some limit in fitting
-	not _is_of_the_rest(limit, fitting)
+	not _is_of_the_rest(limit, own)
 ]
 
-_is_of_the_rest(limit, fitting) if {
+_is_of_the_rest(limit, own) if {
 	not _is_own(limit)
-	some other in fitting
-	_is_own(other)
-	other.at == limit.at
+	limit.at in own
 }
 
 _is_own(limit) if limit.roles[0]
