@@ -10,9 +10,8 @@ import (
 
 // Find lists the contacts of every live line of a schedule.
 func Find(s *schedule.Schedule) []Contact {
+	var out []Contact
 	var found []Contact // of one line, in room that serves all
-	var lines [][]Contact
-	count := 0
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		if l.Struck {
@@ -28,13 +27,10 @@ func Find(s *schedule.Schedule) []Contact {
 		f.settle()
 		f.restated()
 		f.runoff()
-		lines = append(lines, slices.Clone(f.found))
-		count += len(f.found)
-		found = f.found
-	}
-	out := make([]Contact, 0, count)
-	for _, of := range lines {
-		out = append(out, of...)
+		if found = f.found; len(out)+len(found) > cap(out) { // room for as many as the lines so far make likely
+			out = slices.Grow(out, len(found)+len(out)/(i+1)*(len(s.Lines)-i))
+		}
+		out = append(out, found...)
 	}
 	for i := range out {
 		out[i].ID = "c" + strconv.Itoa(i+1)

@@ -224,7 +224,7 @@ func (r *reader) countedDays() {
 		}
 		n := tables[l.Table]
 		n.both++
-		if off := int(*f.Min) - bare.Last; -1 <= off && off <= 1 {
+		if stated, ok := wholeDays(f.Min); ok && max(stated-bare.Last, bare.Last-stated) <= 1 {
 			n.agree++
 		}
 		tables[l.Table] = n
@@ -258,12 +258,22 @@ func (l *Line) lastDay() {
 
 // planned takes a span that a column states in days where no dates give it.
 func (l *Line) planned(span, figure string) {
-	f, ok := l.Figures[figure]
-	if _, counted := l.Spans[span]; counted || !ok || f.Min == nil {
+	n, ok := wholeDays(l.Figures[figure].Min)
+	if _, counted := l.Spans[span]; counted || !ok {
 		return
 	}
-	n := int(*f.Min)
 	l.Spans[span] = Span{Min: n, Max: n, Last: n}
+}
+
+// mostDays is more than any building stands; a count above it is held at it.
+const mostDays = 1_000_000
+
+// wholeDays is a figure of days as a count, if there is one; none is below 0.
+func wholeDays(f *float64) (int, bool) {
+	if f == nil || *f < 0 {
+		return 0, false
+	}
+	return int(min(*f, mostDays)), true
 }
 
 func (l *Line) count(key string, a, b Day) {

@@ -266,10 +266,10 @@ func inDays(q phrase.Quantity) phrase.Quantity {
 }
 
 func (l *Line) age(q phrase.Quantity) {
-	if q.Min == nil {
+	n, ok := wholeDays(q.Min)
+	if !ok {
 		return
 	}
-	n := int(*q.Min)
 	if q.Kind == "months" {
 		n *= daysInMonth
 	}

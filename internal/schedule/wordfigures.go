@@ -50,9 +50,13 @@ func (w *wordFigures) compile() (err error) {
 	return nil
 }
 
+// wordsAround is how far from a figure the words that name it may stand, in bytes
+// on either side: further than any sentence is long.
+const wordsAround = 400
+
 // names holds where the words around a span of the text name the figure there.
 func (one *wordFigure) names(text string, start, end int) bool {
-	text = text[:start] + "#" + text[end:]
+	text = text[max(0, start-wordsAround):start] + "#" + text[end:min(len(text), end+wordsAround)]
 	return one.words.MatchString(text) && (one.not == nil || !one.not.MatchString(text))
 }
 
