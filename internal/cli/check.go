@@ -191,7 +191,7 @@ func report(g guard, run output.Run, o checkOptions, s Streams) error {
 			write = func(w io.Writer) error { return html.Write(w, run) }
 		}
 		if isMarked(out) {
-			if err := writeMarked(out, g, run, s); err != nil {
+			if err := writeMarked(out, g, run); err != nil {
 				return err
 			}
 			continue
@@ -205,7 +205,7 @@ func report(g guard, run output.Run, o checkOptions, s Streams) error {
 		return err
 	}
 	for _, p := range run.Problems {
-		fmt.Fprintln(s.Err, "abut:", output.Plain(p.Line()))
+		fmt.Fprintln(s.Err, "abut:", output.Plain(p.Line()+o.uncopied(run)))
 	}
 	switch {
 	case len(run.Problems) > 0:

@@ -41,10 +41,18 @@ func (o checkOptions) noCopy() error {
 	return nil
 }
 
+// uncopied is what is told with a workbook that could not be read where a marked
+// copy of it is asked for.
+func (o checkOptions) uncopied(run output.Run) string {
+	if i := slices.IndexFunc(o.Outputs, isMarked); i >= 0 && len(run.Reading) == 0 {
+		return fmt.Sprintf("; %s, its marked copy, is not written", o.Outputs[i])
+	}
+	return ""
+}
+
 // writeMarked writes a marked copy, unless the workbook could not be read.
-func writeMarked(out string, g guard, run output.Run, s Streams) error {
+func writeMarked(out string, g guard, run output.Run) error {
 	if len(run.Reading) == 0 {
-		fmt.Fprintf(s.Err, "abut: %s: no marked copy is written, since the workbook could not be read\n", out)
 		return nil
 	}
 	data, err := os.ReadFile(run.Files[0])
