@@ -35,6 +35,9 @@ go mod tidy -diff || stop "run go mod tidy"
 step "staticcheck"
 go run "$staticcheck" ./... ./testdata/demo ./testdata/bench/...
 
+step "known vulnerabilities"
+bash ci/vulnerabilities.sh || stop "a part of the program has a known vulnerability; take a version that mends it"
+
 step "a browser for the tests of the HTML report"
 browser() { command -v chromium || command -v chromium-browser || command -v google-chrome; }
 if ! browser >/dev/null && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
