@@ -18,11 +18,7 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 			continue
 		}
 		for _, c := range row.Cells {
-			for _, m := range r.words.definition.FindAllStringSubmatch(c.Value, -1) {
-				if m[2] != "" || !strings.ContainsFunc(m[1], unicode.IsDigit) { // "WT-1 thru WT-5" defines no mark
-					r.define(m[1], strings.TrimSpace(m[3]))
-				}
-			}
+			r.definitions(c.Value)
 			for _, entry := range entries.Split(c.Value, -1) {
 				if m := pointed.FindStringSubmatch(entry); m != nil && !r.isUnit(m[1]) {
 					r.define(m[1], strings.TrimSpace(m[2]))
@@ -36,6 +32,42 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 			r.readLegend(c.Value)
 		}
 	}
+}
+
+// definitions keeps what a note says of short words, of which a list may have strokes
+// between: "On: BLK split-face block / GMS glass-mat gypsum sheathing".
+func (r *reader) definitions(note string) {
+	parts := strokes.Split(note, -1)
+	if coded := codes(parts); coded < leastCodes || coded*2 < len(parts) {
+		parts = []string{note}
+	}
+	for _, part := range parts {
+		for _, m := range r.words.definition.FindAllStringSubmatch(part, -1) {
+			if m[2] != "" || !strings.ContainsFunc(m[1], unicode.IsDigit) { // "WT-1 thru WT-5" defines no mark
+				r.define(m[1], strings.TrimSpace(m[3]))
+			}
+		}
+	}
+}
+
+var (
+	strokes = regexp.MustCompile(`\s+/\s+`)
+	coded   = regexp.MustCompile(`^[A-Z][A-Z0-9-]{1,5}\s+[a-z]`)
+)
+
+// leastCodes is how many short words a list with strokes between them has.
+const leastCodes = 2
+
+// codes counts the parts that begin with a short word in capitals and go on in small
+// letters.
+func codes(parts []string) int {
+	n := 0
+	for _, p := range parts {
+		if coded.MatchString(p) {
+			n++
+		}
+	}
+	return n
 }
 
 // letter is a single letter and what it stands for, as in "A = open air, H =

@@ -41,16 +41,16 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 			}
 			continue
 		}
-		if b := r.assign(s, row, n, "", false); b.known > best.known {
+		if b := r.assign(below(s, row+n), row, n, "", false); b.known > best.known {
 			best = b
 		}
 	}
 	switch next := row + best.rows; {
 	case best.rows == 0:
 	case r.unitRow(s, next) || r.boundRow(s, next):
-		best = r.assign(s, row, best.rows+1, "", false)
+		best = r.assign(below(s, next+1), row, best.rows+1, "", false)
 	case r.glossRow(s, next):
-		best = r.assign(s, row, best.rows+1, "", true)
+		best = r.assign(below(s, next+1), row, best.rows+1, "", true)
 	}
 	return best, r.isHeading(s, row, best) && !r.isTitle(s, row, best)
 }
@@ -69,14 +69,14 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 			widest = max(widest, m.Right-m.Left+1)
 		}
 	}
-	below := r.assign(s, row+1, b.rows-1, "", b.gloss)
+	rest := r.assign(below(s, row+b.rows), row+1, b.rows-1, "", b.gloss)
 	switch {
-	case !r.isHeading(s, row+1, below) || own > 1 && widest > 1:
+	case !r.isHeading(s, row+1, rest) || own > 1 && widest > 1:
 		return false
 	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading):
 		return true
 	}
-	return maps.Equal(below.slots(), b.slots())
+	return maps.Equal(rest.slots(), b.slots())
 }
 
 // ownTexts counts the texts of a row that are not a merged cell's shadow, and
@@ -148,7 +148,8 @@ type bid struct {
 // most slots stand once, and the surest column takes them. sort keeps to the
 // slots of product data or of schedules; "" takes both. With gloss the last row
 // only explains the columns.
-func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool) headingBlock {
+func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) headingBlock {
+	s := under.sheet
 	width := len(s.Row(row))
 	b := headingBlock{rows: n, gloss: gloss, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
@@ -179,7 +180,7 @@ func (r *reader) assign(s *workbook.Sheet, row, n int, sort string, gloss bool) 
 		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && n > 1) || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		if !r.columnFits(s, row+n, b.nums[x.col], x.guess) {
+		if !r.columnFits(under, b.nums[x.col], x.guess) {
 			continue
 		}
 		taken[x.slot] = x.words

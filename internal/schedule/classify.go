@@ -57,7 +57,7 @@ func (t *table) soleLap() {
 }
 
 func (t *table) columnsOf(r *reader, sort string) {
-	b := r.assign(t.sheet, t.head[0], len(t.head), sort, t.gloss)
+	b := r.assign(t.stretch(), t.head[0], len(t.head), sort, t.gloss)
 	t.cols, t.nums, t.own = b.cols, b.nums, nil
 }
 
@@ -109,7 +109,7 @@ func (t *table) kindOf(sort string) string {
 func (r *reader) dateColumns(t *table) int {
 	n := 0
 	for _, col := range t.nums {
-		if r.mostly(t.sheet, t.first, col, "date") {
+		if r.mostly(t.stretch(), col, "date") {
 			n++
 		}
 	}
@@ -121,7 +121,7 @@ func (r *reader) dateColumns(t *table) int {
 func (r *reader) byUnit(t *table, col int, c Column) (slot, why string) {
 	for kind, slot := range r.head.byUnit {
 		if t.column(slot) == 0 && kind != "note" {
-			if unit := r.unitIn(c.Heading, kind, slot); unit != "" && r.columnHolds(t.sheet, t.first, col, kind) {
+			if unit := r.unitIn(c.Heading, kind, slot); unit != "" && r.columnHolds(t.stretch(), col, kind) {
 				return slot, "figures in " + unit
 			}
 		}
@@ -162,7 +162,7 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 func (r *reader) nearestToCover(t *table, col int) bool {
 	cover := t.column("cover")
 	for i, c := range t.cols {
-		if n := t.nums[i]; c.Slot == "" && col < n && n < cover && r.mostly(t.sheet, t.first, n, "date") {
+		if n := t.nums[i]; c.Slot == "" && col < n && n < cover && r.mostly(t.stretch(), n, "date") {
 			return false
 		}
 	}

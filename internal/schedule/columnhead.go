@@ -11,7 +11,7 @@ import (
 // knowsAny holds for a heading block that makes a column known.
 func (r *reader) knowsAny(s *workbook.Sheet, row, n int) bool {
 	for h := range r.heads(s, row, n, n > 1 && r.unitRow(s, row+n-1)) {
-		if slices.ContainsFunc(r.bids(h), func(g guess) bool { return r.columnFits(s, row+n, h.col, g) }) {
+		if slices.ContainsFunc(r.bids(h), func(g guess) bool { return r.columnFits(below(s, row+n), h.col, g) }) {
 			return true
 		}
 	}
@@ -19,8 +19,8 @@ func (r *reader) knowsAny(s *workbook.Sheet, row, n int) bool {
 }
 
 // columnFits holds for a slot that the cells of a column may stand in.
-func (r *reader) columnFits(s *workbook.Sheet, from, col int, g guess) bool {
-	return g.score >= certain || r.suits(s, from, col, r.head.bySlot[g.slot])
+func (r *reader) columnFits(under stretch, col int, g guess) bool {
+	return g.score >= certain || r.suits(under, col, r.head.bySlot[g.slot])
 }
 
 // columnHead is what a heading block says over one column.

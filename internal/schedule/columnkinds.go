@@ -7,16 +7,27 @@ import (
 	"abut/internal/workbook"
 )
 
+// stretch is the rows that a heading may be of: those of its table, or all below it
+// where the end of that is not known.
+type stretch struct {
+	sheet       *workbook.Sheet
+	first, last int
+}
+
+func below(s *workbook.Sheet, first int) stretch { return stretch{s, first, s.MaxRow} }
+
+func (t *table) stretch() stretch { return stretch{t.sheet, t.first, t.last} }
+
 // mostly holds where two thirds of the telling cells of a column are of a kind.
-func (r *reader) mostly(s *workbook.Sheet, from, col int, kind string) bool {
-	telling, fit := r.profile(s, from, col, kind)
+func (r *reader) mostly(under stretch, col int, kind string) bool {
+	telling, fit := r.profile(under, col, kind)
 	return telling > 0 && fit*3 >= telling*2
 }
 
 // profile counts the telling cells of a column, and those of a kind.
-func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
-	for row := from; row <= s.MaxRow && telling < 40; row++ {
-		c, ok := s.At(row, col)
+func (r *reader) profile(under stretch, col int, kind string) (telling, fit int) {
+	for row := under.first; row <= under.last && telling < 40; row++ {
+		c, ok := under.sheet.At(row, col)
 		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
 			continue
 		}
@@ -30,38 +41,38 @@ func (r *reader) profile(s *workbook.Sheet, from, col int, kind string) (telling
 
 // columnHolds checks a heading against what stands under it: at least a third
 // of the telling cells must be of the kind, and words must not be dates.
-func (r *reader) columnHolds(s *workbook.Sheet, from, col int, kind string) bool {
+func (r *reader) columnHolds(under stretch, col int, kind string) bool {
 	if kind == "" {
-		return !r.mostly(s, from, col, "date")
+		return !r.mostly(under, col, "date")
 	}
-	telling, fit := r.profile(s, from, col, kind)
+	telling, fit := r.profile(under, col, kind)
 	if kind == "date" && fit == 0 && r.yearSaid == 0 {
-		telling, fit = r.profile(s, from, col, dayOnly)
+		telling, fit = r.profile(under, col, dayOnly)
 	}
 	if kind == "date" && fit > 0 && fit*3 < telling {
-		telling, fit = r.distinct(s, from, col, kind)
+		telling, fit = r.distinct(under, col, kind)
 	}
 	return telling == 0 || fit*3 >= telling
 }
 
 // suits holds for a column whose cells can be what its heading says; remarks and
 // codes may look like anything ("07-27-11" reads as a date).
-func (r *reader) suits(s *workbook.Sheet, from, col int, slot *headingSlot) bool {
+func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 	switch {
 	case slot.name == "remark" || slot.name == "reference":
 		return true
-	case (meets[slot.name] || slot.name == "sealant") && r.namesNothing(s, from, col):
+	case (meets[slot.name] || slot.name == "sealant") && r.namesNothing(under, col):
 		return false
 	}
-	return r.columnHolds(s, from, col, slot.kind)
+	return r.columnHolds(under, col, slot.kind)
 }
 
 // namesNothing holds for a column whose telling cells are mostly answers, figures or
 // days, and no materials: "Meets?", "Tie-in date", "Back leg".
-func (r *reader) namesNothing(s *workbook.Sheet, from, col int) bool {
+func (r *reader) namesNothing(under stretch, col int) bool {
 	telling, bare := 0, 0
-	for row := from; row <= s.MaxRow && telling < 40; row++ {
-		c, ok := s.At(row, col)
+	for row := under.first; row <= under.last && telling < 40; row++ {
+		c, ok := under.sheet.At(row, col)
 		if !ok || c.Merged || r.words.isBlank(c.Value) || r.words.isNone(c.Value) || r.words.isDitto(c.Value) {
 			continue
 		}
@@ -75,10 +86,10 @@ func (r *reader) namesNothing(s *workbook.Sheet, from, col int) bool {
 
 // distinct is the profile of a column's different texts: "Phase 3" in most rows is
 // one text, and the dates of the others are many.
-func (r *reader) distinct(s *workbook.Sheet, from, col int, kind string) (telling, fit int) {
+func (r *reader) distinct(under stretch, col int, kind string) (telling, fit int) {
 	seen := map[string]bool{}
-	for row := from; row <= s.MaxRow && len(seen) < 40; row++ {
-		c, ok := s.At(row, col)
+	for row := under.first; row <= under.last && len(seen) < 40; row++ {
+		c, ok := under.sheet.At(row, col)
 		if !ok || c.Merged || seen[c.Value] || r.words.isBlank(c.Value) {
 			continue
 		}

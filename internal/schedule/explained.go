@@ -120,7 +120,7 @@ func (r *reader) takeFreeSlot(t *table, i int) {
 	for _, g := range r.guesses(c.gloss, "", c.gloss) {
 		slot := r.head.bySlot[g.slot]
 		fits := slot.in == "" || slot.in == t.kind
-		if g.score >= toldByNote && fits && (slot.many || t.column(g.slot) == 0) && r.columnHolds(t.sheet, t.first, t.nums[i], slot.kind) {
+		if g.score >= toldByNote && fits && (slot.many || t.column(g.slot) == 0) && r.columnHolds(t.stretch(), t.nums[i], slot.kind) {
 			c.Slot, c.Confidence, c.Why = g.slot, min(g.score, 1), "a note explains it as \""+g.words+"\""
 			return
 		}

@@ -66,7 +66,7 @@ func (r *reader) describe(t *table) {
 			if slot == "" || slot == "reference" {
 				continue
 			}
-			words := r.productWords(p, slot, text(t.sheet, p.Row, col))
+			words := r.bedWords(slot, r.productWords(p, slot, text(t.sheet, p.Row, col)))
 			if _, again := p.Cells[slot]; !again {
 				p.Cells[slot] = t.at(p.Row, col).Cell
 			}
@@ -76,6 +76,16 @@ func (r *reader) describe(t *table) {
 		}
 		r.identify(p)
 	}
+}
+
+// bedWords writes out the office's short words for what products go on, and over
+// which primer.
+func (r *reader) bedWords(slot, words string) string {
+	switch slot {
+	case "accepts", "accepts_primer", "accepts_none", "primer":
+		return r.spelled(words, "substrate")
+	}
+	return words
 }
 
 // productWords resolves "as FM-1, low-temp. grade" to the words of FM-1's cell
@@ -280,7 +290,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, c.slot, strings.TrimSpace(cell.Value)))))
+			c.cell, c.text = cell, r.bedWords(c.slot, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, c.slot, strings.TrimSpace(cell.Value))))))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":

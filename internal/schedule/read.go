@@ -145,6 +145,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if err := r.computed(b, all); err != nil {
 		return nil, err
 	}
+	r.shortWords(b, all)
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
 	r.each(all, kindSchedule, r.primersByUse)
@@ -229,17 +230,21 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.missingUnits(all)
 }
 
-// outside reads what stands around the tables: the office's short words, notes
-// and title blocks, with the marks and places that they may speak of.
-func (r *reader) outside(b *workbook.Book, all []*table) {
+// shortWords reads what notes say of the office's short words, which are no marks.
+func (r *reader) shortWords(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.collectMarks)
+	for i := range b.Sheets {
+		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+	}
+}
+
+// outside reads what stands around the tables: notes and title blocks, with the
+// marks and places that they may speak of.
+func (r *reader) outside(b *workbook.Book, all []*table) {
 	clear(r.heard) // what looked like a tag may be a mark
 	r.each(all, kindSchedule, r.collectPlaces)
 	r.each(all, kindSchedule, r.collectCodes)
 	r.each(all, kindSchedule, r.sites)
-	for i := range b.Sheets {
-		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
-	}
 	for i := range b.Sheets {
 		if !b.Sheets[i].FeedsDropDowns() {
 			r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))

@@ -259,7 +259,7 @@ func (r *reader) actualDays(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		of, is := lessWords(r.head.actual, c.Heading)
-		if c.Slot != "" || !is || !r.mostly(t.sheet, t.first, t.nums[i], "date") {
+		if c.Slot != "" || !is || !r.mostly(t.stretch(), t.nums[i], "date") {
 			continue
 		}
 		for j := range t.cols {

@@ -96,7 +96,9 @@ func (r *reader) findTables(s *workbook.Sheet) ([]*table, error) {
 		if i+1 < len(tables) {
 			t.end = tables[i+1].head[0] - 1
 		}
-		r.bound(t)
+		if r.bound(t); i+1 < len(tables) && t.last >= t.first { // the rows of the next table told of its columns too
+			t.columnsOf(r, "")
+		}
 	}
 	return slices.DeleteFunc(tables, func(t *table) bool { return t.last < t.first }), nil
 }
