@@ -51,11 +51,15 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 	word := text[strings.LastIndexAny(text[:i], " ,(/")+1 : i]
 	if len(word) == 1 { // "+5 to +35 C. Open ...", never "J. Larch"
 		before := strings.TrimRight(text[:i-1], " °")
-		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9'
+		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i])
 	}
 	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
 	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])
 }
+
+// perUnit is a unit by another after a figure, before the point that ends a sentence:
+// "250 g/L. Films ...", never "w/o. Film".
+var perUnit = regexp.MustCompile(`\d\s?\pL{1,3}/\pL$`)
 
 // accepts reads the substrates that product data accepts, each with its primer.
 func (r *reader) accepts(p *Product, c source) {

@@ -21,6 +21,7 @@ type limitFigure struct {
 	Roles     bool     `json:"roles"`
 	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
 	Keys      bool     `json:"keys"`
+	Tags      bool     `json:"tags"` // only the tags that it names may narrow it
 	KeysAfter bool     `json:"keys_after"`
 	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
 	After     []string `json:"unless_after"`
@@ -345,6 +346,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
 			l.Keys = r.keysIn(upTo(",;:.()", in.after))
 		}
+	}
+	if rule.Tags {
+		l.Keys = r.tagKeys(in.before)
 	}
 	if rule.KeysAfter {
 		if l.Keys = r.sheetsIn(in.after); len(l.Keys) == 0 { // "concrete to take FM-2: 21 days"

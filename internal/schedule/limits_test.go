@@ -32,6 +32,29 @@ func TestLimitsToldApart(t *testing.T) {
 	}
 }
 
+// A unit by another ends a sentence, and the letters of tags narrow a limit on air.
+func TestLimitsOfTags(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-2 | CMU | none
+3 | FT-1 | CMU | none
+
+Tag | Type | Air | Apply min F
+WM-1 | butyl tape | 0.001 | 20
+WM-2 | butyl tape, wide | 0.001 | 20
+FT-1 | EPDM membrane | | 20
+
+Notes
+Mastics at most 200 g/L. Air of WM goods 0.02 L/(s·m²) or less.
+`)
+	if l := limit(s, "voc_gl"); l == nil || strings.Contains(l.Text, "Air") {
+		t.Errorf("limit on VOC %+v", l)
+	}
+	if l := limit(s, "air_lsm2"); l == nil || strings.Join(l.Keys, " ") != "WM-1 WM-2" {
+		t.Errorf("limit on air %+v", l)
+	}
+}
+
 // A note that gives the code of a wall holds for the rows under it, and its sentences
 // with it; why a limit is set is no case of it.
 func TestLimitsOfACode(t *testing.T) {

@@ -145,6 +145,18 @@ func (r *reader) tagged(text string) map[string][]int {
 	return out
 }
 
+// tagKeys lists the keys of the products of which a text names the letters of the tag.
+func (r *reader) tagKeys(text string) []string {
+	out := []string{}
+	for _, products := range r.tagged(text) {
+		for _, i := range products {
+			out = append(out, r.keyOf(i))
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
 // minPrefix is how long the letters of a tag are that stand for all its products.
 const minPrefix = 2
 
