@@ -41,6 +41,15 @@ _counts(figure, role) if {
 	not plausible.slip("thickness_mm", role, figure)
 }
 
+# is_film: what is poured, sprayed or rolled on.
+is_film(thing) if regex.match(data.performance.films.applied, thing.family)
+
+# A coat whose data asks for a dry film, whatever it is made of.
+is_film(product) if {
+	product.class == "coating"
+	film(product, product.figures.thickness_mm) == "dry"
+}
+
 # film is "wet" or "dry" where the words of a thickness or its heading say which; "dry" too where it stands by the
 # first figure, which is the one that was read ("20 mil dry; 30 wet"); undefined where they say neither, or the wet film
 # first ("42 mil wet, 21 dry").

@@ -27,7 +27,7 @@ findings contains found if {
 	measure.is_sound(film)
 	some item in array.concat(facts.main_items(line), facts.items_in(line, ["with"]))
 	product := facts.product_of(item)
-	_is_film(product)
+	thick.is_film(product)
 	asked := product.figures.thickness_mm
 	measure.is_sound(asked)
 	not _is_wet(product, asked)
@@ -40,14 +40,6 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "tag", film.at.cell], message, {
 		"related": [finding.related_product(product, ["thickness"], "its data")],
 	})
-}
-
-_is_film(product) if regex.match(data.performance.films.applied, product.family)
-
-# A coat whose data asks for a dry film, whatever it is made of.
-_is_film(product) if {
-	product.class == "coating"
-	thick.film(product, product.figures.thickness_mm) == "dry"
 }
 
 _is_wet(product, figure) if thick.film(product, figure) == "wet"

@@ -40,12 +40,21 @@ _hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limi
 	count(limits.by_kind.thickness_mm) > 0
 	some line in facts.live_lines
 	thickness := thick.of(line)
-	asked := _nearest(limits.limits_for("thickness_mm", line, thickness.item.keys, line.role))
+	asked := _nearest([limit |
+		some limit in limits.limits_for("thickness_mm", line, thickness.item.keys, line.role)
+		not _is_of_films(limit, thickness.item)
+	])
 	limit := limits.highest_min(asked)
 	thick.under(thickness.mm, limit.min)
 ]
 
 # What the notes ask of the material by name counts before what they ask of a place and of all that is there.
+# "Fluids 90 mil dry" asks nothing of a sheet.
+_is_of_films(limit, item) if {
+	regex.match(data.performance.thickness.film.asked, lower(limit.text))
+	not thick.is_film(item)
+}
+
 _nearest(asked) := named if {
 	named := [limit | some limit in asked; count(limit.keys) > 0]
 	count(named) > 0

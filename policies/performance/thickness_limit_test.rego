@@ -53,6 +53,16 @@ test_silent[name] if {
 	count(_found([desk.row(12, "R-08", case.more)], product, case.limits)) == 0
 }
 
+# A limit that asks for a film asks nothing of a sheet, and all the more of what is poured.
+test_films_alone if {
+	film := desk.limit("thickness_mm", 1.5, null, {"text": "Liquids: 60 mil dry"})
+	count(_found([desk.row(12, "R-08", {})], _thin, [film])) == 0
+	fluid := object.union(desk.product("R-08", 13, _thick(0.6, "0.6", "mm")), {"family": "liquid-flashing"})
+	row := desk.row(12, "R-08", {})
+	items := [object.union(item, {"family": "liquid-flashing"}) | some item in row.items]
+	count(_found([object.union(row, {"items": items})], fluid, [film])) == 1
+}
+
 test_missing if count(_found([desk.row(12, "R-08", {})], desk.product("R-08", 13, {}), [_note])) == 0
 
 # A limit of a place and of all that is there gives way to that of the material by name.
