@@ -144,6 +144,14 @@ type bid struct {
 	others int // what else the column could be as surely
 }
 
+// why says by what words a slot is known.
+func (g guess) why() string {
+	if g.noted {
+		return "a note explains it as \"" + g.words + "\""
+	}
+	return "heading says \"" + g.words + "\""
+}
+
 // assign gives each column under a heading block the slot that suits it best;
 // most slots stand once, and the surest column takes them. sort keeps to the
 // slots of product data or of schedules; "" takes both. With gloss the last row
@@ -185,7 +193,7 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 		}
 		taken[x.slot] = x.words
 		c.Slot, c.Confidence = x.slot, min(x.score, 1)
-		c.Why = "heading says \"" + x.words + "\""
+		c.Why = x.why()
 		b.known++
 	}
 	return b

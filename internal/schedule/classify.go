@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 )
 
@@ -169,6 +170,24 @@ func (r *reader) nearestToCover(t *table, col int) bool {
 	return true
 }
 
+// besideCover holds for a column of materials right of that of the day of the cover,
+// where no other tells what covers the sheets.
+func (r *reader) besideCover(t *table, col int) bool {
+	at := slices.Index(t.nums, col)
+	if at < 1 || t.cols[at-1].Slot != "cover" || t.column("front") > 0 {
+		return false
+	}
+	filled, named := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		if words := text(t.sheet, row, col); !r.words.isBlank(words) {
+			if filled++; len(r.lex.find(words)) > 0 {
+				named++
+			}
+		}
+	}
+	return named > 1 && named*3 >= filled*2
+}
+
 // byContent looks at the cells of one column.
 func (r *reader) byContent(t *table, col int) (slot, why string) {
 	var filled, dates, tags, known, long, short int
@@ -205,6 +224,8 @@ func (r *reader) byContent(t *table, col int) (slot, why string) {
 		return "install", "dates stand under it, and no other column is the installation"
 	case most(dates) && t.kind == kindSchedule && t.column("cover") == 0:
 		return "cover", "dates stand under it, right of the installation"
+	case t.kind == kindSchedule && r.besideCover(t, col):
+		return "front", "materials stand under it, right of the day of the cover"
 	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0 && !r.hasTags(t):
 		return "tag", "tags of the product data stand under it"
 	case most(tags) && t.kind == kindSchedule:

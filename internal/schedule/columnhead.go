@@ -56,7 +56,12 @@ func (r *reader) bids(h columnHead) []guess {
 		return []guess{{slot: slot, score: certain, words: "named in the settings"}}
 	}
 	h.col, h.unit = 0, ""
-	return r.guessed.of(h, func() []guess { return r.guesses(h.whole, h.group, h.sub) })
+	return r.guessed.of(h, func() []guess {
+		if list := r.guesses(h.whole, h.group, h.sub); len(list) > 0 {
+			return list
+		}
+		return r.byGloss(h.whole)
+	})
 }
 
 // others counts what else a column could be as surely as one of the guesses.

@@ -15,7 +15,18 @@ var (
 	sayings   = regexp.MustCompile(`[.;|•·]\s+|\n`)
 	explained = regexp.MustCompile(`^([^=]*?)\s*(?:=|\s(in)\s)\s*(.+)$`)
 	several   = regexp.MustCompile(`\s*[/&]\s*|\s+and\s+`)
+	shortened = regexp.MustCompile(`^(\pL[\pL ]{2,40}?)\s*\(([^()\s]+)\)\s*(?::|=|$)`) // "Hold points (HP): ..."
+	furtherOn = regexp.MustCompile(`\s*[,(:]|\s(?:as|that|which|when|where|while)\s`)
 )
+
+// meant is what a note says of a heading, up to where it goes on to other things:
+// "finish as last updated".
+func meant(says string) string {
+	if at := furtherOn.FindStringIndex(says); at != nil && at[0] > 0 {
+		return says[:at[0]]
+	}
+	return says
+}
 
 // explainColumns gives columns what notes say of their headings: "TS = surface at
 // placing, in C", "LAP, THK in mm". A heading that tells nothing by itself gets its
@@ -51,7 +62,11 @@ func (r *reader) explanations(note string, heads map[string]bool) []explanation 
 		for part := range strings.SplitSeq(saying, ",") {
 			part = strings.TrimRight(strings.TrimSpace(part), ".")
 			m := explained.FindStringSubmatch(part)
+			named := shortened.FindStringSubmatch(part)
 			switch {
+			case named != nil && heads[named[2]]:
+				out = append(out, explanation{named[2], named[1]})
+				words, open = nil, false
 			case heads[part]:
 				words, open = append(words, part), false
 			case m != nil && allIn(several.Split(m[1], -1), heads) && (m[2] == "" || r.beginsWithUnit(m[3])):
@@ -117,11 +132,12 @@ func (r *reader) explain(all []*table, e explanation) {
 // other column has.
 func (r *reader) takeFreeSlot(t *table, i int) {
 	c := &t.cols[i]
-	for _, g := range r.guesses(c.gloss, "", c.gloss) {
+	for _, g := range append(r.guesses(c.gloss, "", c.gloss), r.guesses(meant(c.gloss), "", meant(c.gloss))...) {
+		g.noted = true
 		slot := r.head.bySlot[g.slot]
 		fits := slot.in == "" || slot.in == t.kind
 		if g.score >= toldByNote && fits && (slot.many || t.column(g.slot) == 0) && r.columnHolds(t.stretch(), t.nums[i], slot.kind) {
-			c.Slot, c.Confidence, c.Why = g.slot, min(g.score, 1), "a note explains it as \""+g.words+"\""
+			c.Slot, c.Confidence, c.Why = g.slot, min(g.score, 1), g.why()
 			return
 		}
 	}

@@ -14,6 +14,7 @@ type guess struct {
 	slot  string
 	score float64
 	words string
+	noted bool // not by its own words, but by a note on it
 }
 
 var parenthesis = regexp.MustCompile(`\([^)]*\)`)

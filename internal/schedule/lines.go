@@ -32,6 +32,9 @@ func (r *reader) lines(t *table) {
 		case n == 1 && r.isDivider(t, row):
 			divider = source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}
 			continue
+		case r.rollsUp(t, row):
+			divider = source{} // a part of the program is no wall
+			continue
 		}
 		l := r.line(t, row, last, orders)
 		if on := l.Dates["install"]; on.From != "" {
@@ -243,7 +246,9 @@ func firstLine(s string) string {
 // cell reads one cell into its line by the slot of its column.
 func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	switch fig, isFigure := figureOf[c.slot]; {
+	case c.slot == "inspected" && r.onlyAhead(c.text): // of the work itself nothing is told
 	case isDateSlot(c.slot):
+		c.text = r.lastLook(c)
 		l.Dates[c.slot] = r.day(l, c, orders[c.slot], r.year(l))
 		if c.slot == "install" || c.slot == "finish" { // "3 to 5 Nov (41 to 47 °F)", "17 Dec, tented"
 			c.slot = "shelter"

@@ -85,6 +85,7 @@ type reader struct {
 	unitsOf    memory[string, string]            // the unit of a kind that words begin with
 	measured   memory[string, map[string]Figure] // what the site measured, by the words that tell it
 	points     memory[string, []pointer]         // what a text may point at
+	glossed    map[string]string                 // headings and what notes say of them
 	letters    map[string]string                 // single letters that stand for conditions of the work
 	legend     map[string]string                 // the office's own words for none, nothing and the row above
 	coded      bool                              // nearly every tag of the schedules is a product
@@ -125,6 +126,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
 	b = r.withoutWaivers(b)
 	r.yearSaid = r.yearIn(b)
+	r.glossed = r.glosses(b)
 	all, err := r.tables(b)
 	if err != nil {
 		return nil, err
@@ -222,6 +224,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.otherPlaces)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
+	r.likeRepeated(all)
 	r.each(all, kindSchedule, r.bedColumn)
 	r.each(all, kindSchedule, r.conditionColumn)
 	for _, t := range all {

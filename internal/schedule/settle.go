@@ -315,6 +315,24 @@ func (r *reader) fillUnknown(t *table) {
 	}
 }
 
+// likeRepeated gives a column that is not known the slot that it has under the same
+// heading, where that stands again further up or down.
+func (r *reader) likeRepeated(all []*table) {
+	for _, t := range all {
+		for _, other := range all {
+			if t == other || t.kind != other.kind || !slices.EqualFunc(t.cols, other.cols, func(a, b Column) bool { return a.Heading == b.Heading }) {
+				continue
+			}
+			for i := range t.cols {
+				c, like := &t.cols[i], other.cols[i]
+				if c.Slot == "" && c.Heading != "" && like.Slot != "" && (r.head.bySlot[like.Slot].many || t.column(like.Slot) == 0) {
+					c.Slot, c.Confidence, c.Why = like.Slot, like.Confidence, like.Why+", in another part of the table"
+				}
+			}
+		}
+	}
+}
+
 // bedsOfData takes a column of product data that is headed as what a product is made
 // of ("base"), and whose cells name substrates, for those that the products go on.
 func (r *reader) bedsOfData(t *table) {

@@ -48,6 +48,7 @@ type wordlists struct {
 	sameAbove          *regexp.Regexp    // "sim. to row above"
 	details            *regexp.Regexp    // "Details": heads rows that are no layers
 	coveringRow        *regexp.Regexp    // "wool, see W-6"
+	lookedAhead        *regexp.Regexp    // "substrate accepted": a look before the work
 	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	caseWord           *regexp.Regexp    // "when", "or": what follows holds in some cases
@@ -137,6 +138,7 @@ type readingFile struct {
 		Details       string              `json:"details"`
 		CoveringRow   string              `json:"covering_row"`
 		OpenFromStart string              `json:"open_from_start"`
+		LookedAhead   string              `json:"looked_ahead"`
 		WithPrimer    string              `json:"with_primer"`
 		AsSpecified   string              `json:"as_specified"`
 		Status        statusWords         `json:"status"`
@@ -177,7 +179,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		into          **regexp.Regexp
 	}{
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
-		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart},
+		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
