@@ -38,6 +38,7 @@ test_silent[name] if {
 		"inspected": _log(5, _seen),
 		"none needed": _log(5, object.union(_missing, {"state": "none"})),
 		"kept for some rows only": array.concat(_log(5, _missing), [_row(30, _missing), _row(31, _missing)]),
+		"a board among sheets": array.concat(_log(5, _seen), [object.union(_row(31, _missing), {"role": "separator"})]),
 		"not covered yet": array.concat(
 			_log(5, _seen),
 			[object.union(_row(12, _missing), {"dates": {"inspected": _missing, "cover": _missing}})],
