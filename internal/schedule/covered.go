@@ -34,6 +34,15 @@ func (r *reader) coveredWith(l *Line, c source) bool {
 	return false
 }
 
+// bareUntil takes the day up to which a remark says that the sheet lay open for that of
+// its cover, which was planned earlier or is not told.
+func (l *Line) bareUntil(d Day) {
+	_, planned, ok := bounds(l.Dates["cover"])
+	if told, _, is := bounds(d); is && (!ok || told.After(planned)) {
+		l.Dates["cover"] = d
+	}
+}
+
 // openFromStart holds where a note counts the days in the open from the first day of
 // the work, and not from its last.
 func (r *reader) openFromStart() bool {

@@ -16,6 +16,10 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		return
 	}
 	for _, x := range coverDay(r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)), c) {
+		if c.slot == "remark" && x.State == "day" && r.words.bareUntil.MatchString(c.text[:x.Start]) {
+			l.bareUntil(r.dayOf(sameSeason(x, l.Dates["install"], halfYear), c, orders[""]))
+			continue
+		}
 		slot := x.Verb
 		if c.slot == "substrate" && slot == "install" {
 			slot = "placed" // "blockwork, laid in March"
@@ -89,7 +93,9 @@ func sameSeason(x phrase.Date, near Day, ahead time.Duration) phrase.Date {
 	case d < ahead-2*halfYear:
 		shift = 1
 	}
-	x.From, x.To = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0)
+	if shift != 0 { // the weekday beside it was held against another year
+		x.From, x.To, x.WeekdayOff = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0), false
+	}
 	return x
 }
 

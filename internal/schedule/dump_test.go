@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // A dump of a program of work: headings that only the notes explain, and that stand
 // again further down; rows with the first and last day of those below; looks of which
@@ -35,6 +38,30 @@ func TestDumpOfAProgram(t *testing.T) {
 		if got := items(line(t, s, mark), "front"); got != want {
 			t.Errorf("%s is covered by %q, want %q", mark, got, want)
 		}
+	}
+}
+
+// What a remark tells in full sentences: how long the sheet lay bare, the film that was
+// read, and the weekday of a day in the next year.
+func TestRemarksInSentences(t *testing.T) {
+	s := read(t, `
+Mark | Where | Membrane | Substrate | Installed | Covered | Remarks
+1 | north | butyl sheet | plywood | 2 Nov 2026 | 5 Dec 2026 | The gable stood open until the roofer got to it on Thursday 14 Jan.
+2 | east | butyl sheet | plywood | 2 Nov 2026 | 5 Dec 2026 | There was no siding over it until Mon 11 Jan.
+3 | west | butyl sheet | plywood | 2 Nov 2026 | 5 Dec 2026 | The door was kept shut until 14 Jan.
+4 | south | butyl sheet | plywood | 2 Nov 2026 | 5 Dec 2026 | Left uncovered until 20 Nov, then tarped.
+5 | tank | liquid flashing | CMU | 2 Nov 2026 | 5 Dec 2026 | Dry readings ran 30 to 34 mil when the crew came back.
+6 | pit | liquid flashing | CMU | 2 Nov 2026 | 5 Dec 2026 | Dry readings of 40 mil when asked.`)
+	for mark, want := range map[string]string{"1": "2027-01-14", "2": "2027-01-11", "3": "2026-12-05", "4": "2026-12-05"} {
+		if got := line(t, s, mark).Dates["cover"]; got.From != want || strings.Contains(got.Note, "weekday") {
+			t.Errorf("row %s is covered on %+v, want %s", mark, got, want)
+		}
+	}
+	if f, ok := line(t, s, "5").Figures["film_mm"]; !ok || *f.Max < 0.86 || *f.Min > 0.77 {
+		t.Errorf("film %+v, want 30 to 34 mil", f)
+	}
+	if f, ok := line(t, s, "6").Figures["film_mm"]; ok {
+		t.Errorf("film %+v of a condition", f)
 	}
 }
 

@@ -15,11 +15,13 @@ import (
 type readingWords struct {
 	Slots []string    `json:"slots"` // columns whose words may tell readings
 	Not   string      `json:"not"`   // words of a limit or a forecast, no reading
+	Past  string      `json:"past"`  // what happened then, and no condition: "when the board went on"
 	Bare  bareReading `json:"bare"`
 	Pulls string      `json:"pulls"` // the results of pull tests, and their unit
 	pulls *regexp.Regexp
 	List  []readingWord `json:"list"`
 	not   *regexp.Regexp
+	past  *regexp.Regexp
 }
 
 // bareReading tells the air of the day by a temperature alone ("54°F at noon"): what
@@ -43,6 +45,9 @@ type readingWord struct {
 func (w *readingWords) compile() (err error) {
 	if w.not, err = regexp.Compile("(?i)" + w.Not); err != nil {
 		return fmt.Errorf("not: %w", err)
+	}
+	if w.past, err = regexp.Compile("(?i)" + w.Past); err != nil {
+		return fmt.Errorf("past: %w", err)
 	}
 	if w.pulls, err = regexp.Compile("(?i)" + w.Pulls); err != nil {
 		return fmt.Errorf("pulls: %w", err)
@@ -241,7 +246,7 @@ func (r *reader) readingsIn(text string) map[string]Figure {
 	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
 		sentence := text[start:end[0]]
 		start = end[1]
-		if r.words.readings.not.MatchString(sentence) {
+		if r.words.readings.not.MatchString(r.words.readings.past.ReplaceAllString(sentence, "")) {
 			continue
 		}
 		if !slashDate.MatchString(sentence) {

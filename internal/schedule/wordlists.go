@@ -49,6 +49,7 @@ type wordlists struct {
 	details            *regexp.Regexp    // "Details": heads rows that are no layers
 	coveringRow        *regexp.Regexp    // "wool, see W-6"
 	lookedAhead        *regexp.Regexp    // "substrate accepted": a look before the work
+	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
 	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	caseWord           *regexp.Regexp    // "when", "or": what follows holds in some cases
@@ -139,6 +140,7 @@ type readingFile struct {
 		CoveringRow   string              `json:"covering_row"`
 		OpenFromStart string              `json:"open_from_start"`
 		LookedAhead   string              `json:"looked_ahead"`
+		BareUntil     string              `json:"bare_until"`
 		WithPrimer    string              `json:"with_primer"`
 		AsSpecified   string              `json:"as_specified"`
 		Status        statusWords         `json:"status"`
@@ -179,7 +181,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		into          **regexp.Regexp
 	}{
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
-		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead},
+		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
