@@ -71,6 +71,8 @@ func (f *finder) own() {
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
+		case it.Slot == "remark" && it.Side == "subject" && f.stopsShort(i):
+			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "remark":
 			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && !f.onAnother(it)))
 		case it.Slot == "material" && it.Relation != "":
@@ -109,6 +111,16 @@ func (f *finder) ofSecond(i int) *schedule.Item {
 func (f *finder) saidClear(i int) bool {
 	return f.after(i, func(o *schedule.Item, _ int) bool {
 		return f.same(o) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
+	})
+}
+
+// stopsShort holds for a material that the next words of a remark keep a distance from
+// the row's own, by its product or what it is: "ends on the metal, 2 in. short of the
+// asphalt sheet".
+func (f *finder) stopsShort(i int) bool {
+	return f.after(i, func(o *schedule.Item, _ int) bool {
+		own := f.same(o) || o.Product == "" && o.Family != "" && o.Family == f.main.Family
+		return own && o.Polarity == "yes" && o.ClearMM != nil && *o.ClearMM > 0
 	})
 }
 

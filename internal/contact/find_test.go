@@ -175,6 +175,19 @@ func TestOnAnother(t *testing.T) {
 	}
 }
 
+// A remark in full sentences keeps what stops short of the row's own sheet off it.
+func TestRemarkStopsShort(t *testing.T) {
+	list := find(t, `
+Mark | Membrane | Substrate | Primer | Touches | Remarks
+1 | rubberized asphalt membrane | CMU | none | zinc strip; EPDM membrane | The EPDM ends on the zinc strip, 3 in. short of the asphalt sheet.
+2 | rubberized asphalt membrane | CMU | none | zinc strip; EPDM membrane | The EPDM ends on the zinc strip, 3 in. from the corner.`)
+	for line, want := range map[string]string{"!2": "apart", "!3": "direct"} {
+		if got := told(list, line); !slices.Contains(got, "rubberized-asphalt-membrane|epdm-membrane "+want) {
+			t.Errorf("%s: contacts %q, want the EPDM %s", line, got, want)
+		}
+	}
+}
+
 func TestKindsOfContact(t *testing.T) {
 	for cell, want := range map[string]string{
 		"EPDM gasket":                                                     "epdm-gasket direct",
