@@ -188,6 +188,7 @@ func TestSignals(t *testing.T) {
 		{"clear anodised frame", "", "no_contact"},
 		{"copper drip bedded in mastic", "drip_edge", "!drip_edge"},
 		{"no metal drip", "runs_past_face !drip_edge", "drip_edge"},
+		{"kept under water two days, no drip seen from the room", "", "runs_past_face"},
 		{"ends dammed", "end_dam", ""},
 		{"closed-cell backer rod", "", "joint_unbacked"},
 		{"no backer rod on hand, gunned straight in", "joint_unbacked", "!joint_unbacked"},
