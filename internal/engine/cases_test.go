@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -108,13 +109,16 @@ func compareFindings(t *testing.T, want, got []Finding) {
 
 // everyOther leaves out every other row that nothing points at.
 func everyOther(doc *document.Document, odd int) *document.Document {
-	var kept []*row
-	for i, r := range rowsOf(doc) {
-		if r.alone || i%2 == odd {
-			kept = append(kept, r)
+	rows := rowsOf(doc)
+	at := func(r *row) rowAt { return rowAt{r.line.Sheet, r.line.Row} }
+	stays, n := map[rowAt]bool{}, 0
+	for i, r := range rows {
+		if i > 0 && at(r) != at(rows[i-1]) { // a row may tell two works
+			n++
 		}
+		stays[at(r)] = stays[at(r)] || r.alone || n%2 == odd
 	}
-	return reduced(doc, kept)
+	return reduced(doc, slices.DeleteFunc(rows, func(r *row) bool { return !stays[at(r)] }))
 }
 
 // testDocuments reads the demo, a schedule of many rows and the workbooks of

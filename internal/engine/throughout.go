@@ -55,10 +55,13 @@ func (m most) throughout(doc *document.Document, made []Finding) []Finding {
 	if m.Rows == 0 || doc.Comparison != nil {
 		return made
 	}
-	tables, size := map[rowAt]string{}, map[string]int{}
+	tables, size, last := map[rowAt]string{}, map[string]int{}, map[string]int{}
 	for _, l := range doc.Lines {
 		tables[rowAt{l.Sheet, l.Row}] = l.Table
-		size[l.Table]++
+		if last[l.Table] != l.Row { // the lines of a row follow one another
+			size[l.Table]++
+		}
+		last[l.Table] = l.Row
 	}
 	rows := map[inTable]map[int]bool{}
 	key := func(f Finding) inTable { return inTable{f.Rule, tables[rowAt{f.Sheet, f.Row}]} }

@@ -75,15 +75,15 @@ func known(cols []Column) int {
 // understood: blanks, known materials, dates and figures, and words in columns
 // of free text.
 func (r *reader) tally(t *table) {
-	byRow := map[int]*Line{}
+	byRow := map[int][]*Line{}
 	for i := range r.sched.Lines {
 		if l := &r.sched.Lines[i]; l.Table == t.id {
-			byRow[l.Row] = l
+			byRow[l.Row] = append(byRow[l.Row], l)
 		}
 	}
 	for row := t.first; row <= t.last; row++ {
-		l := byRow[row]
-		if l == nil {
+		lines := byRow[row]
+		if len(lines) == 0 {
 			if words := r.rowText(t, row); words != "" {
 				r.sched.Reading.Skipped = append(r.sched.Reading.Skipped, Unread{Text: words, Why: "heads the rows below it", At: At{Sheet: t.sheet.Name, Row: row}})
 			}
@@ -95,7 +95,7 @@ func (r *reader) tally(t *table) {
 				continue
 			}
 			r.sched.Reading.Cells++
-			if why := cmp.Or(notShown(c), r.notUnderstood(l, t.cols[i], c)); why != "" {
+			if why := cmp.Or(notShown(c), r.notUnderstood(readBy(lines, t.cols[i]), t.cols[i], c)); why != "" {
 				r.unread(cmp.Or(c.Value, c.Masked, "a formula"), why, t.at(row, col))
 				continue
 			}

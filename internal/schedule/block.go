@@ -163,38 +163,50 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 	var bids []bid
 	upper, _ := r.ownTexts(s, row)
 	over := "" // what is written over a column left of this one, and over none since
-	for h := range r.heads(s, row, n, gloss || n > 1 && r.unitRow(s, row+n-1)) {
+	heads := slices.Collect(r.heads(s, row, n, gloss || n > 1 && r.unitRow(s, row+n-1)))
+	works := r.works(heads, func(h columnHead) string { return text(s, row, h.col) })
+	for i, h := range heads {
 		b.nums = append(b.nums, h.col)
-		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(h.col), Heading: h.whole, Hidden: s.ColHidden(h.col), gloss: h.unit})
+		b.cols = append(b.cols, Column{Letter: workbook.ColumnName(h.col), Heading: h.whole, Hidden: s.ColHidden(h.col), gloss: h.unit, own: h.sub})
 		list := r.bids(h)
+		if works != nil {
+			b.cols[i].work, list = works[i].work, r.bidsIn(works[i])
+		}
 		if h.group != "" || n == 1 || text(s, row, h.col) != "" {
 			over = h.group
 		} else if len(list) == 0 && over != "" && h.sub != "" && upper > 1 { // "Application temp." over the first of "Min." and "Max."
 			h.whole, h.group = over+" "+h.sub, over
 			list = r.bids(h)
 		}
-		for i, g := range list {
-			bids = append(bids, bid{len(b.cols) - 1, g, others(list, i)})
+		for k, g := range list {
+			bids = append(bids, bid{i, g, others(list, k)})
 		}
 	}
+	r.award(&b, under, bids, sort)
+	return b
+}
+
+// award gives the columns their slots by the bids, as far as the rows under the
+// heading fit.
+func (r *reader) award(b *headingBlock, under stretch, bids []bid, sort string) {
 	// of two columns as sure of a slot, it goes to the one that could be nothing else
 	slices.SortStableFunc(bids, func(x, y bid) int {
 		return cmp.Or(cmp.Compare(y.score, x.score), x.others-y.others, x.col-y.col)
 	})
-	taken := map[string]string{} // the words that each slot is taken by
+	taken := map[[2]string]string{} // the words that each slot of a work is taken by
 	for _, x := range bids {
 		c, slot := &b.cols[x.col], r.head.bySlot[x.slot]
-		by, again := taken[x.slot]
-		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && n > 1) || slot.in != "" && sort != "" && slot.in != sort {
+		of := [2]string{c.work, x.slot}
+		by, again := taken[of]
+		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && b.rows > 1) || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
 		if !r.columnFits(under, b.nums[x.col], x.guess) {
 			continue
 		}
-		taken[x.slot] = x.words
+		taken[of] = x.words
 		c.Slot, c.Confidence = x.slot, min(x.score, 1)
 		c.Why = x.why()
 		b.known++
 	}
-	return b
 }

@@ -4,8 +4,8 @@ import "strings"
 
 // corefer gives bare nouns the identity of what the row named before: "the
 // nailer" after "W-1 nailer", "lintel" after "galv. lintel", "SAF" for the
-// row's own SAF-1.
-func (l *Line) corefer() {
+// row's own SAF-1, "bulb" for the bulb gasket of the row.
+func (r *reader) corefer(l *Line) {
 	main := l.Main()
 	for i := range l.Items {
 		it := &l.Items[i]
@@ -17,6 +17,8 @@ func (l *Line) corefer() {
 			continue
 		}
 		if from := l.namedBefore(i); from != nil {
+			it.adopt(from)
+		} else if from := r.calledSo(l, i); from != nil {
 			it.adopt(from)
 		}
 	}
@@ -40,6 +42,28 @@ func (l *Line) namedBefore(i int) *Item {
 		}
 	}
 	return nil
+}
+
+// calledSo finds the one product that the row has named before whose data calls it by
+// a bare noun that says no more than its class.
+func (r *reader) calledSo(l *Line, i int) *Item {
+	it := &l.Items[i]
+	if !strings.HasSuffix(it.Family, "-unspecified") || len(strings.Fields(it.Text)) > 1 {
+		return nil
+	}
+	var found *Item
+	for j := range l.Items[:i] {
+		from := &l.Items[j]
+		p := r.productOf(from)
+		if p == nil || from.Class != it.Class || !holdsWords(headingWords(firstNonEmpty(p.Texts["type"], p.Name)), []string{strings.ToLower(it.Text)}) {
+			continue
+		}
+		if found != nil && found.Product != from.Product {
+			return nil
+		}
+		found = from
+	}
+	return found
 }
 
 // bare holds for a noun that says nothing of its chemistry: generic, or one

@@ -49,9 +49,13 @@ func (r *reader) openFromStart() bool {
 	return slices.ContainsFunc(r.sched.Project.Notes, func(n Fact) bool { return r.words.openFromStart.MatchString(n.Text) })
 }
 
-// openFrom is the day from which the sheet of a line lies open.
+// openFrom is the day from which the sheet of a line lies open: what is wrapped does
+// not until that is off.
 func (l *Line) openFrom(start bool) Day {
 	d := l.Dates["install"]
+	if off := l.Dates[unwrapped]; off.From > d.To {
+		return off
+	}
 	if start {
 		d.To = d.From
 	}

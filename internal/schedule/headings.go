@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"fmt"
 	"io/fs"
 	"slices"
 	"strings"
@@ -30,6 +31,7 @@ type headings struct {
 	answers map[string]bool   // cells that only answer yes or no
 	askers  map[string]bool   // words that only ask: "What is it stuck to?"
 	money   string            // signs of currencies
+	works   workWords         // words that part the works of a row
 	slots   []headingSlot
 	bySlot  map[string]*headingSlot
 	first   map[string][]headingPhrase // by their first word in the singular
@@ -83,6 +85,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Whole   []string              `json:"whole"`
 			Answers []string              `json:"answers"`
 			Money   string                `json:"money"`
+			Works   workWords             `json:"works"`
 			Slots   map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
@@ -92,13 +95,16 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
-		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money,
+		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, works: file.Columns.Works,
 		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
+	if err := h.works.compile(); err != nil {
+		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
+	}
 	h.index()
 	h.shortForms()
 	return h, nil

@@ -56,9 +56,7 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 		}
 	}
 	l.retell(sources)
-	if r.words.isDitto(l.Place) {
-		l.Place = l.Texts["place"]
-	}
+	l.Place = l.Texts["place"]
 	for i := range sources {
 		if stated[sources[i].slot] {
 			sources[i].text = r.words.writtenOut(sources[i].text) // the line keeps the words of the cell
@@ -69,8 +67,8 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 // above is what a line says under the column of a cell that refers to it; in
 // another table, all that it says in the columns of that slot.
 func (l *Line) above(by *Line, c *source) string {
-	if words, ok := l.columns[c.at.column()]; ok && l.Table == by.Table {
-		return words
+	if l.Table == by.Table {
+		return l.columns[c.at.column()]
 	}
 	return l.Texts[c.slot]
 }

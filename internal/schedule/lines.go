@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -21,7 +20,7 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
-	group, divider := "", source{}
+	var over headsOver
 	layered, layer := t.layered(), 0
 	r.above = Day{}
 	var last *Line
@@ -30,38 +29,30 @@ func (r *reader) lines(t *table) {
 		case n == 0:
 			continue
 		case n == 1 && r.isDivider(t, row):
-			divider = source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}
+			over.divider = source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}
 			continue
 		case r.rollsUp(t, row):
-			divider = source{} // a part of the program is no wall
+			over.divider = source{} // a part of the program is no wall
 			continue
 		}
-		l := r.line(t, row, last, orders)
-		if on := l.Dates["install"]; on.From != "" {
-			r.above = on
-		}
-		if g := l.Texts["group"]; g != "" {
-			group = g
-		} else if t.column("group") > 0 {
-			l.Group = group
-			l.Mark = firstNonEmpty(l.Mark, firstLine(group))
-		}
-		if l.Group == "" {
-			l.Group = divider.text
-		}
-		if l.Group == divider.text || l.Group == strings.TrimRight(firstWords(divider.text, 1), ".:") {
-			r.headed(&l, divider)
-		}
-		if layered && !r.words.details.MatchString(divider.text) {
-			if last == nil || last.Group != l.Group {
-				layer = 0
+		first := len(r.sched.Lines)
+		for _, w := range r.worksOf(t, row) {
+			l := r.line(w, row, last, orders)
+			if on := l.Dates["install"]; on.From != "" {
+				r.above = on
 			}
-			layer++
-			l.Order = strconv.Itoa(layer)
+			r.under(&l, t, &over)
+			if layered && !r.words.details.MatchString(over.divider.text) {
+				if last == nil || last.Group != l.Group {
+					layer = 0
+				}
+				layer++
+				l.Order = strconv.Itoa(layer)
+			}
+			r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
+			r.sched.Lines = append(r.sched.Lines, l)
 		}
-		r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
-		r.sched.Lines = append(r.sched.Lines, l)
-		last = &r.sched.Lines[len(r.sched.Lines)-1]
+		last = lastOf(r.sched.Lines[first:])
 	}
 }
 
@@ -74,19 +65,6 @@ func (t *table) layered() bool {
 		}
 	}
 	return false
-}
-
-// headed takes what a heading over rows says of the work's shelter, where the row
-// itself says nothing of it. "Penthouse, heated" tells of the building.
-func (r *reader) headed(l *Line, c source) {
-	own := slices.ContainsFunc(l.Signals, func(s Said) bool { return r.words.headed[s.ID] })
-	for _, cl := range r.hear(c.text).clauses {
-		for _, s := range cl.Signals {
-			if !own && !s.If && r.words.headed[s.ID] && !r.words.roomHeat.MatchString(c.text) {
-				l.Signals = append(l.Signals, Said{ID: s.ID, No: s.No, Text: s.Text, Slot: c.slot, At: c.at})
-			}
-		}
-	}
 }
 
 // isDivider holds for a row with one cell that heads the rows below it: a short
@@ -113,7 +91,7 @@ func (r *reader) rowText(t *table, row int) string {
 // line reads one data row.
 func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder) Line {
 	l := Line{
-		ID: fmt.Sprintf("%s!%d", t.sheet.Name, row), Sheet: t.sheet.Name, Row: row, Table: t.id,
+		ID: t.lineID(row), Sheet: t.sheet.Name, Row: row, Table: t.id,
 		Refs: []string{}, Cells: make(map[string]string, known(t.cols)), Texts: make(map[string]string, known(t.cols)),
 		Figures: map[string]Figure{},
 		Dates:   map[string]Day{}, Spans: map[string]Span{}, Items: []Item{}, Signals: []Said{}, Layers: []Item{},
@@ -142,7 +120,8 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 			r.cell(&l, c, orders)
 		}
 	}
-	l.corefer()
+	r.settleWork(t, &l)
+	r.corefer(&l)
 	r.main(&l)
 	r.primedLimit(&l)
 	return l
@@ -281,7 +260,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 
 func isDateSlot(slot string) bool {
 	switch slot {
-	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "unit_set":
+	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "unit_set", unwrapped:
 		return true
 	}
 	return false

@@ -24,3 +24,15 @@ func TestLimitForTwoPlaces(t *testing.T) {
 		}
 	}
 }
+
+// Two columns may tell of the place under one heading; days below "place" are none.
+func TestPlacesUnderOneHeading(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+WHERE | | PLANNED | | Membrane | Substrate | Primer
+Opening / joint | Wall | Place | Cover | | |
+Roof curb | W-1 | 4 May 2027 | 12 May 2027 | butyl sheet | plywood | none
+Stair joint | " | 5 May 2027 | 12 May 2027 | butyl sheet | plywood | none`, merges: []string{"A1:B1", "C1:D1"}})
+	if got := s.Lines[1]; got.Place != "Stair joint; W-1" || got.Dates["install"].From != "2027-05-05" {
+		t.Errorf("place %q, %+v", got.Place, got.Dates)
+	}
+}

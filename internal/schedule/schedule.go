@@ -76,7 +76,7 @@ type Said struct {
 
 // Line is one row of a schedule.
 type Line struct {
-	ID      string            `json:"id"` // sheet!row
+	ID      string            `json:"id"` // sheet!row; of what came from a shop, in a row that tells more: sheet!row shop
 	Sheet   string            `json:"sheet"`
 	Row     int               `json:"row"`
 	Table   string            `json:"table"` // id of the table it stands in
@@ -92,7 +92,7 @@ type Line struct {
 	Texts   map[string]string `json:"texts"`  // slot -> the author's words
 	Items   []Item            `json:"items"`
 	Figures map[string]Figure `json:"figures"` // thickness_mm, lap_mm, apply_min_c, ...
-	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, unit_set
+	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, unit_set, unwrapped
 	Spans   map[string]Span   `json:"spans"`   // bare_days, open_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
 	Layers  []Item            `json:"layers"` // a build-up told in one cell, room side first
@@ -258,6 +258,8 @@ type Column struct {
 
 	second string // unit of a second figure in parentheses
 	gloss  string // words of a row below the heading that give its unit or explain it
+	own    string // its heading without what is written over it
+	work   string // in a table that tells two works of a row: the one it is of
 }
 
 // Unread is a cell or row that was not understood or not read, and why.

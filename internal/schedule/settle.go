@@ -279,10 +279,10 @@ func (r *reader) actualDays(t *table) {
 func (r *reader) otherPlaces(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
-		if c.Slot != "" || t.column("place") == 0 {
+		if c.Slot != "" || t.column("place") == 0 || !r.suits(t.stretch(), t.nums[i], r.head.bySlot["place"]) {
 			continue
 		}
-		for _, g := range r.head.match(c.Heading) {
+		for _, g := range slices.Concat(r.head.match(c.Heading), r.head.match(c.own)) {
 			if g.slot == "place" && g.score >= 1 {
 				c.Slot, c.Confidence, c.Why = g.slot, 1, "heading says \""+g.words+"\", beside another that tells of the place"
 			}

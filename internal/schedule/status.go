@@ -34,5 +34,5 @@ func (r *reader) stillOpen(l *Line, status Day) {
 	if !ok || cover.From != "" || said != "" && !r.words.stillOpen[said] {
 		return
 	}
-	l.count("open_days", l.Dates["install"], status)
+	l.count("open_days", l.openFrom(false), status)
 }

@@ -24,6 +24,9 @@ type table struct {
 
 	actual map[int]int // column of planned days -> that of the days on which it was done
 
+	by     string // of a table as one of the works of its rows sees it: that work
+	beside bool   // and the row has another
+
 	joints bool // each row is a joint between two sides
 	gloss  bool // the last row of its heading only explains the columns
 }

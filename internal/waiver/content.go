@@ -28,7 +28,7 @@ type spot struct {
 
 // places finds what stands at a row of a document.
 type places struct {
-	lines    map[spot]*schedule.Line
+	lines    map[spot][]*schedule.Line // of each work that a row tells
 	products map[spot]*schedule.Product
 	byID     map[string]*schedule.Product
 	notes    map[spot][]string
@@ -38,12 +38,13 @@ type places struct {
 
 func newPlaces(doc *document.Document) *places {
 	p := &places{
-		lines: map[spot]*schedule.Line{}, products: map[spot]*schedule.Product{}, byID: map[string]*schedule.Product{},
+		lines: map[spot][]*schedule.Line{}, products: map[spot]*schedule.Product{}, byID: map[string]*schedule.Product{},
 		notes: map[spot][]string{}, pairs: map[string]document.Pair{}, address: regexp.MustCompile(`\b[A-Z]{1,3}[1-9][0-9]*\b|(?i)\brows? [0-9]+`),
 	}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]
-		p.lines[spot{l.Sheet, l.Row}] = l
+		at := spot{l.Sheet, l.Row}
+		p.lines[at] = append(p.lines[at], l)
 	}
 	for i := range doc.Products {
 		product := &doc.Products[i]
@@ -92,11 +93,14 @@ func (p *places) words(at spot, topic string) []string {
 	if product := p.products[at]; product != nil {
 		parts = append(parts, texts(product.Texts)...)
 	}
-	l := p.lines[at]
-	if l == nil {
-		return parts
+	for _, l := range p.lines[at] {
+		parts = append(parts, p.wordsOf(l, topic)...)
 	}
-	parts = append(parts, texts(l.Texts)...)
+	return parts
+}
+
+func (p *places) wordsOf(l *schedule.Line, topic string) []string {
+	parts := texts(l.Texts)
 	for _, it := range l.Items {
 		parts = append(parts, it.Slot+"\x01"+plain(it.Text))
 		if product := p.byID[it.Product]; product != nil {
@@ -146,10 +150,14 @@ func (p *places) fits(w *schedule.Waiver, f engine.Finding) bool {
 	if empty(w.Texts["mark"]) && empty(w.Texts["place"]) {
 		return false
 	}
-	l := p.lines[spot{f.Sheet, f.Row}]
-	if l == nil {
-		l = &schedule.Line{}
+	lines := p.lines[spot{f.Sheet, f.Row}]
+	if len(lines) == 0 {
+		lines = []*schedule.Line{{}}
 	}
+	return slices.ContainsFunc(lines, func(l *schedule.Line) bool { return p.fitsLine(w, f, l) })
+}
+
+func (p *places) fitsLine(w *schedule.Waiver, f engine.Finding, l *schedule.Line) bool {
 	bare := l.ID == "" && f.Mark == ""
 	is := func(slot string, names ...string) bool {
 		want := plain(w.Texts[slot])

@@ -3,7 +3,8 @@
 # description: |
 #   Two rows have the same number and the same place, and name different sheets or primers: one is a leftover, and
 #   the crew builds the one it finds first. Take the old row out or strike it. It does not apply to tables by wall
-#   type or layer, in which rows share marks by design, nor to rows that are struck out.
+#   type or layer, in which rows share marks by design, nor to rows that are struck out, nor to
+#   one row that tells of work in a shop and of more on site.
 # custom:
 #   id: data-mark-twice
 #   topic: data
@@ -23,6 +24,7 @@ import data.lib.words
 findings contains finding.at_with(rows[0], ["mark", "material", "primer"], message, {"related": related}) if {
 	some rows in _twins
 	count(rows) == 2
+	rows[0].row != rows[1].row
 	rows[0].role == rows[1].role
 	rows[0].table in _single_tables
 	said := [_build(row) | some row in rows]

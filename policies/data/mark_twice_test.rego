@@ -32,6 +32,7 @@ test_silent[name] if {
 		"struck": {"struck": true},
 		"other job": {"role": "sealant"},
 		"layer of an assembly": {"order": "2"},
+		"another work of the same row": {"row": 12},
 		"mark carried down": {"texts": {"mark": ""}},
 	}
 	count(_found(_pair(more))) == 0

@@ -44,4 +44,6 @@ _has(group, severity) if {
 
 _table := {[line.sheet, line.row]: line.table | some line in input.lines}
 
-_size := {table.id: count([1 | some line in input.lines; line.table == table.id]) | some table in input.reading.tables}
+_size := {table.id: count({line.row | some line in input.lines; line.table == table.id}) |
+	some table in input.reading.tables
+}

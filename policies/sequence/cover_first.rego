@@ -25,11 +25,17 @@ findings contains found if {
 	some line in facts.live_lines
 	span := line.spans.bare_days
 	span.max < 0
-	message := naming.say("the cover date of %s, %s, lies %s before its installation on %s", [
+	message := naming.say("the cover date of %s, %s, lies %s before %s on %s", [
 		naming.row(line),
 		words.date(span.to),
 		words.days(0 - span.max),
+		_begins(line, span),
 		words.date(span.from),
 	])
 	found := finding.at_with(line, ["install", "cover"], message, {"related": bare.related(line)})
 }
+
+# The days of what came wrapped from a shop begin with the day on which it is set.
+_begins(line, span) := "it was set or unwrapped" if {
+	line.dates.unwrapped.from == span.from
+} else := "its installation"

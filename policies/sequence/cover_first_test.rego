@@ -50,3 +50,9 @@ test_silent[name] if {
 	}
 	count(_found([bench.sheet(line)])) == 0
 }
+
+test_work_that_came_wrapped if {
+	wrapped := {"dates": {"unwrapped": bench.day("2027-06-10", "10 Jun", "J12")}}
+	some f in _found([bench.sheet(object.union(_bare(-7, -7), wrapped))])
+	endswith(f.message, "lies 7 days before it was set or unwrapped on 10 Jun 2027")
+}
