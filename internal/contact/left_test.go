@@ -22,3 +22,26 @@ func TestWhatIsLeftOn(t *testing.T) {
 		}
 	}
 }
+
+// A neighbor that a remark calls by the word of its data, and puts clear of the sheet,
+// does not touch it.
+func TestCalledByItsDataAndClear(t *testing.T) {
+	for remark, want := range map[string]string{"Gasket kept 20 clear of the membrane.": "near", "Gasket is new.": "direct"} {
+		got := ""
+		for _, c := range find(t, `
+Mark | Membrane | Substrate | Primer | Touches | Remarks
+T1 | AB-1 | plywood | none | G-7 in joint | `+remark+`
+T2 | AB-1 | plywood | none | brick |
+
+Tag | Type | Apply min °F | Max exposure, days | Keep off
+AB-1 | SBS self-adhered sheet | 40 | 60 | EPDM
+G-7 | Hollow gasket, EPDM | – | – | –`) {
+			if c.A.Product == "AB-1" && c.B.Product == "G-7" && c.From == "touches" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}

@@ -82,7 +82,7 @@ var (
 )
 
 // legend is one entry of a list of short words: "nl = none", "SA = same as above".
-var legend = regexp.MustCompile(`(?:^|[.;,·|•]\s+|\s{2,}|:\s+)(\S{1,12}) ?= ?([^.;,=]{2,40})`)
+var legend = regexp.MustCompile(`(?:^|[.;,·|•]\s+|\s{2,}|:\s+|\()(\S{1,12}) ?= ?([^.;,=]{2,40})`)
 
 // readLegend keeps the office's own words for none, for an empty cell and for the
 // row above, by the plain word that they stand for.

@@ -120,7 +120,10 @@ func iso(t time.Time) string {
 func (r *reader) items(l *Line, c source) {
 	h := r.hear(c.text)
 	named, before := len(l.Items), len(l.Signals)
-	defer func() { l.stateOfBed(c, named, before) }()
+	defer func() {
+		l.stateOfBed(c, named, before)
+		l.bedInWords(c, named)
+	}()
 	for _, cl := range h.clauses {
 		var ids []string
 		for _, s := range cl.Signals {
@@ -134,6 +137,9 @@ func (r *reader) items(l *Line, c source) {
 		}
 		l.figures(cl, c, r.ofBed(h, cl))
 		r.keptClear(l, h, cl, c, named)
+		if cl.Relation == "clear_of" && cl.Polarity == "yes" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return r.saysSheet(h, n) }) {
+			ids = append(ids, "held_back") // "gasket is 30 clear of the sheet"
+		}
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
 			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
@@ -208,6 +214,32 @@ func (l *Line) stateOfBed(c source, named, before int) {
 		}
 	}
 }
+
+// bedInWords takes a sheet or coat that the cell of the row's own material names only
+// as what that goes on, or names after what the row has for a bed, for its bed: "AB-2
+// strip, on AB-1".
+func (l *Line) bedInWords(c source, named int) {
+	isBed := func(it Item) bool {
+		return it.Side == "object" && layers[it.Relation] || it.Product != "" && slices.ContainsFunc(l.Items[:named], func(o Item) bool {
+			return o.Slot == "substrate" && o.Product == it.Product
+		})
+	}
+	if c.slot != "material" || !slices.ContainsFunc(l.Items[named:], func(it Item) bool { return it.Product != "" && !isBed(it) }) {
+		return
+	}
+	for i := range l.Items[named:] {
+		if it := &l.Items[named+i]; isBed(*it) && bedSheets[it.Class] {
+			it.Slot = "substrate"
+		}
+	}
+}
+
+// layers are relations of what lies on another; bedSheets the classes of what may be a
+// bed though a row is usually about one.
+var (
+	layers    = map[string]bool{"on": true, "over": true, "lapped_onto": true}
+	bedSheets = map[string]bool{"membrane": true, "tape": true, "coating": true}
+)
 
 // ofBed holds for a clause that names no sheet, bead or coat whose age it could
 // tell.

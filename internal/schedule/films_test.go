@@ -100,3 +100,17 @@ D2 | FA-1 | jamb strip | CMU | none | brick`}, page{name: "P", grid: "Tag | Type
 		}
 	}
 }
+
+// What a test for air let through is told in a remark; what a product is rated is not it.
+func TestAirResult(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"Mock-up 4 May: 0.31 L/(s·m²) at 75 Pa.":        0.31,
+		"blower door 0.05 cfm/ft² at 75 Pa":             0.254,
+		"must be tested to 0.15 L/(s·m²) at 75 Pa max.": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_result_lsm2"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}

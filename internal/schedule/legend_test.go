@@ -22,6 +22,18 @@ T3 | SBS-modified self-adhered sheet | CMU | zz. | qq`}, page{name: "Notes", gri
 	}
 }
 
+// An entry of a legend may stand in brackets.
+func TestLegendInBrackets(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Dates as logged (§ = as line above)
+Mark | Membrane | Substrate | Primer
+T1 | butyl sheet | plywood | none
+T2 | butyl sheet | § | none`})
+	if got := line(t, s, "T2").Texts["substrate"]; got != "plywood" {
+		t.Errorf("substrate %q", got)
+	}
+}
+
 // Short words with points and strokes are written out as the legend tells them; a
 // unit stays what it is.
 func TestLegendOfPointedWords(t *testing.T) {

@@ -341,6 +341,9 @@ func TestRooms(t *testing.T) {
 	if s := read(t, oneWall+"Apply sealant inside the tent at 50 F or above.\n"); len(s.Project.Indoor) != 0 {
 		t.Errorf("a tent is no room: %+v", s.Project.Indoor)
 	}
+	if s := read(t, oneWall+"Factory is heated to 18 °C, 30 % RH.\n"); len(s.Project.Indoor) != 0 {
+		t.Errorf("where panels are made is no room of the building: %+v", s.Project.Indoor)
+	}
 	if s := read(t, oneWall+"In winter reckon with -3 °C outdoors.\n"); len(s.Project.Indoor) != 0 {
 		t.Errorf("outdoors is no room: %+v", s.Project.Indoor)
 	}
