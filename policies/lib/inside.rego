@@ -171,6 +171,7 @@ _is_insulated_outside(line) if {
 _outer(line) := item if {
 	item := facts.main_items(line)[0]
 	vaporclass.is_tight(item)
+	not item.family in data.vapor.barriers.inside_families
 } else := item if {
 	vaporclass.is_open(facts.main_items(line)[0])
 	item := [tight | some tight in outboard(line); vaporclass.of(tight) in data.vapor.barriers.foam_vapor][0]

@@ -7,13 +7,16 @@ package lib.primer
 import data.lib.facts
 import data.lib.sheet
 
-# state is named, none (said so), blank (an empty primer cell), or unclear (words that were not understood, no column).
+# state is named, none (said so), laps (none, since it goes on sheet of its own kind), blank (an empty primer cell), or
+# unclear (words that were not understood, no column).
 state(line) := "named" if {
 	some item in named(line)
 	_counts(line, item)
 } else := "named" if {
 	some signal in data.pairing.primer.primed_signals
 	facts.said(line, signal)
+} else := "laps" if {
+	regex.match(data.pairing.primer.on_sheet, _words(line))
 } else := "none" if {
 	some signal in data.pairing.primer.none_signals
 	facts.said(line, signal)

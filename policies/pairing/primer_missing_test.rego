@@ -56,6 +56,10 @@ test_one_of_two_substrates if {
 
 test_silent[name] if {
 	some name, case in {
+		"none on sheet of its own kind": {
+			"items": [bench.own(bench.sbs), bench.block],
+			"more": {"texts": {"primer": "not needed, sheet to sheet"}},
+		},
 		"data asks for none there": {"items": [bench.own(bench.sbs), bench.angle], "more": _dash},
 		"primer is named": {"items": [bench.own(bench.sbs), bench.block, bench.solvent_primer], "more": {}},
 		"primer named, remark denies it": {

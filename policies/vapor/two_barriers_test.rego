@@ -69,6 +69,14 @@ test_row_silent[name] if {
 			"items": [desk.own(23, "R-01"), _batt, _film],
 			"more": {"signals": [desk.said(23, "studs_empty", "behind")]},
 		},
+		"the film itself": {
+			"items": [
+				object.union(_film, {"slot": "material", "product": "R-01", "id": "W!23/R-01"}),
+				_batt,
+				object.union(_poly, {"clause": "poly on the warm side"}),
+			],
+			"more": _filled,
+		},
 		"no film": {"items": [desk.own(23, "R-01"), _batt], "more": {}},
 		"said to be left out": {
 			"items": [desk.own(23, "R-01"), _batt, object.union(_film, {"polarity": "no"})],
