@@ -6,6 +6,9 @@
 package lib.mended
 
 import data.lib.facts
+import data.lib.finding
+import data.lib.naming
+import data.lib.words
 
 # open lists the words of a row for a signal that its cell does not put right.
 open(line, id) := [s |
@@ -18,5 +21,12 @@ open(line, id) := [s |
 
 _is_put_right(text, said) if {
 	rest := replace(lower(text), lower(said), "")
-	regex.match(data.sequence.told.mended, regex.replace(rest, data.sequence.told.undone, ""))
+	regex.match(data.lib.put_right.mended, regex.replace(rest, data.lib.put_right.undone, ""))
+}
+
+# told is the finding on a row for the first words of a signal that its cell does not put right; says has a %s for
+# the row and one for those words.
+told(line, id, says) := finding.at(line, ["material", "tag", first.slot, first.at.cell], message) if {
+	first := open(line, id)[0]
+	message := naming.say(says, [naming.row(line), words.quoted(first.text)])
 }

@@ -15,13 +15,8 @@
 package pairing.bond_failed
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "bond_failed", "%s is told not to hold (%s)") if {
 	some line in facts.live_lines
-	told := mended.open(line, "bond_failed")[0]
-	message := naming.say("%s is told not to hold (%s)", [naming.row(line), words.quoted(told.text)])
 }

@@ -16,16 +16,8 @@
 package pairing.oily_wipe
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "oily_wipe", "The face under %s is told to be cleaned with an oily fluid (%s)") if {
 	some line in facts.live_lines
-	told := mended.open(line, "oily_wipe")[0]
-	message := naming.say("The face under %s is told to be cleaned with what leaves oil (%s)", [
-		naming.row(line),
-		words.quoted(told.text),
-	])
 }

@@ -21,7 +21,7 @@ test_fires_in_full if {
 		"line": "W!12",
 		"cells": ["C12", "L12", "M12"],
 		"message": concat(" ", [
-			"The face under FM-1 (rubberized-asphalt-membrane) is told to be cleaned with what leaves oil",
+			"The face under FM-1 (rubberized-asphalt-membrane) is told to be cleaned with an oily fluid",
 			"(\"wiped with diesel\")",
 		]),
 	}}

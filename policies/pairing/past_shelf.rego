@@ -15,13 +15,8 @@
 package pairing.past_shelf
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "past_shelf", "%s is told to be past its date (%s)") if {
 	some line in facts.live_lines
-	told := mended.open(line, "past_shelf")[0]
-	message := naming.say("%s is told to be past its date (%s)", [naming.row(line), words.quoted(told.text)])
 }

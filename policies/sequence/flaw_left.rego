@@ -16,16 +16,8 @@
 package sequence.flaw_left
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "flaw_left", "%s has a flaw that the row does not say was mended (%s)") if {
 	some line in facts.live_lines
-	told := mended.open(line, "flaw_left")[0]
-	message := naming.say("%s has a flaw that the row does not say was mended (%s)", [
-		naming.row(line),
-		words.quoted(told.text),
-	])
 }

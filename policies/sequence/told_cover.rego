@@ -16,19 +16,11 @@
 package sequence.told_cover
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "covered_early", "%s is closed in before its inspection or test (%s)") if {
 	some line in facts.live_lines
 	not _is_dated(line)
-	told := mended.open(line, "covered_early")[0]
-	message := naming.say("%s is closed in before its inspection or test (%s)", [
-		naming.row(line),
-		words.quoted(told.text),
-	])
 }
 
 _is_dated(line) if line.spans.unseen_days.max < 0

@@ -16,17 +16,12 @@
 package sequence.told_order
 
 import data.lib.facts
-import data.lib.finding
 import data.lib.mended
-import data.lib.naming
 import data.lib.turn
-import data.lib.words
 
-findings contains finding.at(line, ["material", "tag", told.slot, told.at.cell], message) if {
+findings contains mended.told(line, "out_of_order", "%s is built out of order (%s)") if {
 	some line in facts.live_lines
 	not _is_dated(line)
-	told := mended.open(line, "out_of_order")[0]
-	message := naming.say("%s is built out of order (%s)", [naming.row(line), words.quoted(told.text)])
 }
 
 _is_dated(line) if turn.before(line, "unit_set", "install")
