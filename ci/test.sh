@@ -53,10 +53,10 @@ if [ "$(go env CGO_ENABLED)" != 1 ] || ! command -v "$(go env CC)" >/dev/null; t
 	race=
 fi
 slow='^(TestScripts|TestPolicies|TestPlanOfRegoTests|TestStock|TestMemory)$' # many runs of the tool and of OPA, which hold no goroutines of their own
-go test $race -skip "$slow" ./...
+go test $race -timeout 30m -skip "$slow" ./...
 
 step "tests of Rego, scripts that run the tool, and OPA's own command and server"
-go test -run "$slow" ./cmd/abut ./internal/engine
+go test -timeout 30m -run "$slow" ./cmd/abut ./internal/engine
 
 step "the demo is what its program writes"
 go run ./testdata/demo "$scratch"
