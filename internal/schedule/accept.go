@@ -70,7 +70,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(r.withoutAges(c.text)))) {
+	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {
@@ -83,11 +83,16 @@ func (r *reader) accepts(p *Product, c source) {
 	}
 }
 
-// withoutAges takes out the brackets that tell an age which holds with a primer
-// ("concrete 21 d (7 d over PR-2)"): they do not ask for that primer.
-func (r *reader) withoutAges(text string) string {
+// withoutCases takes out the brackets that tell an age or a state which holds with a
+// primer ("concrete 21 d (7 d over PR-2)", "(damp with PR-2)"): the rest does not ask
+// for that primer.
+func (r *reader) withoutCases(text string) string {
 	return bracket.ReplaceAllStringFunc(text, func(in string) string {
-		if m := r.words.withPrimer.FindStringSubmatch(in); m != nil && len(r.phrase.Quantities(m[1], "")) > 0 && r.phrase.Quantities(m[1], "")[0].Kind == "days" {
+		m := r.words.withPrimer.FindStringSubmatch(in)
+		switch {
+		case r.words.statePrimer.MatchString(in):
+			return ""
+		case m != nil && len(r.phrase.Quantities(m[1], "")) > 0 && r.phrase.Quantities(m[1], "")[0].Kind == "days":
 			return ""
 		}
 		return in

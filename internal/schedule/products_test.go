@@ -63,6 +63,8 @@ func TestAcceptances(t *testing.T) {
 			"concrete-masonry unsaid, cast-concrete unsaid, osb-plywood-sheathing unsaid"},
 		"none after an abbreviation": {"Substrates and primers", "PR-1 on plywd. or conc. None on galv.",
 			"osb-plywood-sheathing PR-1, cast-concrete PR-1, galvanized-sheet none"},
+		"a primer for the damp": {"Substrates and primers", "cast concrete, dry (damp with PR-2), plywood (if wet: no)",
+			"cast-concrete unsaid, osb-plywood-sheathing unsaid"},
 		"none": {"Accepted substrates", "-", ""},
 	} {
 		t.Run(name, func(t *testing.T) {

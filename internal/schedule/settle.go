@@ -83,6 +83,7 @@ func (r *reader) knownTags(t *table, col int) (filled, known int) {
 // tag column that it is, and one of marks that begin with them ("MB-2, two coats")
 // for that of the materials.
 func (r *reader) tagColumn(t *table) {
+	defer r.kindsInstalled(t)
 	defer r.ledByTags(t)
 	for i := range t.cols {
 		c := &t.cols[i]
@@ -120,6 +121,31 @@ func (r *reader) ledByTags(t *table) {
 	}
 	c := &t.cols[slices.Index(t.nums, col)]
 	c.Slot, c.Why = "material", "its cells begin with tags of the product data"
+}
+
+// kindsInstalled takes what a thing is for what is installed, in a table that names it
+// nowhere else: "Type" over AB-1 and AB-2 strip, "What is in".
+func (r *reader) kindsInstalled(t *table) {
+	col := t.column("type")
+	if col == 0 || t.has("material", "tag", "specified", "submitted", "layers", "order") > 0 || t.layered() {
+		return
+	}
+	filled, named := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isDitto(words) || t.ownCells(row) < 2 {
+			continue
+		}
+		filled++
+		if len(r.lex.find(words)) > 0 {
+			named++
+		}
+	}
+	if filled == 0 || named*2 < filled {
+		return
+	}
+	c := &t.cols[slices.Index(t.nums, col)]
+	c.Slot, c.Why = "material", c.Why+", and no other column names what is installed"
 }
 
 // hasTags holds for a table whose column of materials holds tags of the product data.

@@ -41,3 +41,30 @@ KP-1 | solvent primer | 20 | -`})
 		t.Errorf("row 1 is about %+v, want BT-1", it)
 	}
 }
+
+// What is installed may stand under a heading for its kind, with words around the tags;
+// a column of kinds beside one of tags stays what it is.
+func TestKindsInstalled(t *testing.T) {
+	data := page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open
+BT-1 | butyl sheet | 20 | 60
+DR-2 | stainless drip edge | - | -
+KP-1 | solvent primer | 20 | -`}
+	s := readPages(t, page{name: "S", grid: `
+Ln | Where | Type | Goes on | Prime | Laps
+1 | N wall | BT-1 | concrete | KP-1 | 3
+2 | base | BT-1 + DR-2 drip | CMU | KP-1 | 3
+3 | E wall | " | " | " | 3
+4 | joint | BT-1 strip 12 in. | CMU | KP-1 | 3`}, data)
+	for _, mark := range []string{"1", "2", "3", "4"} {
+		if it := line(t, s, mark).Main(); it == nil || it.Product != "BT-1" {
+			t.Errorf("row %s is about %+v, want BT-1", mark, it)
+		}
+	}
+	s = readPages(t, page{name: "S", grid: `
+Ln | Tag | Type | Goes on | Prime
+1 | BT-1 | strip at the head | concrete | KP-1`}, data)
+	if l := line(t, s, "1"); l.Texts["type"] != "strip at the head" {
+		t.Errorf("the kind beside a tag is %q", l.Texts["type"])
+	}
+}

@@ -34,6 +34,7 @@ type wordlists struct {
 	status             *regexp.Regexp    // what stands before the day up to which a log is kept
 	stillOpen          map[string]bool   // in the place of a cover date: not covered by that day
 	asSpecified        *regexp.Regexp    // "as spec", "no change": the product that was specified
+	statePrimer        *regexp.Regexp    // opens brackets of a state and the primer it takes: "(damp with PR-3)"
 	withPrimer         *regexp.Regexp    // a figure and the primer it holds with: "-5 with PR-2"
 	youngBeds          []string          // beds that must be of an age before a product goes on
 	laps               []string          // words that go with the figure of a lap
@@ -142,6 +143,7 @@ type readingFile struct {
 		LookedAhead   string              `json:"looked_ahead"`
 		BareUntil     string              `json:"bare_until"`
 		WithPrimer    string              `json:"with_primer"`
+		StatePrimer   string              `json:"state_primer"`
 		AsSpecified   string              `json:"as_specified"`
 		Status        statusWords         `json:"status"`
 		ProjectName   string              `json:"project_name"`
@@ -182,7 +184,7 @@ func (w *wordlists) compile(file *readingFile) error {
 	}{
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil},
-		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
+		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
 		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition},

@@ -21,14 +21,15 @@ import data.lib.finding
 import data.lib.measure
 import data.lib.plausible
 
-findings contains finding.at_with(line, measure.cell(figure, kind), _message(kind, line.role, figure), extra) if {
+findings contains finding.at_with(line, measure.cell(figure, kind), _message(kind, role, figure), extra) if {
 	some line in facts.live_lines
 	some kind, figure in line.figures
 	measure.is_sound(figure)
-	plausible.slip(kind, line.role, figure)
+	role := _role_of(line)
+	plausible.slip(kind, role, figure)
 	not _may_be_width(line, kind, figure)
 	not _has_no_kind(line, kind)
-	extra := {"severity": _severity(kind, line.role, figure)}
+	extra := {"severity": _severity(kind, role, figure)}
 }
 
 findings contains finding.for_product(product, measure.cell(figure, kind), message, extra) if {
@@ -40,6 +41,10 @@ findings contains finding.for_product(product, measure.cell(figure, kind), messa
 	message := sprintf("%s: %s", [product.tag, _message(kind, role, figure)])
 	extra := {"severity": _severity(kind, role, figure)}
 }
+
+_role_of(line) := "film" if {
+	facts.main_items(line)[0].family in data.data.plausible.films
+} else := line.role
 
 _role(product) := "film" if {
 	product.family in data.data.plausible.films

@@ -59,6 +59,17 @@ test_thin_film if {
 	{f.product | some f in found} == {"R-2"}
 }
 
+test_row_of_a_thin_film if {
+	film := object.union(desk.own(5, "R-1"), {"family": "vapor-retarder-smart"})
+	row := desk.row(5, "R-1", {
+		"figures": {"thickness_mm": desk.figure(0.05, "2", "mil")},
+		"role": "membrane",
+		"items": [film],
+	})
+	found := figure_implausible.findings with input as desk.document([row], [], [])
+	count(found) == 0
+}
+
 _below(heading) := found if {
 	figure := object.union(desk.figure(40, "40", "mm"), {"assumed": true})
 	row := desk.row(28, "R-1", {"figures": {"thickness_mm": figure}, "role": "flashing"})
