@@ -2,7 +2,6 @@ package schedule
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 )
 
@@ -155,100 +154,4 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures by its unit"
-}
-
-// nearestToCover holds where no other column of dates without a known heading
-// stands between this one and that of the cover: what goes before the work, as
-// its paper does, stands left of it.
-func (r *reader) nearestToCover(t *table, col int) bool {
-	cover := t.column("cover")
-	for i, c := range t.cols {
-		if n := t.nums[i]; c.Slot == "" && col < n && n < cover && r.mostly(t.stretch(), n, "date") {
-			return false
-		}
-	}
-	return true
-}
-
-// besideCover holds for a column of materials right of that of the day of the cover,
-// where no other tells what covers the sheets.
-func (r *reader) besideCover(t *table, col int) bool {
-	at := slices.Index(t.nums, col)
-	if at < 1 || t.cols[at-1].Slot != "cover" || t.column("front") > 0 {
-		return false
-	}
-	filled, named := 0, 0
-	for row := t.first; row <= t.last; row++ {
-		if words := text(t.sheet, row, col); !r.words.isBlank(words) {
-			if filled++; len(r.lex.find(words)) > 0 {
-				named++
-			}
-		}
-	}
-	return named > 1 && named*3 >= filled*2
-}
-
-// byContent looks at the cells of one column.
-func (r *reader) byContent(t *table, col int) (slot, why string) {
-	var filled, dates, tags, known, long, short int
-	seen := map[string]bool{}
-	for row := t.first; row <= t.last; row++ {
-		c, ok := t.sheet.At(row, col)
-		if !ok || r.words.isBlank(c.Value) {
-			continue
-		}
-		filled++
-		seen[c.Value] = true
-		switch {
-		case r.holds(c, "date"):
-			dates++
-		case r.isTag(c.Value):
-			tags++
-			if _, is := r.lex.tags[fold(c.Value)]; is {
-				known++
-			}
-		case len(c.Value) > 30:
-			long++
-		case len(c.Value) <= 10:
-			short++
-		}
-	}
-	most := func(n int) bool { return filled > 0 && n*10 >= filled*6 }
-	if known*2 < tags { // codes of the shape that tags have, as those of costs
-		tags = 0
-	}
-	switch {
-	case filled == 0:
-		return "", ""
-	case most(dates) && t.kind == kindSchedule && t.column("install") == 0 && r.nearestToCover(t, col):
-		return "install", "dates stand under it, and no other column is the installation"
-	case most(dates) && t.kind == kindSchedule && t.column("cover") == 0:
-		return "cover", "dates stand under it, right of the installation"
-	case t.kind == kindSchedule && r.besideCover(t, col):
-		return "front", "materials stand under it, right of the day of the cover"
-	case most(tags) && t.kind == kindSchedule && t.column("tag") == 0 && !r.hasTags(t):
-		return "tag", "tags of the product data stand under it"
-	case most(tags) && t.kind == kindSchedule:
-		return "with", "tags of the product data stand under it, beside the row's own"
-	case most(short) && len(seen)*10 >= filled*9 && t.has("mark", "tag") == 0 && t.mayMark(col):
-		return "mark", "short codes, each once"
-	case t.kind == kindSchedule && r.lacks(t, col, "primer"):
-		return "primer", "primers stand under it"
-	case t.kind == kindSchedule && r.lacks(t, col, "sealant"):
-		return "sealant", "sealants stand under it"
-	case t.kind == kindSchedule && filled >= 3 && long*2 >= filled:
-		return "remark", "sentences stand under it"
-	}
-	return "", ""
-}
-
-// mayMark holds for a column in which the codes of rows may stand: the first of
-// product data, or one of the first two of a schedule.
-func (t *table) mayMark(col int) bool {
-	return col == t.nums[0] || t.kind == kindSchedule && len(t.nums) > 1 && col == t.nums[1]
-}
-
-// lacks holds for a column that mostly names what a table has no other column for.
-func (r *reader) lacks(t *table, col int, role string) bool {
-	return t.column(role) == 0 && r.mostlyNames(t, col, role)
 }

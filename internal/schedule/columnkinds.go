@@ -46,7 +46,7 @@ func (r *reader) columnHolds(under stretch, col int, kind string) bool {
 		return !r.mostly(under, col, "date")
 	}
 	telling, fit := r.profile(under, col, kind)
-	if kind == "date" && fit == 0 && r.yearSaid == 0 {
+	if kind == "date" && fit*3 < telling && r.yearSaid == 0 {
 		telling, fit = r.profile(under, col, dayOnly)
 	}
 	if kind == "date" && fit > 0 && fit*3 < telling {
@@ -143,7 +143,7 @@ func (r *reader) isDate(text string) bool {
 // some year.
 func (r *reader) says(text string, year int) bool {
 	said, read := 0, r.phrase.Dates
-	if r.yearSaid > 0 && strings.Contains(r.words.fraction.ReplaceAllString(text, ""), "/") { // "5/3-5/21"
+	if year > 0 && strings.Contains(r.words.fraction.ReplaceAllString(text, ""), "/") { // "5/3-5/21"
 		read = r.phrase.ColumnDates
 	}
 	for _, d := range read(text, phrase.MonthFirst, year) {

@@ -99,7 +99,7 @@ func (h *headings) match(text string) []guess {
 		return nil
 	}
 	weight := h.weight(all)
-	best := map[int]guess{}
+	best, said := map[int]guess{}, map[int][]bool{}
 	for at := range all {
 		for _, p := range h.first[singular(all[at])] {
 			exact, ok := begins(all[at:], p.words)
@@ -109,7 +109,16 @@ func (h *headings) match(text string) []guess {
 			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
 				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
 			}
+			if said[p.slot] == nil {
+				said[p.slot] = make([]bool, len(all))
+			}
+			for i := range p.words {
+				said[p.slot][at+i] = true
+			}
 		}
+	}
+	for slot, words := range said {
+		best[slot] = h.together(best[slot], words, all, weight)
 	}
 	for _, key := range []string{sorted(all, nil), sorted(all, h.units), sorted(all, h.filler)} { // "open max" for "max open", "date of visit" for "visit date"
 		for _, p := range h.anyWay[key] {
@@ -128,6 +137,21 @@ func (h *headings) match(text string) []guess {
 		}
 	}
 	return out
+}
+
+// together counts for a slot all the words of a heading that are its own, where they are
+// more than those of its best phrase: "AVB membrane", "sealant bead".
+func (h *headings) together(best guess, said []bool, all []string, weight float64) guess {
+	var words []string
+	for i, w := range all {
+		if said[i] {
+			words = append(words, w)
+		}
+	}
+	if score := h.weight(words) / weight; score > best.score {
+		best.score, best.words = score, strings.Join(words, " ")
+	}
+	return best
 }
 
 // inverted is the score of a heading with the words of a phrase in another order.

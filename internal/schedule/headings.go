@@ -3,6 +3,7 @@ package schedule
 import (
 	"fmt"
 	"io/fs"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -32,6 +33,11 @@ type headings struct {
 	askers  map[string]bool   // words that only ask: "What is it stuck to?"
 	money   string            // signs of currencies
 	works   workWords         // words that part the works of a row
+	days    []dayWork         // words of headings over days, by what is done then
+	little  map[string]bool   // words that tie others together to a sentence
+	sheets  []string          // words that surely mean the sheets
+	loose   map[string]bool   // slots that cells may contradict
+	drawing *regexp.Regexp    // numbers of drawings and details
 	slots   []headingSlot
 	bySlot  map[string]*headingSlot
 	first   map[string][]headingPhrase // by their first word in the singular
@@ -86,6 +92,11 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Answers []string              `json:"answers"`
 			Money   string                `json:"money"`
 			Works   workWords             `json:"works"`
+			Days    []dayWork             `json:"days"`
+			Little  []string              `json:"little"`
+			Sheets  []string              `json:"sheets"`
+			Loose   []string              `json:"loose"`
+			Drawing string                `json:"drawing"`
 			Slots   map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
@@ -96,18 +107,28 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, works: file.Columns.Works,
+		days: file.Columns.Days, little: set(file.Columns.Little), sheets: file.Columns.Sheets, loose: set(file.Columns.Loose),
 		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
-	if err := h.works.compile(); err != nil {
+	if err := h.compile(file.Columns.Drawing); err != nil {
 		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
 	}
 	h.index()
 	h.shortForms()
 	return h, nil
+}
+
+// compile reads the patterns of the vocabulary.
+func (h *headings) compile(drawing string) error {
+	var err error
+	if h.drawing, err = regexp.Compile(drawing); err != nil {
+		return fmt.Errorf("drawing: %w", err)
+	}
+	return h.works.compile()
 }
 
 func (h *headings) index() {

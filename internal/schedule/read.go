@@ -195,6 +195,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.joinKeys(all)
 	r.explainColumns(b, all)
+	r.each(all, kindProducts, r.contradicted)
 	r.each(all, kindProducts, r.fillUnknown)
 	r.each(all, kindProducts, r.productNames)
 	used := map[string]bool{}
@@ -222,6 +223,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.siteReviews)
 	r.each(all, kindSchedule, r.actualDays)
 	r.each(all, kindSchedule, r.otherPlaces)
+	r.each(all, kindSchedule, r.contradicted)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
 	r.likeRepeated(all)

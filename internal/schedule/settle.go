@@ -35,7 +35,7 @@ func (r *reader) release(t *table) {
 // saysLittle holds for a heading that makes a column one of materials only where
 // its cells name some.
 func (r *reader) saysLittle(c *Column) bool {
-	return c.Slot == "material" && c.Confidence < sureMaterial ||
+	return c.Slot == "material" && c.Confidence < sureMaterial && !holdsAny(r.head.usual(headingWords(c.Heading)), r.head.sheets) ||
 		c.Slot == "substrate" && slices.Contains(r.head.vague, strings.ToLower(c.Heading))
 }
 
@@ -91,7 +91,7 @@ func (r *reader) tagColumn(t *table) {
 		if !mayBeTags[c.Slot] && !doubtful || t.column("tag") > 0 {
 			continue
 		}
-		if slot, why := r.byContent(t, t.nums[i]); slot == "tag" {
+		if slot, why := r.byContent(t, i); slot == "tag" {
 			c.Slot, c.Why = slot, why
 		}
 	}
@@ -333,7 +333,7 @@ func (r *reader) fillUnknown(t *table) {
 		}
 		slot, why := r.byUnit(t, t.nums[i], *c)
 		if slot == "" {
-			slot, why = r.byContent(t, t.nums[i])
+			slot, why = r.byContent(t, i)
 		}
 		if slot != "" {
 			c.Slot, c.Confidence, c.Why = slot, 0.4, why

@@ -1,0 +1,210 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+)
+
+// contents counts what the telling cells of a column are.
+type contents struct {
+	filled, different                                 int
+	dates, tags, known, drawings, short, prose, wordy int
+}
+
+// most holds for what three fifths of the telling cells are.
+func (c contents) most(n int) bool { return c.filled > 0 && n*10 >= c.filled*6 }
+
+func (r *reader) contents(t *table, col int) contents {
+	var is contents
+	seen := map[string]bool{}
+	for row := t.first; row <= t.last; row++ {
+		c, ok := t.sheet.At(row, col)
+		if !ok || r.words.isBlank(c.Value) {
+			continue
+		}
+		is.filled++
+		seen[c.Value] = true
+		switch {
+		case r.holds(c, "date") || r.yearSaid == 0 && r.holds(c, dayOnly):
+			is.dates++
+		case r.isTag(c.Value):
+			is.tags++
+			if _, known := r.lex.tags[fold(c.Value)]; known {
+				is.known++
+			}
+		case r.head.drawing.MatchString(c.Value):
+			is.drawings++
+		case r.isSentence(c.Value):
+			is.prose++
+		case countWords(c.Value) >= leastWords:
+			is.wordy++
+		case len(c.Value) <= 10:
+			is.short++
+		}
+	}
+	is.different = len(seen)
+	if is.known*2 < is.tags { // codes of the shape that tags have, as those of costs
+		is.tags = 0
+	}
+	return is
+}
+
+// How many words a text has that tells something, and a sentence at least without one
+// of the little words that tie others together.
+const (
+	leastWords = 3
+	manyWords  = 6
+)
+
+// isSentence holds for a text that says something and is no name: it has several words,
+// and one of those that tie others together ("hold for survey").
+func (r *reader) isSentence(text string) bool {
+	n := countWords(text)
+	return n >= manyWords || n >= leastWords && slices.ContainsFunc(headingWords(text), func(w string) bool { return r.head.little[w] })
+}
+
+// countWords counts the words of a text that are more than a letter or a figure.
+func countWords(text string) int {
+	n := 0
+	for _, w := range strings.Fields(text) {
+		if strings.IndexFunc(w, unicode.IsLetter) >= 0 && len(w) > 1 && !startsWithDigit(w) {
+			n++
+		}
+	}
+	return n
+}
+
+// byContent looks at the cells of one column.
+func (r *reader) byContent(t *table, i int) (slot, why string) {
+	col, is := t.nums[i], r.contents(t, t.nums[i])
+	switch {
+	case is.filled == 0:
+		return "", ""
+	case is.most(is.dates):
+		return r.byDays(t, i)
+	case t.kind == kindSchedule && r.besideCover(t, col):
+		return "front", "materials stand under it, right of the day of the cover"
+	case is.most(is.tags) && t.kind == kindSchedule && t.column("tag") == 0 && !r.hasTags(t):
+		return "tag", "tags of the product data stand under it"
+	case is.most(is.tags) && t.kind == kindSchedule:
+		return "with", "tags of the product data stand under it, beside the row's own"
+	case is.most(is.short) && is.different*10 >= is.filled*9 && t.has("mark", "tag") == 0 && t.mayMark(col):
+		return "mark", "short codes, each once"
+	case is.most(is.drawings):
+		return "reference", "numbers of drawings stand under it"
+	}
+	if slot, why := r.byMaterials(t, i); slot != "" {
+		return slot, why
+	}
+	switch told := is.prose + is.wordy; {
+	case t.kind == kindSchedule && told*2 >= is.filled && r.mayPlace(t, col):
+		return "place", "words stand under it, left of what each row is about"
+	case told > 1 && told*2 >= is.filled, is.prose > 0 && is.prose*2 >= is.filled:
+		return "remark", "sentences stand under it"
+	}
+	return "", ""
+}
+
+// byMaterials looks at the cells of a column for the materials that they name.
+func (r *reader) byMaterials(t *table, i int) (slot, why string) {
+	col := t.nums[i]
+	if t.kind != kindSchedule {
+		return "", ""
+	}
+	for _, role := range []string{"primer", "sealant", "substrate"} {
+		if t.column(role) == 0 && r.mostlyNames(t, col, role) {
+			return role, role + "s stand under it"
+		}
+	}
+	if about := t.about(); about > 0 && about < col && r.mostlyNames(t, col) && r.namesLittleElse(t, col) {
+		return "touches", "materials stand under it, and no other column has to do with it"
+	}
+	return "", ""
+}
+
+// about is the column that says what each row is about, 0 where none does.
+func (t *table) about() int {
+	for _, slot := range []string{"material", "tag", "specified", "type"} {
+		if col := t.column(slot); col > 0 {
+			return col
+		}
+	}
+	return 0
+}
+
+// namesLittleElse holds for a column whose cells are for the greater part the names of
+// materials.
+func (r *reader) namesLittleElse(t *table, col int) bool {
+	letters, named := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) || t.ownCells(row) < 2 {
+			continue
+		}
+		letters += len(words)
+		for _, m := range r.lex.find(words) {
+			named += m.end - m.start
+		}
+	}
+	return named*2 > letters
+}
+
+// mayPlace holds for a column left of what the rows are about, in a table that tells
+// nowhere else where each is.
+func (r *reader) mayPlace(t *table, col int) bool {
+	return t.has("place", "group") == 0 && col < t.about()
+}
+
+// contradicted takes its slot from a column whose cells are something else than what its
+// heading, which says little, would have them be.
+func (r *reader) contradicted(t *table) {
+	for i := range t.cols {
+		c := &t.cols[i]
+		if !r.head.loose[c.Slot] || c.Confidence >= certain || c.Slot == "" {
+			continue
+		}
+		is := r.contents(t, t.nums[i])
+		slot, why := "", ""
+		switch {
+		case is.filled > 1 && is.most(is.prose) && c.Slot != "place" && c.Slot != "type":
+			slot, why = "remark", "sentences stand under it"
+		case c.Slot != "reference" && is.filled > 1 && is.most(is.drawings):
+			slot, why = "reference", "numbers of drawings stand under it"
+		case c.Confidence < sureHeading:
+			slot, why = r.byMaterials(t, i)
+		}
+		if slot != "" {
+			c.Slot, c.Confidence, c.Why = slot, 0.4, c.Why+", but "+why
+		}
+	}
+}
+
+// besideCover holds for a column of materials right of that of the day of the cover,
+// where no other tells what covers the sheets.
+func (r *reader) besideCover(t *table, col int) bool {
+	at := slices.Index(t.nums, col)
+	if at < 1 || t.cols[at-1].Slot != "cover" || t.column("front") > 0 {
+		return false
+	}
+	filled, named := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		if words := text(t.sheet, row, col); !r.words.isBlank(words) {
+			if filled++; len(r.lex.find(words)) > 0 {
+				named++
+			}
+		}
+	}
+	return named > 1 && named*3 >= filled*2
+}
+
+// mayMark holds for a column in which the codes of rows may stand: the first of
+// product data, or one of the first two of a schedule.
+func (t *table) mayMark(col int) bool {
+	return col == t.nums[0] || t.kind == kindSchedule && len(t.nums) > 1 && col == t.nums[1]
+}
+
+// lacks holds for a column that mostly names what a table has no other column for.
+func (r *reader) lacks(t *table, col int, role string) bool {
+	return t.column(role) == 0 && r.mostlyNames(t, col, role)
+}

@@ -1,0 +1,107 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+	"time"
+
+	"abut/internal/phrase"
+)
+
+// dayWork is how words begin by which a heading over days tells of a work: the slot of
+// that, "" for what is no work on the wall.
+type dayWork struct {
+	Slot  string   `json:"slot"`
+	Begin []string `json:"begin"`
+}
+
+// work tells what is done on the days under a heading, and the word that says so.
+func (h *headings) work(heading string) (slot, word string, told bool) {
+	words := h.usual(headingWords(heading))
+	for _, d := range h.days {
+		for _, w := range words {
+			if slices.ContainsFunc(d.Begin, func(begin string) bool { return strings.HasPrefix(w, begin) }) {
+				return d.Slot, w, true
+			}
+		}
+	}
+	return "", "", false
+}
+
+// byDays tells what is done on the days of a column: by a word of its heading, else by
+// their order.
+func (r *reader) byDays(t *table, i int) (slot, why string) {
+	if t.kind != kindSchedule {
+		return "", ""
+	}
+	col := t.nums[i]
+	if slot, word, told := r.head.work(t.cols[i].Heading); told {
+		if slot == "" || t.column(slot) > 0 {
+			return "", ""
+		}
+		return slot, "dates stand under it, and its heading tells of \"" + word + "\""
+	}
+	install, cover := t.column("install"), t.column("cover")
+	switch {
+	case t.has("sent", "returned", "approved") > 0: // of papers
+	case install == 0 && cover == 0 && r.nearestToCover(t, col):
+		return "install", "dates stand under it, and no other column is the installation"
+	case install == 0 && cover > 0 && r.nearestToCover(t, col) && r.inOrder(t, col, cover):
+		return "install", "dates stand under it that come before those of the cover"
+	case install > 0 && cover == 0 && r.inOrder(t, install, col):
+		return "cover", "dates stand under it that come after those of the installation"
+	}
+	return "", ""
+}
+
+// nearestToCover holds where no other column of dates without a known heading
+// stands between this one and that of the cover: what goes before the work, as
+// its paper does, stands left of it.
+func (r *reader) nearestToCover(t *table, col int) bool {
+	cover := t.column("cover")
+	for i, c := range t.cols {
+		if n := t.nums[i]; c.Slot == "" && col < n && n < cover && r.mostly(t.stretch(), n, "date") {
+			return false
+		}
+	}
+	return true
+}
+
+// inOrder holds for two columns of days of which the second are never before the first,
+// and mostly after them.
+func (r *reader) inOrder(t *table, first, second int) bool {
+	order, _ := r.phrase.Order(slices.Concat(t.texts(first), t.texts(second)))
+	both, after := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		a, ok := r.dayAt(t, row, first, order)
+		b, ok2 := r.dayAt(t, row, second, order)
+		if !ok || !ok2 {
+			continue
+		}
+		if b.Before(a) {
+			return false
+		}
+		if both++; b.After(a) {
+			after++
+		}
+	}
+	return both > 0 && after*2 >= both
+}
+
+// dayAt is the first day that a cell tells, in some year where it gives none.
+func (r *reader) dayAt(t *table, row, col int, order phrase.DateOrder) (time.Time, bool) {
+	c, ok := t.sheet.At(row, col)
+	if !ok || !c.Date.IsZero() {
+		return c.Date, ok
+	}
+	year := r.yearSaid
+	if year == 0 {
+		year = anyYear
+	}
+	for _, d := range r.phrase.ColumnDates(c.Value, order, year) {
+		if !d.From.IsZero() {
+			return d.From, true
+		}
+	}
+	return time.Time{}, false
+}
