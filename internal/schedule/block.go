@@ -141,7 +141,8 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 type bid struct {
 	col int
 	guess
-	others int // what else the column could be as surely
+	others int  // what else the column could be as surely
+	first  bool // nothing else is as likely
 }
 
 // why says by what words a slot is known.
@@ -179,7 +180,7 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 			list = r.bids(h)
 		}
 		for k, g := range list {
-			bids = append(bids, bid{i, g, others(list, k)})
+			bids = append(bids, bid{i, g, others(list, k), k == 0 && (len(list) == 1 || g.score-list[1].score > 2*headNoun)})
 		}
 	}
 	r.award(&b, under, bids, sort)
@@ -189,6 +190,9 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 // award gives the columns their slots by the bids, as far as the rows under the
 // heading fit.
 func (r *reader) award(b *headingBlock, under stretch, bids []bid, sort string) {
+	for i := range bids {
+		bids[i].score += r.leaning(under, b.nums[bids[i].col], &bids[i], b.cols[bids[i].col].Heading)
+	}
 	// of two columns as sure of a slot, it goes to the one that could be nothing else
 	slices.SortStableFunc(bids, func(x, y bid) int {
 		return cmp.Or(cmp.Compare(y.score, x.score), x.others-y.others, x.col-y.col)
@@ -209,4 +213,39 @@ func (r *reader) award(b *headingBlock, under stretch, bids []bid, sort string) 
 		c.Why = x.why()
 		b.known++
 	}
+}
+
+// leaning is what the cells of a column add to one of several readings of its heading,
+// and a word that surely means the sheets to that of the materials.
+func (r *reader) leaning(under stretch, col int, x *bid, heading string) float64 {
+	lean := 0.0
+	if x.slot == "material" && x.first && holdsAny(r.head.usual(headingWords(heading)), r.head.sheets) {
+		lean += sureSheets
+	}
+	if (meets[x.slot] || isOwn(x.slot)) && (x.others > 0 || x.slot == "material" && x.score >= sureHeading) && r.names(under, col) {
+		lean += byCells
+	}
+	return lean
+}
+
+// What a word for the sheets, and cells that name materials, count beside the words of
+// the headings.
+const (
+	sureSheets = 0.2
+	byCells    = 0.1
+)
+
+// names holds where most telling cells of a column name a material.
+func (r *reader) names(under stretch, col int) bool {
+	telling, named := 0, 0
+	for row := under.first; row <= under.last && telling < 40; row++ {
+		words := text(under.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) || r.words.isDitto(words) {
+			continue
+		}
+		if telling++; len(r.lex.find(words)) > 0 {
+			named++
+		}
+	}
+	return telling > 0 && named*2 > telling
 }

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strings"
 
 	"abut/internal/phrase"
@@ -125,7 +126,16 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if c.Kind == workbook.Date || r.isDate(c.Value) { // "8/18-8/20/25" begins with a digit too
 		return false
 	}
-	return startsWithDigit(c.Value) || r.held.of(kind+"\n"+c.Value, func() bool { return len(r.phrase.Quantities(c.Value, kind)) > 0 })
+	return r.held.of(kind+"\n"+c.Value, func() bool { return r.gives(c.Value, kind) })
+}
+
+// gives holds for a text with a figure of a kind, or a bare one that may be of any.
+func (r *reader) gives(text, kind string) bool {
+	found := r.phrase.Quantities(text, kind)
+	if slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Kind == kind }) {
+		return true
+	}
+	return startsWithDigit(text) && !slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Unit != "" && q.Start == 0 && q.Kind != "months" })
 }
 
 // How long the letters and the number of a layer or step may be.

@@ -100,7 +100,7 @@ func (r *reader) byContent(t *table, i int) (slot, why string) {
 	switch told := is.prose + is.wordy; {
 	case t.kind == kindSchedule && told*2 >= is.filled && r.mayPlace(t, col):
 		return "place", "words stand under it, left of what each row is about"
-	case told > 1 && told*2 >= is.filled, is.prose > 0 && is.prose*2 >= is.filled:
+	case is.prose > 0 && is.prose*2 >= is.filled, told > 1 && told*2 >= is.filled && !r.names(t.stretch(), col):
 		return "remark", "sentences stand under it"
 	}
 	return "", ""
@@ -153,7 +153,7 @@ func (r *reader) namesLittleElse(t *table, col int) bool {
 // mayPlace holds for a column left of what the rows are about, in a table that tells
 // nowhere else where each is.
 func (r *reader) mayPlace(t *table, col int) bool {
-	return t.has("place", "group") == 0 && col < t.about()
+	return t.has("place", "group") == 0 && col < t.about() && !r.names(t.stretch(), col)
 }
 
 // contradicted takes its slot from a column whose cells are something else than what its
@@ -171,7 +171,7 @@ func (r *reader) contradicted(t *table) {
 			slot, why = "remark", "sentences stand under it"
 		case c.Slot != "reference" && is.filled > 1 && is.most(is.drawings):
 			slot, why = "reference", "numbers of drawings stand under it"
-		case c.Confidence < sureHeading:
+		case c.Confidence < sureHeading && c.Slot != "with" && c.Slot != "place":
 			slot, why = r.byMaterials(t, i)
 		}
 		if slot != "" {

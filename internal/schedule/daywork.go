@@ -46,9 +46,9 @@ func (r *reader) byDays(t *table, i int) (slot, why string) {
 	case t.has("sent", "returned", "approved") > 0: // of papers
 	case install == 0 && cover == 0 && r.nearestToCover(t, col):
 		return "install", "dates stand under it, and no other column is the installation"
-	case install == 0 && cover > 0 && r.nearestToCover(t, col) && r.inOrder(t, col, cover):
+	case install == 0 && cover > 0 && r.nearestToCover(t, col) && r.inOrder(t, col, cover, 0):
 		return "install", "dates stand under it that come before those of the cover"
-	case install > 0 && cover == 0 && r.inOrder(t, install, col):
+	case install > 0 && cover == 0 && r.inOrder(t, install, col, r.head.coverAfter):
 		return "cover", "dates stand under it that come after those of the installation"
 	}
 	return "", ""
@@ -68,10 +68,10 @@ func (r *reader) nearestToCover(t *table, col int) bool {
 }
 
 // inOrder holds for two columns of days of which the second are never before the first,
-// and mostly after them.
-func (r *reader) inOrder(t *table, first, second int) bool {
+// and mostly some days after them.
+func (r *reader) inOrder(t *table, first, second, after int) bool {
 	order, _ := r.phrase.Order(slices.Concat(t.texts(first), t.texts(second)))
-	both, after := 0, 0
+	both, later := 0, 0
 	for row := t.first; row <= t.last; row++ {
 		a, ok := r.dayAt(t, row, first, order)
 		b, ok2 := r.dayAt(t, row, second, order)
@@ -81,11 +81,11 @@ func (r *reader) inOrder(t *table, first, second int) bool {
 		if b.Before(a) {
 			return false
 		}
-		if both++; b.After(a) {
-			after++
+		if both++; days(a, b) > after {
+			later++
 		}
 	}
-	return both > 0 && after*2 >= both
+	return both > 0 && later*2 >= both
 }
 
 // dayAt is the first day that a cell tells, in some year where it gives none.

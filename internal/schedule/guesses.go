@@ -49,6 +49,9 @@ func (h *headings) guesses(group, sub string) []guess {
 			best.take([]guess{g}, 1)
 		}
 	}
+	if len(best) > 1 {
+		best.decide(h.match(group))
+	}
 	if group != "" && !own { // the heading itself tells more
 		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
 	}
@@ -64,6 +67,16 @@ func (b ballot) take(list []guess, weight float64) {
 	for _, g := range list {
 		if g.score *= weight; g.score > b[g.slot].score {
 			b[g.slot] = g
+		}
+	}
+}
+
+// decide lets what is written over a heading count between two readings of it.
+func (b ballot) decide(over []guess) {
+	for _, g := range over {
+		if own, known := b[g.slot]; known && own.score >= 1 {
+			own.score += headNoun
+			b[g.slot] = own
 		}
 	}
 }
@@ -103,11 +116,8 @@ func (h *headings) match(text string) []guess {
 	for at := range all {
 		for _, p := range h.first[singular(all[at])] {
 			exact, ok := begins(all[at:], p.words)
-			if !ok || len(p.words) == 1 && h.whole[p.words[0]] && h.telling(all) > 1 {
+			if !ok {
 				continue
-			}
-			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
-				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
 			}
 			if said[p.slot] == nil {
 				said[p.slot] = make([]bool, len(all))
@@ -115,10 +125,16 @@ func (h *headings) match(text string) []guess {
 			for i := range p.words {
 				said[p.slot][at+i] = true
 			}
+			if len(p.words) == 1 && h.whole[p.words[0]] && h.telling(all) > 1 {
+				continue
+			}
+			if score := h.score(p.words, all, weight, at, exact); score > best[p.slot].score {
+				best[p.slot] = guess{slot: h.slots[p.slot].name, score: score, words: strings.Join(p.words, " ")}
+			}
 		}
 	}
-	for slot, words := range said {
-		best[slot] = h.together(best[slot], words, all, weight)
+	for slot, own := range best {
+		best[slot] = h.together(own, said[slot], all, weight)
 	}
 	for _, key := range []string{sorted(all, nil), sorted(all, h.units), sorted(all, h.filler)} { // "open max" for "max open", "date of visit" for "visit date"
 		for _, p := range h.anyWay[key] {
@@ -148,11 +164,14 @@ func (h *headings) together(best guess, said []bool, all []string, weight float6
 			words = append(words, w)
 		}
 	}
-	if score := h.weight(words) / weight; score > best.score {
+	if score := h.weight(words)/weight - scattered; score > best.score {
 		best.score, best.words = score, strings.Join(words, " ")
 	}
 	return best
 }
+
+// scattered is what words that stand apart count less than a phrase.
+const scattered = 0.02
 
 // inverted is the score of a heading with the words of a phrase in another order.
 const inverted = 0.95
