@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 )
 
@@ -132,26 +133,42 @@ func (r *reader) byUnit(t *table, col int, c Column) (slot, why string) {
 // byTemperature tells the columns of temperatures apart by the words for
 // service and for the lower and upper end.
 func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
-	if r.unitIn(c.Heading, "temperature", "") == "" {
+	words := headingWords(strings.TrimSuffix(c.Heading, c.gloss))
+	united := r.unitIn(c.Heading, "temperature", "") != ""
+	if !united && !r.ofHeat(t, c, words) {
 		return "", ""
 	}
-	words := headingWords(strings.TrimSuffix(c.Heading, c.gloss))
+	lower, upper := r.head.lower, r.head.upper
+	if r.head.denied(c.Heading) != "" { // "not below"
+		lower, upper = upper, lower
+	}
 	switch {
 	case holdsAny(words, r.head.service):
 		slot = "service_max"
-	case holdsAny(words, r.head.lower):
+	case holdsAny(words, lower), holdsAny(words, r.head.cold):
 		slot = "apply_min"
-	case holdsAny(words, r.head.upper):
+	case holdsAny(words, upper), holdsAny(words, r.head.hot) && holdsAny(words, r.head.applies):
 		slot = "apply_max"
 	case t.kind == kindSchedule && holdsAny(headingWords(c.Heading), r.head.faces):
 		slot = "reading_surface"
 	case t.kind == kindSchedule:
 		slot = "reading_air" // of the day, or its normals
-	default:
+	case united:
 		slot = "apply"
 	}
-	if t.column(slot) > 0 {
+	if slot == "" || t.column(slot) > 0 {
 		return "", ""
 	}
-	return slot, "temperatures by its unit"
+	return slot, "temperatures stand under it"
+}
+
+// ofHeat holds for a column of product data whose heading speaks of heat or cold, or of
+// a lower end at application, and whose cells are temperatures.
+func (r *reader) ofHeat(t *table, c Column, words []string) bool {
+	heat := slices.Concat(r.head.cold, r.head.hot, r.head.heat)
+	if t.kind != kindProducts || !holdsAny(words, heat) && !(holdsAny(words, r.head.applies) && (holdsAny(words, r.head.lower) || holdsAny(words, r.head.upper))) {
+		return false
+	}
+	col := t.nums[slices.IndexFunc(t.cols, func(o Column) bool { return o.Letter == c.Letter })]
+	return r.mostly(t.stretch(), col, "temperature") && !r.mostly(t.stretch(), col, "date")
 }

@@ -110,7 +110,7 @@ func (r *reader) byContent(t *table, i int) (slot, why string) {
 func (r *reader) byMaterials(t *table, i int) (slot, why string) {
 	col := t.nums[i]
 	if t.kind != kindSchedule {
-		return "", ""
+		return r.bedsListed(t, col)
 	}
 	for _, role := range []string{"primer", "sealant", "substrate"} {
 		if t.column(role) == 0 && r.mostlyNames(t, col, role) {
@@ -119,6 +119,14 @@ func (r *reader) byMaterials(t *table, i int) (slot, why string) {
 	}
 	if about := t.about(); about > 0 && about < col && r.mostlyNames(t, col) && r.namesLittleElse(t, col) {
 		return "touches", "materials stand under it, and no other column has to do with it"
+	}
+	return "", ""
+}
+
+// bedsListed looks for what the products of a table go on.
+func (r *reader) bedsListed(t *table, col int) (slot, why string) {
+	if t.has("accepts", "accepts_primer") == 0 && r.mostlyBeds(t, col) {
+		return "accepts", "substrates stand under it"
 	}
 	return "", ""
 }

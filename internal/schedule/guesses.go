@@ -55,9 +55,35 @@ func (h *headings) guesses(group, sub string) []guess {
 	if group != "" && !own { // the heading itself tells more
 		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
 	}
+	h.deny(best, sub)
 	ofFace := slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) })
 	return best.ranked(ofFace)
 }
+
+// deny takes a heading that says what not to do for one of what to keep off, unless it
+// sets a limit ("not below").
+func (h *headings) deny(best ballot, sub string) {
+	words := headingWords(sub)
+	not := h.denied(partMarks.Split(strings.ToLower(sub), 2)[0])
+	if not == "" || holdsAny(words, h.ends) || best["accepts_none"].score >= 1 {
+		return
+	}
+	best.take([]guess{{slot: "keep_off", score: denial, words: not}}, 1)
+	for slot, g := range best {
+		if g.score < 1 && slot != "keep_off" && slot != "remark" {
+			g.score *= askedWeight * denial
+			best[slot] = g
+		}
+	}
+}
+
+// denied finds the words of a heading that say what not to do.
+func (h *headings) denied(text string) string {
+	return h.denies.FindString(strings.Join(headingWords(text), " "))
+}
+
+// denial is the score of a heading by a word that denies.
+const denial = 0.9
 
 // ballot is the best guess of each slot.
 type ballot map[string]guess

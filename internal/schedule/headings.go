@@ -12,37 +12,40 @@ import (
 
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.
 type headings struct {
-	filler     map[string]bool
-	planned    map[string]bool // words for days that are meant
-	actual     map[string]bool // words for days on which it was done
-	light      map[string]bool
-	same       map[string]string // an office's spelling of a heading word, and the usual one
-	units      map[string]bool
-	bare       map[string]bool // words that say only that a date stands there
-	vague      []string        // headings that count only where their cells name materials
-	lower      []string
-	upper      []string
-	byUnit     map[string]string
-	service    []string          // words that tell a temperature in service from one at application
-	applies    []string          // words for the one at application
-	short      map[string]string // forms that words are cut to, and the words
-	faces      []string          // words that tell a reading of a face from one of the air
-	seen       []string          // words for a look at papers, or at the work
-	whole      map[string]bool   // words that tell a column only where its heading says no more
-	answers    map[string]bool   // cells that only answer yes or no
-	askers     map[string]bool   // words that only ask: "What is it stuck to?"
-	money      string            // signs of currencies
-	works      workWords         // words that part the works of a row
-	days       []dayWork         // words of headings over days, by what is done then
-	coverAfter int               // how many days after the work those of the cover mostly are
-	little     map[string]bool   // words that tie others together to a sentence
-	sheets     []string          // words that surely mean the sheets
-	loose      map[string]bool   // slots that cells may contradict
-	drawing    *regexp.Regexp    // numbers of drawings and details
-	slots      []headingSlot
-	bySlot     map[string]*headingSlot
-	first      map[string][]headingPhrase // by their first word in the singular
-	anyWay     map[string][]headingPhrase // by their words in the singular, sorted
+	filler          map[string]bool
+	planned         map[string]bool // words for days that are meant
+	actual          map[string]bool // words for days on which it was done
+	light           map[string]bool
+	same            map[string]string // an office's spelling of a heading word, and the usual one
+	units           map[string]bool
+	bare            map[string]bool // words that say only that a date stands there
+	vague           []string        // headings that count only where their cells name materials
+	lower           []string
+	upper           []string
+	byUnit          map[string]string
+	service         []string          // words that tell a temperature in service from one at application
+	applies         []string          // words for the one at application
+	short           map[string]string // forms that words are cut to, and the words
+	faces           []string          // words that tell a reading of a face from one of the air
+	seen            []string          // words for a look at papers, or at the work
+	whole           map[string]bool   // words that tell a column only where its heading says no more
+	answers         map[string]bool   // cells that only answer yes or no
+	askers          map[string]bool   // words that only ask: "What is it stuck to?"
+	money           string            // signs of currencies
+	works           workWords         // words that part the works of a row
+	days            []dayWork         // words of headings over days, by what is done then
+	ends            []string          // words for an end of a range that is not to be passed
+	cold, hot, heat []string          // words for the lower and the upper end of temperatures, and for either
+	denies          *regexp.Regexp    // words that say what not to do
+	coverAfter      int               // how many days after the work those of the cover mostly are
+	little          map[string]bool   // words that tie others together to a sentence
+	sheets          []string          // words that surely mean the sheets
+	loose           map[string]bool   // slots that cells may contradict
+	drawing         *regexp.Regexp    // numbers of drawings and details
+	slots           []headingSlot
+	bySlot          map[string]*headingSlot
+	first           map[string][]headingPhrase // by their first word in the singular
+	anyWay          map[string][]headingPhrase // by their words in the singular, sorted
 }
 
 // headingPhrase is one phrase that a slot goes by.
@@ -73,33 +76,35 @@ type slotConfig struct {
 func loadHeadings(fsys fs.FS) (*headings, error) {
 	var file struct {
 		Columns struct {
-			Filler     []string              `json:"filler"`
-			Light      []string              `json:"light"`
-			Same       map[string]string     `json:"same"`
-			Units      []string              `json:"unit_words"`
-			Bare       []string              `json:"bare_date"`
-			Planned    []string              `json:"planned"`
-			Actual     []string              `json:"actual"`
-			Lower      []string              `json:"lower"`
-			Upper      []string              `json:"upper"`
-			ByUnit     map[string]string     `json:"by_unit"`
-			Service    []string              `json:"service"`
-			Vague      []string              `json:"doubtful"`
-			Applies    []string              `json:"applies"`
-			Faces      []string              `json:"faces"`
-			Seen       []string              `json:"seen"`
-			Askers     []string              `json:"askers"`
-			Whole      []string              `json:"whole"`
-			Answers    []string              `json:"answers"`
-			Money      string                `json:"money"`
-			Works      workWords             `json:"works"`
-			Days       []dayWork             `json:"days"`
-			CoverAfter int                   `json:"cover_after_days"`
-			Little     []string              `json:"little"`
-			Sheets     []string              `json:"sheets"`
-			Loose      []string              `json:"loose"`
-			Drawing    string                `json:"drawing"`
-			Slots      map[string]slotConfig `json:"slots"`
+			Filler                []string          `json:"filler"`
+			Light                 []string          `json:"light"`
+			Same                  map[string]string `json:"same"`
+			Units                 []string          `json:"unit_words"`
+			Bare                  []string          `json:"bare_date"`
+			Planned               []string          `json:"planned"`
+			Actual                []string          `json:"actual"`
+			Lower                 []string          `json:"lower"`
+			Upper                 []string          `json:"upper"`
+			ByUnit                map[string]string `json:"by_unit"`
+			Service               []string          `json:"service"`
+			Vague                 []string          `json:"doubtful"`
+			Applies               []string          `json:"applies"`
+			Faces                 []string          `json:"faces"`
+			Seen                  []string          `json:"seen"`
+			Askers                []string          `json:"askers"`
+			Whole                 []string          `json:"whole"`
+			Answers               []string          `json:"answers"`
+			Money                 string            `json:"money"`
+			Works                 workWords         `json:"works"`
+			Days                  []dayWork         `json:"days"`
+			Cold, Hot, Heat, Ends []string
+			Denies                string                `json:"denies"`
+			CoverAfter            int                   `json:"cover_after_days"`
+			Little                []string              `json:"little"`
+			Sheets                []string              `json:"sheets"`
+			Loose                 []string              `json:"loose"`
+			Drawing               string                `json:"drawing"`
+			Slots                 map[string]slotConfig `json:"slots"`
 		} `json:"columns"`
 	}
 	if err := knowledge.Read(fsys, "heading vocabulary", "knowledge/columns.json", &file); err != nil {
@@ -109,14 +114,14 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, works: file.Columns.Works,
-		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, little: set(file.Columns.Little), sheets: file.Columns.Sheets, loose: set(file.Columns.Loose),
+		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, loose: set(file.Columns.Loose),
 		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
 	slices.SortFunc(h.slots, func(a, b headingSlot) int { return strings.Compare(a.name, b.name) })
-	if err := h.compile(file.Columns.Drawing); err != nil {
+	if err := h.compile(file.Columns.Drawing, file.Columns.Denies); err != nil {
 		return nil, fmt.Errorf("heading vocabulary knowledge/columns.json: %w", err)
 	}
 	h.index()
@@ -125,10 +130,13 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 }
 
 // compile reads the patterns of the vocabulary.
-func (h *headings) compile(drawing string) error {
+func (h *headings) compile(drawing, denies string) error {
 	var err error
 	if h.drawing, err = regexp.Compile(drawing); err != nil {
 		return fmt.Errorf("drawing: %w", err)
+	}
+	if h.denies, err = regexp.Compile(denies); err != nil {
+		return fmt.Errorf("denies: %w", err)
 	}
 	return h.works.compile()
 }

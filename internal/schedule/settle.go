@@ -370,19 +370,25 @@ func (r *reader) bedsOfData(t *table) {
 		if c.Slot != "chemistry" {
 			continue
 		}
-		telling, beds := 0, 0
-		for row := t.first; row <= t.last; row++ {
-			words := text(t.sheet, row, t.nums[i])
-			if r.words.isBlank(words) || r.words.isNone(words) {
-				continue
-			}
-			telling++
-			if slices.ContainsFunc(r.lex.find(words), func(m mention) bool { return r.words.roleByClass[m.mat.Class] == "substrate" }) {
-				beds++
-			}
-		}
-		if beds >= 2 && beds*2 > telling {
+		if r.mostlyBeds(t, t.nums[i]) {
 			c.Slot, c.Why = "accepts", c.Why+", and substrates stand under it"
 		}
 	}
+}
+
+// mostlyBeds holds for a column of product data of whose telling cells most name what
+// sheets go on.
+func (r *reader) mostlyBeds(t *table, col int) bool {
+	telling, beds := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		words := text(t.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) {
+			continue
+		}
+		telling++
+		if slices.ContainsFunc(r.lex.find(words), func(m mention) bool { return r.words.roleByClass[m.mat.Class] == "substrate" }) {
+			beds++
+		}
+	}
+	return beds >= 2 && beds*2 > telling
 }
