@@ -15,25 +15,24 @@ import (
 // lexicon finds the workbook's own tags and product names in a text, and
 // generic materials in what is left.
 type lexicon struct {
-	vocab   *material.Vocabulary
-	seen    map[string][]material.Material // what the vocabulary found in texts asked before
-	tags    map[string]int                 // folded tag or name -> index of product
-	names   []string                       // folded, longest first
-	index   nameIndex                      // of names
-	numbers map[string]bool                // tags without a letter
-	shape   map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
-	marks   map[string]bool
-	short   map[string][]int  // folded last words of a product name -> products
-	shorts  []string          // the keys of short, longest first
-	lead    map[string]int    // folded first word of "Larch Primer", by which lists call it
-	heads   map[string]bool   // words that end such names
-	unmade  map[string]string // names without their first word -> that word, folded
-	called  map[string]bool   // such names, folded, by which the schedule calls products
-	maker   map[string]int    // folded first word of product names of several words -> how many have it
+	vocab  *material.Vocabulary
+	seen   map[string][]material.Material // what the vocabulary found in texts asked before
+	tags   map[string]int                 // folded tag or name -> index of product
+	names  []string                       // folded, longest first
+	index  nameIndex                      // of names
+	shape  map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
+	marks  map[string]bool
+	short  map[string][]int  // folded last words of a product name -> products
+	shorts []string          // the keys of short, longest first
+	lead   map[string]int    // folded first word of "Larch Primer", by which lists call it
+	heads  map[string]bool   // words that end such names
+	unmade map[string]string // names without their first word -> that word, folded
+	called map[string]bool   // such names, folded, by which the schedule calls products
+	maker  map[string]int    // folded first word of product names of several words -> how many have it
 }
 
 func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, numbers: map[string]bool{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
+	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -44,11 +43,7 @@ func (l *lexicon) add(tag string, index int) {
 	}
 	if _, again := l.tags[key]; !again {
 		l.tags[key] = index
-		if strings.ContainsFunc(key, unicode.IsLetter) {
-			l.names = append(l.names, key)
-		} else {
-			l.numbers[key] = true // "3" is a product only where a cell says "3" and no more
-		}
+		l.names = append(l.names, key)
 	}
 	if p := tagPrefix(tag); p != "" {
 		l.shape[p]++
@@ -258,14 +253,10 @@ func plainly(text string) (plain string, at func(int) int) {
 func (l *lexicon) tagsIn(text string) []mention {
 	var found []mention
 	low, taken := foldKeep(text), make([]bool, len(text)+1)
-	if bare := strings.TrimSpace(low); l.numbers[bare] {
-		at := strings.Index(low, bare)
-		return []mention{{start: at, end: at + len(bare), product: l.tags[bare], tag: bare}}
-	}
 	for _, n := range l.index.in(low, l.names) {
 		name := l.names[n]
 		for i, end := range wholeWords(low, name) {
-			if taken[i] || !l.isCalled(name, text[i:end]) {
+			if taken[i] || !l.isCalled(name, text[i:end]) || isWeak(name) && !standsAsCode(text, i, end) {
 				continue
 			}
 			found = append(found, mention{start: i, end: end, product: l.tags[name], tag: text[i:end]})

@@ -1,39 +1,12 @@
 package schedule
 
 import (
-	"fmt"
 	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/material"
 )
-
-// productNames registers the tags of a product table, so that all other cells
-// can be read with them. It runs over every product table before any is read.
-func (r *reader) productNames(t *table) {
-	col, section := t.nameColumn(), ""
-	for row := t.first; row <= t.last; row++ {
-		name := strings.TrimSpace(text(t.sheet, row, col))
-		if t.ownCells(row) < 2 || name == "" {
-			if n := t.ownCells(row); n == 1 {
-				section = r.rowText(t, row)
-			}
-			continue
-		}
-		p := newProduct(name, t.sheet.Name, row)
-		p.section = section
-		if first, again := r.lex.tags[fold(name)]; again {
-			p.ID = fmt.Sprintf("%s@%s!%d", name, t.sheet.Name, row)
-			p.Repeats, r.sched.Products[first].Repeats = true, true
-		}
-		r.sched.Products = append(r.sched.Products, p)
-		r.lex.add(name, len(r.sched.Products)-1)
-		if alias := t.column("alias"); alias > 0 && alias != col {
-			r.lex.addAlias(text(t.sheet, row, alias), len(r.sched.Products)-1)
-		}
-	}
-}
 
 func newProduct(tag, sheet string, row int) Product {
 	return Product{
@@ -53,31 +26,6 @@ func (t *table) nameColumn() int {
 	return t.nums[0]
 }
 
-// describe reads what each product of a table is. References to other products
-// ("as AB-1") take the words of the cell they point at.
-func (r *reader) describe(t *table) {
-	for i := range r.sched.Products {
-		p := &r.sched.Products[i]
-		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
-			continue
-		}
-		for n, col := range t.nums {
-			slot := t.cols[n].Slot
-			if slot == "" || slot == "reference" {
-				continue
-			}
-			words := r.bedWords(slot, r.productWords(p, slot, text(t.sheet, p.Row, col)))
-			if _, again := p.Cells[slot]; !again {
-				p.Cells[slot] = t.at(p.Row, col).Cell
-			}
-			if words != "" && !r.words.isBlank(words) {
-				p.Texts[slot] = strings.TrimPrefix(p.Texts[slot]+"; "+words, "; ")
-			}
-		}
-		r.identify(p)
-	}
-}
-
 // bedWords writes out the office's short words for what products go on, and over
 // which primer.
 func (r *reader) bedWords(slot, words string) string {
@@ -90,9 +38,9 @@ func (r *reader) bedWords(slot, words string) string {
 
 // productWords resolves "as FM-1, low-temp. grade" to the words of FM-1's cell
 // followed by the rest.
-func (r *reader) productWords(p *Product, slot, words string) string {
+func (r *reader) productWords(p *Product, row At, slot, words string) string {
 	if at := r.words.sameLead.FindStringIndex(words); at != nil {
-		if above := r.productAbove(p); above != nil {
+		if above := r.productAbove(row); above != nil {
 			return strings.Trim(above.Texts[slot]+", "+words[at[1]:], ", ")
 		}
 	}
@@ -128,16 +76,6 @@ func (r *reader) namedAt(p *Product, words string, start, end int) (product, aft
 	maker, _, _ := strings.Cut(p.Tag, " ")
 	i, ok := r.lex.tags[fold(maker+" "+words[start:end])]
 	return i, end, ok
-}
-
-// productAbove is the product of the row above in the same table, nil if none.
-func (r *reader) productAbove(p *Product) *Product {
-	for i := range r.sched.Products {
-		if o := &r.sched.Products[i]; i > 0 && o.Sheet == p.Sheet && o.Row == p.Row && r.sched.Products[i-1].Sheet == p.Sheet {
-			return &r.sched.Products[i-1]
-		}
-	}
-	return nil
 }
 
 // identify names the family of a product from its description, its chemistry
@@ -277,20 +215,16 @@ func (r *reader) limits(t *table) {
 		columns[n].worded = columns[n].mixed && col.Slot == "keep_off" && r.barsInWords(t, t.nums[n])
 	}
 	r.stems = r.tagStems()
-	for i := range r.sched.Products {
-		p := &r.sched.Products[i]
-		if p.Sheet != t.sheet.Name || p.Row < t.first || p.Row > t.last {
-			continue
-		}
+	for row, p := range r.productsOf(t) {
 		var primer []source // it speaks of the substrates, which may stand right of it
 		for n, col := range t.nums {
 			c := columns[n]
-			c.at = t.at(p.Row, col)
-			cell, ok := t.sheet.At(p.Row, col)
+			c.at = t.at(row, col)
+			cell, ok := t.sheet.At(row, col)
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.bedWords(c.slot, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, c.slot, strings.TrimSpace(cell.Value))))))
+			c.cell, c.text = cell, r.bedWords(c.slot, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, t.row(row), c.slot, strings.TrimSpace(cell.Value))))))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":
@@ -333,7 +267,7 @@ func (r *reader) stated(p *Product, c source) {
 		}
 		p.Figures[fig.key] = f
 		r.upperFigure(p.Figures, c, f)
-		if p.Cells[c.slot] == "" {
+		if p.Cells[c.slot] == "" && c.at.Sheet == p.Sheet {
 			p.Cells[c.slot], p.Texts[c.slot] = c.at.Cell, c.text
 		}
 	}

@@ -105,6 +105,9 @@ type reader struct {
 	set        Settings
 	sched      *Schedule
 
+	productRows map[At]int   // rows of product data and the products that they are of
+	layers      map[int]bool // products that are sheets, strips or fluids
+
 	waiverWords  *waiverWords
 	waiverSheets map[string]int  // sheets of waivers, with their heading row
 	listSheets   map[string]bool // sheets of findings, in a marked copy
@@ -174,7 +177,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
-		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, country: set.Country, set: set,
+		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
@@ -197,7 +200,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.explainColumns(b, all)
 	r.each(all, kindProducts, r.contradicted)
 	r.each(all, kindProducts, r.fillUnknown)
-	r.each(all, kindProducts, r.productNames)
+	r.nameProducts(all)
 	used := map[string]bool{}
 	r.each(all, kindSchedule, func(t *table) { usedCodes(t, used) })
 	for i := range b.Sheets {
@@ -213,6 +216,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.foreignCodes)
 	r.each(all, kindSchedule, r.layerNumbers)
 	r.each(all, kindSchedule, r.tagColumn)
+	r.each(all, kindSchedule, r.installedColumn)
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)
 	r.each(all, kindProducts, r.bedsOfData)

@@ -187,6 +187,7 @@ type Product struct {
 	Repeats bool              `json:"repeats"` // the tag stands more than once
 
 	section string // the words that head its rows in the table
+	home    *table // that it was registered from, nil of a card or note
 }
 
 // Acceptance is a substrate that product data accepts, with its primers.

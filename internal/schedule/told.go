@@ -153,7 +153,7 @@ func (r *reader) describeTold() {
 		n.says = r.takenOver(n)
 		for j := range n.says {
 			c := &n.says[j]
-			c.text = r.productWords(p, c.slot, c.text)
+			c.text = r.productWords(p, At{Sheet: p.Sheet, Row: p.Row}, c.slot, c.text)
 			p.Cells[c.slot] = c.at.Cell
 			p.Texts[c.slot] = strings.TrimPrefix(p.Texts[c.slot]+"; "+c.text, "; ")
 		}

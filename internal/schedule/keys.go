@@ -1,0 +1,199 @@
+package schedule
+
+import "strings"
+
+// joinKeys finds the column by whose codes the products of a table are called: short
+// codes, nearly all different, that come back in the cells of the schedules, whatever
+// is written over them ("Keynote", "M#", nothing). A table of such codes and of words
+// for materials is a key to them.
+func (r *reader) joinKeys(all []*table) {
+	used := r.codesUsed(all)
+	if len(used) == 0 {
+		return
+	}
+	cells := scheduleWords(all)
+	for _, t := range all {
+		if t.kind != kindProducts && t.kind != kindOther {
+			continue
+		}
+		if own := r.keyColumn(t, used, cells); own >= 0 {
+			r.rekey(t, own)
+		}
+	}
+}
+
+// leastKeys is how many codes of a table must come back in the schedules, and at
+// least one in fewUsed of them.
+const (
+	leastKeys = 3
+	fewUsed   = 4
+)
+
+// codesUsed are the codes in the cells of the schedules, apart from those of the rows
+// themselves, of places and walls, and from days and figures.
+func (r *reader) codesUsed(all []*table) map[string]bool {
+	used, read := map[string]bool{}, map[string]bool{}
+	r.each(all, kindSchedule, func(t *table) {
+		for i, col := range t.nums {
+			if !mayName(t.cols[i].Slot) || t.cols[i].Slot == "mark" && r.ownCodes(t, col) {
+				continue
+			}
+			for row := t.first; row <= t.last; row++ {
+				if words := text(t.sheet, row, col); !read[words] && t.ownCells(row) > 1 {
+					read[words] = true
+					for _, code := range codesIn(words) {
+						used[code] = true
+					}
+				}
+			}
+		}
+	})
+	return used
+}
+
+// mayName holds for a column whose cells may name materials by their codes: not days,
+// figures, places, walls and numbers of layers.
+func mayName(slot string) bool {
+	_, figure := figureOf[slot]
+	return !figure && !isDateSlot(slot) && slot != "place" && slot != "group" && slot != "order"
+}
+
+// keyColumn is the place of the column whose codes come back in the schedules in most
+// rows, -1 where the names that the table's products have now do so as often.
+func (r *reader) keyColumn(t *table, used map[string]bool, cells *wordIndex) int {
+	best, most := -1, 0
+	if t.kind == kindProducts {
+		most = t.named(t.nameColumn(), cells)
+	}
+	for i := range t.cols {
+		if t.cols[i].Confidence >= 1 && t.cols[i].Slot == "tag" && most > 0 { // and it says so
+			return -1
+		}
+		found, codes := 0, r.keyCodes(t, i)
+		for _, code := range codes {
+			if used[code] {
+				found++
+			}
+		}
+		if found > most && found >= leastKeys && found*fewUsed >= len(codes) {
+			best, most = i, found
+		}
+	}
+	return best
+}
+
+// named counts the rows of a table whose names in a column stand in the schedules.
+func (t *table) named(col int, cells *wordIndex) int {
+	n := 0
+	for row := t.first; row <= t.last; row++ {
+		if name := text(t.sheet, row, col); t.ownCells(row) > 1 && isNamed(name, cells) {
+			n++
+		}
+	}
+	return n
+}
+
+// keyCodes lists the codes of a column of words; none where a good part of its cells are
+// others, or come again.
+func (r *reader) keyCodes(t *table, i int) []string {
+	if slot := r.head.bySlot[t.cols[i].Slot]; slot != nil && slot.kind != "" {
+		return nil // figures
+	}
+	var out []string
+	seen, filled := map[string]bool{}, 0
+	for row := t.first; row <= t.last; row++ {
+		c, ok := t.sheet.At(row, t.nums[i])
+		if !ok || c.Merged || r.words.isBlank(c.Value) || t.ownCells(row) < 2 {
+			continue
+		}
+		filled++
+		if code := withoutBrackets(c.Value); r.isCode(code) && !seen[fold(code)] {
+			seen[fold(code)] = true
+			out = append(out, fold(code))
+		}
+	}
+	if len(out)*5 < filled*4 {
+		return nil
+	}
+	return out
+}
+
+// rekey makes one column the key of the products, and the one that was it the trade
+// name. A table that was no product data stays so where most of what it says names no
+// material.
+func (r *reader) rekey(t *table, own int) {
+	cols := append([]Column(nil), t.cols...)
+	if t.kind == kindOther {
+		t.columnsOf(r, kindProducts)
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; i != own && c.Slot == "tag" {
+			c.Slot = "alias"
+		}
+	}
+	c := &t.cols[own]
+	c.Slot, c.Confidence, c.Why = "tag", 1, "its codes come back in the schedule"
+	if t.kind != kindOther {
+		return
+	}
+	r.wordsOfKey(t)
+	if !r.isKey(t) {
+		t.cols = cols
+		return
+	}
+	t.kind = kindProducts
+}
+
+// wordsOfKey takes the column that names materials for what the codes stand for, where
+// its heading does not tell it.
+func (r *reader) wordsOfKey(t *table) {
+	if t.has("type", "material") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot != "tag" && r.mostlyNames(t, t.nums[i]) {
+			c.Slot, c.Confidence, c.Why = "type", 0.4, "materials stand under it, beside their codes"
+			return
+		}
+	}
+}
+
+// installedColumn takes the column in which the codes of sheets and fluids stand row
+// by row for what is installed, in a schedule that names it in no other.
+func (r *reader) installedColumn(t *table) {
+	if t.has("tag", "material", "specified") > 0 || len(r.layers) == 0 {
+		return
+	}
+	best, most, bare := -1, 0, false
+	for i, col := range t.nums {
+		if !mayName(t.cols[i].Slot) || itemSlots[t.cols[i].Slot] || t.cols[i].Slot == "mark" && r.ownCodes(t, col) {
+			continue
+		}
+		filled, layers, alone := 0, 0, 0
+		for row := t.first; row <= t.last; row++ {
+			words := text(t.sheet, row, col)
+			if r.words.isBlank(words) || r.words.isDitto(words) || t.ownCells(row) < 2 {
+				continue
+			}
+			filled++
+			found := r.lex.findTags(words)
+			if len(found) > 0 && r.layers[found[0].product] {
+				layers++
+			}
+			if len(found) == 1 && strings.Trim(mask(words, found), "|[](){}<> ") == "" {
+				alone++
+			}
+		}
+		if layers > most && layers*2 >= filled {
+			best, most, bare = i, layers, alone*10 >= filled*9
+		}
+	}
+	if best < 0 {
+		return
+	}
+	c := &t.cols[best]
+	c.Slot, c.Confidence, c.Why = "material", 0.6, "the codes of sheets and fluids of the product data stand under it"
+	if bare {
+		c.Slot = "tag"
+	}
+}
