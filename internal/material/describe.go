@@ -41,6 +41,9 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 	if len(groups) == 0 {
 		return group{}, false
 	}
+	for len(groups) > 1 && v.onlyForm(&groups[0]) { // "Foundation / deck sheet"
+		groups = groups[1:]
+	}
 	one := groups[0]
 	for i := 1; i < len(groups); i++ {
 		next := &groups[i]
@@ -53,6 +56,12 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 		}
 	}
 	return one, true
+}
+
+// onlyForm holds for words that tell the part of a building that a thing is for, and
+// not what it is.
+func (v *Vocabulary) onlyForm(g *group) bool {
+	return !v.hasStuff(g) && !v.onlyWays(g) && v.headOf(g) < 0 && v.resolve(g).family < 0
 }
 
 // merge adds the chemistry cell to the name. A chemistry that is another
