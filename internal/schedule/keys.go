@@ -1,26 +1,32 @@
 package schedule
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // joinKeys finds the column by whose codes the products of a table are called: short
 // codes, nearly all different, that come back in the cells of the schedules, whatever
 // is written over them ("Keynote", "M#", nothing). A table of such codes and of words
 // for materials is a key to them.
 func (r *reader) joinKeys(all []*table) {
-	used := r.codesUsed(all)
-	if len(used) == 0 {
+	used := map[string]map[string]bool{kindProducts: r.codesUsed(all, false), kindOther: r.codesUsed(all, true)}
+	if len(used[kindProducts]) == 0 {
 		return
 	}
 	cells := scheduleWords(all)
 	for _, t := range all {
-		if t.kind != kindProducts && t.kind != kindOther {
+		if t.kind != kindProducts && (t.kind != kindOther || t.has(notOfKeys...) > 0) {
 			continue
 		}
-		if own := r.keyColumn(t, used, cells); own >= 0 {
+		if own := r.keyColumn(t, used[t.kind], cells); own >= 0 {
 			r.rekey(t, own)
 		}
 	}
 }
+
+// notOfKeys are slots of tables whose codes are those of walls and papers.
+var notOfKeys = []string{"group", "layers", "status", "sent", "returned", "approved", "install", "cover", "placed"}
 
 // leastKeys is how many codes of a table must come back in the schedules, and at
 // least one in fewUsed of them.
@@ -29,13 +35,13 @@ const (
 	fewUsed   = 4
 )
 
-// codesUsed are the codes in the cells of the schedules, apart from those of the rows
-// themselves, of places and walls, and from days and figures.
-func (r *reader) codesUsed(all []*table) map[string]bool {
+// codesUsed are the codes in the cells of the schedules that may name materials; those
+// of columns that are not known too, or only where no column is known to name them.
+func (r *reader) codesUsed(all []*table, sure bool) map[string]bool {
 	used, read := map[string]bool{}, map[string]bool{}
 	r.each(all, kindSchedule, func(t *table) {
 		for i, col := range t.nums {
-			if !mayName(t.cols[i].Slot) || t.cols[i].Slot == "mark" && r.ownCodes(t, col) {
+			if slot := t.cols[i].Slot; !r.mayName(t, i) || slot == "remark" || sure && slot == "" && t.has("tag", "material") > 0 {
 				continue
 			}
 			for row := t.first; row <= t.last; row++ {
@@ -52,31 +58,42 @@ func (r *reader) codesUsed(all []*table) map[string]bool {
 }
 
 // mayName holds for a column whose cells may name materials by their codes: not days,
-// figures, places, walls and numbers of layers.
-func mayName(slot string) bool {
+// figures, places, walls and numbers of layers, nor the marks of the rows, and papers
+// only where no column is known to name materials.
+func (r *reader) mayName(t *table, i int) bool {
+	slot := t.cols[i].Slot
 	_, figure := figureOf[slot]
-	return !figure && !isDateSlot(slot) && slot != "place" && slot != "group" && slot != "order"
+	switch {
+	case figure, isDateSlot(slot), slot == "place", slot == "group", slot == "order":
+		return false
+	case slot == "reference":
+		return t.has("tag", "material") == 0
+	case slot == "mark":
+		return !r.ownCodes(t, t.nums[i])
+	}
+	return true
 }
 
 // keyColumn is the place of the column whose codes come back in the schedules in most
 // rows, -1 where the names that the table's products have now do so as often.
 func (r *reader) keyColumn(t *table, used map[string]bool, cells *wordIndex) int {
-	best, most := -1, 0
+	best, most, called := -1, 0, -1
 	if t.kind == kindProducts {
-		most = t.named(t.nameColumn(), cells)
-	}
-	for i := range t.cols {
-		if t.cols[i].Confidence >= 1 && t.cols[i].Slot == "tag" && most > 0 { // and it says so
+		called = slices.Index(t.nums, t.nameColumn())
+		most = t.named(t.nums[called], cells)
+		if most > 0 && t.cols[called].Slot == "tag" && t.cols[called].Confidence >= 1 {
 			return -1
 		}
+	}
+	for i := range t.cols {
 		found, codes := 0, r.keyCodes(t, i)
 		for _, code := range codes {
 			if used[code] {
 				found++
 			}
 		}
-		if found > most && found >= leastKeys && found*fewUsed >= len(codes) {
-			best, most = i, found
+		if (found > most || i == called && best < 0) && found >= leastKeys && found*fewUsed >= len(codes) {
+			best, most = i, max(found, most)
 		}
 	}
 	return best
@@ -166,7 +183,7 @@ func (r *reader) installedColumn(t *table) {
 	}
 	best, most, bare := -1, 0, false
 	for i, col := range t.nums {
-		if !mayName(t.cols[i].Slot) || itemSlots[t.cols[i].Slot] || t.cols[i].Slot == "mark" && r.ownCodes(t, col) {
+		if !r.mayName(t, i) || itemSlots[t.cols[i].Slot] {
 			continue
 		}
 		filled, layers, alone := 0, 0, 0
