@@ -41,7 +41,7 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 	if len(groups) == 0 {
 		return group{}, false
 	}
-	for len(groups) > 1 && v.onlyForm(&groups[0]) { // "Foundation / deck sheet"
+	for len(groups) > 1 && groups[0].after < wall && v.onlyForm(&groups[0]) { // "Foundation / deck sheet"
 		groups = groups[1:]
 	}
 	one := groups[0]

@@ -45,13 +45,14 @@ var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?
 // its first word is a code that the schedule uses and the rest names a material
 // and at least one of its limits.
 func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
+	numbered := noteNumbers(s)
 	for _, row := range s.Rows {
 		if within(tables, row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
 			continue
 		}
 		words, at := noteCells(s, row)
 		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
-		if m == nil || !used[m[1]] {
+		if m == nil || !used[m[1]] || numbered[m[1]] {
 			continue
 		}
 		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {
@@ -67,6 +68,21 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		r.toldRows[at.Sheet] = append(r.toldRows[at.Sheet], row.Number)
 	}
 }
+
+// noteNumbers are words that the notes of a sheet are numbered with: "GN 1", "GN 2".
+func noteNumbers(s *workbook.Sheet) map[string]bool {
+	out := map[string]bool{}
+	for _, row := range s.Rows {
+		if words, _ := noteCells(s, row); len(words) > 1 {
+			if m := letteredNote.FindStringSubmatch(words[0]); m != nil {
+				out[m[1]] = true
+			}
+		}
+	}
+	return out
+}
+
+var letteredNote = regexp.MustCompile(`^(\pL{1,6}) \d{1,2}[.:)]?$`)
 
 // isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
 func (r *reader) isTradeWord(code string) bool {
