@@ -256,6 +256,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	var anywhere []string // primers that no substrate is named for
+	var before []Target   // beds of the piece before
 	pieces := r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))))
 	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
 	for _, piece := range pieces {
@@ -280,14 +281,20 @@ func (r *reader) primerRule(p *Product, c source) {
 		if rule == "" {
 			rule = "always" // "Key W on concrete": a primer that has no row of its own
 		}
-		named := false
-		for _, m := range r.near(p, piece.text) {
-			if r.isPrimer(m) {
-				continue
-			}
-			named = true
-			r.applyRule(p, r.target(m, piece.text[m.start:m.end], c.at), rule, list)
+		var beds []Target
+		if r.words.accept.these.MatchString(piece.text) { // "PR-1 on block; PR-2 on these and on steel"
+			beds = before
 		}
+		for _, m := range r.near(p, piece.text) {
+			if !r.isPrimer(m) {
+				beds = append(beds, r.target(m, piece.text[m.start:m.end], c.at))
+			}
+		}
+		for _, bed := range beds {
+			r.applyRule(p, bed, rule, list)
+		}
+		named := len(beds) > 0
+		before = beds
 		if !named && rule == "listed" && bare { // "none, PR-1 where dusty": it may have one
 			rule = "none"
 		}

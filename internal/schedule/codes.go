@@ -52,6 +52,33 @@ var (
 	joiners    = regexp.MustCompile(`^(?i:on|over|to|and|with|w|or|under|then|plus|/|-|–|—)$`)
 )
 
+// boxed is a code that stands alone or in square brackets.
+var boxed = regexp.MustCompile(`^\s*([^\s\[\]]+)\s*$|\[([^\s\[\]]+)\]`)
+
+// box is a pair of brackets that offices set around codes.
+var box = regexp.MustCompile(`\[[^\[\]]*\]|\{[^{}]*\}|<[^<>]*>`)
+
+// unboxed blanks out the brackets around tags, which part no words: "laps 50 over [27-A]".
+func (l *lexicon) unboxed(text string) string {
+	return box.ReplaceAllStringFunc(text, func(in string) string {
+		inner := in[1 : len(in)-1]
+		if strings.Trim(mask(inner, l.findTags(inner)), "|,;/+& ") != "" {
+			return in
+		}
+		return " " + inner + " "
+	})
+}
+
+// codeLead is what a code of numbers has before its last part: "27-" of "27-H",
+// "07-27-" of "07-27-01"; "" for others.
+func codeLead(code string) string {
+	at := strings.LastIndexAny(code, "-./")
+	if at < 1 || at+1 == len(code) || len(code) > longestCode || !codeShaped.MatchString(code) || isWeak(code) || !unicode.IsDigit(rune(code[0])) {
+		return ""
+	}
+	return strings.ToUpper(code[:at+1])
+}
+
 // standsAsCode holds for a place of a text in which a weak code is one: alone, in
 // brackets, in a list of nothing but codes, or at the head of a cell whose words do not
 // go on with it.

@@ -32,7 +32,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 			x, ahead = monthOfYear(x), tradeSlip
 		}
 		d := r.dayOf(sameSeason(x, l.Dates["install"], ahead), c, orders[""])
-		if have, ok := l.Dates[slot]; ok && have.From != "" {
+		if have, ok := l.Dates[slot]; ok && (have.From != "" || have.State == "impossible") {
 			l.told(slot, d)
 			continue
 		}

@@ -18,7 +18,7 @@ func (r *reader) hear(text string) *heard {
 	h, ok := r.heard[text]
 	if !ok {
 		n := &nouns{lex: r.lex}
-		h = &heard{clauses: r.phrase.Read(text, n, phrase.Options{}), mentions: n.list}
+		h = &heard{clauses: r.phrase.Read(r.lex.unboxed(text), n, phrase.Options{}), mentions: n.list}
 		r.heard[text] = h
 	}
 	return h

@@ -45,7 +45,7 @@ func (l *lexicon) add(tag string, index int) {
 		l.tags[key] = index
 		l.names = append(l.names, key)
 	}
-	if p := tagPrefix(tag); p != "" {
+	if p := firstNonEmpty(tagPrefix(tag), codeLead(tag)); p != "" {
 		l.shape[p]++
 	}
 	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))
@@ -275,7 +275,21 @@ func (l *lexicon) tagsIn(text string) []mention {
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
 		mark(taken, at[0], at[1])
 	}
+	found = l.strangers(text, found, taken)
 	return l.unlisted(text, found, taken)
+}
+
+// strangers finds codes that stand alone or in square brackets, begin as several known
+// ones do ("27-H" beside 27-A and 27-B), and are not in the product data.
+func (l *lexicon) strangers(text string, found []mention, taken []bool) []mention {
+	for _, at := range boxed.FindAllStringSubmatchIndex(text, -1) {
+		from, to := max(at[2], at[4]), max(at[3], at[5])
+		if code := text[from:to]; !taken[from] && !l.marks[fold(code)] && l.shape[codeLead(code)] > 1 {
+			found = append(found, mention{start: from, end: to, product: -1, tag: code, unknownTag: true})
+			mark(taken, from, to)
+		}
+	}
+	return found
 }
 
 var properName = regexp.MustCompile(`\p{Lu}[\p{L}]+(?: (?:\p{Lu}|\d)[\p{L}\d-]*)+`)

@@ -26,7 +26,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 		off := r.words.hasAny(part.text, r.words.accept.Off)
 		meant := r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant) || r.words.hasAny(part.text, r.words.accept.Only)
-		except := r.words.hasAny(part.text, r.words.accept.Fine) || !off && (meant || c.goes)
+		except := r.words.hasAny(r.words.without(part.text, r.words.accept.NotFine), r.words.accept.Fine) || !off && (meant || c.goes)
 		part.text = r.reasoned(r.words.before(part.text, r.words.accept.Unless))
 		lead := ""
 		if c.slot == "keep_off" {

@@ -68,6 +68,10 @@ type acceptanceWords struct {
 	Primer []string `json:"primer"`
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
+	// Words that deny those for fine: "not tested with".
+	NotFine []string `json:"not_fine"`
+	These   string   `json:"these"` // for the beds named before: "on these and on steel"
+	these   *regexp.Regexp
 	Off    []string `json:"off"`
 	Joined []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
 	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
@@ -232,7 +236,7 @@ func (a *acceptanceWords) compile() error {
 	}{
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
-		{"harm", a.Harm, &a.harm},
+		{"harm", a.Harm, &a.harm}, {"these", a.These, &a.these},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
