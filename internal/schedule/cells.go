@@ -123,6 +123,7 @@ func (r *reader) items(l *Line, c source) {
 	defer func() {
 		l.stateOfBed(c, named, before)
 		l.bedInWords(c, named)
+		r.onTheBed(l, h, c, named)
 	}()
 	for _, cl := range h.clauses {
 		var ids []string
@@ -230,6 +231,26 @@ func (l *Line) bedInWords(c source, named int) {
 	for i := range l.Items[named:] {
 		if it := &l.Items[named+i]; isBed(*it) && bedSheets[it.Class] {
 			it.Slot = "substrate"
+		}
+	}
+}
+
+// onTheBed lets a sheet or coat that a cell of substrates says to be on another lie over
+// it: "plywood with AB-1 on it".
+func (r *reader) onTheBed(l *Line, h *heard, c source, named int) {
+	for _, cl := range h.clauses {
+		covered := func(n phrase.Noun) bool {
+			m, ok := h.mention(n)
+			return ok && bedSheets[r.classOf(m)]
+		}
+		if c.slot != "substrate" || cl.Relation != "on" && cl.Relation != "over" || cl.Polarity != "yes" || !slices.ContainsFunc(cl.Subject, covered) {
+			continue
+		}
+		for i := range l.Items[named:] {
+			it := &l.Items[named+i]
+			if it.Slot == "substrate" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
+				it.Slot = "under"
+			}
 		}
 	}
 }

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"strconv"
+	"strings"
 
 	"abut/internal/phrase"
 )
@@ -18,7 +19,13 @@ func (r *reader) hear(text string) *heard {
 	h, ok := r.heard[text]
 	if !ok {
 		n := &nouns{lex: r.lex}
-		h = &heard{clauses: r.phrase.Read(r.lex.unboxed(text), n, phrase.Options{}), mentions: n.list}
+		plain := r.lex.unboxed(text)
+		h = &heard{clauses: r.phrase.Read(plain, n, phrase.Options{}), mentions: n.list}
+		for i := range h.clauses {
+			if cl := &h.clauses[i]; plain != text {
+				cl.Text = strings.Join(strings.Fields(cl.Text), " ")
+			}
+		}
 		r.heard[text] = h
 	}
 	return h
