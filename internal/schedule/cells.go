@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -123,7 +124,7 @@ func (r *reader) items(l *Line, c source) {
 	defer func() {
 		l.stateOfBed(c, named, before)
 		l.bedInWords(c, named)
-		r.onTheBed(l, h, c, named)
+		l.onTheBed(c, named)
 	}()
 	for _, cl := range h.clauses {
 		var ids []string
@@ -237,23 +238,21 @@ func (l *Line) bedInWords(c source, named int) {
 
 // onTheBed lets a sheet or coat that a cell of substrates says to be on another lie over
 // it: "plywood with AB-1 on it".
-func (r *reader) onTheBed(l *Line, h *heard, c source, named int) {
-	for _, cl := range h.clauses {
-		covered := func(n phrase.Noun) bool {
-			m, ok := h.mention(n)
-			return ok && bedSheets[r.classOf(m)]
-		}
-		if c.slot != "substrate" || cl.Relation != "on" && cl.Relation != "over" || cl.Polarity != "yes" || !slices.ContainsFunc(cl.Subject, covered) {
+func (l *Line) onTheBed(c source, named int) {
+	for i := range l.Items[named:] {
+		it := &l.Items[named+i]
+		_, rest, _ := strings.Cut(c.text, it.Text)
+		if c.slot != "substrate" || it.Slot != "substrate" || it.Polarity != "yes" || !bedSheets[it.Class] || !liesOnIt.MatchString(rest) {
 			continue
 		}
-		for i := range l.Items[named:] {
-			it := &l.Items[named+i]
-			if it.Slot == "substrate" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
-				it.Slot = "under"
-			}
+		for j := range l.Items[named : named+i] {
+			l.Items[named+j].Slot = "under"
 		}
 	}
 }
+
+// liesOnIt stands after what lies on the thing named before it.
+var liesOnIt = regexp.MustCompile(`^[\])]?(?: \S+){0,3} (?:on|over|across) (?:it|them|top)\b`)
 
 // layers are relations of what lies on another; bedSheets the classes of what may be a
 // bed though a row is usually about one.

@@ -72,8 +72,8 @@ type acceptanceWords struct {
 	NotFine []string `json:"not_fine"`
 	These   string   `json:"these"` // for the beds named before: "on these and on steel"
 	these   *regexp.Regexp
-	Off    []string `json:"off"`
-	Joined []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
+	Off     []string `json:"off"`
+	Joined  []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
 	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
 	LiesOver  string `json:"lies_over"`
 	liesOver  *regexp.Regexp

@@ -55,7 +55,9 @@ _by_tag(line) := [{"text": _words(item), "slot": item.slot} |
 is_parted(line) if facts.said(line, "insulated_over")
 
 is_parted(line) if {
-	facts.said(line, "vented")
+	some signal in line.signals
+	signal.id == "vented"
+	not signal.slot in data.temperature.service.not_over # "parapet framing, vented" is under it
 	not facts.denied(line, "vented")
 }
 
