@@ -32,16 +32,19 @@ type headings struct {
 	answers         map[string]bool   // cells that only answer yes or no
 	askers          map[string]bool   // words that only ask: "What is it stuck to?"
 	money           string            // signs of currencies
-	works           workWords         // words that part the works of a row
-	days            []dayWork         // words of headings over days, by what is done then
-	ends            []string          // words for an end of a range that is not to be passed
-	cold, hot, heat []string          // words for the lower and the upper end of temperatures, and for either
-	denies          *regexp.Regexp    // words that say what not to do
-	coverAfter      int               // how many days after the work those of the cover mostly are
-	little          map[string]bool   // words that tie others together to a sentence
-	sheets          []string          // words that surely mean the sheets
-	loose           map[string]bool   // slots that cells may contradict
-	drawing         *regexp.Regexp    // numbers of drawings and details
+	inner           map[string]bool   // words for the side of the room, and of the weather
+	outer           map[string]bool
+	linings         map[string]bool // families of what the room side begins with
+	works           workWords       // words that part the works of a row
+	days            []dayWork       // words of headings over days, by what is done then
+	ends            []string        // words for an end of a range that is not to be passed
+	cold, hot, heat []string        // words for the lower and the upper end of temperatures, and for either
+	denies          *regexp.Regexp  // words that say what not to do
+	coverAfter      int             // how many days after the work those of the cover mostly are
+	little          map[string]bool // words that tie others together to a sentence
+	sheets          []string        // words that surely mean the sheets
+	loose           map[string]bool // slots that cells may contradict
+	drawing         *regexp.Regexp  // numbers of drawings and details
 	slots           []headingSlot
 	bySlot          map[string]*headingSlot
 	first           map[string][]headingPhrase // by their first word in the singular

@@ -123,6 +123,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	r.settleWork(t, &l)
 	r.corefer(&l)
 	r.main(&l)
+	r.buildUp(t, &l)
 	r.primedLimit(&l)
 	return l
 }

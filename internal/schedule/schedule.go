@@ -95,7 +95,7 @@ type Line struct {
 	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, unit_set, unwrapped
 	Spans   map[string]Span   `json:"spans"`   // bare_days, open_days, concrete_age_days, prime_gap_days, work_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
-	Layers  []Item            `json:"layers"` // a build-up told in one cell, room side first
+	Layers  []Item            `json:"layers"` // a build-up told across the columns of the row, room side first
 
 	columns map[string]string // what it says under each column, by its letter
 }

@@ -13,7 +13,7 @@ import data.lib.winter
 # all lists {"name", "layers", "lines", "needed", "winter"}; needed and winter are null where they are not known.
 all := array.concat(
 	[_of_profile(profile) | some profile in input.profiles; not _has_no_side(profile)],
-	[_of_row(line) | some line in facts.live_lines; count(object.get(line, "layers", [])) > 1; not line.id in told_lines],
+	[_of_row(line) | some line in facts.live_lines; _tells_field(line); not line.id in told_lines],
 )
 
 # walls are the sections that are no roof and stand above the ground.
@@ -50,6 +50,14 @@ _of_row(line) := {
 	],
 	"needed": null,
 	"winter": _winter({}),
+}
+
+# The row tells an assembly across its columns, and its sheet is the field of it.
+_tells_field(line) if {
+	count(object.get(line, "layers", [])) > 1
+	not line.role in data.vapor.barriers.not_roles
+	not is_strip(line)
+	not regex.match(data.vapor.barriers.local_words, lower(line.place))
 }
 
 _layer(layer, computed) := {
