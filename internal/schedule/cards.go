@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -13,7 +12,6 @@ type card struct {
 	name   string
 	sheet  string
 	row    int
-	cols   []int    // in which its labels may stand
 	kind   []source // what the product is
 	fields []field
 	known  int // labels of product data among them
@@ -26,34 +24,61 @@ type field struct {
 	value workbook.Cell
 }
 
-// cards finds the products of a sheet whose data stands by labels: a block of
-// labels and values for each, a matrix with the products across and the labels
-// down, or a list of one property to a line. Rows of schedules are no cards.
+// cards finds the products of a sheet whose data stands by labels: a matrix with
+// the products across and the labels down, or columns of labels with the values
+// beside them, whatever names the products over them, left of them or by a label of
+// their own. What schedules hold is no card.
 func (r *reader) cards(s *workbook.Sheet, tables []*table, names *wordIndex) []card {
-	free := make([]workbook.Row, 0, len(s.Rows))
-	for _, row := range s.Rows {
-		if !inKind(tables, row.Number, kindSchedule) {
-			free = append(free, row)
-		}
-	}
-	if found := r.matrix(s, free, names); len(found) > 0 {
+	rows := freeRows(s, tables)
+	if found := r.matrices(s, rows, names); len(found) > 0 {
 		return found
 	}
-	if found := r.propertyList(s, free, names); len(found) > 0 {
-		return found
-	}
+	rows = r.unfold(rows, names)
 	var out []card
-	for _, strip := range strips(free) {
-		out = append(out, r.blocks(s, strip, names)...)
+	for _, reg := range r.regions(rows, names) {
+		out = append(out, r.labelled(s, reg, names)...)
 	}
 	return out
 }
 
-func inKind(tables []*table, row int, kind string) bool {
-	return slices.ContainsFunc(tables, func(t *table) bool {
-		return t.kind == kind && row >= t.head[0] && row <= t.last
-	})
+// cardRow is a row of a sheet as cards see it.
+type cardRow struct {
+	number int
+	starts bool // a card begins with it, as where it holds all of one
+	cells  []cardCell
 }
+
+// cardCell is a cell with the column in which it counts, which is another where a
+// whole card stands in one row.
+type cardCell struct {
+	workbook.Cell
+	at int
+}
+
+// freeRows are the rows of a sheet without the cells of its schedules.
+func freeRows(s *workbook.Sheet, tables []*table) []cardRow {
+	out := make([]cardRow, 0, len(s.Rows))
+	for _, row := range s.Rows {
+		cells := filled(row)
+		for _, t := range tables {
+			if t.kind == kindSchedule && row.Number >= t.head[0] && row.Number <= t.last {
+				cells = slices.DeleteFunc(cells, func(c workbook.Cell) bool { return c.Col <= t.nums[len(t.nums)-1] })
+			}
+		}
+		if len(cells) == 0 {
+			continue
+		}
+		own := make([]cardCell, len(cells))
+		for i, c := range cells {
+			own[i] = cardCell{c, c.Col}
+		}
+		out = append(out, cardRow{number: row.Number, cells: own})
+	}
+	return out
+}
+
+// maxCard is how many rows a card has at most, far above any.
+const maxCard = 200
 
 // filled lists the cells of a row that hold something of their own.
 func filled(row workbook.Row) []workbook.Cell {
@@ -133,107 +158,17 @@ func scheduleWords(all []*table) *wordIndex {
 	return indexWords(b.String())
 }
 
-// cardLead is what may stand before the name at the head of a card.
-var cardLead = regexp.MustCompile(`^(?i:(?:tag|code|product|item|mark|no\.?|card)\s*[:.#]?\s+)`)
-
-// blocks finds stacked cards: a row of name and description, and under it, to
-// the next blank row, rows of label and value.
-func (r *reader) blocks(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
-	var out []card
-	used := 0
-	for i := 0; i < len(rows); i++ {
-		after := i == 0 || rows[i-1].Number < rows[i].Number-1 || len(filled(rows[i-1])) == 0 // a blank row
-		c, n := r.block(s, rows[i:], after, names)
-		if n == 0 {
-			continue
-		}
-		if isNamed(c.name, names) {
-			used++
-		}
-		out = append(out, c)
-		i += n - 1
+// wholeLabel holds for a label all of whose words tell what it is.
+func (r *reader) wholeLabel(label string) bool {
+	if slices.ContainsFunc(r.words.told, func(o toldOpening) bool { return o.words == foldKeep(label) }) {
+		return true
 	}
-	told := slices.DeleteFunc(slices.Clone(out), func(c card) bool { return c.known == 0 })
-	if used == 0 || used*3 < len(out) || len(told) == 0 {
-		return nil
-	}
-	if len(told)*2 <= len(out) {
-		return told
-	}
-	return out
+	return r.labelOf(label) != "" && slices.ContainsFunc(r.head.match(label), func(g guess) bool { return g.score >= 1 && !slices.Contains(notOfProducts, g.slot) })
 }
 
-// block reads one card from the first of the rows on; n is how many it takes, 0
-// where there is none. A name may look like a label ("Prime S") where it stands
-// after a blank row and the schedule uses it.
-func (r *reader) block(s *workbook.Sheet, rows []workbook.Row, after bool, names *wordIndex) (c card, n int) {
-	c, ok := r.cardHead(s, rows[0], after, names)
-	if !ok {
-		return c, 0
-	}
-	for _, row := range rows[1:min(maxCard, len(rows))] {
-		cells := filled(row)
-		label, value, ok := pair(cells)
-		if !ok && len(cells) == 1 && cells[0].Col > c.cols[0] { // a sentence without a label, under what the product is
-			label, value, ok = workbook.Cell{Col: cells[0].Col}, cells[0], true
-		}
-		if row.Number != c.rows[len(c.rows)-1]+1 || !ok || !slices.Contains(c.cols, label.Col) || r.startsCard(label, names) {
-			break
-		}
-		if r.labelOf(label.Value) != "" || label.Value == "" && r.sayOf(value.Value) != "" {
-			c.known++
-		}
-		c.fields = append(c.fields, field{label.Value, value})
-		c.rows = append(c.rows, row.Number)
-	}
-	bare := after && len(c.kind) > 0 && len(c.fields) > 0 && isNamed(c.name, names) // "Note: no limits given"
-	if !bare && (c.known == 0 || c.known*2 < len(c.fields)) {
-		return card{}, 0
-	}
-	return c, len(c.rows)
-}
-
-// maxCard is how many rows a card has at most, far above any: a list without end
-// is not read to its end for each of its rows.
-const maxCard = 200
-
-// maxHeadCells is how many cells head a card at most: name, trade name and what
-// the product is.
-const maxHeadCells = 3
-
-// cardHead reads the first row of a card: a name with or without what it is, in
-// one cell or two, or the name as the value of a label ("Tag | FM-1").
-func (r *reader) cardHead(s *workbook.Sheet, row workbook.Row, after bool, names *wordIndex) (c card, ok bool) {
-	head := filled(row)
-	if len(head) == 0 || len(head) > maxHeadCells {
-		return c, false
-	}
-	first := head[0]
-	name := strings.TrimSpace(cardLead.ReplaceAllString(first.Value, ""))
-	c = card{sheet: s.Name, row: row.Number, cols: []int{first.Col}, rows: []int{row.Number}}
-	if label, value, ok := pair(head); ok && r.callsProduct(label.Value) && (isNamed(value.Value, names) || tagShape.MatchString(value.Value)) {
-		c.name = strings.TrimSpace(value.Value)
-		return c, true
-	}
-	if m := leadingCode.FindStringSubmatch(name); len(head) == 1 && m != nil && !isNamed(name, names) && isNamed(m[1], names) {
-		name, first.Value = m[1], m[2]
-		head = append(head, first)
-	}
-	c.name = name
-	if name == "" || len(strings.Fields(name)) > maxName {
-		return c, false
-	}
-	if len(head) > 1 && (!(after && isNamed(name, names)) && r.labelOf(name) != "" || r.isReference(name)) {
-		return c, false
-	}
-	if n := len(head); n > 1 {
-		c.kind = append(c.kind, r.cardSource(s, toldSubject, head[n-1]))
-		c.cols = append(c.cols, head[1].Col)
-	}
-	if len(head) == maxHeadCells {
-		c.kind = append(c.kind, r.cardSource(s, "alias", head[1]))
-	}
-	return c, true
+// callsMaterial holds for a label whose value is what the product is sold as, or is.
+func (r *reader) callsMaterial(label string) bool {
+	return slices.ContainsFunc(r.head.match(label), func(g guess) bool { return g.score >= 1 && g.slot == "material" })
 }
 
 // isReference holds for a label of papers and people ("Rev", "Drawn by"), as title
@@ -242,36 +177,12 @@ func (r *reader) isReference(label string) bool {
 	return slices.ContainsFunc(r.head.match(label), func(g guess) bool { return g.score >= 1 && g.slot == "reference" })
 }
 
-// startsCard holds for a label that a new card begins with.
-func (r *reader) startsCard(label workbook.Cell, names *wordIndex) bool {
-	name := strings.TrimSpace(cardLead.ReplaceAllString(label.Value, ""))
-	return r.callsProduct(label.Value) || isNamed(name, names) && r.labelOf(name) == "" && tagShape.MatchString(name)
-}
-
 // callsProduct holds for a label whose value is the name of a product.
 func (r *reader) callsProduct(label string) bool {
 	return slices.ContainsFunc(r.head.match(label), func(g guess) bool {
 		return g.score >= 1 && (g.slot == "tag" || g.slot == "mark")
 	})
 }
-
-// pair gives the label and the value of a row of two cells, or of one with a
-// colon between them.
-func pair(cells []workbook.Cell) (label, value workbook.Cell, ok bool) {
-	switch len(cells) {
-	case 2:
-		return cells[0], cells[1], true
-	case 1:
-		before, after, found := strings.Cut(cells[0].Value, ":")
-		label, value = cells[0], cells[0]
-		label.Value, value.Value = before, strings.TrimSpace(after)
-		return label, value, found && value.Value != ""
-	}
-	return label, value, false
-}
-
-// maxName is how many words the name of a product has at most.
-const maxName = 4
 
 func (r *reader) cardSource(s *workbook.Sheet, slot string, c workbook.Cell) source {
 	return source{slot: slot, text: strings.TrimSpace(c.Value), cell: c, at: At{Sheet: s.Name, Row: c.Row, Cell: c.Ref()}}

@@ -1,170 +1,127 @@
 package schedule
 
 import (
-	"maps"
 	"slices"
 	"strings"
 
 	"abut/internal/workbook"
 )
 
-// matrix finds a sheet with the products across and their properties down.
-func (r *reader) matrix(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
-	for i, row := range rows {
-		codes := filled(row)
-		if len(codes) == 0 || codes[0].Col > maxSide {
+// matrices finds the blocks of a sheet with the products across and their
+// properties down.
+func (r *reader) matrices(s *workbook.Sheet, rows []cardRow, names *wordIndex) []card {
+	var out []card
+	for i := 0; i < len(rows); i++ {
+		side, codes := r.codesAcross(rows[i:], names)
+		if codes == nil {
 			continue
 		}
-		side := codes[0].Col - 1
-		if side == 0 || !isNamed(codes[0].Value, names) { // the corner holds a label
-			side, codes = codes[0].Col, codes[1:]
-		}
-		used := 0
-		for _, c := range codes {
-			if isNamed(c.Value, names) {
-				used++
-			}
-		}
-		if len(codes) < minMatrix || used*2 <= len(codes) {
-			continue
-		}
-		if found := r.across(s, rows[i:], side, codes); found != nil {
-			return found
-		}
+		found, n := r.across(s, rows[i:], side, codes)
+		out = append(out, found...)
+		i += max(n-1, 0)
 	}
-	return nil
+	return out
 }
 
 // minMatrix is how many codes a matrix has at least, and maxSide the last column
-// in which its labels or first code may stand.
+// in which its labels may stand.
 const (
 	minMatrix = 2
 	maxSide   = 3
 )
 
-// across reads a matrix under its row of codes; nil where too few of the labels
-// at its side are known.
-func (r *reader) across(s *workbook.Sheet, rows []workbook.Row, side int, codes []workbook.Cell) []card {
-	out := make([]card, len(codes))
-	at := map[int]*card{}
-	for i, c := range codes {
-		out[i] = card{name: strings.TrimSpace(c.Value), sheet: s.Name, row: rows[0].Number, rows: []int{rows[0].Number}}
-		at[c.Col] = &out[i]
+// codesAcross are the cells of the first of the rows where most of them name products
+// of the schedule, right of a column of labels in the rows below.
+func (r *reader) codesAcross(rows []cardRow, names *wordIndex) (side int, codes []cardCell) {
+	first := slices.IndexFunc(rows[0].cells, func(c cardCell) bool { return isNamed(c.Value, names) })
+	if first < 0 || rows[0].cells[first].at == 1 {
+		return 0, nil
 	}
-	known, labels := 0, 0
-	for _, row := range rows[1:] {
-		cells := filled(row)
-		if len(cells) == 0 || cells[0].Col != side {
-			break
-		}
-		labels++
-		if r.labelOf(cells[0].Value) != "" {
-			known++
-		}
-		for _, c := range cells[1:] {
-			if p := at[c.Col]; p != nil {
-				p.fields = append(p.fields, field{cells[0].Value, c})
-				p.rows = append(p.rows, row.Number)
-			}
+	side = r.sideColumn(rows[1:], min(rows[0].cells[first].at-1, maxSide))
+	for _, c := range rows[0].cells {
+		if c.at > side {
+			codes = append(codes, c)
 		}
 	}
-	if known < 3 || known*2 < labels {
-		return nil
-	}
-	return out
-}
-
-// propertyList finds a list of one property to a line, the product's code on the
-// first of its lines or on each.
-func (r *reader) propertyList(s *workbook.Sheet, rows []workbook.Row, names *wordIndex) []card {
-	label := r.labelColumn(rows)
-	if label == 0 {
-		return nil
-	}
-	var out []card
 	used := 0
-	for _, row := range rows {
-		cells := filled(row)
-		i := slices.IndexFunc(cells, func(c workbook.Cell) bool { return c.Col == label })
-		if i < 0 || i+1 >= len(cells) || r.labelOf(cells[i].Value) == "" && len(out) == 0 {
-			continue
-		}
-		if name := strings.TrimSpace(cells[0].Value); i > 0 && (len(out) == 0 || out[len(out)-1].name != name) {
-			c := card{name: name, sheet: s.Name, row: row.Number}
-			for _, cell := range cells[1:i] {
-				c.kind = append([]source{r.cardSource(s, toldSubject, cell)}, c.kind...)
-			}
-			if isNamed(name, names) {
-				used++
-			}
-			out = append(out, c)
-		}
-		if n := len(out); n > 0 {
-			out[n-1].fields = append(out[n-1].fields, field{cells[i].Value, cells[i+1]})
-			out[n-1].rows = append(out[n-1].rows, row.Number)
+	for _, c := range codes {
+		if isNamed(c.Value, names) {
+			used++
 		}
 	}
-	if used == 0 || used*3 < len(out) {
-		return nil
+	if side == 0 || len(codes) < minMatrix || used*2 <= len(codes) {
+		return 0, nil
 	}
-	return out
+	return side, codes
 }
 
-// labelColumn finds the column of a sheet in which labels of product data stand
-// again and again, 0 if none.
-func (r *reader) labelColumn(rows []workbook.Row) int {
-	known, all := map[int]int{}, map[int]int{}
-	seen := map[int]map[string]bool{}
-	for _, row := range rows {
-		for _, c := range filled(row) {
-			if all[c.Col]++; r.labelOf(c.Value) == "" {
-				continue
+// sideColumn is the column up to the last in which the most labels stand, 0 if none do.
+func (r *reader) sideColumn(rows []cardRow, last int) int {
+	known := make([]int, last+1)
+	for _, row := range rows[:min(maxCard, len(rows))] {
+		for _, c := range row.cells {
+			if c.at <= last && r.labelOf(c.Value) != "" {
+				known[c.at]++
 			}
-			if known[c.Col]++; seen[c.Col] == nil {
-				seen[c.Col] = map[string]bool{}
-			}
-			seen[c.Col][fold(c.Value)] = true
 		}
 	}
 	best := 0
-	for _, col := range slices.Sorted(maps.Keys(known)) {
-		n := known[col]
-		if col > 1 && n >= 6 && n*10 >= all[col]*6 && len(seen[col])*2 <= n && n > known[best] {
+	for col := range known {
+		if known[col] > known[best] {
 			best = col
 		}
 	}
 	return best
 }
 
-// strips parts rows where a column is empty in all of them: cards may stand side
-// by side.
-func strips(rows []workbook.Row) [][]workbook.Row {
-	used := map[int]bool{}
-	last := 0
-	for _, row := range rows {
-		for _, c := range filled(row) {
-			used[c.Col] = true
-			last = max(last, c.Col)
-		}
+// across reads a matrix under its row of codes, and says how many rows it takes; none
+// where too few of the labels at its side are known.
+func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []cardCell) ([]card, int) {
+	out := make([]card, len(codes))
+	at := map[int]*card{}
+	for i, c := range codes {
+		out[i] = card{name: strings.TrimSpace(c.Value), sheet: s.Name, row: rows[0].number, rows: []int{rows[0].number}}
+		at[c.at] = &out[i]
 	}
-	var out [][]workbook.Row
-	for from := 1; from <= last; from++ {
-		to := from
-		for used[to] {
-			to++
+	known, labels, n := 0, 0, 1
+	for _, row := range rows[1:] {
+		i := slices.IndexFunc(row.cells, func(c cardCell) bool { return c.at == side })
+		if i < 0 && labels > 0 || i >= 0 && labels > 0 && r.callsProduct(row.cells[i].Value) {
+			break
 		}
-		if to == from {
-			continue
-		}
-		strip := make([]workbook.Row, 0, len(rows))
-		for _, row := range rows {
-			own := slices.DeleteFunc(filled(row), func(c workbook.Cell) bool { return c.Col < from || c.Col >= to })
-			if len(own) > 0 {
-				strip = append(strip, workbook.Row{Number: row.Number, Cells: own})
+		label := ""
+		if i >= 0 && len(row.cells) > i+1 {
+			label = row.cells[i].Value
+			if labels++; r.labelOf(label) != "" {
+				known++
 			}
 		}
-		out = append(out, strip)
-		from = to
+		n++
+		for _, c := range row.cells {
+			switch p := at[c.at]; {
+			case p == nil || c.at == side:
+			case i < 0: // what the product is called besides, under its code
+				p.kind = append(p.kind, r.cardSource(s, r.kindOfWords(c.Value), c.Cell))
+			default:
+				p.fields = append(p.fields, field{label, c.Cell})
+				p.rows = append(p.rows, row.number)
+			}
+		}
 	}
-	return out
+	if known < leastLabels || known*2 < labels {
+		return nil, 0
+	}
+	return out, n
+}
+
+// leastLabels is how many known labels a matrix has at least.
+const leastLabels = 3
+
+// kindOfWords sorts words at the head of a card: what the product is, or how else it
+// is called.
+func (r *reader) kindOfWords(words string) string {
+	if r.namesProduct(words) {
+		return toldSubject
+	}
+	return "alias"
 }

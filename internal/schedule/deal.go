@@ -166,6 +166,8 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 		c.slot, _ = r.opening(label + " " + c.text)
 	}
 	switch {
+	case c.slot == "" && r.callsMaterial(label):
+		c.slot = r.kindOfWords(c.text)
 	case c.slot == "":
 		c.slot, c.text = "remark", strings.TrimPrefix(label+": "+c.text, ": ")
 	case figureOf[c.slot].key != "":

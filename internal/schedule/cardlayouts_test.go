@@ -1,0 +1,275 @@
+package schedule_test
+
+import (
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+// layouts are ways to set the same four cards.
+var layouts = map[string]string{
+	"labels beside the tag's column, below its trade name": `
+our sheets, typed out
+Moss 30 | Hollow 30 Plus, rev 2 | butyl sheet, foil face
+ | temp | 25 to 110 °F
+ | open | 45 days
+ | keep off | solvent-borne sealants; creosote
+
+Fern W | Hollow Rubber, rev 1 | rubberized asphalt sheet
+ | temp | 40 to 100 °F
+ | open | 30 days
+ | keep off | EPDM
+
+Moss Key | Primer Hollow | solvent primer
+ | temp | 20 °F and up
+ | VOC | 310 g/L
+
+Reed B | Hollow N | neutral silicone sealant
+ | temp | -10 to 120 °F
+ | VOC | 30 g/L`,
+	"the tag beside its block": `
+Moss 30 | what it is | butyl sheet, foil face
+ | min. temp | 25 to 110 °F
+ | open to sun | 45 days
+ | keep off | solvent-borne sealants; creosote
+Fern W | what it is | rubberized asphalt sheet
+ | min. temp | 40 to 100 °F
+ | open to sun | 30 days
+ | keep off | EPDM
+Moss Key | what it is | solvent primer
+ | min. temp | 20 °F and up
+ | VOC | 310 g/L
+Reed B | what it is | neutral silicone sealant
+ | VOC | 30 g/L`,
+	"tag and name in one cell": `
+Moss 30 - butyl sheet, foil face
+goes on at | 25 to 110 °F
+open to sun | 45 days
+keep off | solvent-borne sealants; creosote
+
+Fern W - rubberized asphalt sheet
+goes on at | 40 to 100 °F
+keep off | EPDM
+
+Moss Key - solvent primer
+VOC | 310 g/L
+
+Reed B - neutral silicone sealant
+VOC | 30 g/L`,
+	"tag in brackets after the name": `
+Hollow 30 Plus (Moss 30) | butyl sheet, foil face
+goes on at | 25 to 110 °F
+open to sun | 45 days
+keep off | solvent-borne sealants; creosote
+
+Hollow Rubber (Fern W) | rubberized asphalt sheet
+goes on at | 40 to 100 °F
+keep off | EPDM
+
+Primer Hollow (Moss Key) | solvent primer
+VOC | 310 g/L
+
+Hollow N (Reed B) | neutral silicone sealant
+VOC | 30 g/L`,
+	"lines with colons in one cell": `
+Tag: Moss 30
+Product: butyl sheet, foil face
+Min temp: 25 to 110 °F
+Open: 45 days
+Keep off: solvent-borne sealants; creosote
+
+Tag: Fern W
+Product: rubberized asphalt sheet
+Min temp: 40 to 100 °F
+Keep off: EPDM
+
+Tag: Moss Key
+Product: solvent primer
+VOC: 310 g/L
+
+Tag: Reed B
+Product: neutral silicone sealant
+VOC: 30 g/L`,
+	"side by side without a gap": `
+Moss 30 | butyl sheet, foil face | Fern W | rubberized asphalt sheet | Moss Key | solvent primer | Reed B | neutral silicone sealant
+goes on at | 25 to 110 °F | goes on at | 40 to 100 °F | goes on at | 20 °F and up | goes on at | -10 to 120 °F
+open to sun | 45 days | open to sun | 30 days | VOC | 310 g/L | VOC | 30 g/L
+keep off | solvent-borne sealants; creosote | keep off | EPDM`,
+	"two and two": `
+Moss 30 | Hollow 30 Plus | butyl sheet, foil face | | Fern W | Hollow Rubber | rubberized asphalt sheet
+ | temp | 25 to 110 °F | | | temp | 40 to 100 °F
+ | open | 45 days | | | open | 30 days
+ | keep off | solvent-borne sealants; creosote | | | keep off | EPDM
+
+Moss Key | Primer Hollow | solvent primer | | Reed B | Hollow N | neutral silicone sealant
+ | temp | 20 °F and up | | | temp | -10 to 120 °F
+ | VOC | 310 g/L | | | VOC | 30 g/L`,
+	"name and tag in rows of their own": `
+Moss 30
+Hollow 30 Plus
+butyl sheet, foil face
+goes on at | 25 to 110 °F
+open to sun | 45 days
+keep off | solvent-borne sealants; creosote
+
+Fern W
+Hollow Rubber
+rubberized asphalt sheet
+goes on at | 40 to 100 °F
+open to sun | 30 days
+keep off | EPDM
+
+Moss Key
+Primer Hollow
+solvent primer
+VOC | 310 g/L
+
+Reed B
+Hollow N
+neutral silicone sealant
+VOC | 30 g/L`,
+	"matrix with numbers and trade names": `
+PRODUCT DATA
+ | | Moss 30 | Fern W | Moss Key | Reed B
+ | | Hollow 30 Plus | Hollow Rubber | Primer Hollow | Hollow N
+1 | what it is | butyl sheet, foil face | rubberized asphalt sheet | solvent primer | neutral silicone sealant
+2 | temp | 25 to 110 °F | 40 to 100 °F | 20 °F and up | -10 to 120 °F
+3 | open | 45 days | 30 days | n/a | n/a
+4 | keep off | solvent-borne sealants; creosote | EPDM | |
+5 | VOC | | | 310 g/L | 30 g/L`,
+	"a card to a cell": `
+Moss 30\nbutyl sheet, foil face\nMin temp: 25 to 110 °F\nOpen: 45 days\nKeep off: solvent-borne sealants; creosote
+Fern W\nrubberized asphalt sheet\nMin temp: 40 to 100 °F\nKeep off: EPDM
+Moss Key\nsolvent primer\nVOC: 310 g/L
+Reed B\nneutral silicone sealant\nVOC: 30 g/L`,
+	"labels and values in a row": `
+Moss 30 | butyl sheet, foil face | Min temp: 25 to 110 °F | Open: 45 days | Keep off: solvent-borne sealants; creosote
+Fern W | rubberized asphalt sheet | Min temp: 40 to 100 °F | Open: 30 days | Keep off: EPDM
+Moss Key | solvent primer | Min temp: 20 °F and up | VOC: 310 g/L
+Reed B | neutral silicone sealant | Min temp: -10 to 120 °F | VOC: 30 g/L`,
+	"with a source beside the value": `
+Moss 30 | butyl sheet, foil face
+goes on at | 25 to 110 °F | page 2
+open to sun | 45 days | page 2
+keep off | solvent-borne sealants; creosote | letter of May
+
+Fern W | rubberized asphalt sheet
+goes on at | 40 to 100 °F | page 1
+keep off | EPDM | page 3
+
+Moss Key | solvent primer
+VOC | 310 g/L | page 1
+
+Reed B | neutral silicone sealant
+VOC | 30 g/L | page 1`,
+	"the unit beside the value": `
+Moss 30 | butyl sheet, foil face
+goes on at | 25 to 110 | °F
+open to sun | 45 | days
+keep off | solvent-borne sealants; creosote
+
+Fern W | rubberized asphalt sheet
+goes on at | 40 to 100 | °F
+keep off | EPDM
+
+Moss Key | solvent primer
+VOC | 310 | g/L
+
+Reed B | neutral silicone sealant
+VOC | 30 | g/L`,
+	"the tag on each line": `
+Moss 30 | what | butyl sheet, foil face
+Moss 30 | temp | 25 to 110 °F
+Moss 30 | open | 45 days
+Moss 30 | keep off | solvent-borne sealants; creosote
+Fern W | what | rubberized asphalt sheet
+Fern W | temp | 40 to 100 °F
+Fern W | open | 30 days
+Fern W | keep off | EPDM
+Moss Key | what | solvent primer
+Moss Key | temp | 20 °F and up
+Moss Key | VOC | 310 g/L
+Reed B | what | neutral silicone sealant
+Reed B | temp | -10 to 120 °F
+Reed B | VOC | 30 g/L`,
+	"numbered sheets": `
+Data sheet 1: Moss 30
+Description | butyl sheet, foil face
+goes on at | 25 to 110 °F
+open to sun | 45 days
+keep off | solvent-borne sealants; creosote
+
+Data sheet 2: Fern W
+Description | rubberized asphalt sheet
+goes on at | 40 to 100 °F
+keep off | EPDM
+
+Data sheet 3: Moss Key
+Description | solvent primer
+VOC | 310 g/L
+
+Data sheet 4: Reed B
+Description | neutral silicone sealant
+VOC | 30 g/L`,
+}
+
+func TestCardLayouts(t *testing.T) {
+	for name, grid := range layouts {
+		t.Run(name, func(t *testing.T) {
+			holdsCards(t, readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: grid}))
+		})
+	}
+}
+
+// Cards may stand on the sheet of the schedule: below it, or right of it.
+func TestCardsBesideSchedule(t *testing.T) {
+	cards := layouts["labels beside the tag's column, below its trade name"]
+	t.Run("below", func(t *testing.T) {
+		holdsCards(t, readPages(t, page{name: "S", grid: cardSchedule + "\n\nDATA SHEETS\n" + strings.TrimSpace(cards)}))
+	})
+	t.Run("beside", func(t *testing.T) {
+		left := strings.Split(strings.TrimSpace(cardSchedule), "\n")
+		var rows []string
+		for i, right := range strings.Split(strings.TrimSpace(cards), "\n") {
+			row := strings.Repeat("|", 7)
+			if i < len(left) {
+				row = left[i]
+			}
+			rows = append(rows, row+"||"+right)
+		}
+		holdsCards(t, readPages(t, page{name: "S", grid: strings.Join(rows, "\n")}))
+	})
+}
+
+func holdsCards(t *testing.T, s *schedule.Schedule) {
+	t.Helper()
+	if n := len(s.Products); n != 4 {
+		for _, p := range s.Products {
+			t.Errorf("product %q %v", p.Tag, p.Texts)
+		}
+		t.FailNow()
+	}
+	if len(s.Lines) != 3 {
+		t.Errorf("%d lines", len(s.Lines))
+	}
+	moss, key := product(t, s, "Moss 30"), product(t, s, "Moss Key")
+	if moss.Family != "butyl-flashing-tape" || key.Role != "primer" {
+		t.Errorf("family %q, role %q", moss.Family, key.Role)
+	}
+	if f := moss.Figures["exposure_days"]; f.Min == nil || *f.Min != 45 || f.At.Cell == "" {
+		t.Errorf("days open %+v", f)
+	}
+	if f := moss.Figures["apply_min_c"]; f.Min == nil || *f.Min > -3 || *f.Min < -4 {
+		t.Errorf("application %+v", f)
+	}
+	if len(moss.KeepOff) != 2 {
+		t.Errorf("keep off %+v", moss.KeepOff)
+	}
+	if f := key.Figures["voc_gl"]; f.Min == nil || *f.Min != 310 {
+		t.Errorf("VOC %+v", f)
+	}
+	for _, l := range s.Project.Limits {
+		t.Errorf("a card was read as a limit of the project: %q", l.Text)
+	}
+}

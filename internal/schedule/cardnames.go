@@ -1,0 +1,69 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+)
+
+// cardLead is what may stand before the name at the head of a card.
+var cardLead = regexp.MustCompile(`^(?i:(?:tag|code|product|item|mark|no\.?|card)\s*[:.#]?\s+)`)
+
+// maxName is how many words the name of a product has at most, and maxHeadCells how
+// many cells stand in a row at the head of a card.
+const (
+	maxName      = 4
+	maxHeadCells = 3
+)
+
+var endBracket = regexp.MustCompile(`^(.*?)\s*[(\[]([^()\[\]]+)[)\]]$`)
+
+// nameIn finds the name that the schedule uses at the head of a card: the whole text,
+// or what it begins with ("FM-1 - butyl sheet"), has last in brackets ("Alder Sheet
+// (FM-1)") or tells after a colon ("Data sheet 1: FM-1"). rest is what stands beside it.
+func nameIn(text string, names *wordIndex) (name, rest string, ok bool) {
+	text = strings.TrimSpace(cardLead.ReplaceAllString(strings.TrimSpace(text), ""))
+	if len(strings.Fields(text)) <= maxName && isNamed(text, names) {
+		return text, "", true
+	}
+	if name, rest = nameFirst(text, names); name != "" {
+		return name, rest, true
+	}
+	if m := endBracket.FindStringSubmatch(text); m != nil && isNamed(m[2], names) {
+		return m[2], m[1], true
+	}
+	if _, after, found := strings.Cut(text, ":"); found {
+		if name, rest = nameFirst(strings.TrimSpace(after), names); name != "" {
+			return name, rest, true
+		}
+	}
+	return "", "", false
+}
+
+// nameFirst is the longest name of the schedule that a text begins with and that looks
+// like one, parted from the rest by a sign or not.
+func nameFirst(text string, names *wordIndex) (name, rest string) {
+	words := strings.Fields(text)
+	for n := min(maxName, len(words)); n > 0; n-- {
+		name = strings.TrimRight(strings.Join(words[:n], " "), ":=,;.-–— ")
+		if looksNamed(name) && isNamed(name, names) {
+			return name, strings.TrimLeft(strings.Join(words[n:], " "), ":=-–— ")
+		}
+	}
+	return "", ""
+}
+
+// looksNamed holds for a code, or for several words of which each is a name: a single
+// word that the schedule uses may be any.
+func looksNamed(name string) bool {
+	if strings.ContainsFunc(name, unicode.IsDigit) || len(name) > 1 && strings.ToUpper(name) == name {
+		return true
+	}
+	words := strings.Fields(name)
+	for _, w := range words {
+		if first := []rune(w)[0]; !unicode.IsUpper(first) && !unicode.IsDigit(first) {
+			return false
+		}
+	}
+	return len(words) > 1
+}
