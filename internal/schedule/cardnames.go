@@ -56,7 +56,7 @@ func nameFirst(text string, names *wordIndex) (name, rest string) {
 // looksNamed holds for a code, or for several words of which each is a name: a single
 // word that the schedule uses may be any.
 func looksNamed(name string) bool {
-	if strings.ContainsFunc(name, unicode.IsDigit) || len(name) > 1 && strings.ToUpper(name) == name {
+	if isCode(name) {
 		return true
 	}
 	words := strings.Fields(name)
@@ -67,3 +67,13 @@ func looksNamed(name string) bool {
 	}
 	return len(words) > 1
 }
+
+// isCode holds for a name with a figure, or of a few capitals.
+func isCode(name string) bool {
+	name = strings.TrimSpace(name)
+	return strings.ContainsFunc(name, unicode.IsDigit) || len(name) <= longAcronym && strings.ToUpper(name) == name
+}
+
+// longAcronym is how many letters a code has at most that is written in capitals, as
+// headings are ("EDGES").
+const longAcronym = 4

@@ -35,21 +35,25 @@ func (r *reader) regions(rows []cardRow, names *wordIndex) []region {
 // labelColumns lists the columns in which a good part of what has something beside it
 // is a label of product data.
 func (r *reader) labelColumns(rows []cardRow) []int {
-	known, all := map[int]int{}, map[int]int{}
+	known, all, slots := map[int]int{}, map[int]int{}, map[int]map[string]bool{}
 	for _, row := range rows {
 		for i, c := range row.cells {
-			label, _, ok := pairAt(row.cells, i)
-			if !ok {
+			label, value, ok := pairAt(row.cells, i)
+			if !ok || r.wholeLabel(value.Value) { // a heading with another beside it
 				continue
 			}
-			if all[c.at]++; r.isLabel(label.Value) {
-				known[c.at]++
+			if all[c.at]++; !r.isLabel(label.Value) {
+				continue
 			}
+			if known[c.at]++; slots[c.at] == nil {
+				slots[c.at] = map[string]bool{}
+			}
+			slots[c.at][r.labelOf(label.Value)] = true
 		}
 	}
 	var out []int
 	for _, col := range slices.Sorted(maps.Keys(known)) {
-		if known[col] < leastKnown || known[col]*3 < all[col] {
+		if len(slots[col]) < leastKnown || known[col]*3 < all[col] {
 			continue
 		}
 		if n := len(out); n > 0 && out[n-1] == col-1 { // one of the two holds values
@@ -63,11 +67,15 @@ func (r *reader) labelColumns(rows []cardRow) []int {
 	return out
 }
 
-// leastKnown is how many known labels a column of labels has at least.
+// leastKnown is how many different labels a column of labels has at least that are
+// known: a column of materials says "primer" again and again.
 const leastKnown = 2
 
-// isLabel holds for the name of a property of products, or of what calls them.
-func (r *reader) isLabel(label string) bool { return r.labelOf(label) != "" || r.callsProduct(label) }
+// isLabel holds for the name of a property of products, which "solvent primer" is not,
+// or of what calls them.
+func (r *reader) isLabel(label string) bool {
+	return r.labelOf(label) != "" && (r.wholeLabel(label) || !r.namesProduct(label)) || r.callsProduct(label)
+}
 
 func lastColumn(rows []cardRow) int {
 	last := 0

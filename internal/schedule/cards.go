@@ -3,6 +3,7 @@ package schedule
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"abut/internal/workbook"
 )
@@ -131,10 +132,7 @@ var notOfProducts = []string{"mark", "tag", "material", "group", "place", "order
 // isNamed holds for a name that the schedule's cells use.
 func isNamed(name string, names *wordIndex) bool {
 	name = fold(name)
-	if len(name) < 2 {
-		return false
-	}
-	return names.has(name)
+	return len(name) > 1 && strings.ContainsFunc(name, unicode.IsLetter) && names.has(name)
 }
 
 // scheduleWords are the words of the cells of all schedules, in which a name

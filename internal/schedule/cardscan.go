@@ -39,13 +39,29 @@ func (r *reader) labelled(s *workbook.Sheet, reg region, names *wordIndex) []car
 			c.fielded++
 		}
 	}
-	if c.used == 0 || c.used*3 < len(c.out) || c.fielded == 0 {
+	if c.used == 0 || c.used*3 < len(c.out) || c.fielded == 0 || len(c.out) > 1 && !c.repeats() {
 		return nil
 	}
 	if c.fielded*2 <= len(c.out) {
 		return slices.DeleteFunc(c.out, func(one card) bool { return one.known == 0 })
 	}
 	return c.out
+}
+
+// repeats holds where a label stands on more than one card: what notes open with
+// stands once each.
+func (c *cardScan) repeats() bool {
+	seen := map[string]int{}
+	for i, one := range c.out {
+		for _, f := range one.fields {
+			label := firstNonEmpty(c.labelOf(f.label), fold(f.label))
+			if before, again := seen[label]; again && before != i && label != "" {
+				return true
+			}
+			seen[label] = i
+		}
+	}
+	return false
 }
 
 // take reads one row: a property, a name, or what stands at the head of a card.
@@ -116,7 +132,9 @@ func (c *cardScan) isHead(label, value cardCell) bool {
 	switch {
 	case c.isReference(label.Value) || c.wholeLabel(label.Value):
 		return false
-	case named && (c.labelOf(label.Value) == "" || c.gap):
+	case named && c.gap:
+		return true
+	case named && c.labelOf(label.Value) == "" && (!c.open || isCode(label.Value)): // and not "Edges", which the schedule has as well
 		return true
 	}
 	return c.gap && c.labelOf(label.Value) == "" && c.often[fold(label.Value)] < 2
