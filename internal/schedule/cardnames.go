@@ -16,6 +16,9 @@ const (
 	maxHeadCells = 3
 )
 
+// nameList parts the names of a card that is for several products.
+var nameList = regexp.MustCompile(`\s*(?:[/,&+]|\band\b)\s*`)
+
 var endBracket = regexp.MustCompile(`^(.*?)\s*[(\[]([^()\[\]]+)[)\]]$`)
 
 // nameIn finds the name that the schedule uses at the head of a card: the whole text,

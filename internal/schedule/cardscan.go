@@ -211,9 +211,13 @@ func (c *cardScan) headed() (name string, kind []source, rows []int) {
 			return "", nil, nil
 		}
 	}
+	what := len(others) - 1
+	if what >= 0 && !c.namesProduct(others[what].Value) {
+		what = max(slices.IndexFunc(others, func(cell cardCell) bool { return c.namesProduct(cell.Value) }), 0)
+	}
 	for i, cell := range others {
 		slot := "alias"
-		if i == len(others)-1 || c.namesProduct(cell.Value) {
+		if i == what {
 			slot = toldSubject
 		}
 		kind = append(kind, c.cardSource(c.sheet, slot, cell.Cell))

@@ -29,7 +29,8 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		if r.productTable(tables) {
 			continue
 		}
-		found := r.cards(s, tables, names)
+		found := r.eachName(r.cards(s, tables, names), names)
+		r.valuesTell(found)
 		units := r.cardUnits(found)
 		for _, slot := range slices.Sorted(maps.Keys(units)) { // two slots of a kind may have two units
 			r.dealtUnits[figureOf[slot].kind] = firstNonEmpty(r.dealtUnits[figureOf[slot].kind], units[slot])
@@ -93,7 +94,7 @@ func (r *reader) deal(s *workbook.Sheet, c card, units map[string]string) {
 	if _, known := r.lex.tags[fold(c.name)]; known {
 		return
 	}
-	says := c.kind
+	says := r.figuresOfKind(c)
 	for _, f := range c.fields {
 		says = append(says, r.noteOf(r.fieldSource(s, f, units), f)...)
 	}
@@ -153,25 +154,3 @@ func (r *reader) byFigure(text string) string {
 // fewWords is how many words may stand before the figure that a sentence begins
 // with: "air and wall 40 F and rising".
 const fewWords = 3
-
-// fieldSource is what one label and its value tell: by the label, else by the
-// label and the value together, else a remark.
-func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string) source {
-	label := strings.TrimSpace(f.label)
-	c := r.cardSource(s, r.slotOfLabel(label, f.value), f.value)
-	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.words.isNone(c.text) && !r.words.hasAny(c.text, r.words.noLimit) {
-		c.slot = ""
-	}
-	if c.slot == "" {
-		c.slot, _ = r.opening(label + " " + c.text)
-	}
-	switch {
-	case c.slot == "" && r.callsMaterial(label):
-		c.slot = r.kindOfWords(c.text)
-	case c.slot == "":
-		c.slot, c.text = "remark", strings.TrimPrefix(label+": "+c.text, ": ")
-	case figureOf[c.slot].key != "":
-		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot])
-	}
-	return c
-}
