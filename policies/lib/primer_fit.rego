@@ -94,24 +94,35 @@ _bars(p, bed) := {"primer": p, "target": t} if {
 	t := [x | some x in facts.product_of(p).keep_off; not x.except; target.means(x, bed.item)][0]
 }
 
-# A metal that a primer is kept off; of other faces, as of concrete, most data bars a state and not the face.
-_is_metal(t, under) if {
+# A metal that a primer is kept off, or another face by its own name; of concrete and masonry most data bars a state
+# and not the face.
+_is_face(t, under) if {
 	facts.has_key(under, ["metal"])
 	under.family in t.keys
 }
 
-_is_metal(t, under) if {
+_is_face(t, under) if {
 	facts.has_key(under, ["metal"])
 	{key | some key in t.keys} == {"metal"}
 }
 
-# The primer's own data keeps it off the metal under the sheet. Metal that takes no primer needs none, and the row's
+_is_face(t, under) if {
+	under.family == t.keys[0]
+	not facts.has_key(under, data.pairing.primer.barred_by_state)
+}
+
+# The primer's own data keeps it off the face under the sheet. Metal that takes no primer needs none, and the row's
 # primer is then for its other faces, unless the row says which it is for.
 _bars_face(p, bed) := {"primer": p, "target": t} if {
 	_is_for_face(p, bed)
 	product := facts.product_of(p)
-	not regex.match(data.pairing.primer.states, lower(object.get(product.texts, "keep_off", "")))
-	t := [x | some x in product.keep_off; not x.except; _is_metal(x, bed.under)][0]
+	t := [x | some x in product.keep_off; not x.except; _is_face(x, bed.under); not _is_state(product, x)][0]
+}
+
+_is_state(product, t) if {
+	some slot, cell in product.cells
+	cell == t.at.cell
+	regex.match(data.pairing.primer.states, lower(product.texts[slot]))
 }
 
 _is_for_face(p, _) if p.primes

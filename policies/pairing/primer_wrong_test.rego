@@ -49,9 +49,12 @@ test_primer_bars_the_sheet if {
 	])}
 }
 
-_on_zinc(keys, text) := _found([bench.sbs, bench.angle, primer], [product]) if {
+_on_zinc(keys, text) := _barred_on(bench.angle, keys, text)
+
+_barred_on(under, keys, text) := _found([bench.sbs, under, primer], [product]) if {
 	primer := bench.own(bench.item("primer", "P-6", "water-primer", "primer", ["water-borne"]))
-	product := bench.product("P-6", {"keep_off": [bench.target(text, keys, [])], "texts": {"keep_off": text}})
+	off := object.union(bench.target(text, keys, []), {"at": {"sheet": "P", "row": 4, "cell": "J4"}})
+	product := bench.product("P-6", {"keep_off": [off], "texts": {"keep_off": text}})
 }
 
 test_primer_bars_the_metal if {
@@ -63,6 +66,18 @@ test_primer_bars_the_metal if {
 }
 
 test_primer_bars_a_state_of_the_metal if count(_on_zinc(["galvanized-sheet"], "oily galvanized")) == 0
+
+# A face by its own name, and not one that is barred in a state or as a kind.
+test_primer_bars_the_face if {
+	mat := ["glass-mat-gypsum-sheathing", "gypsum"]
+	{f.message | some f in _barred_on(bench.glass_mat, mat, "glass-faced board")} == {concat("", [
+		"P-6 is put under FM-1 (rubberized-asphalt-membrane) on GMGS, ",
+		`but the data of P-6 says to keep it off "glass-faced board"`,
+	])}
+	count(_barred_on(bench.glass_mat, mat, "wet glass-faced board")) == 0
+	count(_barred_on(bench.glass_mat, ["gypsum-board", "gypsum"], "drywall")) == 0
+	count(_barred_on(bench.block, ["concrete-masonry", "cement-based"], "block")) == 0
+}
 
 test_primer_bars_another_metal if count(_on_zinc(["structural-steel", "zinc-coated"], "raw steel")) == 0
 
