@@ -151,11 +151,17 @@ func (r *reader) acceptPart(p *Product, c source, text string) {
 	rule, list := r.primerWords(p, text)
 	only := r.words.hasAny(text, r.words.accept.Only)
 	var added []int
-	for _, m := range r.near(p, text) {
+	found := r.near(p, text)
+	barred := r.barredIn(text, found)
+	for i, m := range found {
 		if r.isPrimer(m) {
 			continue
 		}
 		a := Acceptance{Target: r.target(m, text[m.start:m.end], c.at), Primer: "unsaid"}
+		if a.Except = barred[i]; a.Except {
+			p.Accepts = append(p.Accepts, a)
+			continue
+		}
 		if inBrackets(text, m.start) && rule != "" {
 			a.Primer, a.Primers, a.Only = rule, list, only
 		}

@@ -14,6 +14,10 @@ func TestExceptedInBrackets(t *testing.T) {
 		"solvents (except PR-7 or PR-8 on CMU); creosote": "solvent-borne fine:PR-7 fine:PR-8 creosote-timber",
 		"solvents (not on aluminum), creosote":            "solvent-borne aluminum-sheet creosote-timber",
 		"cutback adhesive, creosote":                      "asphalt-cutback-mastic creosote-timber",
+		"any primer but PR-7, creosote":                   "primer-unspecified fine:PR-7 creosote-timber",
+		"metals other than copper and zinc, creosote":     "metal fine:copper-sheet fine:zinc-sheet creosote-timber",
+		"all sheets except EPDM and TPO, creosote":        "fine:epdm fine:tpo-membrane creosote-timber",
+		"OK with any sheet except EPDM; creosote":         "epdm creosote-timber",
 		"Between TPO and creosote":                        "fine:tpo-membrane fine:creosote-timber",
 	} {
 		s := read(t, walls+`
@@ -110,6 +114,34 @@ R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
 `)
 		if got := targets(product(t, s, "R-1").KeepOff); got != want {
 			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
+		}
+	}
+}
+
+// What a list of beds bars is no bed, and what it bars in some case only is one.
+func TestBarredBeds(t *testing.T) {
+	for cell, want := range map[string]string{
+		"block, steel, not on EPS":          "concrete-masonry carbon-steel bars:eps",
+		"block; never on EPS or cedar":      "concrete-masonry bars:eps bars:cedar-redwood",
+		"any substrate but EPS":             "bars:eps",
+		"all metals except copper, block":   "metal bars:copper-sheet concrete-masonry",
+		"block, not on plywood over 19% MC": "concrete-masonry osb-plywood-sheathing",
+		"block (no primer), steel":          "concrete-masonry carbon-steel",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Accepted substrates
+R-1 | rubberized asphalt membrane | 5 | `+cell+`
+PR-7 | solvent-borne rubber primer | -5 | block
+`)
+		var got []string
+		for _, a := range product(t, s, "R-1").Accepts {
+			if a.Except {
+				a.Keys[0] = "bars:" + a.Keys[0]
+			}
+			got = append(got, a.Keys[0])
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s\ngot  %s\nwant %s", cell, strings.Join(got, " "), want)
 		}
 	}
 }

@@ -36,10 +36,11 @@ func (r *reader) targets(p *Product, c source) []Target {
 		if c.mixed && !except && !off && (c.worded && r.namesTags(part.text) || !r.bareList(part.text)) {
 			continue
 		}
-		last, joined, freed, lies := 0, false, false, ""
-		for _, m := range r.near(p, part.text) {
-			opens := r.opensException(part.text, m)
-			if freed = opens || freed && inBrackets(part.text, m.start); freed && !opens && !listWord.MatchString(part.text[last:m.start]) {
+		last, joined, lies := 0, false, ""
+		found := r.near(p, part.text)
+		freed, spent := r.freed(part.text, found)
+		for i, m := range found {
+			if spent[i] {
 				continue // "(P-4 on steel excepted)" says nothing of all steel
 			}
 			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
@@ -52,7 +53,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 				continue // "never on asphalt; SR-2 between", "damp concrete"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except, tg.Lies = except || freed, lies
+			tg.Except, tg.Lies = (except && c.slot == "keep_off") != freed[i], lies
 			out = append(out, tg)
 		}
 	}
@@ -163,15 +164,18 @@ func (r *reader) suited(p *Product, c source) []Target {
 	}
 	if len(barred) > 0 {
 		off := c
-		off.text, off.goes = strings.Join(barred, "\n"), false
+		off.text, off.slot, off.goes = strings.Join(barred, "\n"), "keep_off", false
 		p.KeepOff = append(p.KeepOff, r.targets(p, off)...)
 		c.text = strings.Join(fit, "\n")
 	}
-	out := r.targets(p, c)
-	for i := range out {
-		out[i].Except = false
-	}
-	return out
+	return slices.DeleteFunc(r.targets(p, c), func(t Target) bool {
+		if t.Except { // "all metals but copper"
+			t.Except = false
+			p.KeepOff = append(p.KeepOff, t)
+			return true
+		}
+		return false
+	})
 }
 
 // remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.

@@ -81,16 +81,23 @@ type acceptanceWords struct {
 	liesUnder *regexp.Regexp
 	ElseAs    string `json:"else_as"` // before the product whose list holds here too
 	elseAs    *regexp.Regexp
+	NotOn     string `json:"not_on"` // before what the list of beds bars: "not on"
+	notOn     *regexp.Regexp
 	NotIn     string `json:"not_in"` // a bracket that bars what its group names
 	notIn     *regexp.Regexp
 	// Short forms that are plain only as a word of a list of substrates.
 	Short map[string]string `json:"short"`
-	// A bracket that takes what it names out of the list that it stands in.
+	// Words that take what they name out of a list: in a bracket, before or after it, and
+	// between two of the list.
 	Excepted struct {
-		Lead string `json:"lead"`
-		End  string `json:"end"`
-		lead *regexp.Regexp
-		end  *regexp.Regexp
+		Lead   string `json:"lead"`
+		End    string `json:"end"`
+		Within string `json:"within"`
+		OfAll  string `json:"of_all"` // the same after words for all of a sort: "any substrate but"
+		lead   *regexp.Regexp
+		end    *regexp.Regexp
+		within *regexp.Regexp
+		ofAll  *regexp.Regexp
 	} `json:"excepted"`
 	Passing string `json:"passing"` // states of a bed that pass
 	passing *regexp.Regexp
@@ -234,7 +241,8 @@ func (a *acceptanceWords) compile() error {
 		name, pattern string
 		into          **regexp.Regexp
 	}{
-		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end},
+		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
+		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"harm", a.Harm, &a.harm}, {"these", a.These, &a.these},
 	} {

@@ -47,7 +47,7 @@ _said(self, other) := [s |
 	some list in [
 		{"targets": product.keep_off, "word": "bars", "against": "allows"},
 		{"targets": product.suits, "word": "allows", "against": "bars"},
-		{"targets": product.accepts, "word": "allows", "against": "bars"},
+		{"targets": _beds(product), "word": "allows", "against": "bars"},
 		{"targets": _primers(product), "word": "allows", "against": "bars"},
 	]
 	some found in list.targets
@@ -60,6 +60,9 @@ _said(self, other) := [s |
 		"other": other,
 	}
 ]
+
+# A bed that the list bars is told where the sheet goes on it.
+_beds(product) := [a | some a in product.accepts; not a.except]
 
 _primers(product) := [{"text": a.text, "keys": [], "products": a.primers, "except": false} | some a in product.accepts]
 
