@@ -20,6 +20,9 @@ func (p *clauseParser) settle(i int, x *piece, c *context, inherit bool) {
 			cl.Polarity = "no"
 		}
 	}
+	if cl.Relation == "except" && c.prev >= 0 && p.out[c.prev].Polarity == "no" && cl.Polarity == "no" {
+		cl.Polarity = "yes" // "no sealant other than S-2"
+	}
 	p.condition(cl, x, false)
 	p.removal(cl, x, false)
 	p.clearance(cl, x, 0)

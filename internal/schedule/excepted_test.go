@@ -122,7 +122,7 @@ R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
 func TestBarredBeds(t *testing.T) {
 	for cell, want := range map[string]string{
 		"block, steel, not on EPS":          "concrete-masonry carbon-steel bars:eps",
-		"block; never on EPS or cedar":      "concrete-masonry bars:eps bars:cedar-redwood",
+		"block; never on EPS or cedar":      "concrete-masonry bars:eps bars:tannin-rich-wood",
 		"any substrate but EPS":             "bars:eps",
 		"all metals except copper, block":   "metal bars:copper-sheet concrete-masonry",
 		"block, not on plywood over 19% MC": "concrete-masonry osb-plywood-sheathing",

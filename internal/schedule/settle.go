@@ -35,8 +35,9 @@ func (r *reader) release(t *table) {
 // saysLittle holds for a heading that makes a column one of materials only where
 // its cells name some.
 func (r *reader) saysLittle(c *Column) bool {
-	return c.Slot == "material" && c.Confidence < sureMaterial && !holdsAny(r.head.usual(headingWords(c.Heading)), r.head.sheets) ||
-		c.Slot == "substrate" && slices.Contains(r.head.vague, strings.ToLower(c.Heading))
+	vague := slices.Contains(r.head.vague, strings.ToLower(c.Heading)) || slices.Contains(r.head.vague, strings.ToLower(c.own))
+	return c.Slot == "substrate" && vague ||
+		c.Slot == "material" && c.Confidence < sureMaterial && !holdsAny(r.head.usual(headingWords(c.Heading)), r.head.sheets)
 }
 
 // sureMaterial is the confidence from which a heading for the material stands
