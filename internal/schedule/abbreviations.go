@@ -43,7 +43,8 @@ func (r *reader) definitions(note string) {
 	}
 	for _, part := range parts {
 		for _, m := range r.words.definition.FindAllStringSubmatch(part, -1) {
-			if m[2] != "" || !strings.ContainsFunc(m[1], unicode.IsDigit) { // "WT-1 thru WT-5" defines no mark
+			bare := m[2] == "" // no sign between: "WT-1 thru WT-5" and "PA is sealed first" explain no word
+			if !bare || !strings.ContainsFunc(m[1], unicode.IsDigit) && !r.words.saidOf.MatchString(m[3]) {
 				r.define(m[1], strings.TrimSpace(m[3]))
 			}
 		}

@@ -47,3 +47,19 @@ T2 | butyl sheet | CMU | none | open | none`})
 		t.Errorf("remark %q, want %q", got.Texts["remark"], want)
 	}
 }
+
+// A sentence that begins with a short word explains it not.
+func TestSentenceIsNoLegend(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+T1 | butyl sheet | plywood | none | KQ swept out
+T2 | butyl sheet | plywood | none | VT by hand`}, page{name: "Notes", grid: `
+1. KQ is swept BEFORE the sheet goes on.
+2. VT vent stack`})
+	if got := line(t, s, "T1").Texts["remark"]; got != "KQ swept out" {
+		t.Errorf("remark %q", got)
+	}
+	if got := line(t, s, "T2").Texts["remark"]; got != "vent stack by hand" {
+		t.Errorf("remark %q", got)
+	}
+}

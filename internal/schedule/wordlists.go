@@ -26,6 +26,7 @@ type wordlists struct {
 	sameLead           *regexp.Regexp    // "Same, cold-weather compound": the row above, and more
 	noteNumber         *regexp.Regexp    // what stands before a note: "1.", "N2"
 	definition         *regexp.Regexp    // an abbreviation and what it stands for, in a note
+	saidOf             *regexp.Regexp    // words that go on from a short word and explain it not: "RO is coated first"
 	sheetUnits         map[string]bool   // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool   // relations that put a material beside a bed, not under the sheet
 	singles            map[string]bool   // traits that single out a family from all that share its chemistry
@@ -133,6 +134,7 @@ type readingFile struct {
 		Beside        []string            `json:"beside"`
 		SheetUnits    []string            `json:"sheet_units"`
 		Definition    string              `json:"definition"`
+		SaidOf        string              `json:"said_of"`
 		NoteNumber    string              `json:"note_number"`
 		Values        map[string]string   `json:"values_by_kind"`
 		Thick         []string            `json:"thickness_words"`
@@ -198,7 +200,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
-		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition},
+		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile(one.pattern); err != nil {
