@@ -35,6 +35,7 @@ type limitFigure struct {
 	Inner     []string `json:"inner"`  // and for its inner side, in a sentence that tells of both
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
+	Case      string   `json:"case"` // the one case that may narrow it, told with its own materials: "batts in the studs"
 	Least     *float64 `json:"least"` // a smaller figure, in the kind's unit, is no such limit
 }
 
@@ -311,6 +312,10 @@ var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
 	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+	if told := r.limitRules.When[rule.Case]; r.words.hasAny(in.sentence, told) {
+		l.When = append(l.When, rule.Case)
+		in = around{r.words.without(in.sentence, told), r.words.without(in.lead, told), r.words.without(in.before, told), r.words.without(in.after, told)}
+	}
 	value := q.Min
 	if value == nil {
 		value = q.Max

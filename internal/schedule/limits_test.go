@@ -426,3 +426,21 @@ func TestNumberOfANote(t *testing.T) {
 		}
 	}
 }
+
+// A limit for filled studs is a case, and asks nothing of the batts that tell it.
+func TestLimitOfFilledStuds(t *testing.T) {
+	s := read(t, `Mark | Product | Substrate | Primer | Lap
+W-1 | KB-1 | block | none | 3 in.
+
+Tag | Type | Min apply F | UV days
+KB-1 | self-adhered SBS sheet | 40 | 60
+KC-1 | fluid-applied STPE air barrier | 40 | 30
+
+Notes
+Over insulated studs the KC has at least 12 perms.
+`)
+	l := limit(s, "vapor_ng")
+	if l == nil || strings.Join(l.When, " ") != "studs_filled" || l.Scope != "" || strings.Join(l.Keys, " ") != "fluid-applied-stpe-air-barrier" {
+		t.Errorf("got %+v", l)
+	}
+}

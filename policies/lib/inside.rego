@@ -15,7 +15,7 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 	line.role in data.performance.sheets.vapor_roles
 	not line.id in section.judged_lines
 	inner := barrier(line)
-	_studs_are_filled(line, inner)
+	_is_closed_in(line, inner)
 	outer := _outer(line)
 ]
 
@@ -143,11 +143,17 @@ _is_separator(item) if {
 	signal in data.vapor.barriers.separator_signals
 }
 
-_studs_are_filled(line, _) if facts.said(line, "studs_filled")
+_is_closed_in(line, _) if facts.said(line, "studs_filled")
 
-_studs_are_filled(line, _) if _is_on_filled_studs(line)
+_is_closed_in(line, _) if _is_on_filled_studs(line)
 
-_studs_are_filled(line, inner) if {
+# Where the notes bar a second barrier, a film that the row tells on the room side is one, whatever the studs hold.
+_is_closed_in(line, _) if {
+	facts.project_said("one_tight_layer")
+	facts.said(line, "vapor_closed_inside")
+}
+
+_is_closed_in(line, inner) if {
 	not facts.said(line, "studs_empty")
 	some item in line.items
 	facts.is_there(item)
@@ -173,8 +179,19 @@ _outer(line) := item if {
 	vaporclass.is_tight(item)
 	not item.family in data.vapor.barriers.inside_families
 } else := item if {
+	facts.main_items(line)[0].family in data.vapor.barriers.inside_families
+	item := [tight | some tight in facts.items_in(line, data.vapor.barriers.inside_slots); _is_sheet_outside(tight)][0]
+} else := item if {
 	vaporclass.is_open(facts.main_items(line)[0])
 	item := [tight | some tight in outboard(line); vaporclass.of(tight) in data.vapor.barriers.foam_vapor][0]
+}
+
+# A row of the film inside may tell of the sheet on the other face of the wall.
+_is_sheet_outside(item) if {
+	item.class in data.vapor.barriers.sheet_classes
+	not item.family in data.vapor.barriers.inside_families
+	regex.match(data.vapor.barriers.outside_words, lower(item.clause))
+	vaporclass.is_tight(item)
 }
 
 # outboard lists the tight boards and sheets outside of the row's own sheet.

@@ -137,12 +137,16 @@ _holds(when, line) if {
 	every signal in when { _is_case(line, signal) }
 }
 
+# A note that speaks of the inside, or of filled studs, puts no row there.
 _is_case(line, signal) if {
-	signal != "indoors" # a note that speaks of the inside puts no row there
+	not signal in {"indoors", "studs_filled"}
 	facts.said_here(line, signal)
 }
 
-_is_case(line, "indoors") if facts.said(line, "indoors")
+_is_case(line, signal) if {
+	signal in {"indoors", "studs_filled"}
+	facts.said(line, signal)
+}
 
 # What is done on the room side of a wall is done indoors, unless it is reached from outside or in frost.
 _is_case(line, "indoors") if {

@@ -65,9 +65,10 @@ test_outside_of_the_insulation[note] if {
 	count(limits.limits_for("voc_gl", line, [], "")) == case[1] with input.project as project
 }
 
-test_indoors_is_told_of_the_row if {
-	limit := object.union(_limit, {"when": ["indoors"]})
-	said := {"id": "indoors", "no": false}
+test_case_is_told_of_the_row[case] if {
+	some case in ["indoors", "studs_filled"]
+	limit := object.union(_limit, {"when": [case]})
+	said := {"id": case, "no": false}
 	project := {"limits": [limit], "signals": [said]}
 	count(limits.limits_for("voc_gl", _line, [], "")) == 0 with input.project as project
 	count(limits.limits_for("voc_gl", object.union(_line, {"signals": [said]}), [], "")) == 1 with input.project as project

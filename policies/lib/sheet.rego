@@ -60,7 +60,19 @@ _substrates(line) := [under |
 	not under.class in data.pairing.kinds.laps
 	not _is_noun_of_tag(under, all)
 	not _is_beneath(under, all)
+	not _is_in_studs(under)
 ]
+
+# Batts lie between the studs, and no sheet sticks to them.
+_is_in_studs(under) if {
+	under.class == "insulation"
+	regex.match(data.pairing.kinds.in_studs, lower(under.text))
+}
+
+_is_in_studs(under) if {
+	under.class == "insulation"
+	"studs_filled" in under.signals
+}
 
 # "cap plate on CMU": the sheet goes on the plate.
 _is_beneath(under, all) if {

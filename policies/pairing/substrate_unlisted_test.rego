@@ -49,6 +49,17 @@ test_silent[name] if {
 			])],
 			"accepts": _listed,
 		},
+		"batts between the studs": {
+			"items": [bench.own(bench.sbs), bench.item("substrate", "R-13 batts", "glass-fiber-insulation", "insulation", [])],
+			"accepts": _listed,
+		},
+		"wool told of the studs": {
+			"items": [bench.own(bench.sbs), object.union(
+				bench.item("substrate", "wool", "mineral-wool", "insulation", []),
+				{"signals": ["studs_filled"]},
+			)],
+			"accepts": _listed,
+		},
 		"no list": {"items": [bench.own(bench.sbs), bench.concrete], "accepts": []},
 		"all": {
 			"items": [bench.own(bench.sbs), bench.concrete],

@@ -42,6 +42,7 @@ _grouped := {key: hits |
 _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": broken.limit, "says": broken.says} |
 	some line in facts.live_lines
 	line.role in data.performance.sheets.vapor_roles
+	not line.id in _cold_lines
 	item := facts.main_items(line)[0]
 	figure := facts.figure_of(line, "vapor_ng")
 	measure.is_sound(figure)
@@ -50,6 +51,9 @@ _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": br
 	broken := _broken(asked, figure)
 	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
 ]
+
+# A tight sheet outside of filled studs is told by its own rule.
+_cold_lines := {found.line | some found in data.vapor.told_studs.findings}
 
 # A limit for what lies on the room side is not one for the sheet outside.
 _is_for_side(limit, line) if {

@@ -34,6 +34,21 @@ test_too_tight if {
 	endswith(f.message, "has a vapor permeance of 1 perm; the notes ask for at least 10 perm there")
 }
 
+# A limit for filled studs holds where the row tells of them; where nothing lies outside either, the wall's own rule
+# tells it.
+test_filled_studs if {
+	limit := desk.limit("vapor_ng", 572.135, null, {"when": ["studs_filled"]})
+	filled := {"role": "membrane", "signals": [desk.said(12, "studs_filled", "remark")]}
+	count(_found(57.2135, "1", {}, [limit])) == 0
+	count(_found(57.2135, "1", filled, [limit])) == 1
+	bare := object.union(filled, {"texts": {"remark": "no exterior insulation"}})
+	frost := [{"line": "W!12", "from": "2026-01-10", "to": "2026-01-10", "mean_min_c": -14, "mean_max_c": -2}]
+	product := desk.product("FM-4", 7, {"figures": {"vapor_ng": desk.figure(1.7, "x", "ng")}})
+	doc := object.union(desk.document([desk.row(12, "FM-4", bare)], [product], [limit]), {"windows": frost})
+	count(vapor_limit.findings) == 0 with input as doc
+	count(vapor_limit.findings) == 1 with input as object.union(doc, {"windows": []})
+}
+
 test_silent[name] if {
 	some name, case in {
 		"elsewhere": {"ng": 915.416, "more": {"place": "Office bar S"}, "limits": [_tight]},

@@ -19,11 +19,12 @@ package vapor.told_studs
 import data.lib.facts
 import data.lib.finding
 import data.lib.inside
+import data.lib.limits
 import data.lib.section
 import data.lib.vaporclass
 import data.lib.winter
 
-findings contains finding.at_with(line, ["material", "tag", slot], message, {"severity": _severity(sheet)}) if {
+findings contains finding.at_with(line, ["material", "tag", slot], message, extra) if {
 	winter.celsius <= data.vapor.climate.cool_c
 	some line in facts.live_lines
 	line.role in data.performance.sheets.vapor_roles
@@ -38,6 +39,10 @@ findings contains finding.at_with(line, ["material", "tag", slot], message, {"se
 		sprintf("%s in the three coldest months", [winter.written(winter.celsius)]),
 		"condenses on it",
 	])
+	extra := {"severity": _severity(sheet), "related": [finding.related_address(limit.at, limit.text) |
+		some limit in limits.limits_for("vapor_ng", line, sheet.keys, line.role)
+		"studs_filled" in limit.when
+	]}
 }
 
 _severity(sheet) := "error" if {

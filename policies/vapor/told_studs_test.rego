@@ -27,6 +27,7 @@ test_fires_in_full if {
 			"R-02 lies outside of all the insulation, which is in the studs; with -8 °C in the three coldest months ",
 			"room moisture condenses on it",
 		]),
+		"related": [],
 	}}
 }
 
@@ -43,6 +44,8 @@ test_all_in_the_studs if {
 		"All of the insulation lies in the studs",
 		"insulation only between studs",
 		"all insulation is batts in studs",
+		"None outboard; batts in studs only",
+		"no space for foam outside here, batts in the bays",
 	] {
 		count(_found(told, 1.7, _winter(-14, -2))) == 1
 	}

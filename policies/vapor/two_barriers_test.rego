@@ -60,6 +60,33 @@ test_film_on_the_room_side_of_filled_studs if {
 	count(_row([desk.own(23, "R-01"), _room_film, _wool], _filled)) == 0 # it may keep the sheet warm
 }
 
+# The row is that of the film, and tells of the sheet on the other face.
+test_film_row_with_the_sheet_outside if {
+	film := object.union(_film, {"slot": "material", "product": "V-1", "id": "W!23/V-1"})
+	sheet := object.union(desk.own(23, "R-01"), {
+		"slot": "touches",
+		"class": "membrane",
+		"clause": "R-01 outside, on the boards",
+		"at": {"sheet": "W", "row": 23, "cell": "G23"},
+	})
+	found := _row([film, _batt, _room_film, sheet], _filled)
+	{f.message | some f in found} == {"R-01 and poly close in the insulation between them, which dries to neither side"}
+	count(_row([film, _batt, _room_film, object.union(sheet, {"clause": "R-01 at the sill"})], _filled)) == 0
+}
+
+# The notes bar a film inside: it is one too many though the studs are empty.
+test_film_that_the_notes_bar if {
+	row := desk.row(23, "R-01", {
+		"items": [desk.own(23, "R-01"), _room_film],
+		"signals": [desk.said(23, "vapor_closed_inside", "remark")],
+	})
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	doc := desk.document([row], [tight], [])
+	count(two_barriers.findings) == 0 with input as doc
+	project := object.union(doc.project, {"signals": [{"id": "one_tight_layer", "no": false}]})
+	count(two_barriers.findings) == 1 with input as object.union(doc, {"project": project})
+}
+
 test_row_silent[name] if {
 	slip := object.union(_film, {"clause": "20 mil polyethylene slip sheet between metal and lintel"})
 	some name, case in {
