@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"abut/internal/phrase"
+	"abut/internal/workbook"
 )
 
 // coverDay takes the one day that the cell of what covers a sheet tells for the day
@@ -17,6 +18,28 @@ func coverDay(dates []phrase.Date, c source) []phrase.Date {
 		return []phrase.Date{x}
 	}
 	return dates
+}
+
+// coverLast is the last of several days that a cell tells of what covers a sheet.
+const coverLast = "cover_last"
+
+// lastCover keeps the last day of a cover that comes in turns: "board 8 Oct; soil in
+// 14 Oct". Its first day is that on which the sheet is no more bare.
+func (r *reader) lastCover(l *Line, c source, order dayOrder) {
+	first := l.Dates["cover"]
+	if c.slot != "cover" || first.State != "day" && first.State != "span" || c.cell.Kind == workbook.Date {
+		return
+	}
+	dates := r.phrase.ColumnDates(c.text, order.DateOrder, r.year(l))
+	if len(dates) < 2 {
+		return
+	}
+	whole := c.text
+	c.text = whole[dates[len(dates)-1].Start:]
+	if d := r.day(l, c, order, r.year(l)); d.From > first.To {
+		d.Text = whole
+		l.Dates[coverLast] = d
+	}
 }
 
 // coveredWith takes the day of the row that covers a sheet, where the cell of what

@@ -202,6 +202,7 @@ func (r *reader) spans() {
 		l.lastDay()
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
+		l.count("unseen_last_days", l.Dates["inspected"], l.Dates[coverLast])
 		l.count("bare_days", l.openFrom(fromStart), l.Dates["cover"])
 		r.stillOpen(l, status)
 		l.count("concrete_age_days", l.Dates["placed"], l.Dates["install"])

@@ -94,3 +94,19 @@ A1 | butyl sheet | plywood | 6-16 Apr 2026 | 30 Apr 2026`
 		}
 	}
 }
+
+// A cover that comes in turns: the first day ends the days in the open, the last one is
+// kept beside it.
+func TestCoverInTurns(t *testing.T) {
+	for cell, want := range map[string]string{
+		"mats 3 May 2027; ballast on 9 May 2027": "2027-05-03 2027-05-09",
+		"mats 3 May 2027":                        "2027-05-03 ",
+		"mats 3 May 2027, ballast by others":     "2027-05-03 ",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Installed | Covered\nW1 | butyl sheet | CMU | 2 May 2027 | "+cell+"\nW2 | butyl sheet | CMU | 2 May 2027 | 4 May 2027\n")
+		l := line(t, s, "W1")
+		if got := l.Dates["cover"].From + " " + l.Dates["cover_last"].From; got != want {
+			t.Errorf("%s: got %s, want %s", cell, got, want)
+		}
+	}
+}

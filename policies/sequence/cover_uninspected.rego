@@ -4,7 +4,8 @@
 #   The row's date of inspection, test or sign-off lies after the day on which the work is covered. What is behind
 #   insulation or cladding cannot be looked at, pulled at or flooded any more, and the sign-off says nothing. The
 #   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates, to a
-#   cover date before the work itself, nor to a protection course that goes on with the membrane ahead of a flood test.
+#   cover date before the work itself, nor to a protection course that goes on with the membrane ahead of a flood
+#   test, unless the soil or paving over it comes ahead of the test as well.
 # custom:
 #   id: sequence-cover-uninspected
 #   topic: sequence
@@ -42,13 +43,17 @@ _is_slip(line) if line.spans.bare_days.max < 0
 
 _is_of_opening(line) if regex.match(data.sequence.order.of_opening, lower(line.dates.inspected.text))
 
-# A protection course goes on with the membrane, and both are flooded together.
+# A protection course goes on with the membrane, and both are flooded together; what is laid over it is not.
 _is_protected(line) if {
 	line.spans.bare_days.max == 0
+	not _is_buried(line)
 	regex.match(data.sequence.order.flooded, lower(line.dates.inspected.text))
 }
 
 _is_protected(line) if {
 	line.spans.bare_days.max == 0
+	not _is_buried(line)
 	facts.has_key(facts.main_items(line)[0], ["hot-applied"])
 }
+
+_is_buried(line) if line.spans.unseen_last_days.max < 0

@@ -37,6 +37,16 @@ _flooded(bare, text) := object.union(_row(-2), {
 
 test_flooded_after_the_soil if count(_found([_flooded(5, "water test 20 Jul")])) == 1
 
+_then_soil(days) := object.union(
+	_flooded(0, "Ponded 20-22 Jul, dry below"),
+	{"spans": {"unseen_last_days": bench.span(days, days, days, "2027-07-20", "")}},
+)
+
+test_soil_over_the_protection_before_the_test if {
+	count(_found([_then_soil(-1)])) == 1
+	count(_found([_then_soil(2)])) == 0
+}
+
 test_silent[name] if {
 	some name, row in {
 		"protection laid with the membrane": _flooded(0, "Ponded 20-22 Jul, dry below"),
