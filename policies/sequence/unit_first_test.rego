@@ -21,6 +21,24 @@ test_whole_finding if {
 	}}
 }
 
+# The remark tells when the frames were set.
+_told(more) := found if {
+	days := {
+		"install": bench.day("2027-06-24", "2027-06-24", "K12"),
+		"unit_set": bench.day("2027-06-22", "2027-06-22", "R12"),
+	}
+	line := bench.sheet(object.union({"dates": days, "cells": {"install": "K12"}}, more))
+	found := unit_first.findings with input as bench.document([line], [], [])
+}
+
+test_told_of_a_sill if {
+	found := _told({"texts": {"place": "openings N, sill and jambs"}})
+	{cell | some f in found; some cell in f.cells} == {"K12", "R12"}
+	count(_told({"texts": {"place": "strip round the frames"}})) == 0
+	count(_told({"texts": {"place": "door jambs"}})) == 0
+	count(_told({"texts": {"place": "bay sill"}, "role": "metal"})) == 0
+}
+
 test_silent[name] if {
 	some name, case in {
 		"the same day": [{"install": "2027-06-22", "unit_set": "2027-06-22"}, {}],
