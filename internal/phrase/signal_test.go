@@ -18,6 +18,8 @@ func TestSignals(t *testing.T) {
 		{"left exposed for good", "stays_exposed", ""},
 		{"jamb left bare for the trim, covered on 3 May", "", "stays_exposed"},
 		{"stays exposed, never covered", "stays_exposed", ""},
+		{"zinc sill on hidden clips", "", "vented"},
+		{"zinc panels on clips", "vented", ""},
 		{"rear leg laid over the outside of the wrap", "lap_reversed", ""},
 		{"top as it is, nothing is dressed down over it", "edge_open", ""},
 		{"No polyethylene or foil inside any outer wall", "one_tight_layer", ""},

@@ -207,6 +207,20 @@ func (r *reader) pullTests(l *Line, c source) {
 	}
 }
 
+// airResult takes what a tested part let through from the words of its inspection:
+// "0.31 cfm/sf at 300 Pa".
+func (r *reader) airResult(l *Line, c source) {
+	if c.slot != "inspected" {
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "air_permeance" && q.Min != nil && q.Bound == "" {
+			keep(l.Figures, "air_result_lsm2", figureTold(q, c.at))
+			return
+		}
+	}
+}
+
 var numberWord = regexp.MustCompile(`\d+(?:\.\d+)?`)
 
 // bareKey is the key of a temperature that nothing but the weather stands beside.

@@ -118,3 +118,18 @@ func readingsOf(t *testing.T, figures map[string]schedule.Figure) string {
 	}
 	return strings.Join(out, " ")
 }
+
+// The result of an air test may stand where the inspection is told.
+func TestAirResultOfAnInspection(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Installed | Inspected
+W1 | butyl sheet | CMU | 2 May 2027 | 4 May 2027
+W2 | butyl sheet | CMU | 2 May 2027 | 0.31 L/(s·m²) at 300 Pa
+W3 | butyl sheet | CMU | 2 May 2027 | 6 May 2027
+`)
+	if f := line(t, s, "W2").Figures["air_result_lsm2"]; f.Min == nil || *f.Min != 0.31 || f.At.Cell != "E3" {
+		t.Errorf("got %+v", f)
+	}
+	if f, is := line(t, s, "W1").Figures["air_result_lsm2"]; is {
+		t.Errorf("W1: got %+v", f)
+	}
+}

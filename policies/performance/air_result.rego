@@ -26,15 +26,14 @@ findings contains found if {
 	some line in facts.live_lines
 	result := line.figures.air_result_lsm2
 	measure.is_sound(result)
-	item := facts.main_items(line)[0]
 	limit := limits.lowest_max([asked |
-		some asked in limits.limits_for("air_lsm2", line, item.keys, line.role)
+		some asked in limits.limits_for("air_lsm2", line, _keys(line), line.role)
 		regex.match(data.performance.air.assemblies, lower(asked.text))
 	])
 	measure.high(result) > limit.max * (1 + data.performance.air.tolerance)
 	not _is_done_again(line, result)
-	message := naming.say("the air test in the row of %s gave %s; the notes ask for %s or less", [
-		naming.plain(item),
+	message := naming.say("the air test%s gave %s; the notes ask for %s or less", [
+		_of(line),
 		measure.as_said("air", result),
 		measure.written(limit.max, "air", result),
 	])
@@ -42,6 +41,15 @@ findings contains found if {
 		"related": [finding.related_address(limit.at, limit.text)],
 	})
 }
+
+# A row of a test may name no material.
+_keys(line) := facts.main_items(line)[0].keys
+
+default _keys(_) := []
+
+_of(line) := sprintf(" in the row of %s", [naming.plain(facts.main_items(line)[0])])
+
+default _of(_) := ""
 
 _is_done_again(line, result) if {
 	some slot, cell in line.cells

@@ -23,6 +23,13 @@ test_fires_in_full if {
 	}}
 }
 
+test_row_of_a_test_alone if {
+	result := object.union(desk.figure(0.45, "0.45", "L/(s·m²)"), {"at": {"sheet": "W", "row": 12, "cell": "M12"}})
+	row := desk.row(12, "FM-1", {"items": [], "figures": {"air_result_lsm2": result}, "texts": {}})
+	found := air_result.findings with input as desk.document([row], [], [_limit])
+	{f.message | some f in found} == {"The air test gave 0.45 L/(s·m²); the notes ask for 0.2 L/(s·m²) or less"}
+}
+
 test_silent[name] if {
 	some name, case in {
 		"at the limit": {"value": 0.2, "text": "0.20", "limit": _limit},
