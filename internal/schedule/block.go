@@ -191,6 +191,9 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 // heading fit.
 func (r *reader) award(b *headingBlock, under stretch, bids []bid, sort string) {
 	for i := range bids {
+		if sort == kindProducts {
+			break // its materials are trade names
+		}
 		bids[i].score += r.leaning(under, b.nums[bids[i].col], &bids[i], b.cols[bids[i].col].Heading)
 	}
 	// of two columns as sure of a slot, it goes to the one that could be nothing else

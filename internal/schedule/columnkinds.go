@@ -132,7 +132,7 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 // gives holds for a text with a figure of a kind, or a bare one that may be of any.
 func (r *reader) gives(text, kind string) bool {
 	found := r.phrase.Quantities(text, kind)
-	if slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Kind == kind }) {
+	if slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Kind == kind || q.Kind == "size" }) {
 		return true
 	}
 	return startsWithDigit(text) && !slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Unit != "" && q.Start == 0 && q.Kind != "months" })

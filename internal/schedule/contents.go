@@ -34,7 +34,9 @@ func (r *reader) contents(t *table, col int) contents {
 				is.known++
 			}
 		case r.head.drawing.MatchString(c.Value):
-			is.drawings++
+			if is.drawings++; len(c.Value) <= 10 {
+				is.short++
+			}
 		case r.isSentence(c.Value):
 			is.prose++
 		case countWords(c.Value) >= leastWords:
@@ -164,6 +166,9 @@ func (r *reader) mayPlace(t *table, col int) bool {
 	return t.has("place", "group") == 0 && col < t.about() && !r.names(t.stretch(), col)
 }
 
+// saysNothing are the slots of columns in which nothing is read.
+var saysNothing = map[string]bool{"reference": true, "site": true, "order": true}
+
 // contradicted takes its slot from a column whose cells are something else than what its
 // heading, which says little, would have them be.
 func (r *reader) contradicted(t *table) {
@@ -175,7 +180,7 @@ func (r *reader) contradicted(t *table) {
 		is := r.contents(t, t.nums[i])
 		slot, why := "", ""
 		switch {
-		case is.filled > 1 && is.most(is.prose) && c.Slot != "place" && c.Slot != "type":
+		case is.filled > 1 && is.most(is.prose) && saysNothing[c.Slot]:
 			slot, why = "remark", "sentences stand under it"
 		case c.Slot != "reference" && is.filled > 1 && is.most(is.drawings):
 			slot, why = "reference", "numbers of drawings stand under it"

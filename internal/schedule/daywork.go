@@ -67,25 +67,26 @@ func (r *reader) nearestToCover(t *table, col int) bool {
 	return true
 }
 
-// inOrder holds for two columns of days of which the second are never before the first,
-// and mostly some days after them.
+// inOrder holds for two columns of days of which the second are hardly ever before the
+// first (that would be a mistake of the row), and mostly some days after them.
 func (r *reader) inOrder(t *table, first, second, after int) bool {
 	order, _ := r.phrase.Order(slices.Concat(t.texts(first), t.texts(second)))
-	both, later := 0, 0
+	both, before, later := 0, 0, 0
 	for row := t.first; row <= t.last; row++ {
 		a, ok := r.dayAt(t, row, first, order)
 		b, ok2 := r.dayAt(t, row, second, order)
 		if !ok || !ok2 {
 			continue
 		}
-		if b.Before(a) {
-			return false
-		}
-		if both++; days(a, b) > after {
+		both++
+		switch between := days(a, b); {
+		case between < 0:
+			before++
+		case between > after:
 			later++
 		}
 	}
-	return both > 0 && later*2 >= both
+	return both > 0 && later*2 >= both && before*4 <= both
 }
 
 // dayAt is the first day that a cell tells, in some year where it gives none.

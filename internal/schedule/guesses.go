@@ -42,7 +42,7 @@ func (h *headings) guesses(group, sub string) []guess {
 		for _, g := range h.match(group) {
 			only[g.words] = own
 		}
-		for _, g := range h.match(group + " " + sub) {
+		for _, g := range h.phrases(group+" "+sub, false) {
 			if g.score *= groupWeight; only[g.words] {
 				g.score *= groupAlone
 			}
@@ -132,7 +132,11 @@ const (
 
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.
-func (h *headings) match(text string) []guess {
+func (h *headings) match(text string) []guess { return h.phrases(text, true) }
+
+// phrases is match; with apart the words of a slot count together where they do not stand
+// beside one another.
+func (h *headings) phrases(text string, apart bool) []guess {
 	all := slices.DeleteFunc(h.usual(headingWords(text)), isYear) // "Installed, 2026"
 	if len(all) == 0 || len(all) > 14 {
 		return nil
@@ -160,6 +164,9 @@ func (h *headings) match(text string) []guess {
 		}
 	}
 	for slot, own := range best {
+		if !apart {
+			break
+		}
 		best[slot] = h.together(own, said[slot], all, weight)
 	}
 	for _, key := range []string{sorted(all, nil), sorted(all, h.units), sorted(all, h.filler)} { // "open max" for "max open", "date of visit" for "visit date"
