@@ -100,6 +100,7 @@ func (r *reader) byContent(t *table, i int) (slot, why string) {
 		return slot, why
 	}
 	switch told := is.prose + is.wordy; {
+	case t.apart(i):
 	case t.kind == kindSchedule && told*2 >= is.filled && r.mayPlace(t, col):
 		return "place", "words stand under it, left of what each row is about"
 	case is.prose > 0 && is.prose*2 >= is.filled, told > 1 && told*2 >= is.filled && !r.names(t.stretch(), col):
@@ -164,6 +165,12 @@ func (r *reader) namesLittleElse(t *table, col int) bool {
 // nowhere else where each is.
 func (r *reader) mayPlace(t *table, col int) bool {
 	return t.has("place", "group") == 0 && col < t.about() && !r.names(t.stretch(), col)
+}
+
+// apart holds for a column without a heading next to another: it is no part of the table
+// beside which it stands.
+func (t *table) apart(i int) bool {
+	return i > 0 && t.cols[i].Heading == "" && t.cols[i-1].Heading == ""
 }
 
 // saysNothing are the slots of columns in which nothing is read.

@@ -35,7 +35,7 @@ type limitFigure struct {
 	Inner     []string `json:"inner"`  // and for its inner side, in a sentence that tells of both
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
-	Case      string   `json:"case"` // the one case that may narrow it, told with its own materials: "batts in the studs"
+	Case      string   `json:"case"`  // the one case that may narrow it, told with its own materials: "batts in the studs"
 	Least     *float64 `json:"least"` // a smaller figure, in the kind's unit, is no such limit
 }
 
