@@ -70,7 +70,13 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.splitList(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
+	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
+		if r.words.hasAny(firstWords(piece.text, 2), r.words.accept.Not) { // "not on asphalt sheets"
+			off := c
+			off.slot, off.text = "keep_off", piece.text
+			p.KeepOff = append(p.KeepOff, r.targets(p, off)...)
+			continue
+		}
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {
@@ -154,8 +160,8 @@ func (r *reader) acceptPart(p *Product, c source, text string) {
 	found := r.near(p, text)
 	barred := r.barredIn(text, found)
 	for i, m := range found {
-		if r.isPrimer(m) {
-			continue
+		if r.isPrimer(m) || r.words.accept.gone.MatchString(text[m.end:]) {
+			continue // "form oil off"
 		}
 		a := Acceptance{Target: r.target(m, text[m.start:m.end], c.at), Primer: "unsaid"}
 		if a.Except = barred[i]; a.Except {

@@ -44,16 +44,19 @@ func (r *reader) valuesTell(cards []card) {
 func (r *reader) eachName(cards []card, names *wordIndex) []card {
 	var out []card
 	for _, c := range cards {
-		parts := nameList.Split(c.name, -1)
-		if len(parts) < 2 || isNamed(c.name, names) || slices.ContainsFunc(parts, func(p string) bool { return !isNamed(p, names) }) {
+		parts := namesIn(c.name, names)
+		if len(parts) < 2 || isNamed(c.name, names) {
 			out = append(out, c)
 			continue
 		}
 		for _, name := range parts {
 			one := c
-			one.name, one.kind = strings.TrimSpace(name), slices.Clone(c.kind)
+			one.name, one.kind, one.fields = strings.TrimSpace(name), slices.Clone(c.kind), slices.Clone(c.fields)
 			for i := range one.kind {
-				one.kind[i].text = sayingOf(one.name, parts, c.kind[i].text)
+				one.kind[i].text = sayingOf(one.name, parts, one.kind[i].text)
+			}
+			for i := range one.fields {
+				one.fields[i].value.Value = sayingOf(one.name, parts, one.fields[i].value.Value)
 			}
 			out = append(out, one)
 		}
@@ -104,7 +107,7 @@ func (r *reader) figuresOfKind(c card) []source {
 func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string) source {
 	label := strings.TrimSpace(f.label)
 	c := r.cardSource(s, firstNonEmpty(r.slotOfLabel(label, f.value), r.toldLabels[fold(label)]), f.value)
-	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.pointsElsewhere(f.value) && !r.words.isNone(c.text) && !r.words.hasAny(c.text, r.words.noLimit) {
+	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.pointsElsewhere(f.value) && !r.words.isNone(c.text) && !r.words.unlimited(c.text) {
 		c.slot = ""
 	}
 	if c.slot == "" {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -29,6 +30,9 @@ func nameIn(text string, names *wordIndex) (name, rest string, ok bool) {
 	if len(strings.Fields(text)) <= maxName && isNamed(text, names) {
 		return text, "", true
 	}
+	if len(namesIn(text, names)) > 1 {
+		return text, "", true
+	}
 	if name, rest = nameFirst(text, names); name != "" {
 		return name, rest, true
 	}
@@ -41,6 +45,16 @@ func nameIn(text string, names *wordIndex) (name, rest string, ok bool) {
 		}
 	}
 	return "", "", false
+}
+
+// namesIn parts a text that lists names of the schedule and nothing else; nil for any
+// other.
+func namesIn(text string, names *wordIndex) []string {
+	parts := nameList.Split(strings.TrimSpace(text), -1)
+	if slices.ContainsFunc(parts, func(part string) bool { return !isNamed(part, names) }) {
+		return nil
+	}
+	return parts
 }
 
 // nameFirst is the longest name of the schedule that a text begins with and that looks

@@ -32,7 +32,7 @@ func (r *reader) labelled(s *workbook.Sheet, reg region, names *wordIndex) []car
 	}
 	c.bare()
 	for _, one := range c.out {
-		if isNamed(one.name, names) {
+		if len(namesIn(one.name, names)) > 0 {
 			c.used++
 		}
 		if one.known > 0 {
@@ -180,7 +180,7 @@ func (c *cardScan) bare() {
 	if len(c.head) == 0 {
 		return
 	}
-	if name, kind, _ := c.headed(); len(kind) > 0 && isNamed(name, c.names) {
+	if name, kind, _ := c.headed(); len(kind) > 0 && len(namesIn(name, c.names)) > 0 {
 		c.begun()
 	}
 	c.head, c.open = nil, false
@@ -212,8 +212,8 @@ func (c *cardScan) headed() (name string, kind []source, rows []int) {
 		}
 	}
 	what := len(others) - 1
-	if what >= 0 && !c.namesProduct(others[what].Value) {
-		what = max(slices.IndexFunc(others, func(cell cardCell) bool { return c.namesProduct(cell.Value) }), 0)
+	if what >= 0 && !c.describes(others[what].Value) {
+		what = max(slices.IndexFunc(others, func(cell cardCell) bool { return c.describes(cell.Value) }), 0)
 	}
 	for i, cell := range others {
 		slot := "alias"

@@ -120,8 +120,14 @@ const leastLabels = 3
 // kindOfWords sorts words at the head of a card: what the product is, or how else it
 // is called.
 func (r *reader) kindOfWords(words string) string {
-	if r.namesProduct(words) {
+	if r.describes(words) {
 		return toldSubject
 	}
 	return "alias"
+}
+
+// describes holds for words that name a material, its stuff at least ("uncured
+// neoprene"), or point at another product.
+func (r *reader) describes(words string) bool {
+	return r.namesProduct(words) || len(r.vocab.Describe(words).Traits) > 0
 }

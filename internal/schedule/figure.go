@@ -53,7 +53,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		return Figure{}, false
 	}
 	f := Figure{Text: c.text, Unit: c.unit, At: c.at}
-	if r.words.hasAny(c.text, r.words.noLimit) {
+	if r.words.unlimited(c.text) {
 		f.NoLimit = true
 		return f, true
 	}

@@ -6,7 +6,7 @@ import (
 )
 
 // inList is one word that stands alone in a list, or after the word that joins it.
-var inList = regexp.MustCompile(`(?i)((?:^|[,;/(&+\n]|\b(?:on|and|or|over)\b)\s*)([a-z]+)(\s*(?:[,;/()&+\n]|$|\b(?:and|or|only)\b))`)
+var inList = regexp.MustCompile(`(?i)((?:^|[,;/(&+\n]|\b(?:on|and|or|over)\b)\s*)([a-z]+)(\s*(?:[,;:/()&+\n]|$|\b(?:and|or|only)\b))`)
 
 // writtenOut writes out the short forms that stand alone in a list of substrates,
 // where they mean one thing: "conc, ply, GMG", never the plies of a sheet.

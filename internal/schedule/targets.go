@@ -14,7 +14,7 @@ import (
 // a bare list.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
-	for _, part := range r.words.stances(c.text) {
+	for _, part := range r.words.stances(r.unbracketed(c.text)) {
 		if r.words.accept.heat.MatchString(part.text) {
 			continue
 		}
@@ -58,6 +58,20 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 	}
 	return out
+}
+
+// midBracket is a word in brackets between two others: "flexible (plasticized) PVC".
+var midBracket = regexp.MustCompile(`([A-Za-z]+) \(([A-Za-z]+)\) ([A-Za-z]+)`)
+
+// unbracketed takes off the brackets of a word in the middle of what names a material.
+func (r *reader) unbracketed(text string) string {
+	return midBracket.ReplaceAllStringFunc(text, func(in string) string {
+		out := midBracket.ReplaceAllString(in, "$1 $2 $3")
+		if m := r.vocab.Describe(out); m.Family == "" && len(m.Keys) == 0 {
+			return in
+		}
+		return out
+	})
 }
 
 // barredOrder tells which way round a material is barred ("never over PVC"); those that

@@ -106,6 +106,8 @@ type acceptanceWords struct {
 	heat    *regexp.Regexp
 	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
 	denied  *regexp.Regexp
+	Gone    string `json:"gone"` // after what must be taken off a bed: "form oil off"
+	gone    *regexp.Regexp
 	Harm    string `json:"harm"` // a bracket that gives the reason: "(eats the glue)"
 	harm    *regexp.Regexp
 	Carrier string `json:"carrier"` // what a primer is made of: "solvent base"
@@ -246,7 +248,7 @@ func (a *acceptanceWords) compile() error {
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
-		{"harm", a.Harm, &a.harm}, {"these", a.These, &a.these},
+		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
@@ -298,6 +300,20 @@ func (w *wordlists) hasAny(text string, phrases []string) bool {
 	for _, p := range phrases {
 		for range wholeWords(low, p) {
 			return true
+		}
+	}
+	return false
+}
+
+// unlimited holds for a text that says there is no limit, which "60 days; not for
+// permanent exposure" does not.
+func (w *wordlists) unlimited(text string) bool {
+	low := foldKeep(text)
+	for _, p := range w.noLimit {
+		for i := range wholeWords(low, p) {
+			if !w.hasAny(lastWords(low[:i], 2), w.accept.Off) {
+				return true
+			}
 		}
 	}
 	return false
