@@ -69,12 +69,12 @@ func (r *reader) eachName(cards []card, names *wordIndex) []card {
 func sayingOf(name string, names []string, text string) string {
 	found := ""
 	for _, part := range strings.FieldsFunc(text, func(c rune) bool { return c == ';' || c == '\n' }) {
-		first, rest, _ := strings.Cut(strings.TrimSpace(part), " ")
+		first, _, _ := strings.Cut(strings.TrimSpace(part), " ")
 		if !slices.ContainsFunc(names, func(n string) bool { return fold(n) == fold(first) }) {
 			return text
 		}
 		if fold(first) == fold(name) {
-			found = strings.TrimLeft(rest, "=:-–— ")
+			found = strings.TrimSpace(part)
 		}
 	}
 	return firstNonEmpty(found, text)

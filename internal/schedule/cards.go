@@ -145,7 +145,7 @@ func scheduleWords(all []*table) *wordIndex {
 		}
 		for row := t.first; row <= t.last; row++ {
 			for _, c := range filled(workbook.Row{Cells: t.sheet.Row(row)}) {
-				if slot := t.slotAt(c.Col); slot == "place" || slot == "group" {
+				if slot := t.slotAt(c.Col); slot == "place" || slot == "group" || c.Col > t.nums[len(t.nums)-1] {
 					continue // a code there is that of a wall
 				}
 				b.WriteString(fold(c.Value))

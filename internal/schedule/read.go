@@ -277,6 +277,7 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		for _, t := range found {
 			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
 			r.classify(t)
+			r.cutCards(t)
 			all = append(all, t)
 		}
 	}
