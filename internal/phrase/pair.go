@@ -57,7 +57,11 @@ func (r *Reader) isTwin(text string, q, t *Quantity) bool {
 	if len(gap) > 12 {
 		return false
 	}
-	return r.twins[strings.ToLower(strings.Join(strings.Fields(gap), " "))] ||
+	sign := strings.ToLower(strings.Join(strings.Fields(gap), " "))
+	if sign == "" && q.disagrees(t, r.units.soft[q.Kind]) {
+		return false // "15 mil 3 in. over": a film, and how wide it is
+	}
+	return r.twins[sign] ||
 		ofPart.MatchString(gap) && strings.HasPrefix(text[t.End:], ")")
 }
 

@@ -126,7 +126,14 @@ func (r *reader) items(l *Line, c source) {
 		l.bedInWords(c, named)
 		l.onTheBed(c, named)
 	}()
-	for _, cl := range h.clauses {
+	var room *phrase.Quantity // told in the sentence so far
+	for i, cl := range h.clauses {
+		if i == 0 || h.clauses[i-1].Text != cl.Text {
+			room = nil
+		}
+		if cl.Clearance != nil {
+			room = cl.Clearance
+		}
 		var ids []string
 		for _, s := range cl.Signals {
 			if s.If {
@@ -139,6 +146,7 @@ func (r *reader) items(l *Line, c source) {
 		}
 		l.figures(cl, c, r.ofBed(h, cl))
 		r.keptClear(l, h, cl, c, named)
+		r.keptApart(l, h, cl, room, named)
 		if cl.Relation == "clear_of" && cl.Polarity == "yes" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return r.saysSheet(h, n) }) {
 			ids = append(ids, "held_back") // "gasket is 30 clear of the sheet"
 		}
@@ -185,6 +193,25 @@ func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first 
 		if it.Polarity == "yes" && slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
 			it.Relation, it.Side = "clear_of", "subject"
 		}
+	}
+}
+
+// keptApart lets a room between two, of which the clause names the row's own sheet at
+// most, tell of the first material of the cell: "EPDM strip, 2 in. of bare steel between
+// it and the sheet".
+func (r *reader) keptApart(l *Line, h *heard, cl phrase.Clause, room *phrase.Quantity, first int) {
+	if cl.Relation != "between" || cl.Polarity != "yes" || room == nil || len(l.Items) == first {
+		return
+	}
+	main := l.Main()
+	for _, n := range cl.Object {
+		m, ok := h.mention(n)
+		if ok && !r.saysSheet(h, n) && (main == nil || m.product < 0 && m.mat.Family != main.Family || m.product >= 0 && r.sched.Products[m.product].ID != main.Product) {
+			return
+		}
+	}
+	if it := &l.Items[first]; it.Polarity == "yes" && it.ClearMM == nil {
+		it.Relation, it.Side, it.ClearMM = "clear_of", "subject", room.Min
 	}
 }
 
