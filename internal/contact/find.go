@@ -142,11 +142,11 @@ func (f *finder) heldOff(i int) bool {
 	})
 }
 
-// overBoard holds for what a cell of covers names after a layer of insulation or board,
-// which lies between: "polyiso, EPDM".
+// overBoard holds for what a cell of covers names after a layer of insulation, board or
+// sheet metal, which lies between: "polyiso, EPDM".
 func (f *finder) overBoard(i int) bool {
 	for j := i - 1; j >= 0 && f.line.Items[j].At == f.line.Items[i].At; j-- {
-		if o := &f.line.Items[j]; o.Polarity == "yes" && (o.Class == "insulation" || o.Class == "sheathing" || strings.HasSuffix(o.Family, "cover-board")) {
+		if o := &f.line.Items[j]; o.Polarity == "yes" && (o.Class == "insulation" || o.Class == "sheathing" || o.Class == "flashing-metal" && o.Product != "" || strings.HasSuffix(o.Family, "cover-board")) {
 			return true
 		}
 	}
@@ -311,7 +311,7 @@ func (f *finder) settle() {
 			by, ok = f.keptByKind(*c)
 		}
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
-		near := by.Kind == "near" && !f.listed(c.B) && !(c.From == "touches" && by.From == "remark" && f.keptOff(by))
+		near := by.Kind == "near" && !f.listed(c.B) && !(beside[c.From] && by.From == "remark" && f.keptOff(by))
 		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || near || left {
 			continue
 		}
@@ -319,6 +319,9 @@ func (f *finder) settle() {
 		c.Signals = by.Signals
 	}
 }
+
+// beside are the columns of neighbors, of which a remark may say that they are kept off.
+var beside = map[string]bool{"touches": true, "left": true, "right": true, "top": true, "bottom": true}
 
 // keptOff holds where the words give a distance, or say that the sheet was held
 // back from the very material ("stops 40 short of the gasket"), or that the

@@ -45,3 +45,45 @@ G-7 | Hollow gasket, EPDM | – | – | –`) {
 		}
 	}
 }
+
+// A remark may call a neighbor by one word of its name, and put the sheet clear of it.
+func TestClearOfWhatTheRowNames(t *testing.T) {
+	for remark, want := range map[string]string{
+		"AB-1 ends on the plate, 60 clear of all tar there":  "near",
+		"AB-1 ends on the plate, 60 clear of all rust there": "direct",
+		"AB-1 ends on the plate":                             "direct",
+	} {
+		got := ""
+		for _, c := range find(t, "Mark | Membrane | Substrate | Primer | Left | Remarks\nT1 | AB-1 | plywood | none | old coal-tar dampprfg | "+remark+"\nT2 | AB-1 | plywood | none | brick | \n\nTag | Type | Apply min °F | Max exposure, days | Keep off\nAB-1 | SBS self-adhered sheet | 40 | 60 | EPDM\n") {
+			if c.From == "left" && c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "coal-tar") {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
+
+// Sheet metal that a cell of covers names first lies between the sheet and what follows.
+func TestCoversOverSheetMetal(t *testing.T) {
+	for cell, want := range map[string]string{"ZP-1, RM-4": "near", "RM-4": "direct"} {
+		got := ""
+		for _, c := range find(t, `
+Mark | Membrane | Substrate | Primer | Covered with
+T1 | AB-1 | plywood | none | `+cell+`
+T2 | AB-1 | plywood | none | brick
+
+Tag | Type | Apply min °F | Max exposure, days | Keep off
+AB-1 | SBS self-adhered sheet | 40 | 60 | EPDM
+ZP-1 | galvanized steel closure plate | – | – | –
+RM-4 | PVC roofing membrane, plasticized | – | – | –`) {
+			if c.From == "front" && c.A.Product == "AB-1" && c.B.Product == "RM-4" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}

@@ -159,6 +159,7 @@ func TestSignals(t *testing.T) {
 		{"stripped in with a 6 in. cap strip", "edge_sealed", "removed"},
 		{"rear leg 3-1/2\" lapped over the face of the wrap", "lap_reversed", ""},
 		{"EPDM sits on the galv. angle only", "lies_elsewhere", ""},
+		{"boot bears on the steel sleeve only", "lies_elsewhere", ""},
 		{"urethane sealant in the brick joint only", "lies_elsewhere", ""},
 		{"EPDM sits on the galv. angle", "", "lies_elsewhere"},
 		{"no termination bar at head", "edge_open", "edge_sealed"},

@@ -1,6 +1,13 @@
 package schedule
 
-import "strings"
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"abut/internal/phrase"
+)
 
 // corefer gives bare nouns the identity of what the row named before: "the
 // nailer" after "W-1 nailer", "lintel" after "galv. lintel", "SAF" for the
@@ -42,6 +49,48 @@ func (l *Line) namedBefore(i int) *Item {
 		}
 	}
 	return nil
+}
+
+// clearOfNamed takes what a clause keeps the row's material clear of, in words that no
+// material has, for the one neighbor that another cell names with one of them: "60 clear
+// of the boot" beside "EPDM pipe boot".
+func (r *reader) clearOfNamed(l *Line, cl phrase.Clause, c source) {
+	if cl.Relation != "clear_of" || cl.Polarity != "yes" || len(cl.Object) > 0 || c.slot != "remark" {
+		return
+	}
+	var found *Item
+	words := longWords.FindAllString(strings.ToLower(cl.Text), -1)
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.At == c.at || it.Family == "" || it.Polarity != "yes" || !neighborSlots[it.Slot] || !r.sharesWord(longWords.FindAllString(strings.ToLower(it.Text), -1), words) {
+			continue
+		}
+		if found != nil && found.Text != it.Text {
+			return
+		}
+		found = it
+	}
+	if found == nil {
+		return
+	}
+	again := *found
+	again.ID, again.Slot, again.At = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), c.slot, c.at
+	again.Relation, again.Side, again.Clause, again.Signals = "clear_of", "object", strings.TrimSpace(cl.Text), []string{"held_back"}
+	if cl.Clearance != nil {
+		again.ClearMM = cl.Clearance.Min
+	}
+	l.Items = append(l.Items, again)
+}
+
+// longWords are the words of a text, a compound as its parts.
+var longWords = regexp.MustCompile(`\pL{3,}`)
+
+// neighborSlots are the columns of what lies beside the row's own material.
+var neighborSlots = map[string]bool{"touches": true, "left": true, "right": true, "top": true, "bottom": true, "front": true, "edge": true, "behind": true}
+
+// sharesWord holds where two texts have a word in common that is no word for a place.
+func (r *reader) sharesWord(a, b []string) bool {
+	return slices.ContainsFunc(a, func(w string) bool { return !r.limitRules.skip[w] && slices.Contains(b, w) })
 }
 
 // calledSo finds the one product that the row has named before whose data calls it by
