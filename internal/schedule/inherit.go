@@ -163,8 +163,15 @@ func (r *reader) lineOf(mark, sheet string) *Line {
 }
 
 // collectMarks lists the marks of a table before its rows are read, so that
-// tags and marks are told apart.
+// tags and marks are told apart. The numbers of rows and drawings are no tags either.
 func (r *reader) collectMarks(t *table) {
+	for i, col := range t.nums {
+		for row := t.first; t.cols[i].Slot == "reference" && row <= t.last; row++ {
+			if m := firstLine(text(t.sheet, row, col)); m != "" {
+				r.lex.marks[fold(m)] = true
+			}
+		}
+	}
 	for _, slot := range []string{"mark", "group"} {
 		col := t.column(slot)
 		if col == 0 {

@@ -539,3 +539,27 @@ EP-1 | epoxy primer, two parts | 5 | -
 		t.Errorf("EP-1 is a %q", got)
 	}
 }
+
+// The numbers of the rows are no products, though they look like their tags.
+func TestNumbersOfRowsAreNoTags(t *testing.T) {
+	s := read(t, `
+Item | Membrane | Substrate | Primer | Touches
+R-07 | R-1 | CMU | none | R-08 sheet comes down over it
+R-08 | R-1 | CMU | none | R-9 over it
+
+Tag | Type | Min apply °C
+R-1 | rubberized asphalt membrane | 5
+R-2 | butyl sheet | 5
+`)
+	var got []string
+	for i := range s.Lines {
+		for _, it := range s.Lines[i].Items {
+			if it.Unknown && it.Tag != "" {
+				got = append(got, it.Tag)
+			}
+		}
+	}
+	if strings.Join(got, " ") != "R-9" {
+		t.Errorf("unknown tags %v", got)
+	}
+}

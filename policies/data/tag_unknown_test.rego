@@ -29,7 +29,7 @@ test_fires_in_full if {
 }
 
 test_level_by_slot[slot] if {
-	some slot, level in {"primer": "error", "sealant": "warning", "remark": "note", "touches": "warning"}
+	some slot, level in {"primer": "error", "sealant": "warning", "remark": "note", "touches": "warning", "right": "warning"}
 	desk.levels(_found([_row(12, slot, {})], _known)) == {level}
 }
 
