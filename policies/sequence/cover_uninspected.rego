@@ -24,10 +24,9 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	span := line.spans.unseen_days
+	span := _unseen(line)
 	span.max < 0
 	not _is_slip(line)
-	not _is_protected(line)
 	not _is_of_opening(line)
 	message := naming.say("%s is covered on %s, %s before its inspection on %s", [
 		naming.row(line),
@@ -43,17 +42,19 @@ _is_slip(line) if line.spans.bare_days.max < 0
 
 _is_of_opening(line) if regex.match(data.sequence.order.of_opening, lower(line.dates.inspected.text))
 
-# A protection course goes on with the membrane, and both are flooded together; what is laid over it is not.
+# A protection course goes on with the membrane, and both are flooded together; what is laid over it comes later.
+_unseen(line) := line.spans.unseen_last_days if {
+	_is_protected(line)
+} else := line.spans.unseen_days if {
+	not _is_protected(line)
+}
+
 _is_protected(line) if {
 	line.spans.bare_days.max == 0
-	not _is_buried(line)
 	regex.match(data.sequence.order.flooded, lower(line.dates.inspected.text))
 }
 
 _is_protected(line) if {
 	line.spans.bare_days.max == 0
-	not _is_buried(line)
 	facts.has_key(facts.main_items(line)[0], ["hot-applied"])
 }
-
-_is_buried(line) if line.spans.unseen_last_days.max < 0
