@@ -44,8 +44,11 @@ func (p *clauseParser) piece(s segment) *piece {
 	for k, i := range s.at {
 		x.toks[k], x.what[k] = p.view[i], p.what[i]
 	}
-	x.negs = p.negations(x.toks)
-	x.negs = slices.DeleteFunc(x.negs, func(h hit) bool { return x.what[h.from] != 0 })
+	told := p.negations(x.toks)
+	x.negs = slices.DeleteFunc(p.lang.negators.find(x.toks), func(h hit) bool {
+		ofNoun := h.to < len(x.what) && x.what[h.to] > 0 // "no 7-B": no number, but a thing that is not there
+		return x.what[h.from] != 0 || !ofNoun && !slices.Contains(told, h)
+	})
 	x.selfs = slices.DeleteFunc(p.lang.self.find(x.toks), func(h hit) bool { return x.what[h.from] != 0 })
 	x.rels = p.related(x)
 	return x
