@@ -55,17 +55,19 @@ var (
 // boxed is a code that stands alone or in square brackets.
 var boxed = regexp.MustCompile(`^\s*([^\s\[\]]+)\s*$|\[([^\s\[\]]+)\]`)
 
-// box is a pair of brackets that offices set around codes.
-var box = regexp.MustCompile(`\[[^\[\]]*\]|\{[^{}]*\}|<[^<>]*>`)
+// box is a pair of brackets that offices set around codes; round ones are an aside after
+// a word.
+var box = regexp.MustCompile(`\[[^\[\]]*\]|\{[^{}]*\}|<[^<>]*>|(?:^|[,;+/&])\s*\([^()]*\)`)
 
 // unboxed blanks out the brackets around tags, which part no words: "laps 50 over [27-A]".
 func (l *lexicon) unboxed(text string) string {
 	return box.ReplaceAllStringFunc(text, func(in string) string {
-		inner := in[1 : len(in)-1]
+		from := strings.IndexAny(in, "[{<(")
+		inner := in[from+1 : len(in)-1]
 		if strings.Trim(mask(inner, l.findTags(inner)), "|,;/+& ") != "" {
 			return in
 		}
-		return " " + inner + " "
+		return in[:from] + " " + inner + " "
 	})
 }
 

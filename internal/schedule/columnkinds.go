@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -152,6 +153,9 @@ func (r *reader) isDate(text string) bool {
 // says holds for a text that is a date, if that were said for days without one, in
 // some year.
 func (r *reader) says(text string, year int) bool {
+	if sectionCode.MatchString(withoutBrackets(text)) {
+		return false
+	}
 	said, read := 0, r.phrase.Dates
 	if year > 0 && strings.Contains(r.words.fraction.ReplaceAllString(text, ""), "/") { // "5/3-5/21"
 		read = r.phrase.ColumnDates
@@ -166,6 +170,10 @@ func (r *reader) says(text string, year int) bool {
 	}
 	return said*2 >= len(strings.TrimSpace(text))
 }
+
+// sectionCode is a code of a section of the specification, which no day of this century's
+// first years is meant by: "07-27-01", "07 27 13".
+var sectionCode = regexp.MustCompile(`^0?\d[- ]\d\d[- ](?:0\d|1[0-4])$`)
 
 func startsWithDigit(s string) bool {
 	s = strings.TrimLeft(s, "<>≤≥~+-−. ")
