@@ -57,6 +57,17 @@ func (r *reader) coveredWith(l *Line, c source) bool {
 	return false
 }
 
+// neverCovered takes a sheet for one that stays open where the row has no day of its
+// cover and nothing that covers it, and says so of both.
+func (r *reader) neverCovered(l *Line) {
+	day, front := l.Dates["cover"], l.Texts["front"]
+	if day.State != "none" || front == "" || r.words.isBlank(front) || !r.saysNone(front) {
+		return
+	}
+	day.State, day.Text = "open", front
+	l.Dates["cover"] = day
+}
+
 // bareUntil takes the day up to which a remark says that the sheet lay open for that of
 // its cover, which was planned earlier or is not told.
 func (l *Line) bareUntil(d Day) {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -185,7 +186,14 @@ func (r *reader) besides(l *Line, c source) {
 }
 
 // filmIn takes a film that a cell of laps or widths tells too, where no column states it.
+// One that it tells of another product ("LQ-2 15 mil at joints") is not the row's.
 func (r *reader) filmIn(l *Line, c source) {
+	main := r.productOf(l.Main())
+	if slices.ContainsFunc(r.lex.findTags(c.text), func(m mention) bool {
+		return m.product >= 0 && (main == nil || r.sched.Products[m.product].ID != main.ID)
+	}) {
+		return
+	}
 	for _, q := range r.phrase.Quantities(summed(c.text), "") {
 		if q.Kind == "length" && filmLap(q) {
 			keep(l.Figures, "thickness_mm", figureTold(q, c.at))

@@ -120,6 +120,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 			r.cell(&l, c, orders)
 		}
 	}
+	r.neverCovered(&l)
 	r.settleWork(t, &l)
 	r.corefer(&l)
 	r.main(&l)
