@@ -4,7 +4,8 @@ import data.data.tag_unknown
 import data.lib.bench_test as bench
 import data.lib.desk_test as desk
 
-_item(n, slot) := object.union(bench.item(slot, "FL-4", "", "", []), {
+_item(n, slot) := object.union(bench.item("touches", "FL-4", "", "", []), {
+	"slot": slot,
 	"unknown": true,
 	"line": sprintf("W!%d", [n]),
 	"at": {"sheet": "W", "row": n, "cell": sprintf("C%d", [n])},
@@ -29,7 +30,13 @@ test_fires_in_full if {
 }
 
 test_level_by_slot[slot] if {
-	some slot, level in {"primer": "error", "sealant": "warning", "remark": "note", "touches": "warning", "right": "warning"}
+	some slot, level in {
+		"primer": "error",
+		"sealant": "warning",
+		"remark": "note",
+		"touches": "warning",
+		"right": "warning",
+	}
 	desk.levels(_found([_row(12, slot, {})], _known)) == {level}
 }
 

@@ -39,7 +39,7 @@ test_flooded_after_the_soil if count(_found([_flooded(5, "water test 20 Jul")]))
 
 _then_soil(days) := object.union(
 	_flooded(0, "Ponded 20-22 Jul, dry below"),
-	{"spans": {"unseen_last_days": bench.span(days, days, days, "2027-07-20", "")}},
+	{"spans": {"unseen_last_days": bench.span(days, days, days, "2027-07-20", "2027-07-19")}},
 )
 
 test_soil_over_the_protection_before_the_test if {
