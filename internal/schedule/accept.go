@@ -71,12 +71,6 @@ func (r *reader) accepts(p *Product, c source) {
 		return
 	}
 	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
-		if r.words.hasAny(firstWords(piece.text, 2), r.words.accept.Not) { // "not on asphalt sheets"
-			off := c
-			off.slot, off.text = "keep_off", piece.text
-			p.KeepOff = append(p.KeepOff, r.targets(p, off)...)
-			continue
-		}
 		r.acceptPart(p, c, piece.text)
 	}
 	if c.slot != "accepts_primer" {

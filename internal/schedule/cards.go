@@ -56,13 +56,14 @@ type cardCell struct {
 	at int
 }
 
-// freeRows are the rows of a sheet without the cells of its schedules.
+// freeRows are the rows of a sheet without the cells of its schedules, and of tables of
+// product data that name their products under a heading.
 func freeRows(s *workbook.Sheet, tables []*table) []cardRow {
 	out := make([]cardRow, 0, len(s.Rows))
 	for _, row := range s.Rows {
 		cells := filled(row)
 		for _, t := range tables {
-			if t.kind == kindSchedule && row.Number >= t.head[0] && row.Number <= t.last {
+			if (t.kind == kindSchedule || t.listsProducts()) && row.Number >= t.head[0] && row.Number <= t.last {
 				cells = slices.DeleteFunc(cells, func(c workbook.Cell) bool { return c.Col <= t.nums[len(t.nums)-1] })
 			}
 		}
@@ -76,6 +77,21 @@ func freeRows(s *workbook.Sheet, tables []*table) []cardRow {
 		out = append(out, cardRow{number: row.Number, cells: own})
 	}
 	return out
+}
+
+// listsProducts holds for a table of product data in which each row has its tag and its
+// words for what it is.
+func (t *table) listsProducts() bool {
+	tag := t.column("tag")
+	if t.kind != kindProducts || tag == 0 || t.has("material", "type", "alias") == 0 {
+		return false
+	}
+	for row := t.first; row <= t.last; row++ {
+		if t.ownCells(row) > 1 && text(t.sheet, row, tag) == "" {
+			return false
+		}
+	}
+	return true
 }
 
 // maxCard is how many rows a card has at most, far above any.

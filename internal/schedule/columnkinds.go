@@ -63,7 +63,7 @@ func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 	switch {
 	case slot.name == "remark" || slot.name == "reference":
 		return true
-	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off" || slot.name == "primer") && r.namesNothing(under, col):
+	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off") && r.namesNothing(under, col):
 		return false
 	}
 	return r.columnHolds(under, col, slot.kind)
