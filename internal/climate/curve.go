@@ -11,19 +11,22 @@ import "math"
 // place have a course of their own. Where the sea holds the whole year even,
 // its wind ends the rise at noon. In the lowlands of the Pacific coast the
 // sea's low cloud lies until late in the morning, and the rise begins when it
-// is gone.
+// is gone. In the dry air between the front of the Rocky Mountains and that
+// coast the day runs late the whole year, since no afternoon cloud cuts it off.
 //
 // The minima and maxima of single days come at all hours, the more so where
 // weather moves the air further than the sun does, so the mean course turns
 // before it reaches them: by shares of the range that are a linear form of
 // scatter over range and of day length.
 type course struct {
-	LagMax        float64 `json:"lag_max_h"`         // hours from solar noon to the maximum, less LagMin
-	LagMaxSea     float64 `json:"lag_max_sea_h"`     // hours more on long days by an even sea
-	LagMaxLowland float64 `json:"lag_max_lowland_h"` // hours more on long days in the lowlands of the Pacific coast
-	LagMin        float64 `json:"lag_min_h"`         // hours from sunrise to the minimum
-	LagMinLowland float64 `json:"lag_min_lowland_h"` // hours more on long days in the lowlands of the Pacific coast
-	Decay         float64 `json:"decay"`             // exponent of the fall through the night
+	LagMax         float64 `json:"lag_max_h"`           // hours from solar noon to the maximum, less LagMin
+	LagMaxSea      float64 `json:"lag_max_sea_h"`       // hours more on long days by an even sea
+	LagMaxLowland  float64 `json:"lag_max_lowland_h"`   // hours more on long days in the lowlands of the Pacific coast
+	LagMaxWest     float64 `json:"lag_max_west_h"`      // hours more west of the front of the Rocky Mountains
+	LagMaxWestLong float64 `json:"lag_max_west_long_h"` // hours more there on long days
+	LagMin         float64 `json:"lag_min_h"`           // hours from sunrise to the minimum
+	LagMinLowland  float64 `json:"lag_min_lowland_h"`   // hours more on long days in the lowlands of the Pacific coast
+	Decay          float64 `json:"decay"`               // exponent of the fall through the night
 
 	ShortMin        float64 `json:"short_min"`
 	ShortMinScatter float64 `json:"short_min_scatter"`
@@ -31,13 +34,14 @@ type course struct {
 	ShortMax        float64 `json:"short_max"`
 	ShortMaxScatter float64 `json:"short_max_scatter"`
 
-	sea, lowland float64 // how much the place is either, 0 to 1
+	sea, lowland, west float64 // how much the place is each, 0 to 1
 }
 
 // at gives the course of a place.
 func (c course) at(r *record) course {
 	c.sea = evenSea(r)
-	c.lowland = (1 - c.sea) * coastal(r) * math.Exp(-square(max(0, r.elev)/lowlandReach))
+	c.lowland = (1 - c.sea) * moderate(r) * coastal(r) * math.Exp(-square(max(0, r.elev)/lowlandReach))
+	c.west = (1 - c.lowland) * (1 - c.sea) * behindFront(r)
 	return c
 }
 
@@ -51,6 +55,24 @@ const lowlandReach = 400.0
 func evenSea(r *record) float64 {
 	const even, inland = 9.0, 14.0 // °C between the coldest and the warmest month
 	return max(0, min(1, (inland-yearlyRange(r))/(inland-even)))
+}
+
+// moderate is 1 where the sea's air reaches the place the whole year, and 0
+// where the year is as wide as inland.
+func moderate(r *record) float64 {
+	const even, inland = 17.0, 20.0 // °C between the coldest and the warmest month
+	return max(0, min(1, (inland-yearlyRange(r))/(inland-even)))
+}
+
+// behindFront is 1 from the front of the Rocky Mountains to the Pacific and 0
+// everywhere else.
+func behindFront(r *record) float64 {
+	const coast, turn, width = -130.0, 40.0, 0.4 // degrees
+	if r.lat < 0 || r.lat >= far || r.lon < coast {
+		return 0
+	}
+	front := -105.2 - 0.95*max(0, r.lat-turn)
+	return 1 / (1 + math.Exp((r.lon-front)/width))
 }
 
 // Shortest and longest day length that the form is used with; polar night and
@@ -68,7 +90,7 @@ func long(length float64) float64 {
 func (c course) shape(t, length, noon float64) float64 {
 	length = max(leastDay, min(mostDay, length))
 	lagMin := c.LagMin + long(length)*c.LagMinLowland*c.lowland
-	lagMax := c.LagMax + long(length)*(c.LagMaxSea*c.sea+c.LagMaxLowland*c.lowland)
+	lagMax := c.LagMax + c.west*c.LagMaxWest + long(length)*(c.LagMaxSea*c.sea+c.LagMaxLowland*c.lowland+c.LagMaxWestLong*c.west)
 	since := math.Mod(t-(noon-length/2+lagMin)+2*hoursIn, hoursIn)
 	day := length - lagMin
 	rising := func(h float64) float64 { return math.Sin(math.Pi * h / (length + 2*lagMax)) }
