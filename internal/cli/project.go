@@ -106,7 +106,7 @@ func (p *project) load(ctx context.Context, flags projectFlags) (err error) {
 		}
 	}
 	if set.Climate != "" {
-		at, _ := climate.Locate(p.reading.Place) // the figures hold without; the sun then rises as at a middle latitude
+		at, _ := climate.Named(p.reading.Place) // the figures hold without; the sun then rises as at a middle latitude
 		if p.reading.Site, err = ownSite(set.Climate, climate.Place{Lat: at.Lat, Lon: at.Lon, Text: p.reading.Place}); err != nil {
 			return err
 		}

@@ -199,7 +199,7 @@ func seasonHours(text string) (climate.Hours, error) {
 // of any place on earth.
 const coldestC, hottestC = -100.0, 70.0
 
-var limitForm = regexp.MustCompile(`^([-+−]?\d+(?:\.\d+)?)\s*(?:°|deg\.?)?\s*([FCKfck])$`)
+var limitForm = regexp.MustCompile(`(?i)^([-+−]?\d+(?:\.\d+)?)\s*(?:°|º|deg(?:rees?)?\.?)?\s*(F|C|K|R)(?:ahrenheit|elsius|elvin|ankine)?$`)
 
 func seasonLimits(texts []string, g grades) ([]grade, error) {
 	if len(texts) == 0 {
@@ -220,6 +220,8 @@ func seasonLimits(texts []string, g grades) ([]grade, error) {
 			x = (x - 32) / 1.8
 		case "K":
 			x -= 273.15
+		case "R":
+			x = x/1.8 - 273.15
 		}
 		if x < coldestC || x > hottestC {
 			return nil, fmt.Errorf("--limit %q: no air is ever that cold or hot; write a temperature as 40F or 4.4C", text)
@@ -240,7 +242,7 @@ func seasonSite(o seasonOptions) (*climate.Site, error) {
 			p, err = climate.Place{Lat: o.Lat, Lon: o.Lon}, nil
 		}
 	case o.Place != "":
-		p, err = climate.Locate(o.Place)
+		p, err = climate.Named(o.Place)
 		if err != nil && o.Climate != "" {
 			p, err = climate.Place{Text: o.Place}, nil
 		}

@@ -56,7 +56,7 @@ func TestSeasonVerdicts(t *testing.T) {
 }
 
 func TestSeasonJSON(t *testing.T) {
-	out, err := season("--lat", "43.05", "--lon", "-88.2", "--from", "2026-12-01", "--to", "2026-12-20", "--limit", "40F", "--limit", "-5 °C", "--format", "json")
+	out, err := season("--lat", "43.05", "--lon", "-88.2", "--from", "2026-12-01", "--to", "2026-12-20", "--limit", "40F", "--limit", "-5 °C", "--limit", "500 degrees Rankine", "--format", "json")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -77,10 +77,10 @@ func TestSeasonJSON(t *testing.T) {
 	if err := json.Unmarshal([]byte(out), &r); err != nil {
 		t.Fatal(err)
 	}
-	if r.Station == "" || len(r.Odds) != 2 || len(r.Weeks) != 3 || len(r.Weeks[0].Odds) != 2 {
+	if r.Station == "" || len(r.Odds) != 3 || len(r.Weeks) != 3 || len(r.Weeks[0].Odds) != 3 {
 		t.Fatalf("%+v", r)
 	}
-	if a, b := r.Odds[0], r.Odds[1]; a.LimitC < 4.4 || a.LimitC > 4.5 || b.LimitC != -5 || a.ShareBelow < 0.8 || b.ShareBelow >= a.ShareBelow || b.DaysUsable <= a.DaysUsable {
+	if a, b := r.Odds[0], r.Odds[1]; a.LimitC != 4.44 || b.LimitC != -5 || r.Odds[2].LimitC != 4.63 || a.ShareBelow < 0.8 || b.ShareBelow >= a.ShareBelow || b.DaysUsable <= a.DaysUsable {
 		t.Errorf("odds %+v", r.Odds)
 	}
 }

@@ -59,25 +59,35 @@ func newSeasonReport(site *climate.Site, span climate.Span, hours climate.Hours,
 		graded: limits[0].ID != "", harshest: limits[len(limits)-1],
 	}
 	r.usable = "usable: " + hours.Usable()
-	r.MeanMinC, r.MeanMaxC, _ = site.Band(span)
+	low, high, _ := site.Band(span)
+	r.MeanMinC, r.MeanMaxC = rounded(low, 100), rounded(high, 100)
 	var values []float64
 	for _, l := range limits {
 		o := site.Odds(span, hours, l.MinC)
 		r.Days = o.Days
-		r.Odds = append(r.Odds, gradeOdds{Grade: l.ID, Text: l.Text, Odds: o, name: l.Name})
+		r.Odds = append(r.Odds, gradeOdds{Grade: l.ID, Text: l.Text, Odds: told(o), name: l.Name})
 		if r.graded && r.suit == nil && o.ShareBelow <= g.Suits.ShareBelow {
 			r.suit, r.Mildest, r.MildestBy = &l, l.ID, g.Suits.Source
 		}
 		values = append(values, l.MinC)
 	}
 	for _, w := range site.Weeks(span, hours, values) {
-		sw := seasonWeek{From: w.From.Format(isoDay), To: w.To.Format(isoDay), MeanMinC: w.MeanMinC, MeanMaxC: w.MeanMaxC}
+		sw := seasonWeek{From: w.From.Format(isoDay), To: w.To.Format(isoDay), MeanMinC: rounded(w.MeanMinC, 100), MeanMaxC: rounded(w.MeanMaxC, 100)}
 		for i, o := range w.Odds {
-			sw.Odds = append(sw.Odds, gradeOdds{Grade: limits[i].ID, Text: limits[i].Text, Odds: o, name: limits[i].Name})
+			sw.Odds = append(sw.Odds, gradeOdds{Grade: limits[i].ID, Text: limits[i].Text, Odds: told(o), name: limits[i].Name})
 		}
 		r.Weeks = append(r.Weeks, sw)
 	}
 	return r
+}
+
+// told leaves out the digits that no estimate has.
+func told(o climate.Odds) climate.Odds {
+	const share = 10000
+	o.LimitC = rounded(o.LimitC, 100)
+	o.ShareBelow, o.ShareAbove = rounded(o.ShareBelow, share), rounded(o.ShareAbove, share)
+	o.DaysUsable, o.NightFrost = rounded(o.DaysUsable, share), rounded(o.NightFrost, share)
+	return o
 }
 
 // lineWidth is the width of a terminal that all of the report fits.

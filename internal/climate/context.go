@@ -1,6 +1,7 @@
 package climate
 
 import (
+	"fmt"
 	"regexp"
 	"strconv"
 	"strings"
@@ -239,6 +240,7 @@ var positionForm = regexp.MustCompile(`(?i)(\blat(?:itude|\.)?\s*[:=]?\s*)?(?:\b
 // position reads a latitude and longitude. Bare numbers count where they are
 // the whole text, or have two decimals each and lie in or about North America.
 func position(text string) (lat, lon float64, ok bool) {
+	text = inDegrees(text)
 	for _, f := range positionForm.FindAllStringSubmatch(text, -1) {
 		lat, lon = signed(f[3], f[2]+f[4], "S"), signed(f[7], f[6]+f[8], "W")
 		named := f[1] != "" && f[5] != ""
@@ -250,6 +252,21 @@ func position(text string) (lat, lon float64, ok bool) {
 		}
 	}
 	return 0, 0, false
+}
+
+// minutesForm is an angle in degrees, minutes and perhaps seconds.
+var minutesForm = regexp.MustCompile(`(\d{1,3})\s*(?:°|º|deg\.?)\s*(\d{1,2}(?:\.\d+)?)\s*(?:['′’]|min\.?)\s*(?:(\d{1,2}(?:\.\d+)?)\s*(?:["″”]|''|sec\.?)\s*)?`)
+
+// inDegrees writes angles in minutes and seconds as decimal degrees.
+func inDegrees(text string) string {
+	return minutesForm.ReplaceAllStringFunc(text, func(angle string) string {
+		f := minutesForm.FindStringSubmatch(angle)
+		deg, min, sec := signed(f[1], "+", "-"), signed(f[2], "+", "-"), signed(f[3], "+", "-")
+		if min >= 60 || sec >= 60 {
+			return angle
+		}
+		return fmt.Sprintf("%.5f ", deg+min/60+sec/3600)
+	})
 }
 
 func decimals(s string) int {

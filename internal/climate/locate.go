@@ -57,6 +57,35 @@ func Locate(text string) (Place, error) {
 	return p, nil
 }
 
+// Named finds the place that words given for one name, which may be in small
+// letters: "buffalo, ny". In prose those would be no name.
+func Named(text string) (Place, error) {
+	p, err := Locate(text)
+	if err == nil || text != strings.ToLower(text) {
+		return p, err
+	}
+	v, errWords := words()
+	if errWords != nil {
+		return Place{}, errWords
+	}
+	fields := strings.Fields(strings.ReplaceAll(text, ",", ", "))
+	for i, w := range fields {
+		code := strings.ToUpper(strings.TrimRight(w, ",."))
+		switch {
+		case v.Directions[strings.TrimRight(w, ".")] > 0 || v.is("relation", w) || v.is("near", w) || v.DistanceUnits[strings.TrimRight(w, ".")] > 0:
+		case i > 0 && v.byCode[code] != nil:
+			fields[i] = strings.ToUpper(w)
+		default:
+			fields[i] = strings.ToUpper(w[:1]) + w[1:]
+		}
+	}
+	if p, again := Locate(strings.Join(fields, " ")); again == nil {
+		p.Text = text
+		return p, nil
+	}
+	return p, err
+}
+
 func withText(err error, text string) error {
 	var nf *NotFound
 	if errors.As(err, &nf) && nf.Text == "" {

@@ -54,6 +54,8 @@ func TestLocate(t *testing.T) {
 		{"Sault Ste. Marie, ON", "Sault Ste. Marie airport", "ON", 0},
 		{"Truckee CA elevation 5817 ft", "", "CA", 0},
 		{"N 43.05 W 88.2", "", "WI", 0},
+		{`43°03'N 88°12'W`, "", "WI", 0},
+		{`Site at 51° 06' 50" N, 114° 01' 13" W, open ground`, "Calgary airport", "AB", 0},
 		{"Made by a plant in Akron, Ohio. Site: Erie, PA", "Erie airport", "PA", 0},
 		{"Reg. office Toronto; site Sudbury, ON", "Sudbury airport", "ON", 0},
 		{"approx. 25 miles SE of Minneapolis", "Minneapolis/St. Paul airport", "MN", 40.2},
@@ -121,6 +123,35 @@ func TestLocateRefuses(t *testing.T) {
 		if !strings.Contains(err.Error(), tc.says) || !strings.Contains(err.Error(), "latitude") {
 			t.Errorf("%q: %v; want %q in it", tc.text, err, tc.says)
 		}
+	}
+}
+
+// What is given as a place alone may be in small letters; in prose it may not.
+func TestNamed(t *testing.T) {
+	for text, want := range map[string]string{
+		"buffalo, ny": "Buffalo airport", "buffalo ny": "Buffalo airport", "columbus,ga": "station near Phenix City",
+		"duluth, minnesota": "Duluth airport", "18 mi west of milwaukee": "Milwaukee airport", "Buffalo, NY": "Buffalo airport",
+		"st. paul, minn.": "Minneapolis/St. Paul airport",
+	} {
+		if p, err := Named(text); err != nil || p.Station != want {
+			t.Errorf("%q: %q, %v", text, p.Station, err)
+		}
+	}
+	for _, text := range []string{"nowhere at all", "portland", "", "in the field", "é"} {
+		if p, err := Named(text); err == nil {
+			t.Errorf("%q: %s", text, p.Station)
+		}
+	}
+}
+
+// A name of several towns is taken for the one far larger, and that is said.
+func TestLargestOfName(t *testing.T) {
+	p, err := Locate("Columbus")
+	if err != nil || p.Region != "OH" || !strings.Contains(p.Note, "Columbus, GA") {
+		t.Errorf("%+v, %v", p, err)
+	}
+	if p, err = Locate("Columbus, OH"); err != nil || p.Note != "" {
+		t.Errorf("%+v, %v", p, err)
 	}
 }
 

@@ -234,9 +234,23 @@ func (r *reader) withoutState(i, n int, name string, known []city) bool {
 		r.doubts = append(r.doubts, ambiguous(name, fits))
 		return false
 	}
-	m.city = c
+	m.city, m.note = c, others(c, fits)
 	r.add(m)
 	return true
+}
+
+// others says which of several places of a name was taken.
+func others(taken city, cs []city) string {
+	var also []string
+	for _, c := range cs {
+		if c.region != taken.region {
+			also = append(also, c.name+", "+c.region)
+		}
+	}
+	if len(also) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("taken as %s, %s, by far the largest of its name; give the state for %s", taken.name, taken.region, strings.Join(also, " or "))
 }
 
 func only(cs []city, code string) []city {

@@ -95,14 +95,15 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 // locate finds the station of the project: the place of the settings, else the
 // first text of title block, site column or notes that names one.
 func (b *Builder) locate(texts []schedule.Fact, stated string) (Place, *climate.Site) {
+	find := climate.Locate
 	if stated != "" {
-		texts = []schedule.Fact{{Text: stated}}
+		texts, find = []schedule.Fact{{Text: stated}}, climate.Named
 	}
 	out := Place{Problem: "no place is stated in the title block, the notes or the settings"}
 	var best climate.Place
 	found := false
 	for _, f := range texts {
-		p, err := climate.Locate(f.Text)
+		p, err := find(f.Text)
 		if err != nil {
 			if stated != "" {
 				out.Problem = err.Error()
