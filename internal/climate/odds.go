@@ -94,32 +94,23 @@ func (s *Site) skewed(z, mean float64) float64 {
 	return max(0, min(1, p))
 }
 
-// count gives the shares of one day of a weather file. Hours without a figure
-// do not count.
-func (s *Site) count(i int, ts []float64, limit float64) (below, usable, frost float64) {
-	run, n := 0, 0
+// count gives the shares of one day of a weather file.
+func (s *Site) count(i int, ts []float64, limitC float64) (below, usable, frost float64) {
+	run := 0
 	for _, t := range ts {
 		d, h := (i+int(math.Floor(t/24))+yearDays)%yearDays, int(math.Floor(math.Mod(t+24, 24)))
-		v := s.hourly[d][h]
-		switch {
-		case math.IsNaN(v):
-			run = 0
-			continue
-		case v < limit:
+		if s.hourly[d][h] < limitC {
 			below++
 			run = 0
-		default:
+		} else {
 			run++
 		}
-		n++
 		if run >= min(usableHours, len(ts)) {
 			usable = 1
 		}
 	}
-	for _, v := range s.hourly[i] {
-		if v < 0 {
-			frost = 1
-		}
+	if slices.Min(s.hourly[i][:]) < 0 {
+		frost = 1
 	}
-	return below / float64(max(1, n)), usable, frost
+	return below / float64(len(ts)), usable, frost
 }

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -209,6 +210,9 @@ func FromEPW(r io.Reader) (*Site, error) {
 	if hours < whole {
 		return nil, fmt.Errorf("weather file: %d hours, a year has %d; give a complete hourly file", hours, whole)
 	}
+	if err := s.fillHours(); err != nil {
+		return nil, fmt.Errorf("weather file: %w", err)
+	}
 	return s, s.epwMonths(dew)
 }
 
@@ -266,25 +270,12 @@ func (s *Site) epwHourLine(f []string, dew *[12][2]float64) error {
 func (s *Site) epwMonths(dew [12][2]float64) error {
 	d := 0
 	for m, n := range monthDays {
-		days := 0.0
 		for range n {
-			lo, hi := math.Inf(1), math.Inf(-1)
-			for _, v := range s.hourly[d] {
-				if !math.IsNaN(v) {
-					lo, hi = min(lo, v), max(hi, v)
-				}
-			}
-			if lo <= hi {
-				s.dayMin[d], s.dayMax[d] = lo, hi
-				s.tmin[m], s.tmax[m] = s.tmin[m]+lo, s.tmax[m]+hi
-				days++
-			}
+			s.dayMin[d], s.dayMax[d] = slices.Min(s.hourly[d][:]), slices.Max(s.hourly[d][:])
+			s.tmin[m], s.tmax[m] = s.tmin[m]+s.dayMin[d], s.tmax[m]+s.dayMax[d]
 			d++
 		}
-		if days < 20 {
-			return fmt.Errorf("weather file: %s has temperatures on %.0f days only", time.Month(m+1), days)
-		}
-		s.tmin[m], s.tmax[m] = s.tmin[m]/days, s.tmax[m]/days
+		s.tmin[m], s.tmax[m] = s.tmin[m]/float64(n), s.tmax[m]/float64(n)
 	}
 	s.DewSource = "the weather file"
 	for m := range 12 {
