@@ -19,6 +19,7 @@ type Builder struct {
 	reader *schedule.Reader
 	hygro  *hygro.Table
 	sides  *sides
+	graded []string // families that are sold in the grades
 	grades []usualGrade
 }
 
@@ -30,6 +31,9 @@ type usualGrade struct {
 	Name  string  `json:"name"`
 	MinC  float64 `json:"min_c"`
 	Text  string  `json:"text"`
+
+	MaxC    *float64 `json:"max_c"` // the highest, where a grade has one
+	MaxText string   `json:"max_text"`
 }
 
 // Settings are what a settings file or flags say of the project.
@@ -55,12 +59,13 @@ func NewBuilder(fsys fs.FS) (*Builder, error) {
 		return nil, err
 	}
 	var file struct {
-		Grades []usualGrade `json:"grades"`
+		Families []string     `json:"families"` // that are sold in the grades
+		Grades   []usualGrade `json:"grades"`
 	}
 	if err := knowledge.Read(fsys, "usual grades", "temperature/grades.json", &file); err != nil {
 		return nil, err
 	}
-	return &Builder{reader: r, hygro: h, sides: sides, grades: file.Grades}, nil
+	return &Builder{reader: r, hygro: h, sides: sides, graded: file.Families, grades: file.Grades}, nil
 }
 
 // Build reads a workbook into a document.

@@ -119,6 +119,9 @@ func (b *Builder) limits(l *schedule.Line, it *schedule.Item, p *schedule.Produc
 		case bound == "apply_min_c" && role == "membrane" && b.usual(it) != nil:
 			g := b.usual(it)
 			c.LimitC, c.LimitText = g.MinC, g.Text
+		case role == "membrane" && b.usual(it) != nil && b.usual(it).MaxC != nil:
+			g := b.usual(it)
+			c.LimitC, c.LimitText = *g.MaxC, g.MaxText
 		default:
 			continue
 		}
@@ -148,10 +151,10 @@ func statedLimit(l *schedule.Line, p *schedule.Product, role, bound string) (sch
 	return schedule.Figure{}, false
 }
 
-// usual is the grade that the words of an asphaltic sheet name, standard where
+// usual is the grade that the words of a self-adhered asphaltic sheet name, standard where
 // they name none; nil for other chemistries, whose usual limits differ widely.
 func (b *Builder) usual(it *schedule.Item) *usualGrade {
-	if !slices.Contains(it.Keys, "asphaltic") || !slices.Contains(it.Keys, "self-adhered") {
+	if !slices.Contains(b.graded, it.Family) {
 		return nil
 	}
 	var standard *usualGrade

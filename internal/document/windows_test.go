@@ -1,6 +1,7 @@
 package document_test
 
 import (
+	"maps"
 	"strings"
 	"testing"
 
@@ -63,6 +64,36 @@ func TestPlaceAndWindows(t *testing.T) {
 	}
 	if w := window(doc, "D4"); w == nil || len(w.Grades) == 0 {
 		t.Errorf("grades %+v", w)
+	}
+}
+
+// A sheet whose words name a winter grade and whose data states nothing is held
+// against the usual figures of that grade, which are marked as not stated.
+func TestUsualGrade(t *testing.T) {
+	doc := build(t, `Place: Saskatoon, SK
+
+Mark | Material | Substrate | Install
+D1 | rubberized asphalt sheet, cold-weather grade | plywood | 2026-01-12
+D2 | rubberized asphalt sheet | plywood | 2026-07-10
+D3 | butyl sheet membrane, low-temp grade | plywood | 2026-07-10
+`, document.Settings{})
+	for mark, want := range map[string]map[string]float64{
+		"D1": {"apply_min_c": -6.67, "apply_max_c": 32.2}, "D2": {"apply_min_c": 4.44}, "D3": {},
+	} {
+		w := window(doc, mark)
+		if w == nil {
+			t.Fatalf("%s: no window", mark)
+		}
+		got := map[string]float64{}
+		for _, c := range w.Checks {
+			got[c.Bound] = c.LimitC
+			if c.Stated {
+				t.Errorf("%s: stated: %+v", mark, c)
+			}
+		}
+		if !maps.Equal(got, want) {
+			t.Errorf("%s: %v, want %v", mark, got, want)
+		}
 	}
 }
 

@@ -95,6 +95,11 @@ _is_in(at, row) if {
 	at.row == row.row
 }
 
+# limit writes the limit of a check, and marks the one that no data states.
+limit(check, like) := degrees.write(check.limit_c, like) if {
+	check.stated
+} else := sprintf("%s (common practice for its grade)", [degrees.write(check.limit_c, like)])
+
 # judged names the checks that are judged, as facts of the finding.
 judged(checks) := [concat(" ", [check.item, check.bound]) | some check in checks]
 

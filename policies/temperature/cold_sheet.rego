@@ -51,7 +51,7 @@ _severity(line, window, told) := "error" if {
 
 _message(line, window, checks) := naming.say("%s goes on from %s%s, but %s%s", [
 	forecast.name(check),
-	limit,
+	forecast.limit(check, like),
 	_and_primer(line, checks),
 	forecast.how(line, window, check, limit),
 	forecast.suits(window, check, like),

@@ -53,11 +53,12 @@ _severity(grade) := "warning" if {
 	grade.share_below >= odds.band(grade).warning
 }
 
-_message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, %s", [
+_message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, %s%s", [
 	naming.plain(item),
 	forecast.when(window),
 	forecast.where,
 	words.percent(grade.share_below),
 	degrees.write(grade.limit_c, grade.limit_text),
 	sprintf("where the %s stops", [grade.name]),
+	forecast.suits(window, grade, grade.limit_text),
 ])

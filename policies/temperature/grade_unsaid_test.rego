@@ -5,7 +5,10 @@ import data.lib.season_bench_test as bench
 import data.temperature.grade_unsaid
 
 _found(line, checks, below, usable) := found if {
-	grades := [bench.grade("standard", "standard grade", 4.44, "40 F", below, usable)]
+	grades := [
+		bench.grade("standard", "standard grade", 4.44, "40 F", below, usable),
+		bench.grade("low-temperature", "low-temperature grade", -6.67, "20 F", 0.07, 0.95),
+	]
 	doc := bench.document([bench.sheet(line)], [], [bench.window(checks, {"grades": grades})])
 	found := grade_unsaid.findings with input as doc
 }
@@ -16,7 +19,7 @@ test_whole_finding if {
 		"cells": ["C12", "K12"],
 		"message": concat(" ", [
 			"No grade is given for FM-1 (rubberized-asphalt-membrane); on 19 Jan 2027 in Milwaukee 90% of working hours",
-			"are below 40 °F, where the standard grade stops",
+			"are below 40 °F, where the standard grade stops; the low-temperature grade (from 20 °F) would suit",
 		]),
 		"severity": "warning",
 	}}

@@ -4,7 +4,8 @@
 #   A soft winter grade on a hot wall slides under its own weight, stretches, and oozes at the edges; the roll
 #   cannot be placed twice, and after two summers the top edge has crept from under its bar. The air alone may
 #   pass the limit, and a wall that the row says is in the sun stands well above the air. It does not apply to
-#   work in the shade or the morning, unless the air itself is too hot for half of the hours.
+#   work in the shade or the morning, unless the air itself is too hot for half of the hours. Where no figure is
+#   given for a winter grade, 90 F is taken, which is told, and asked about only.
 # custom:
 #   id: temperature-hot-sheet
 #   topic: temperature
@@ -77,7 +78,7 @@ _severity(line, check) := "error" if {
 
 _message(line, window, check) := naming.say("%s goes on up to %s, but %s%s %s%s", [
 	forecast.name(check),
-	degrees.write(check.limit_c, like),
+	forecast.limit(check, like),
 	forecast.when(window),
 	forecast.where,
 	_air(window, check, like),

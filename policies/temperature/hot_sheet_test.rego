@@ -34,6 +34,14 @@ test_whole_finding if {
 	}}
 }
 
+test_usual_figure_of_a_winter_grade if {
+	usual := object.union(_check(32.2, "90 F", 0.3), {"stated": false})
+	some f in _found(usual, [_sun])
+	f.severity == "warning"
+	startswith(f.message, "SAF-2 goes on up to 90 °F (common practice for its grade), but on 13 Jul 2026 in Milwaukee")
+	count(_found(object.union(usual, {"share_above": 0.2}), [])) == 0
+}
+
 test_sun_alone if {
 	some f in _found(_check(43.3, "110 F", 0), [_sun])
 	f.severity == "warning"
