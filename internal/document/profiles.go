@@ -1,6 +1,7 @@
 package document
 
 import (
+	"regexp"
 	"slices"
 
 	"abut/internal/climate"
@@ -21,7 +22,8 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 		if p, ok := builtUp(l); ok {
 			out = append(out, p)
 		}
-		if l.Order == "" || l.Main() == nil {
+		layers := b.layersOf(l, doc)
+		if l.Order == "" || len(layers) == 0 {
 			continue
 		}
 		key := l.Sheet + "\x00" + l.Group
@@ -32,7 +34,7 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 			out = append(out, Profile{ID: l.ID, Mark: l.Mark})
 		}
 		out[n].Lines = append(out[n].Lines, l.ID)
-		out[n].Layers = append(out[n].Layers, layersOf(l, doc)...)
+		out[n].Layers = append(out[n].Layers, layers...)
 	}
 	out = slices.DeleteFunc(out, func(p Profile) bool { return len(p.Layers) < 2 })
 	find := b.sides.finder(doc)
@@ -58,16 +60,23 @@ func builtUp(l *schedule.Line) (Profile, bool) {
 	return p, len(p.Layers) >= 2
 }
 
-// layersOf gives the layers of one row: every material of its material cell.
-func layersOf(l *schedule.Line, doc *Document) []Layer {
+// layersOf gives the layers of one row: every material of its material cell, or
+// the layer that it names and nobody knows.
+func (b *Builder) layersOf(l *schedule.Line, doc *Document) []Layer {
 	var out []Layer
 	main := l.Main()
+	if main == nil {
+		return b.sides.unknown(l)
+	}
 	for i := range l.Items {
 		it := &l.Items[i]
 		if it.ID == main.ID || it.Slot == "material" && it.Polarity == "yes" && main.Tag == "" {
 			layer := layerOf(l, it, productOf(doc, it.Product))
 			if it.ID != main.ID && it.Class == "coating" {
 				layer.Thick = nil // the row's thickness is that of what is coated
+			}
+			if it.ID != main.ID && it.Relation == setIn && main.Class == "insulation" || it.Class == "lumber" && b.sides.framing.MatchString(it.Text) {
+				layer.Keys = append(slices.Clone(layer.Keys), framingKey)
 			}
 			if saysVented(l) {
 				layer.Keys = append(slices.Clone(layer.Keys), "vented")
@@ -77,6 +86,22 @@ func layersOf(l *schedule.Line, doc *Document) []Layer {
 	}
 	return out
 }
+
+// The relation of a batt to the studs that it lies between, and the key of what
+// stands between insulation.
+const setIn, framingKey = "set_in", "framing"
+
+// unknown gives the layer of a row whose material no word tells: what lies there
+// may insulate or be tight, so the section is not computed without it.
+func (s *sides) unknown(l *schedule.Line) []Layer {
+	text := l.Texts["material"]
+	if !letters.MatchString(text) || s.noMaterial.MatchString(text) || saysVented(l) {
+		return nil
+	}
+	return []Layer{{Line: l.ID, Text: text, Keys: []string{}, At: schedule.At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells["material"]}}}
+}
+
+var letters = regexp.MustCompile(`\pL{3}`)
 
 // saysVented holds for a row whose own words are for a vented space.
 func saysVented(l *schedule.Line) bool {
@@ -132,7 +157,8 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 		in := &p.Layers[i]
 		layers = append(layers, hygro.Layer{
 			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
-			Vented: slices.Contains(in.Keys, "vented") || i == len(p.Layers)-1 && screens(p.Layers),
+			Framing: slices.Contains(in.Keys, framingKey),
+			Vented:  slices.Contains(in.Keys, "vented") || i == len(p.Layers)-1 && screens(p.Layers),
 		})
 	}
 	res, err := b.hygro.Profile(layers, b.conditions(doc, site))

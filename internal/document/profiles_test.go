@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"abut/internal/document"
+	"abut/internal/hygro"
 )
 
 // TestPaintHasNoThickness: the thickness of a row is that of its board, not of
@@ -22,5 +23,64 @@ W1|3|Clay brick|3.625
 		if known := l.Thick != nil; known == (l.Family == "latex-paint") {
 			t.Errorf("%s: thickness known %v", l.Text, known)
 		}
+	}
+}
+
+const walls = `
+Wall types, layers from inside to outside. Site: Fargo, ND
+
+Wall type|Layer|Material|Thickness, in
+W1|1|gypsum board|0.5
+W1|2|glass wool batt in 2x6 wood studs|5.5
+W1|3|OSB sheathing|0.5
+W1|4|air space|1
+W1|5|fiber cement siding|0.3
+W2|1|gypsum board|0.5
+W2|2|glass wool batt in 2x6 wood studs|5.5
+W2|3|quandle composite panel|2
+W2|4|OSB sheathing|0.5
+W2|5|hat channels|1
+W2|6|fiber cement siding|0.3
+`
+
+// A layer that no word tells is said, and its section is not computed without
+// it; a space and a rail take a number and are no layer.
+func TestUnknownLayer(t *testing.T) {
+	doc := build(t, walls, document.Settings{})
+	if len(doc.Profiles) != 2 {
+		t.Fatalf("%d profiles", len(doc.Profiles))
+	}
+	if r := result(t, doc, 0); !r.Known || len(doc.Profiles[0].Missing) != 0 {
+		t.Errorf("known layers: %+v", r)
+	}
+	r := result(t, doc, 1)
+	if r.Known || r.PeakGM2 != nil || len(r.Missing) == 0 || len(doc.Profiles[1].Missing) != len(r.Missing) {
+		t.Errorf("an unknown layer: %+v", r)
+	}
+	for _, m := range r.Missing {
+		if m.Name != "quandle composite panel" {
+			t.Errorf("missing of %q", m.Name)
+		}
+	}
+}
+
+func result(t *testing.T, doc *document.Document, i int) hygro.Result {
+	t.Helper()
+	r, ok := doc.Profiles[i].Result.(hygro.Result)
+	if !ok {
+		t.Fatalf("no result: %+v", doc.Profiles[i])
+	}
+	return r
+}
+
+// The studs that a batt lies between are no layer behind it.
+func TestStudsAreNoLayer(t *testing.T) {
+	doc := build(t, walls, document.Settings{})
+	counted := map[string]bool{}
+	for _, l := range result(t, doc, 0).Layers {
+		counted[l.Name] = l.Counted
+	}
+	if counted["2x6 wood studs"] || !counted["glass wool batt"] || !counted["OSB sheathing"] {
+		t.Errorf("counted %v", counted)
 	}
 }

@@ -26,6 +26,9 @@ type sides struct {
 	lists    *regexp.Regexp
 	rank     map[string]int // by family, rising from the room outward
 	noLayers []string
+
+	framing    *regexp.Regexp // lumber that stands between insulation
+	noMaterial *regexp.Regexp // what takes a row among layers and is none
 }
 
 // sidesFile is where the words lie in the policy tree.
@@ -40,6 +43,9 @@ func loadSides(fsys fs.FS) (*sides, error) {
 			Lists    string              `json:"lists"`
 			Ranks    [][]string          `json:"ranks"`
 			NoLayers []string            `json:"no_layers"`
+
+			Framing    string `json:"framing"`
+			NoMaterial string `json:"no_material"`
 		} `json:"sides"`
 	}
 	err := knowledge.Read(fsys, "sides of assemblies", sidesFile, &file)
@@ -48,6 +54,12 @@ func loadSides(fsys fs.FS) (*sides, error) {
 	}
 	in := file.Sides
 	out := &sides{rank: map[string]int{}, noLayers: in.NoLayers, told: map[string]*regexp.Regexp{}, numbered: map[string]*regexp.Regexp{}}
+	if out.framing, err = regexp.Compile(in.Framing); err != nil {
+		return nil, fmt.Errorf("%s: framing: %w", sidesFile, err)
+	}
+	if out.noMaterial, err = regexp.Compile(in.NoMaterial); err != nil {
+		return nil, fmt.Errorf("%s: no_material: %w", sidesFile, err)
+	}
 	for rank, families := range in.Ranks {
 		for _, f := range families {
 			out.rank[f] = rank

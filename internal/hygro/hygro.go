@@ -24,6 +24,7 @@ type Layer struct {
 	Procedure   string   // of the stated permeance, ASTM E96: "A" dry, "B" wet, "" not stated
 	Insulation  bool     // it is insulation, whatever the table says
 	Vented      bool     // it has, or is, a space vented to the outside
+	Framing     bool     // it stands between the insulation and is no layer of its own
 }
 
 // Conditions are the monthly means on both sides, January first.

@@ -10,6 +10,9 @@ const (
 
 	// ventedWhy is why a layer is left out behind which outside air moves.
 	ventedWhy = "vented to the outside"
+	// framingWhy is why studs in the insulation are left out: the balance is that
+	// of the section between them.
+	framingWhy = "framing between the insulation"
 	// definitionSet marks figures that no table disagrees about, such as air.
 	definitionSet = "definition"
 )
@@ -28,6 +31,8 @@ func (t *Table) resolve(res *Result, layers []Layer, c Conditions) error {
 		switch {
 		case vented:
 			r.Counted, r.Why = false, ventedWhy
+		case l.Framing:
+			r.Counted, r.Why = false, framingWhy
 		case m.Skip != "":
 			r.Counted, r.Why = false, m.Skip
 		default:

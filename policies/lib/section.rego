@@ -65,6 +65,7 @@ _layer(layer, computed) := {
 	"text": layer.text,
 	"family": layer.family,
 	"class": layer.class,
+	"item": object.get(layer, "item", layer.text),
 	"at": layer.at,
 	"insulates": layer.insulates,
 	"thickness_mm": object.get(layer, "thickness_mm", null),
@@ -173,6 +174,8 @@ _has_insulation(section, from, to) if {
 # _state is cold or cool where the barrier lies too far out for the winter, warm where it lies well, else unknown.
 _state(section, i) := "unknown" if {
 	section.winter == null
+} else := "unknown" if {
+	_may_be_warm(section, i)
 } else := "warm" if {
 	not _lies_cold(section, i)
 } else := "cold" if {
@@ -189,6 +192,14 @@ _lies_cold(section, i) if {
 _lies_cold(section, i) if {
 	not _is_computed(section, i)
 	not _has_insulation(section, i, count(section.layers))
+}
+
+# Of a layer of which no word was read it is not known whether it insulates.
+_may_be_warm(section, i) if {
+	not _is_computed(section, i)
+	some layer in array.slice(section.layers, i, count(section.layers))
+	layer.class == ""
+	layer.item == ""
 }
 
 _is_computed(section, i) if {

@@ -8,6 +8,8 @@ _found(layers, winter, result) := found if {
 	found := cold_side.findings with input as wall.document([wall.profile(layers, winter, result)], {})
 }
 
+_unknown := wall.layer(41, "zorbex board", "", "", null)
+
 _layers := [wall.gypsum, wall.batt, wall.sheathing, wall.sheet]
 
 test_fires_in_full if {
@@ -38,6 +40,7 @@ test_silent[name] if {
 	some name, case in {
 		"open sheet": {"layers": [wall.batt, wall.open_sheet], "winter": wall.cold},
 		"warm side": {"layers": [wall.sheet, wall.wool], "winter": wall.cold},
+		"a layer that nobody knows outside": {"layers": array.concat(_layers, [_unknown]), "winter": wall.cold},
 		"mild": {"layers": _layers, "winter": wall.mild},
 		"unknown place": {"layers": _layers, "winter": null},
 	}

@@ -52,13 +52,17 @@ _framed(one) := {"filled": filled, "inside": inside, "out_si": out, "out": outer
 _is_between_studs(one, filled) if {
 	some layer in one.layers
 	regex.match(data.vapor.barriers.cavity_words, lower(layer.text))
-	count([m | some m in one.layers; _is_mass(m)]) == 0
+	count([m | some i, m in one.layers; _is_mass(one, i, m)]) == 0
 	filled < count(one.layers) - 1
 }
 
-_is_mass(layer) if layer.class in data.vapor.ratio.mass_classes
+# A veneer or stucco as the outermost layer is a cladding of the stud wall.
+_is_mass(one, i, layer) if {
+	layer.class in data.vapor.ratio.mass_classes
+	i < count(one.layers) - 1
+}
 
-_is_mass(layer) if layer.family in data.vapor.ratio.mass_families
+_is_mass(_, _, layer) if layer.family in data.vapor.ratio.mass_families
 
 # _inside is the tightest class of the room side; undefined where a layer is not known. Board alone will be painted.
 _inside(one, filled) := tightest if {
@@ -74,7 +78,10 @@ _is_vented(one, filled) if {
 	_is_cladding(layer)
 }
 
-_is_cladding(layer) if layer.class in data.vapor.ratio.vented_classes
+_is_cladding(layer) if {
+	layer.class in data.vapor.ratio.vented_classes
+	not layer.family in data.vapor.ratio.unvented_families
+}
 
 _is_cladding(layer) if regex.match(data.vapor.ratio.vented_words, lower(layer.text))
 

@@ -62,6 +62,14 @@ test_at_the_figure if {
 	count(_found(_layers(_paint, 90), 7.5, _zone_6)) == 0
 }
 
+test_stucco_is_no_vented_cladding if {
+	stucco := wall.layer(42, "stucco", "portland-cement-stucco", "masonry", 300)
+	count(_found([_paint, _batts(140), wall.sheathing, _foam, stucco], 5, _zone_6)) == 1
+	count(_found([_paint, _batts(140), wall.sheathing, _foam, _brick], 5, _zone_6)) == 0
+	count(_found([_paint, _batts(140), wall.sheathing, _foam, _brick], 5, "Climate zone 7")) == 1
+	count(_found([_paint, _batts(140), _brick, _foam, stucco], 5, _zone_6)) == 0
+}
+
 test_board_alone_is_a_question if {
 	{f.severity | some f in _found(_layers(wall.gypsum, 140), 5, _zone_6)} == {"note"}
 }
