@@ -25,7 +25,31 @@ func (r *sheetReader) merges() error {
 		}
 		r.sheet.Merges = append(r.sheet.Merges, Range{top, left, bottom, right})
 	}
+	if a, b, overlap := overlapping(r.sheet.Merges); overlap {
+		return refuse(fmt.Sprintf("its merged ranges %s and %s overlap, so it is not sure which text their cells show", a, b), saveAgain)
+	}
 	return nil
+}
+
+// overlapping finds two different ranges that share a cell. A spreadsheet
+// program never writes such, and each mends them in its own way: whatever
+// is read of them may not be what the author sees.
+func overlapping(ranges []Range) (a, b Range, overlap bool) {
+	byTop := slices.SortedFunc(slices.Values(ranges), func(a, b Range) int {
+		return cmp.Or(cmp.Compare(a.Top, b.Top), cmp.Compare(a.Left, b.Left), cmp.Compare(a.Bottom, b.Bottom), cmp.Compare(a.Right, b.Right))
+	})
+	var above []Range // the last one of each stretch of columns, from left to right
+	for _, m := range slices.Compact(byTop) {
+		from, _ := slices.BinarySearchFunc(above, m.Left, func(r Range, left int) int { return cmp.Compare(r.Right, left) })
+		to := from
+		for ; to < len(above) && above[to].Left <= m.Right; to++ {
+			if above[to].Bottom >= m.Top {
+				return above[to], m, true
+			}
+		}
+		above = slices.Replace(above, from, to, m)
+	}
+	return a, b, false
 }
 
 // fillMerged copies what stands at the top left of each merged range to the
@@ -77,8 +101,7 @@ func (r *sheetReader) lay(cells map[int][]Cell) {
 	slices.SortFunc(sheet.Rows, func(a, b Row) int { return cmp.Compare(a.Number, b.Number) })
 }
 
-// overlay puts copies over the cells of a row. The first copy wins where
-// merged ranges overlap, which a sound file has not; a comment stays.
+// overlay puts copies over the cells of a row; a comment stays.
 func overlay(cells, added []Cell) []Cell {
 	all := slices.Concat(added, cells)
 	slices.SortStableFunc(all, func(a, b Cell) int { return cmp.Compare(a.Col, b.Col) })

@@ -79,6 +79,9 @@ type Row struct {
 // Range is a block of cells, bounds included, from 1.
 type Range struct{ Top, Left, Bottom, Right int }
 
+// String is the address of the range, as in B2:D4.
+func (r Range) String() string { return Ref(r.Top, r.Left) + ":" + Ref(r.Bottom, r.Right) }
+
 // Span is a run of rows or columns, bounds included, from 1.
 type Span struct{ From, To int }
 
