@@ -14,8 +14,9 @@ import (
 // What a run may take where the settings say nothing: see `limits` in
 // schema/settings.schema.json.
 const (
-	defaultSeconds  = 120
-	defaultMemoryMB = 850
+	defaultSeconds   = 120
+	defaultMemoryMB  = 850
+	defaultMaterials = 250 // of one row: each is held against each
 )
 
 // errStopped ends a run that was interrupted; nothing is written.

@@ -100,6 +100,10 @@ func (p *project) load(ctx context.Context, flags projectFlags) (err error) {
 		p.reading.Place = flags.Place
 	}
 	p.reading.Schedule.Country, p.reading.Schedule.Columns = set.Country, set.Columns
+	p.reading.Schedule.Materials = defaultMaterials
+	if n, ok := set.Limits["materials"]; ok {
+		p.reading.Schedule.Materials = n
+	}
 	if set.Hours != "" {
 		if p.reading.Hours, err = seasonHours(set.Hours); err != nil {
 			return fmt.Errorf("%s: hours: %w", set.File, err)

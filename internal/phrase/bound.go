@@ -85,9 +85,13 @@ func (t *boundTable) bind(text string, view []token, qs []Quantity) {
 	free := 0 // words before this offset belong to an earlier quantity
 	for i := range qs {
 		q := &qs[i]
+		next := len(text) // a sign may be the next figure's: "5 cfm +10 psf"
+		if i+1 < len(qs) {
+			next = qs[i+1].Start
+		}
 		if s := t.ahead(text, before, q, free); s != nil {
 			q.Bound, q.Start = t.list[s.id].Bound, s.Start
-		} else if s := t.behind(text, after, q); s != nil {
+		} else if s := t.behind(text[:next], after, q); s != nil {
 			q.Bound, q.End = t.list[s.id].Bound, s.End
 		}
 		if q.Kind == "temperature" && t.differs(text, differ, q) {
@@ -124,7 +128,7 @@ func (t *boundTable) ahead(text string, hits []said, q *Quantity, free int) *sai
 // behind finds the longest bound right after the quantity.
 func (t *boundTable) behind(text string, hits []said, q *Quantity) *said {
 	for i := firstFrom(hits, q.End); i < len(hits) && hits[i].Start < q.End+longestBound; i++ {
-		if s := &hits[i]; t.fits(s.id, q) && blankBetween(text[q.End:s.Start], " ( ) , is , as a ") {
+		if s := &hits[i]; s.End <= len(text) && t.fits(s.id, q) && blankBetween(text[q.End:s.Start], " ( ) , is , as a ") {
 			return s
 		}
 	}

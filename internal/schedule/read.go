@@ -62,6 +62,7 @@ type Settings struct {
 	CountryOf func(places []Fact) string
 	Columns   map[string]string // heading -> slot
 	Products  []*workbook.Book  // workbooks of product data beside this one
+	Materials int               // that one row may name, 0: any number
 }
 
 // reader is one run over one workbook.
@@ -170,7 +171,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if len(r.sched.Lines) == 0 {
 		return nil, noTable(b)
 	}
-	return r.sched, nil
+	return r.sched, r.crowded()
 }
 
 // begin makes the reader of one workbook.

@@ -22,8 +22,10 @@ func TestLimits(t *testing.T) {
 	small := rawBook(inRow(cell + `<c r="B1" t="s"><v>0</v></c>`))
 	long := rawBook(inRow(`<c r="A1" t="inlineStr"><is><t>` + strings.Repeat("x", 300_000) + `</t></is></c>`))
 	two := small.with(parts{
-		"xl/workbook.xml":      strings.Replace(small["xl/workbook.xml"], "</sheets>", `<sheet name="T" sheetId="2" r:id="rId1"/></sheets>`, 1),
-		"xl/sharedStrings.xml": `<sst><si><t>a</t></si><si><t>b</t></si></sst>`})
+		"xl/workbook.xml":            strings.Replace(small["xl/workbook.xml"], "</sheets>", `<sheet name="T" sheetId="2" r:id="rId4"/></sheets>`, 1),
+		"xl/_rels/workbook.xml.rels": strings.Replace(small["xl/_rels/workbook.xml.rels"], "</Rel", `<Relationship Id="rId4" Type="`+relURL+`worksheet" Target="worksheets/sheet2.xml"/></Rel`, 1),
+		"xl/worksheets/sheet2.xml":   small["xl/worksheets/sheet1.xml"],
+		"xl/sharedStrings.xml":       `<sst><si><t>a</t></si><si><t>b</t></si></sst>`})
 	commented := rawBook(inRow(cell)).with(parts{
 		"xl/worksheets/_rels/sheet1.xml.rels": `<Relationships ` + relNS + `><Relationship Id="rId1" Type="` + relURL + `comments" Target="../comments1.xml"/></Relationships>`,
 		"xl/comments1.xml":                    `<comments><commentList>` + strings.Repeat(`<comment ref="A1"><text><t>x</t></text></comment>`, 3) + `</commentList></comments>`})

@@ -72,6 +72,7 @@ func TestDamaged(t *testing.T) {
 		want string
 	}{
 		"no sheet part":      {sheet.with(parts{part: ""}), "a.xlsx: S: its part xl/worksheets/sheet1.xml is missing"},
+		"one part twice":     {sheet.with(parts{"xl/workbook.xml": strings.Replace(sheet["xl/workbook.xml"], "</sheets>", `<sheet name="T" sheetId="2" r:id="rId1"/></sheets>`, 1)}), "a.xlsx: T: it lies in the same part of the file as sheet S"},
 		"no relation":        {sheet.with(parts{"xl/_rels/workbook.xml.rels": strings.Replace(rels, `"rId1"`, `"rId9"`, 1)}), "a.xlsx: S: its part is missing"},
 		"no texts":           {sheet.with(parts{"xl/sharedStrings.xml": ""}), "a.xlsx: its part xl/sharedStrings.xml is missing"},
 		"no sheets":          {sheet.with(parts{"xl/workbook.xml": `<workbook ` + mainNS + `><sheets/></workbook>`}), "a.xlsx: it lists no sheets"},

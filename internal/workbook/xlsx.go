@@ -32,8 +32,14 @@ func readXLSX(r io.ReaderAt, size int64, lim Limits) (*Book, error) {
 		return nil, err
 	}
 	out := &Book{}
+	read := map[string]string{} // by part: the sheet that lies in it
 	for _, entry := range b.sheets {
 		sheet := Sheet{Name: entry.name, State: entry.state}
+		part := b.rels[entry.id].target
+		if other, twice := read[part]; twice && part != "" {
+			return nil, locate(refuse("it lies in the same part of the file as sheet "+clip(other), saveAgain), "", sheet.Name)
+		}
+		read[part] = sheet.Name
 		if sheet.State == "" {
 			sheet.State = "visible"
 		}
