@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 )
@@ -85,5 +87,16 @@ func TestFolderReplacesWhereSettingsSaySo(t *testing.T) {
 func TestFolderIsMissing(t *testing.T) {
 	if _, err := Load(Options{Tree: policyTree(nil), Folders: []string{"no/such/folder"}}); err == nil {
 		t.Error("no error")
+	}
+}
+
+// TestFolderIsALink: what is judged must not change with where a link leads.
+func TestFolderIsALink(t *testing.T) {
+	link := filepath.Join(t.TempDir(), "house")
+	if err := os.Symlink(folder(t, map[string]string{"sequence/ours.rego": officeRule(body)}), link); err != nil {
+		t.Skip(err)
+	}
+	if _, err := Load(Options{Tree: policyTree(nil), Folders: []string{link}}); err == nil || !strings.Contains(err.Error(), link+": it is a link; ") {
+		t.Error(err)
 	}
 }

@@ -29,9 +29,10 @@ func TestOfficeRuleIsStopped(t *testing.T) {
 		opts Options
 		want string
 	}{
-		"steps":    {pairs, Options{RuleSteps: 10_000, RuleTime: time.Hour}, "it was stopped after 10000 steps"},
-		"time":     {pairs, Options{RuleTime: time.Millisecond, RuleSteps: 1 << 40}, "it was stopped after 1ms"},
-		"one call": {"findings contains {\"line\": \"W!F4\", \"message\": \"m\"} if count(numbers.range(1, 2000000000)) > 1\n", Options{RuleTime: 20 * time.Millisecond}, "it was stopped after 20ms"},
+		"steps":     {pairs, Options{RuleSteps: 10_000, RuleTime: time.Hour}, "it was stopped after 10000 steps"},
+		"time":      {pairs, Options{RuleTime: time.Millisecond, RuleSteps: 1 << 40}, "it was stopped after 1ms"},
+		"deaf call": {"findings contains {\"line\": \"W!F4\", \"message\": \"m\"} if sprintf(\"%d\", [bits.lsh(1, 30000000)]) == \"\"\n", Options{RuleTime: 20 * time.Millisecond}, "it was stopped after 20ms"},
+		"one call":  {"findings contains {\"line\": \"W!F4\", \"message\": \"m\"} if count(numbers.range(1, 2000000000)) > 1\n", Options{RuleTime: 20 * time.Millisecond}, "it was stopped after 20ms"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			tc.opts.Tree = policyTree(nil)
@@ -49,6 +50,56 @@ func TestOfficeRuleIsStopped(t *testing.T) {
 				t.Errorf("%d findings of the built-in rule, want 2", len(findings))
 			}
 		})
+	}
+}
+
+// TestNested: what OPA would compile for hours is told at once, and what a rule
+// may well hold is not.
+func TestNested(t *testing.T) {
+	for name, tc := range map[string]struct {
+		open, rest string
+		fine, far  int
+	}{
+		"sums":           {"1 + ", "1", 50, 20_000},
+		"lists":          {"[", "1", 30, 200},
+		"comprehensions": {"[a | a := ", "1", 5, 9},
+		"loops":          {"every a in [1] { a == 1; ", "true", 5, 9},
+	} {
+		closing := map[string]string{"[": "]", "e": " }", "1": ""}[tc.open[:1]]
+		rule := func(n int) map[string]string {
+			text := strings.Repeat(tc.open, n) + tc.rest + strings.Repeat(closing, n)
+			if name != "loops" {
+				text = "x := " + text + "\n\tis_number(x)"
+			}
+			return map[string]string{"sequence/ours.rego": officeRule("findings contains {\"line\": \"W!F4\", \"message\": \"m\"} if {\n\t" + text + "\n}\n")}
+		}
+		t.Run(name, func(t *testing.T) {
+			_, err := Load(Options{Tree: policyTree(nil), Folders: []string{folder(t, rule(tc.fine))}})
+			if err != nil {
+				t.Errorf("%d: %v", tc.fine, err)
+			}
+			_, err = Load(Options{Tree: policyTree(nil), Folders: []string{folder(t, rule(tc.far))}})
+			if err == nil || !strings.Contains(err.Error(), "sequence/ours.rego:14: its expressions lie too deep") {
+				t.Errorf("%d: %v", tc.far, err)
+			}
+		})
+	}
+}
+
+// TestLoadingIsStopped: rules that take too long to compile are told.
+func TestLoadingIsStopped(t *testing.T) {
+	root := folder(t, map[string]string{"sequence/ours.rego": officeRule(body)})
+	_, err := Load(Options{Tree: policyTree(nil), Folders: []string{root}, Timeout: time.Nanosecond})
+	if err == nil || !strings.Contains(err.Error(), root+": it takes more than 1ns to compile the rules") {
+		t.Error(err)
+	}
+}
+
+// TestLongProblem: a message that quotes a stranger's text is of bearable length.
+func TestLongProblem(t *testing.T) {
+	p := Problem{File: "x.rego", Line: 3, Message: "regex.match: " + strings.Repeat("é(", 9000)}
+	if got := p.Error(); len(got) > 450 || !strings.HasPrefix(got, "x.rego:3: regex.match: é(") || !strings.HasSuffix(got, "…") {
+		t.Errorf("%d bytes: %q", len(got), got)
 	}
 }
 

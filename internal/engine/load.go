@@ -1,9 +1,12 @@
 package engine
 
 import (
+	"context"
+	"fmt"
 	"io/fs"
 	"os"
 	"slices"
+	"strings"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -15,6 +18,17 @@ import (
 // A mistake in a rule, its metadata or its data gives Problems, each with file
 // and line.
 func Load(opts Options) (*Engine, error) {
+	if len(opts.Folders) == 0 {
+		return loadAny(opts)
+	}
+	most := opts.withDefaults().Timeout
+	ctx, stop := context.WithTimeoutCause(context.Background(), most, fmt.Errorf(
+		"%s: it takes more than %s to compile the rules; look for expressions that lie deep within one another", strings.Join(opts.Folders, ", "), most))
+	defer stop()
+	return inTime(ctx, func() (*Engine, error) { return loadAny(opts) })
+}
+
+func loadAny(opts Options) (*Engine, error) {
 	if opts.Tree == nil {
 		if kept, err := readPlan(policies.FS, policies.Plan); err == nil {
 			return loadPlan(opts, kept)

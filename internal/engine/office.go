@@ -21,14 +21,43 @@ func (e *compiled) askOffice(ctx context.Context, q query, input ast.Value) (ans
 	limited, stop := context.WithTimeoutCause(limited, e.options.RuleTime,
 		fmt.Errorf("%w after %s; it may go round in circles", errLimit, e.options.RuleTime))
 	defer stop()
-	a, err := e.ask(limited, q, input, rego.EvalQueryTracer(&steps{left: e.options.RuleSteps, stop: func() {
-		cancel(fmt.Errorf("%w after %d steps; it may go round in circles", errLimit, e.options.RuleSteps))
-	}}))
+	a, err := inTime(limited, func() (answer, error) {
+		return e.ask(limited, q, input, rego.EvalQueryTracer(&steps{left: e.options.RuleSteps, stop: func() {
+			cancel(fmt.Errorf("%w after %d steps; it may go round in circles", errLimit, e.options.RuleSteps))
+		}}))
+	})
 	if errors.Is(err, errLimit) && ctx.Err() == nil {
 		r := q.rules[0]
 		return answer{raw: make([][]any, 1), problems: Problems{{Rule: r.ID, File: r.File, Line: r.Line, Message: err.Error()}}}, nil
 	}
 	return a, err
+}
+
+// inTime leaves work to itself when the time ends: some of what a rule may call
+// looks at no clock until it is done. The run ends soon after.
+func inTime[T any](ctx context.Context, work func() (T, error)) (T, error) {
+	type result struct {
+		value T
+		err   error
+	}
+	done := make(chan result, 1)
+	go func() {
+		var r result
+		defer func() {
+			if p := recover(); p != nil {
+				r.err = fmt.Errorf("OPA stumbled over it (%v)", p)
+			}
+			done <- r
+		}()
+		r.value, r.err = work()
+	}()
+	select {
+	case r := <-done:
+		return r.value, r.err
+	case <-ctx.Done():
+		var none T
+		return none, context.Cause(ctx)
+	}
 }
 
 // steps counts what OPA does.

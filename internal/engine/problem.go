@@ -32,8 +32,17 @@ func (p Problem) Error() string {
 	if p.Rule != "" {
 		fmt.Fprintf(&b, "rule %s: ", p.Rule)
 	}
-	b.WriteString(p.Message)
+	b.WriteString(clip(p.Message))
 	return b.String()
+}
+
+// clip cuts a message that quotes too much of a stranger's text.
+func clip(message string) string {
+	const most = 400
+	if len(message) <= most {
+		return message
+	}
+	return strings.ToValidUTF8(message[:most], "") + "…"
 }
 
 // Problems are reported together, in order of file and line.

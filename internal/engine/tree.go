@@ -63,6 +63,9 @@ func readFiles(opts Options, wanted func(string) bool) (*tree, error) {
 }
 
 func (t *tree) addFolder(folder string, replace []string) error {
+	if info, err := os.Lstat(folder); err == nil && info.Mode()&fs.ModeSymlink != 0 {
+		return fmt.Errorf("open policy folder: %s: it is a link; name the folder that it leads to", folder)
+	}
 	root, err := os.OpenRoot(folder) // links cannot lead out of it
 	if err != nil {
 		return fmt.Errorf("open policy folder: %w", err)
@@ -107,7 +110,7 @@ func (t *tree) add(files fs.FS, name string, g *guard) error {
 		problems = append(problems, mergeInto(own, s, sameLayer)...)
 	}
 	if g != nil {
-		if rules, err = ownRules(files); err != nil {
+		if rules, err = ownRules(files, name); err != nil {
 			return err
 		}
 	}
@@ -232,6 +235,8 @@ func (s *source) parse(options ast.ParserOptions) {
 		s.problems = problemsOf(s.name, err)
 	case module == nil:
 		s.problems = Problems{{File: s.name, Message: "the file is empty"}}
+	default:
+		s.problems = nested(module)
 	}
 	s.module = module
 }

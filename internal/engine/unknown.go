@@ -123,8 +123,8 @@ func keysOf(object map[string]any) []string {
 }
 
 // ownRules is the text of all rules of an office's folder.
-func ownRules(files fs.FS) (string, error) {
-	sources, err := readSources(files, "", isPolicy)
+func ownRules(files fs.FS, name string) (string, error) {
+	sources, err := readSources(files, name, isPolicy)
 	var text strings.Builder
 	for _, s := range sources {
 		text.Write(s.text)
