@@ -205,7 +205,7 @@ func report(g guard, run output.Run, o checkOptions, s Streams) error {
 		return err
 	}
 	for _, p := range run.Problems {
-		fmt.Fprintln(s.Err, "abut:", output.Plain(p.Line()+o.uncopied(run)))
+		say(s, p.Line()+o.uncopied(run))
 	}
 	switch {
 	case len(run.Problems) > 0:

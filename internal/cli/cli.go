@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -72,8 +73,18 @@ func tell(s Streams, err error) {
 		}
 	}
 	for _, e := range list {
-		fmt.Fprintln(s.Err, "abut:", output.Plain(e.Error()))
+		say(s, e.Error())
 	}
+}
+
+// say writes one line to the person; a stranger's text in it may be endless.
+func say(s Streams, text string) {
+	const most = 2000
+	text = output.Plain(text)
+	if len(text) > most {
+		text = strings.ToValidUTF8(text[:most], "") + "…"
+	}
+	fmt.Fprintln(s.Err, "abut:", text)
 }
 
 // needs wants arguments, at most so many (0: any number), and says in plain

@@ -1,10 +1,10 @@
 package cli
 
 import (
+	"bytes"
 	"encoding/json"
 	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strconv"
@@ -13,6 +13,7 @@ import (
 
 	"abut/internal/climate"
 	"abut/internal/output"
+	"abut/internal/settings"
 	"abut/policies"
 
 	"github.com/spf13/cobra"
@@ -268,11 +269,12 @@ func orOwnFigures(err error) error {
 
 // ownSite reads the project's own monthly figures or hourly weather file.
 func ownSite(file string, at climate.Place) (*climate.Site, error) {
-	f, err := os.Open(file)
+	const most = 32 << 20 // a weather file of a year has two
+	data, err := settings.ReadFile(file, most)
 	if err != nil {
-		return nil, err
+		return nil, fmt.Errorf("read climate: %w", err)
 	}
-	defer f.Close()
+	f := bytes.NewReader(data)
 	if strings.EqualFold(filepath.Ext(file), ".epw") {
 		s, err := climate.FromEPW(f)
 		return s, inFile(file, err)

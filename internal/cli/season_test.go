@@ -157,6 +157,7 @@ func TestSeasonRefuses(t *testing.T) {
 		"both":        {[]string{"--place", "Buffalo, NY", "--lat", "43", "--lon", "-79", "--from", "2026-11-02", "--to", "2026-12-18"}, "not both"},
 		"far south":   {[]string{"--lat", "-33.9", "--lon", "151.2", "--from", "2026-11-02", "--to", "2026-12-18"}, "--climate FILE"},
 		"half":        {[]string{"--lat", "43", "--from", "2026-11-02", "--to", "2026-12-18"}, "together"},
+		"device":      {[]string{"--climate", os.DevNull, "--from", "2026-11-02", "--to", "2026-12-18"}, "it is a link, folder or device"},
 		"no file":     {[]string{"--climate", "no-such.csv", "--from", "2026-11-02", "--to", "2026-12-18"}, "no-such.csv"},
 	} {
 		if _, err := season(tc.args...); err == nil || !strings.Contains(err.Error(), tc.says) {

@@ -12,6 +12,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"abut/schema"
 
@@ -70,7 +71,7 @@ func Find(dir string) (Settings, error) {
 
 // Load reads one settings file. An error names the file, the line and the key.
 func Load(path string) (Settings, error) {
-	raw, err := read(path)
+	raw, err := ReadFile(path, maxBytes)
 	if err != nil {
 		return Settings{}, fmt.Errorf("read settings: %w", err)
 	}
@@ -86,15 +87,17 @@ func Load(path string) (Settings, error) {
 // maxBytes is far above any settings file; one may come with a stranger's change.
 const maxBytes = 1 << 20
 
-func read(path string) ([]byte, error) {
+// ReadFile reads a file that a stranger's change may bring: links and devices
+// are refused before they are opened, and so is what is larger than may be.
+func ReadFile(path string, most int64) ([]byte, error) {
 	info, err := os.Lstat(path)
 	switch {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
 		return nil, fmt.Errorf("%s: it is a link, folder or device, not a file", path)
-	case info.Size() > maxBytes:
-		return nil, fmt.Errorf("%s: it has more than %d bytes", path, maxBytes)
+	case info.Size() > most:
+		return nil, fmt.Errorf("%s: it has more than %d bytes", path, most)
 	}
 	return os.ReadFile(path)
 }
@@ -130,6 +133,12 @@ func bodyOf(raw []byte) ast.Node {
 // validate holds the file against the schema and turns a failure into the line
 // and key it belongs to.
 func validate(raw []byte) error {
+	if !utf8.Valid(raw) {
+		return errors.New("its text is not valid UTF-8; save it again in UTF-8")
+	}
+	if err := plain(raw); err != nil {
+		return err
+	}
 	text, err := yaml.YAMLToJSON(raw)
 	if err != nil {
 		return errors.New(firstLine(yaml.FormatError(err, false, false)))

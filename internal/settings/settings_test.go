@@ -43,6 +43,11 @@ func TestLoadRefuses(t *testing.T) {
 		"a word met before":    {"place: severity, off\noff:\n  - a\n  - [b]\nseverity:\n  off: note\n", "line 4: off.1"},
 		"misspelt, met before": {"# colums\nplace: colums\ncolums: {a: b}\n", "line 3: colums: no such setting"},
 		"not yaml":             {"place: \"x\n", "abut.yaml"},
+		"not UTF-8":            {"place: Caf\xe9\n", "its text is not valid UTF-8"},
+		"alias":                {"off: &a [x]\nreplace: *a\n", "line 2: *a stands for a value given elsewhere"},
+		"alias of all":         {"limits:\n  <<: *a\n", "line 2: *a stands for"},
+		"billion":              {"off: &a [x, x, x]\nreplace: &b [*a, *a, *a]\npolicies: &c [*b, *b, *b]\n", "line 2: *a stands for"},
+		"two documents":        {"place: X\n---\nplace: Y\n", "line 3: a second document begins"},
 		"a bare number":        {"12\n", "abut.yaml"},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -58,7 +63,7 @@ func TestLoadRefuses(t *testing.T) {
 }
 
 func TestEmptyFileIsNoError(t *testing.T) {
-	for _, text := range []string{"", "# nothing yet\n"} {
+	for _, text := range []string{"", "# nothing yet\n", "---\n", "---\nplace: X\n...\n", "place: X\n---\n"} {
 		if _, err := Load(write(t, text)); err != nil {
 			t.Errorf("%q: %v", text, err)
 		}

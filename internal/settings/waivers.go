@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -51,7 +50,7 @@ func (s Settings) Accepted() ([]Waiver, error) {
 // readWaivers gives the waivers of one file and the names of files that stand
 // among them.
 func readWaivers(path string) (list []Waiver, files []string, err error) {
-	raw, err := os.ReadFile(path)
+	raw, err := ReadFile(path, maxBytes)
 	if err != nil {
 		return nil, nil, fmt.Errorf("read waivers: %w", err)
 	}

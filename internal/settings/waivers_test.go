@@ -48,6 +48,27 @@ func TestAcceptedRefuses(t *testing.T) {
 	}
 }
 
+// TestReadFile refuses what would be waited for, or leads elsewhere.
+func TestReadFile(t *testing.T) {
+	path := write(t, "waivers: []\n")
+	link := filepath.Join(t.TempDir(), "link.yaml")
+	if err := os.Symlink(path, link); err != nil {
+		t.Skip(err)
+	}
+	for file, most := range map[string]int64{link: 100, filepath.Dir(path): 100, os.DevNull: 100, path: 5} {
+		if got, err := ReadFile(file, most); err == nil || !strings.Contains(err.Error(), file+": it ") {
+			t.Errorf("%s: %q, %v", file, got, err)
+		}
+	}
+	s, err := Load(write(t, "waivers: ["+link+"]\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := s.Accepted(); err == nil || !strings.Contains(err.Error(), "it is a link") {
+		t.Error(err)
+	}
+}
+
 // TestNoWaivers: a file without the key, and no file at all.
 func TestNoWaivers(t *testing.T) {
 	s, err := Load(write(t, "place: Boise, ID\n"))
