@@ -59,6 +59,15 @@ func (w *workWords) of(h columnHead) workHead {
 	return workHead{work, h}
 }
 
+// both holds where the headings speak of both works, which few do.
+func (w *workWords) both(heads []columnHead, over func(columnHead) string) bool {
+	var all strings.Builder
+	for _, h := range heads {
+		all.WriteString(h.whole + "\n" + over(h) + "\n")
+	}
+	return w.shop.MatchString(all.String()) && w.site.MatchString(all.String())
+}
+
 // bidsIn lists what a column of a table with two works could be: there the day on which
 // panels are set is none of work.
 func (r *reader) bidsIn(h workHead) []guess {
@@ -78,6 +87,9 @@ type workHead struct {
 // for all other tables. A work that is written over one column is that of the next
 // ones too, as far as nothing stands over them.
 func (r *reader) works(heads []columnHead, over func(columnHead) string) []workHead {
+	if !r.head.works.both(heads, over) {
+		return nil
+	}
 	var works []workHead
 	telling, before := map[string]bool{}, ""
 	for _, h := range heads {

@@ -75,7 +75,7 @@ func Load(path string) (Settings, error) {
 	if err != nil {
 		return Settings{}, fmt.Errorf("read settings: %w", err)
 	}
-	s, err := parse(raw)
+	s, err := inTime(longest, func() (Settings, error) { return parse(raw) })
 	if err != nil {
 		return Settings{}, fmt.Errorf("%s: %w", path, err)
 	}

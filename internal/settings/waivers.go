@@ -54,26 +54,40 @@ func readWaivers(path string) (list []Waiver, files []string, err error) {
 	if err != nil {
 		return nil, nil, fmt.Errorf("read waivers: %w", err)
 	}
+	found, err := inTime(longest, func() (waiverFile, error) { return parseWaivers(path, raw) })
+	if err != nil {
+		return nil, nil, fmt.Errorf("%s: %w", path, err)
+	}
+	return found.list, found.files, nil
+}
+
+// waiverFile is what stands in the list of one file.
+type waiverFile struct {
+	list  []Waiver
+	files []string
+}
+
+func parseWaivers(path string, raw []byte) (found waiverFile, err error) {
 	if len(bytes.TrimSpace(raw)) == 0 {
-		return nil, nil, nil
+		return found, nil
 	}
 	if err := validate(raw); err != nil {
-		return nil, nil, fmt.Errorf("%s: %w", path, err)
+		return found, err
 	}
 	file, err := parser.ParseBytes(raw, 0)
 	if err != nil {
-		return nil, nil, fmt.Errorf("%s: %w", path, errors.New(firstLine(yaml.FormatError(err, false, false))))
+		return found, errors.New(firstLine(yaml.FormatError(err, false, false)))
 	}
 	for _, doc := range file.Docs {
 		for _, node := range itemsOf(doc.Body) {
 			if name, ok := node.(*ast.StringNode); ok {
-				files = append(files, name.Value)
+				found.files = append(found.files, name.Value)
 				continue
 			}
-			list = append(list, waiverOf(path, node))
+			found.list = append(found.list, waiverOf(path, node))
 		}
 	}
-	return list, files, nil
+	return found, nil
 }
 
 // itemsOf gives the list under the key waivers.
