@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 )
@@ -41,18 +42,34 @@ func linkNew(from, to string) error {
 // place writes beside the path and moves what is written to it. Whatever goes
 // wrong, nothing of it stays behind.
 func place(path string, write func(io.Writer) error, move func(from, to string) error) error {
-	tmp, err := os.CreateTemp(filepath.Dir(path), ".abut-*")
+	err := placed(filepath.Dir(path), write, func(tmp string) error { return move(tmp, path) })
 	if err != nil {
 		return fmt.Errorf("write %s: %w", path, err)
 	}
-	defer os.Remove(tmp.Name()) // gone already where it was renamed
-	if err := errors.Join(write(tmp), tmp.Chmod(0o644), tmp.Sync(), tmp.Close()); err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
-	}
-	if err := move(tmp.Name(), path); err != nil {
-		return fmt.Errorf("write %s: %w", path, err)
-	}
 	return nil
+}
+
+func placed(dir string, write func(io.Writer) error, move func(tmp string) error) error {
+	temporary := filepath.Join(dir, fmt.Sprintf(".abut-%016x", rand.Uint64()))
+	tmp, err := unnamed(dir)
+	named := err != nil
+	if named {
+		tmp, err = os.OpenFile(temporary, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600)
+	}
+	if err != nil {
+		return err
+	}
+	defer os.Remove(temporary) // gone already where it was renamed
+	if err := errors.Join(write(tmp), tmp.Chmod(0o644), tmp.Sync()); err != nil {
+		return errors.Join(err, tmp.Close())
+	}
+	if !named {
+		err = name(tmp, temporary)
+	}
+	if err := errors.Join(err, tmp.Close()); err != nil {
+		return err
+	}
+	return move(temporary)
 }
 
 // writable refuses files to write that are there and are no plain file, are

@@ -100,3 +100,40 @@ func TestWritable(t *testing.T) {
 		})
 	}
 }
+
+// TestNoNameUntilWhole: while a file is written, nothing of it stands in the
+// folder, so that a run that is killed leaves nothing.
+func TestNoNameUntilWhole(t *testing.T) {
+	dir := t.TempDir()
+	if f, err := unnamed(dir); err != nil {
+		t.Skipf("this disk knows no files without a name: %v", err)
+	} else if err := f.Close(); err != nil {
+		t.Fatal(err)
+	}
+	entries := func() (names []string) {
+		list, err := os.ReadDir(dir)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, e := range list {
+			names = append(names, e.Name())
+		}
+		return names
+	}
+	write := func(w io.Writer) error {
+		if _, err := io.WriteString(w, "whole"); err != nil {
+			return err
+		}
+		if names := entries(); len(names) > 0 {
+			t.Errorf("while it is written there is %v", names)
+		}
+		return nil
+	}
+	path := filepath.Join(dir, "report.md")
+	if err := writeFile(path, write); err != nil {
+		t.Fatal(err)
+	}
+	if text, err := os.ReadFile(path); err != nil || string(text) != "whole" || len(entries()) != 1 {
+		t.Errorf("%q, %v, %v", text, err, entries())
+	}
+}
