@@ -223,8 +223,3 @@ func (r *reader) besideCover(t *table, col int) bool {
 func (t *table) mayMark(col int) bool {
 	return col == t.nums[0] || t.kind == kindSchedule && len(t.nums) > 1 && col == t.nums[1]
 }
-
-// lacks holds for a column that mostly names what a table has no other column for.
-func (r *reader) lacks(t *table, col int, role string) bool {
-	return t.column(role) == 0 && r.mostlyNames(t, col, role)
-}
