@@ -162,6 +162,25 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	return slot, "temperatures stand under it"
 }
 
+// otherEnd turns a column of temperatures at application to the end that its heading
+// tells of by words for cold or heat: "Coldest to put on".
+func (r *reader) otherEnd(t *table) {
+	ends := map[string]struct {
+		is          string
+		says, never []string
+	}{
+		"apply_max": {"apply_min", r.head.cold, r.head.hot},
+		"apply_min": {"apply_max", r.head.hot, r.head.cold},
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		words := headingWords(c.Heading)
+		if end, is := ends[c.Slot]; is && t.column(end.is) == 0 && r.head.denied(c.Heading) == "" && holdsAny(words, end.says) && !holdsAny(words, end.never) {
+			c.Slot, c.Why = end.is, c.Why+", and of the two ends it tells this one"
+		}
+	}
+}
+
 // ofHeat holds for a column of product data whose heading speaks of heat or cold, or of
 // a lower end at application, and whose cells are temperatures.
 func (r *reader) ofHeat(t *table, c Column, words []string) bool {

@@ -563,3 +563,15 @@ R-2 | butyl sheet | 5
 		t.Errorf("unknown tags %v", got)
 	}
 }
+
+// A heading over temperatures may tell by words for cold and heat which end it means.
+func TestEndsOfTemperatures(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Coldest to put on": "apply_min", "Put on at, max": "apply_max", "Hottest to put on": "apply_max",
+	} {
+		s := read(t, walls+"Tag | Type | Sticks to | "+heading+"\nR-1 | rubberized asphalt membrane | concrete | 40 °F\nR-2 | butyl sheet | plywood | 25 °F\n")
+		if p := product(t, s, "R-1"); p.Texts[want] == "" {
+			t.Errorf("%s: %v, want %s", heading, p.Texts, want)
+		}
+	}
+}

@@ -201,6 +201,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.joinKeys(all)
 	r.explainColumns(b, all)
 	r.each(all, kindProducts, r.contradicted)
+	r.each(all, kindProducts, r.otherEnd)
 	r.each(all, kindProducts, r.fillUnknown)
 	r.nameProducts(all)
 	used := map[string]bool{}
