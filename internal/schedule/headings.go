@@ -99,6 +99,9 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Answers               []string          `json:"answers"`
 			Money                 string            `json:"money"`
 			Works                 workWords         `json:"works"`
+			Inner                 []string          `json:"inner"`
+			Outer                 []string          `json:"outer"`
+			Linings               []string          `json:"linings"`
 			Days                  []dayWork         `json:"days"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
@@ -116,7 +119,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
-		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, works: file.Columns.Works,
+		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works,
 		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, loose: set(file.Columns.Loose),
 		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
