@@ -1,0 +1,57 @@
+package schedule_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+)
+
+// A row tells an assembly where headings name both its sides; the room side comes first,
+// whichever end of a cell it stands at.
+func TestBuildUpAcrossColumns(t *testing.T) {
+	for _, tc := range []struct{ inner, outer, inside, want string }{
+		{"Inner side", "Outer side", "fiberglass batts, poly, gypsum board", "gypsum-board polyethylene-sheet glass-fiber-insulation osb-plywood-sheathing rubberized-asphalt-membrane mineral-wool"},
+		{"Room side", "Weather side", "poly, fiberglass batts", "polyethylene-sheet glass-fiber-insulation osb-plywood-sheathing rubberized-asphalt-membrane mineral-wool"},
+		{"Room side", "Weather side", "fiberglass batts, poly", ""},
+		{"Room side", "Weather side", "gypsum board, no poly", "gypsum-board osb-plywood-sheathing rubberized-asphalt-membrane mineral-wool"},
+		{"Behind", "Covered by", "gypsum board, fiberglass batts", ""},
+		{"Inboard", "Outboard", "", ""},
+	} {
+		s := read(t, fmt.Sprintf(`
+Mark | Where | Membrane | Substrate | %s | %s | Installed
+1 | north | SBS sheet | plywood | %s | mineral wool | 2 Mar 2026
+2 | south | SBS sheet | plywood | %s | mineral wool | 3 Mar 2026`, tc.inner, tc.outer, tc.inside, tc.inside))
+		var got []string
+		for _, it := range line(t, s, "1").Layers {
+			got = append(got, it.Family)
+		}
+		if strings.Join(got, " ") != tc.want {
+			t.Errorf("%s %q: layers %q, want %q", tc.inner, tc.inside, got, tc.want)
+		}
+	}
+}
+
+// A sheet said to be on the bed is what the next one goes on.
+func TestSheetOnTheBed(t *testing.T) {
+	s := read(t, `
+Mark | Where | Membrane | Substrate | Installed
+1 | north | butyl tape | CMU with the SBS sheet across it | 2 Mar 2026
+2 | south | butyl tape | CMU with steel angle | 3 Mar 2026`)
+	if got := items(line(t, s, "1"), "under"); got != "concrete-masonry" {
+		t.Errorf("under the sheet lies %q", got)
+	}
+	if got := items(line(t, s, "2"), "under"); got != "" {
+		t.Errorf("an angle covers no block, and under it lies %q", got)
+	}
+}
+
+// A day that there is not stays one, whatever else the row dates.
+func TestImpossibleDayStays(t *testing.T) {
+	s := read(t, `
+Mark | Where | Membrane | Substrate | Installed | Covered | Remarks
+1 | north | butyl sheet | plywood | 31 Jun 2026 | 9 Jul 2026 | Sashes installed 4 Jul 2026
+2 | south | butyl sheet | plywood | 3 Jun 2026 | 9 Jul 2026 | none`)
+	if got := line(t, s, "1").Dates["install"]; got.State != "impossible" || got.Text != "31 Jun 2026" {
+		t.Errorf("installed %+v", got)
+	}
+}
