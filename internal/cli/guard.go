@@ -9,6 +9,8 @@ import (
 	"runtime/debug"
 	"runtime/metrics"
 	"time"
+
+	"abut/internal/aside"
 )
 
 // What a run may take where the settings say nothing: see `limits` in
@@ -55,23 +57,11 @@ func (e exhausted) Error() string {
 // guarded does one piece of work under the limits. When one is exceeded the
 // work is left to itself, with its context ended.
 func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T, error)) (T, error) {
-	type result struct {
-		value T
-		err   error
-	}
 	ctx, cancel := context.WithCancelCause(ctx)
 	defer cancel(nil)
-	done := make(chan result, 1)
-	go func() {
-		var r result
-		defer func() {
-			if p := recover(); p != nil {
-				r.err = fmt.Errorf("it cannot be checked: the program stumbled over it (%v); please report it with the file", p)
-			}
-			done <- r
-		}()
-		r.value, r.err = work(ctx)
-	}()
+	done := aside.Start(func() (T, error) { return work(ctx) }, func(p any) error {
+		return fmt.Errorf("it cannot be checked: the program stumbled over it (%v); please report it with the file", p)
+	})
 	var none T
 	late := time.After(g.time)
 	look := time.NewTicker(10 * time.Millisecond)
@@ -79,7 +69,7 @@ func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T,
 	for {
 		select {
 		case r := <-done:
-			return r.value, r.err
+			return r.Value, r.Err
 		case <-ctx.Done():
 			return none, errStopped
 		case <-late:

@@ -8,6 +8,8 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/topdown"
+
+	"abut/internal/aside"
 )
 
 // errLimit ends a rule of an office that takes too long.
@@ -36,28 +38,7 @@ func (e *compiled) askOffice(ctx context.Context, q query, input ast.Value) (ans
 // inTime leaves work to itself when the time ends: some of what a rule may call
 // looks at no clock until it is done. The run ends soon after.
 func inTime[T any](ctx context.Context, work func() (T, error)) (T, error) {
-	type result struct {
-		value T
-		err   error
-	}
-	done := make(chan result, 1)
-	go func() {
-		var r result
-		defer func() {
-			if p := recover(); p != nil {
-				r.err = fmt.Errorf("OPA stumbled over it (%v)", p)
-			}
-			done <- r
-		}()
-		r.value, r.err = work()
-	}()
-	select {
-	case r := <-done:
-		return r.value, r.err
-	case <-ctx.Done():
-		var none T
-		return none, context.Cause(ctx)
-	}
+	return aside.Do(ctx, work, func(p any) error { return fmt.Errorf("OPA stumbled over it (%v)", p) })
 }
 
 // steps counts what OPA does.

@@ -1,8 +1,11 @@
 package settings
 
 import (
+	"context"
 	"fmt"
 	"time"
+
+	"abut/internal/aside"
 )
 
 // longest is the time that the reading of one file may take: a few kilobytes of
@@ -11,26 +14,8 @@ const longest = 10 * time.Second
 
 // inTime leaves work to itself when the time ends, since nothing stops it.
 func inTime[T any](most time.Duration, work func() (T, error)) (T, error) {
-	type result struct {
-		value T
-		err   error
-	}
-	done := make(chan result, 1)
-	go func() {
-		var r result
-		defer func() {
-			if p := recover(); p != nil {
-				r.err = fmt.Errorf("it cannot be read (%v)", p)
-			}
-			done <- r
-		}()
-		r.value, r.err = work()
-	}()
-	select {
-	case r := <-done:
-		return r.value, r.err
-	case <-time.After(most):
-		var none T
-		return none, fmt.Errorf("it takes more than %s to read; write it plainer, without brackets in brackets", most)
-	}
+	ctx, stop := context.WithTimeoutCause(context.Background(), most,
+		fmt.Errorf("it takes more than %s to read; write it plainer, without brackets in brackets", most))
+	defer stop()
+	return aside.Do(ctx, work, func(p any) error { return fmt.Errorf("it cannot be read (%v)", p) })
 }
