@@ -73,7 +73,7 @@ func nameFirst(text string, names *wordIndex) (name, rest string) {
 // looksNamed holds for a code, or for several words of which each is a name: a single
 // word that the schedule uses may be any.
 func looksNamed(name string) bool {
-	if isCode(name) {
+	if looksCoded(name) {
 		return true
 	}
 	words := strings.Fields(name)
@@ -85,8 +85,8 @@ func looksNamed(name string) bool {
 	return len(words) > 1
 }
 
-// isCode holds for a name with a figure, or of a few capitals.
-func isCode(name string) bool {
+// looksCoded holds for a name with a figure, or of a few capitals.
+func looksCoded(name string) bool {
 	name = strings.TrimSpace(name)
 	return strings.ContainsFunc(name, unicode.IsDigit) || len(name) <= longAcronym && strings.ToUpper(name) == name
 }

@@ -59,11 +59,12 @@ type cardCell struct {
 // freeRows are the rows of a sheet without the cells of its schedules, and of tables of
 // product data that name their products under a heading.
 func freeRows(s *workbook.Sheet, tables []*table) []cardRow {
+	taken := slices.DeleteFunc(slices.Clone(tables), func(t *table) bool { return t.kind != kindSchedule && !t.listsProducts() })
 	out := make([]cardRow, 0, len(s.Rows))
 	for _, row := range s.Rows {
 		cells := filled(row)
-		for _, t := range tables {
-			if (t.kind == kindSchedule || t.listsProducts()) && row.Number >= t.head[0] && row.Number <= t.last {
+		for _, t := range taken {
+			if row.Number >= t.head[0] && row.Number <= t.last {
 				cells = slices.DeleteFunc(cells, func(c workbook.Cell) bool { return c.Col <= t.nums[len(t.nums)-1] })
 			}
 		}

@@ -134,7 +134,7 @@ func (c *cardScan) isHead(label, value cardCell) bool {
 		return false
 	case named && c.gap:
 		return true
-	case named && c.labelOf(label.Value) == "" && (!c.open || isCode(label.Value)): // and not "Edges", which the schedule has as well
+	case named && c.labelOf(label.Value) == "" && (!c.open || looksCoded(label.Value)): // and not "Edges", which the schedule has as well
 		return true
 	}
 	return c.gap && c.labelOf(label.Value) == "" && c.often[fold(label.Value)] < 2

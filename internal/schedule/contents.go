@@ -148,9 +148,8 @@ func (t *table) about() int {
 // materials.
 func (r *reader) namesLittleElse(t *table, col int) bool {
 	letters, named := 0, 0
-	for row := t.first; row <= t.last; row++ {
-		words := text(t.sheet, row, col)
-		if r.words.isBlank(words) || r.words.isNone(words) || t.ownCells(row) < 2 {
+	for words := range r.said(t, col) {
+		if r.words.isNone(words) {
 			continue
 		}
 		letters += len(words)

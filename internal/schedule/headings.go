@@ -209,7 +209,7 @@ func (h *headings) shortForms() {
 	for i := range h.slots {
 		for _, w := range h.slots[i].words {
 			w = singular(w)
-			if len(w) < leastStart || len(w) > mostCut || !isASCII(w) {
+			if len(w) < leastStart || len(w) > mostCut || !plainLetters(w) {
 				continue
 			}
 			for _, form := range shorten(w) {
@@ -230,13 +230,9 @@ func (h *headings) shortForms() {
 	}
 }
 
-func isASCII(w string) bool {
-	for i := range len(w) {
-		if w[i] < 'a' || w[i] > 'z' {
-			return false
-		}
-	}
-	return true
+// plainLetters holds for a word of small letters without accents and signs.
+func plainLetters(w string) bool {
+	return strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") == ""
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }

@@ -3,6 +3,7 @@ package schedule
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // joinKeys finds the column by whose codes the products of a table are called: short
@@ -10,16 +11,24 @@ import (
 // is written over them ("Keynote", "M#", nothing). A table of such codes and of words
 // for materials is a key to them.
 func (r *reader) joinKeys(all []*table) {
-	used := map[string]map[string]bool{kindProducts: r.codesUsed(all, false), kindOther: r.codesUsed(all, true)}
-	if len(used[kindProducts]) == 0 {
-		return
-	}
-	cells := scheduleWords(all)
+	used := map[string]map[string]bool{} // by the kinds of tables that ask for it
+	cells := sync.OnceValue(func() *wordIndex { return scheduleWords(all) })
 	for _, t := range all {
 		if t.kind != kindProducts && (t.kind != kindOther || t.has(notOfKeys...) > 0) {
 			continue
 		}
-		if own := r.keyColumn(t, used[t.kind], cells); own >= 0 {
+		called, most := -1, 0
+		if t.kind == kindProducts {
+			called = slices.Index(t.nums, t.nameColumn())
+			most = t.named(t.nums[called], cells())
+			if most > 0 && t.cols[called].Slot == "tag" && t.cols[called].Confidence >= 1 {
+				continue
+			}
+		}
+		if used[t.kind] == nil {
+			used[t.kind] = r.codesUsed(all, t.kind == kindOther)
+		}
+		if own := r.keyColumn(t, called, most, used[t.kind]); own >= 0 {
 			r.rekey(t, own)
 		}
 	}
@@ -74,17 +83,10 @@ func (r *reader) mayName(t *table, i int) bool {
 	return true
 }
 
-// keyColumn is the place of the column whose codes come back in the schedules in most
-// rows, -1 where the names that the table's products have now do so as often.
-func (r *reader) keyColumn(t *table, used map[string]bool, cells *wordIndex) int {
-	best, most, called := -1, 0, -1
-	if t.kind == kindProducts {
-		called = slices.Index(t.nums, t.nameColumn())
-		most = t.named(t.nums[called], cells)
-		if most > 0 && t.cols[called].Slot == "tag" && t.cols[called].Confidence >= 1 {
-			return -1
-		}
-	}
+// keyColumn is the place of the column whose codes come back in the schedules in more
+// rows than most, in which those of the column that it is called by now do; -1 for none.
+func (r *reader) keyColumn(t *table, called, most int, used map[string]bool) int {
+	best := -1
 	for i := range t.cols {
 		found, codes := 0, r.keyCodes(t, i)
 		for _, code := range codes {
@@ -187,9 +189,8 @@ func (r *reader) installedColumn(t *table) {
 			continue
 		}
 		filled, layers, alone := 0, 0, 0
-		for row := t.first; row <= t.last; row++ {
-			words := text(t.sheet, row, col)
-			if r.words.isBlank(words) || r.words.isDitto(words) || t.ownCells(row) < 2 {
+		for words := range r.said(t, col) {
+			if r.words.isDitto(words) {
 				continue
 			}
 			filled++

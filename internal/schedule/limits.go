@@ -85,7 +85,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
-	codes, rest := r.codesIn(sentence)
+	codes, rest := r.wallsIn(sentence)
 	sentence = r.withListUnit(sentence)
 	quantities := r.figuresOf(sentence)
 	for i, q := range quantities {

@@ -105,8 +105,10 @@ func (r *reader) identify(p *Product) {
 			}
 		}
 	}
-	if as := r.vocab.Describe(strings.Join(parts, " ") + " fluid-applied membrane"); m.Class == "sealant" && as.Class == "membrane" && r.isFilm(p, parts) {
-		m = as // "two-part urethane", so many mils thick and so many days bare
+	if m.Class == "sealant" && r.isFilm(p, parts) { // "two-part urethane", so many mils thick and so many days bare
+		if as := r.vocab.Describe(strings.Join(parts, " ") + " fluid-applied membrane"); as.Class == "membrane" {
+			m = as
+		}
 	}
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
@@ -123,8 +125,7 @@ func (r *reader) isFilm(p *Product, words []string) bool {
 	if len(thick) == 0 || !filmUnits.MatchString(strings.ToLower(thick[0].Unit)) || sealantWord.MatchString(strings.Join(words, " ")) {
 		return false
 	}
-	_, bare := p.Texts["exposure_days"]
-	return bare && !r.words.isBlank(p.Texts["exposure_days"])
+	return !r.words.isBlank(p.Texts["exposure_days"])
 }
 
 var sealantWord = regexp.MustCompile(`(?i)seala?nt|caulk|\bbeads?\b|joint|glaz`)
@@ -214,7 +215,6 @@ func (r *reader) limits(t *table) {
 		columns[n] = source{slot: col.Slot, unit: col.Unit, second: col.second, heading: col.Heading, mixed: headingParts(col.Heading) != nil, goes: r.head.goesFirst(col.Heading)}
 		columns[n].worded = columns[n].mixed && col.Slot == "keep_off" && r.barsInWords(t, t.nums[n])
 	}
-	r.stems = r.tagStems()
 	for row, p := range r.productsOf(t) {
 		var primer []source // it speaks of the substrates, which may stand right of it
 		for n, col := range t.nums {

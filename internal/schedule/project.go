@@ -52,7 +52,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		} else {
 			lead = leadOf(sentence)
 		}
-		if codes, _ := r.codesIn(sentence); len(codes) > 0 {
+		if codes, _ := r.wallsIn(sentence); len(codes) > 0 {
 			coded = leadOf(sentence)
 		} else if coded != "" && heading == "" {
 			sentence = coded + ": " + sentence

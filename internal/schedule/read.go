@@ -156,6 +156,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
 	r.each(all, kindSchedule, r.primersByUse)
+	r.stems = r.tagStems()
 	r.each(all, kindProducts, r.limits)
 	r.limitsTold()
 	r.outside(b, all)

@@ -16,11 +16,7 @@ func (r *reader) release(t *table) {
 			continue
 		}
 		filled, named := 0, 0
-		for row := t.first; row <= t.last; row++ {
-			words := text(t.sheet, row, t.nums[i])
-			if r.words.isBlank(words) || t.ownCells(row) < 2 {
-				continue
-			}
+		for words := range r.said(t, t.nums[i]) {
 			filled++
 			if len(r.lex.find(words)) > 0 {
 				named++
@@ -67,11 +63,7 @@ func (r *reader) foreignCodes(t *table) {
 // knownTags counts the filled cells of a column, and those that are a tag of the
 // product data.
 func (r *reader) knownTags(t *table, col int) (filled, known int) {
-	for row := t.first; row <= t.last; row++ {
-		words := text(t.sheet, row, col)
-		if r.words.isBlank(words) || t.ownCells(row) < 2 {
-			continue
-		}
+	for words := range r.said(t, col) {
 		filled++
 		if _, is := r.lex.tags[fold(words)]; is {
 			known++
@@ -106,11 +98,7 @@ func (r *reader) ledByTags(t *table) {
 		return
 	}
 	filled, led := 0, 0
-	for row := t.first; row <= t.last; row++ {
-		words := text(t.sheet, row, col)
-		if r.words.isBlank(words) || t.ownCells(row) < 2 {
-			continue
-		}
+	for words := range r.said(t, col) {
 		filled++
 		first, _, _ := strings.Cut(words, " ")
 		if _, is := r.lex.tags[fold(strings.TrimRight(first, ",;:"))]; is {
@@ -132,9 +120,8 @@ func (r *reader) kindsInstalled(t *table) {
 		return
 	}
 	filled, named := 0, 0
-	for row := t.first; row <= t.last; row++ {
-		words := text(t.sheet, row, col)
-		if r.words.isBlank(words) || r.words.isDitto(words) || t.ownCells(row) < 2 {
+	for words := range r.said(t, col) {
+		if r.words.isDitto(words) {
 			continue
 		}
 		filled++

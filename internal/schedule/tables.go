@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strings"
 
@@ -66,6 +67,19 @@ func text(s *workbook.Sheet, row, col int) string {
 		return ""
 	}
 	return strings.TrimSpace(c.Value)
+}
+
+// said goes through the words of a column, without its blank cells and the rows that
+// head others.
+func (r *reader) said(t *table, col int) iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for row := t.first; row <= t.last; row++ {
+			words := text(t.sheet, row, col)
+			if !r.words.isBlank(words) && t.ownCells(row) > 1 && !yield(words) {
+				return
+			}
+		}
+	}
 }
 
 // smallTable is how many columns a table may have in which two known ones do.

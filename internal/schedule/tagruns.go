@@ -36,7 +36,7 @@ func (r *reader) runsWritten(text string) string {
 var tagTail = regexp.MustCompile(`\b([A-Za-z]{1,6})-(\d{1,3}[A-Za-z]?)((?:\s*[/,&]\s*-\d{1,3}[A-Za-z]?)+)`)
 
 // tagStem is a tag without its number, in capitals: "cured FL".
-var tagStem = regexp.MustCompile(`[A-Z]{2,4}(?:[^A-Za-z0-9-]|$)`)
+var tagStem = regexp.MustCompile(`([A-Z]{2,4})(?:[^A-Za-z0-9-]|$)`)
 
 // tagsWritten writes out the tags that a cell of product data cuts short: those of a
 // list after the first, and those of which it gives the letters alone ("HR, SA or UR").
@@ -54,9 +54,8 @@ func (r *reader) tagsWritten(text string) string {
 	})
 	var out strings.Builder
 	last := 0
-	for _, at := range tagStem.FindAllStringIndex(text, -1) {
-		stem := strings.TrimRightFunc(text[at[0]:at[1]], func(c rune) bool { return c < 'A' || c > 'Z' })
-		tags, known := r.stems[stem]
+	for _, at := range tagStem.FindAllStringSubmatchIndex(text, -1) {
+		tags, known := r.stems[text[at[2]:at[3]]]
 		switch {
 		case !known || at[0] > 0 && partOfWord(text[at[0]-1]):
 			continue
@@ -64,7 +63,7 @@ func (r *reader) tagsWritten(text string) string {
 			return text // of a list with such a word nothing is written out
 		}
 		out.WriteString(text[last:at[0]] + strings.Join(tags, ", "))
-		last = at[0] + len(stem)
+		last = at[3]
 	}
 	return out.String() + text[last:]
 }
@@ -86,8 +85,12 @@ func (r *reader) tagStems() map[string][]string {
 		if m == nil || r.isProduct(m[1]) {
 			continue
 		}
-		if stems[m[1]] = append(stems[m[1]], tag); len(r.vocab.Find(m[1])) > 0 {
+		before, seen := stems[m[1]]
+		switch {
+		case !seen && len(r.vocab.Find(m[1])) > 0:
 			stems[m[1]] = nil
+		case !seen || before != nil:
+			stems[m[1]] = append(before, tag)
 		}
 	}
 	return stems

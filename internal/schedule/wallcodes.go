@@ -12,10 +12,8 @@ var wallCode = regexp.MustCompile(`\b[A-Z]{1,4}-?\d{1,3}[a-z]?\b`)
 // are, which notes may state limits for. The tag of a product is none.
 func (r *reader) collectCodes(t *table) {
 	add := func(text string) {
-		if code := wallCode.FindString(text); code != "" && strings.HasPrefix(text, code) {
-			if _, tag := r.lex.tags[fold(code)]; !tag {
-				r.codes[code] = true
-			}
+		if code := wallCode.FindString(text); code != "" && strings.HasPrefix(text, code) && !r.isProduct(code) {
+			r.codes[code] = true
 		}
 	}
 	for row := t.first; row <= t.last; row++ {
@@ -35,9 +33,12 @@ func (r *reader) collectCodes(t *table) {
 	}
 }
 
-// codesIn lists the codes that a note is told for, before its colon or in its words
+// wallsIn lists the codes that a note is told for, before its colon or in its words
 // ("W2: ...", "Walls with batts (W2): ...", "in W2 ..."), and what it says of them.
-func (r *reader) codesIn(sentence string) (codes []string, rest string) {
+func (r *reader) wallsIn(sentence string) (codes []string, rest string) {
+	if len(r.codes) == 0 {
+		return nil, sentence
+	}
 	lead, rest, led := strings.Cut(sentence, ":")
 	if !led {
 		lead, rest = sentence, sentence
