@@ -39,6 +39,23 @@ func name(e contact.End) string {
 	return e.Family
 }
 
+// holdKinds holds the kind of one contact against what is wanted of each of several
+// words: grid puts them in a schedule, and is tells that contact from the others.
+func holdKinds(t *testing.T, wants map[string]string, grid func(words string) string, is func(contact.Contact) bool) {
+	t.Helper()
+	for words, want := range wants {
+		got := ""
+		for _, c := range find(t, grid(words)) {
+			if is(c) {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}
+
 // told writes the contacts of a line: "a|b kind separator", sorted.
 func told(list []contact.Contact, line string) []string {
 	var out []string
@@ -91,22 +108,16 @@ LM-2,Lull,PMMA liquid flashing`)
 // What lies on the insulation, or on other work alone, does not touch the sheet; and a
 // bead on the edge of another sheet is no neighbor of the gasket whose row tells of it.
 func TestOnOtherWork(t *testing.T) {
-	for touches, want := range map[string]string{
+	holdKinds(t, map[string]string{
 		"EPDM over 6\" of ins.":               "near",
 		"steel pan, EPDM lands on steel only": "apart",
 		"EPDM laid on the sheet":              "direct",
 		"EPDM on the frame, wool outside":     "direct",
-	} {
-		got := ""
-		for _, c := range find(t, "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none,\""+strings.ReplaceAll(touches, "\"", "\"\"")+"\"") {
-			if c.B.Text == "EPDM" {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: got %q, want %q", touches, got, want)
-		}
-	}
+	},
+		func(touches string) string {
+			return "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none,\"" + strings.ReplaceAll(touches, "\"", "\"\"") + "\""
+		},
+		func(c contact.Contact) bool { return c.B.Text == "EPDM" })
 	list := find(t, `
 Mark,Material,Substrate,Edges
 D1,EPDM gasket,steel frame,"SBS sheet stops 4 in. from it, SBS mastic on its edge"
@@ -122,21 +133,15 @@ D2,EPDM gasket,steel frame,SBS mastic on its edge`)
 
 // Words that put something between the sheet and a neighbor part the two.
 func TestPutBetweenByWords(t *testing.T) {
-	for touches, want := range map[string]string{
+	holdKinds(t, map[string]string{
 		"shims are EPDM on the pavers - rigid insulation between shim and SBS sheet": "separated",
 		"EPDM gasket; board between gasket and sheet":                                "apart",
 		"EPDM gasket; board between brick and sheet":                                 "direct",
-	} {
-		got := ""
-		for _, c := range find(t, "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none,"+touches) {
-			if strings.HasPrefix(c.B.Text, "EPDM") && c.From == "touches" {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: got %q, want %q", touches, got, want)
-		}
-	}
+	},
+		func(touches string) string {
+			return "\nMark,Membrane,Substrate,Primer,Touches\nD1,SBS sheet,concrete,none," + touches
+		},
+		func(c contact.Contact) bool { return strings.HasPrefix(c.B.Text, "EPDM") && c.From == "touches" })
 }
 
 // What lies over what is told by the column, else by the words.
@@ -158,21 +163,15 @@ D2,SBS sheet,EPDM sheet,none,EPDM gasket`)
 
 // What a remark puts on something else touches that, and not the row's own sheet.
 func TestOnAnother(t *testing.T) {
-	for remark, want := range map[string]string{
+	holdKinds(t, map[string]string{
 		"EPDM blocks of the door sit on the copper pan":   "near",
 		"EPDM blocks of the door sit on the sheet":        "direct",
 		"EPDM blocks of the door sit on asphalt membrane": "direct",
-	} {
-		got := ""
-		for _, c := range find(t, "Mark | Membrane | Substrate | Primer | Remarks\nD1 | rubberized asphalt membrane | CMU | none | "+remark+"\n") {
-			if c.A.Slot == "material" && strings.HasPrefix(c.B.Text, "EPDM") {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: %q, want %q", remark, got, want)
-		}
-	}
+	},
+		func(remark string) string {
+			return "Mark | Membrane | Substrate | Primer | Remarks\nD1 | rubberized asphalt membrane | CMU | none | " + remark + "\n"
+		},
+		func(c contact.Contact) bool { return c.A.Slot == "material" && strings.HasPrefix(c.B.Text, "EPDM") })
 }
 
 // A remark in full sentences keeps what stops short of the row's own sheet off it.

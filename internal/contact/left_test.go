@@ -3,6 +3,8 @@ package contact_test
 import (
 	"slices"
 	"testing"
+
+	"abut/internal/contact"
 )
 
 // What is left on a face touches, also where most of the same stuff came off.
@@ -26,64 +28,52 @@ func TestWhatIsLeftOn(t *testing.T) {
 // A neighbor that a remark calls by the word of its data, and puts clear of the sheet,
 // does not touch it.
 func TestCalledByItsDataAndClear(t *testing.T) {
-	for remark, want := range map[string]string{"Gasket kept 20 clear of the membrane.": "near", "Gasket is new.": "direct"} {
-		got := ""
-		for _, c := range find(t, `
+	holdKinds(t, map[string]string{"Gasket kept 20 clear of the membrane.": "near", "Gasket is new.": "direct"},
+		func(remark string) string {
+			return `
 Mark | Membrane | Substrate | Primer | Touches | Remarks
-T1 | AB-1 | plywood | none | G-7 in joint | `+remark+`
+T1 | AB-1 | plywood | none | G-7 in joint | ` + remark + `
 T2 | AB-1 | plywood | none | brick |
 
 Tag | Type | Apply min °F | Max exposure, days | Keep off
 AB-1 | SBS self-adhered sheet | 40 | 60 | EPDM
-G-7 | Hollow gasket, EPDM | – | – | –`) {
-			if c.A.Product == "AB-1" && c.B.Product == "G-7" && c.From == "touches" {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: %q, want %q", remark, got, want)
-		}
-	}
+G-7 | Hollow gasket, EPDM | – | – | –`
+		},
+		func(c contact.Contact) bool {
+			return c.A.Product == "AB-1" && c.B.Product == "G-7" && c.From == "touches"
+		})
 }
 
 // A remark may call a neighbor by one word of its name, and put the sheet clear of it.
 func TestClearOfWhatTheRowNames(t *testing.T) {
-	for remark, want := range map[string]string{
+	holdKinds(t, map[string]string{
 		"AB-1 ends on the plate, 60 clear of all tar there":  "near",
 		"AB-1 ends on the plate, 60 clear of all rust there": "direct",
 		"AB-1 ends on the plate":                             "direct",
-	} {
-		got := ""
-		for _, c := range find(t, "Mark | Membrane | Substrate | Primer | Left | Remarks\nT1 | AB-1 | plywood | none | old coal-tar dampprfg | "+remark+"\nT2 | AB-1 | plywood | none | brick | \n\nTag | Type | Apply min °F | Max exposure, days | Keep off\nAB-1 | SBS self-adhered sheet | 40 | 60 | EPDM\n") {
-			if c.From == "left" && c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "coal-tar") {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: %q, want %q", remark, got, want)
-		}
-	}
+	},
+		func(remark string) string {
+			return "Mark | Membrane | Substrate | Primer | Left | Remarks\nT1 | AB-1 | plywood | none | old coal-tar dampprfg | " + remark + "\nT2 | AB-1 | plywood | none | brick | \n\nTag | Type | Apply min °F | Max exposure, days | Keep off\nAB-1 | SBS self-adhered sheet | 40 | 60 | EPDM\n"
+		},
+		func(c contact.Contact) bool {
+			return c.From == "left" && c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "coal-tar")
+		})
 }
 
 // Sheet metal that a cell of covers names first lies between the sheet and what follows.
 func TestCoversOverSheetMetal(t *testing.T) {
-	for cell, want := range map[string]string{"ZP-1, RM-4": "near", "RM-4": "direct"} {
-		got := ""
-		for _, c := range find(t, `
+	holdKinds(t, map[string]string{"ZP-1, RM-4": "near", "RM-4": "direct"},
+		func(cell string) string {
+			return `
 Mark | Membrane | Substrate | Primer | Covered with
-T1 | AB-1 | plywood | none | `+cell+`
+T1 | AB-1 | plywood | none | ` + cell + `
 T2 | AB-1 | plywood | none | brick
 
 Tag | Type | Apply min °F | Max exposure, days | Keep off
 AB-1 | SBS self-adhered sheet | 40 | 60 | EPDM
 ZP-1 | galvanized steel closure plate | – | – | –
-RM-4 | PVC roofing membrane, plasticized | – | – | –`) {
-			if c.From == "front" && c.A.Product == "AB-1" && c.B.Product == "RM-4" {
-				got = c.Kind
-			}
-		}
-		if got != want {
-			t.Errorf("%s: %q, want %q", cell, got, want)
-		}
-	}
+RM-4 | PVC roofing membrane, plasticized | – | – | –`
+		},
+		func(c contact.Contact) bool {
+			return c.From == "front" && c.A.Product == "AB-1" && c.B.Product == "RM-4"
+		})
 }

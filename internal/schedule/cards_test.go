@@ -100,25 +100,7 @@ Reed B | neutral silicone sealant | application | -10 to 120 °F
 	} {
 		t.Run(name, func(t *testing.T) {
 			s := readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: grid})
-			if n := len(s.Products); n != 4 {
-				t.Errorf("%d products, want 4: %+v", n, s.Products)
-			}
-			moss, key := product(t, s, "Moss 30"), product(t, s, "Moss Key")
-			if moss.Family != "butyl-flashing-tape" || key.Role != "primer" {
-				t.Errorf("family %q, role %q", moss.Family, key.Role)
-			}
-			if f := moss.Figures["exposure_days"]; f.Min == nil || *f.Min != 45 || f.At.Cell == "" {
-				t.Errorf("days open %+v", f)
-			}
-			if f := moss.Figures["apply_min_c"]; f.Min == nil || *f.Min > -3 || *f.Min < -4 {
-				t.Errorf("application %+v", f)
-			}
-			if len(moss.KeepOff) != 2 {
-				t.Errorf("keep off %+v", moss.KeepOff)
-			}
-			if f := key.Figures["voc_gl"]; f.Min == nil || *f.Min != 310 {
-				t.Errorf("VOC %+v", f)
-			}
+			holdsCards(t, s)
 			for _, n := range s.Project.Notes {
 				if n.At.Sheet == "Data" && n.Text == "Keep off EPDM" {
 					t.Error("a card was read as a note as well")
