@@ -138,13 +138,15 @@ _holds(when, line) if {
 }
 
 # A note that speaks of the inside, or of filled studs, puts no row there.
+_cases := {"indoors", "studs_filled"}
+
 _is_case(line, signal) if {
-	not signal in {"indoors", "studs_filled"}
+	not signal in _cases
 	facts.said_here(line, signal)
 }
 
 _is_case(line, signal) if {
-	signal in {"indoors", "studs_filled"}
+	signal in _cases
 	facts.said(line, signal)
 }
 
