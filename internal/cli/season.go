@@ -176,7 +176,9 @@ func seasonDay(flag, text string) (time.Time, error) {
 	return t, fmt.Errorf("%s %q: write a day as 2026-11-02", flag, text)
 }
 
-var hoursForm = regexp.MustCompile(`^(\d{1,2})(?::([0-5]\d))?\s*(?:[-–]|to)\s*(\d{1,2})(?::([0-5]\d))?$`)
+const clockForm = `(\d{1,2})(?::([0-5]\d))?\s*([ap])?\.?(?:m\.?)?`
+
+var hoursForm = regexp.MustCompile(`(?i)^` + clockForm + `\s*(?:[-–]|to)\s*` + clockForm + `$`)
 
 func seasonHours(text string) (climate.Hours, error) {
 	f := hoursForm.FindStringSubmatch(strings.TrimSpace(text))
@@ -184,12 +186,21 @@ func seasonHours(text string) (climate.Hours, error) {
 	if f == nil {
 		return climate.Hours{}, bad
 	}
-	clock := func(h, m string) float64 {
+	clock := func(h, m, half string) float64 {
 		hh, _ := strconv.Atoi(h) // the form lets only digits through
 		mm, _ := strconv.Atoi("0" + m)
+		switch {
+		case half == "":
+		case hh < 1 || hh > 12:
+			hh = 99 // no hour, refused below
+		case strings.EqualFold(half, "p"):
+			hh = hh%12 + 12
+		default:
+			hh %= 12
+		}
 		return float64(hh) + float64(mm)/60
 	}
-	h := climate.Hours{Start: clock(f[1], f[2]), End: clock(f[3], f[4])}
+	h := climate.Hours{Start: clock(f[1], f[2], f[3]), End: clock(f[4], f[5], f[6])}
 	if h.Start >= 24 || h.End > 24 || h.Start == h.End {
 		return climate.Hours{}, bad
 	}

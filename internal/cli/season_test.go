@@ -149,6 +149,7 @@ func TestSeasonRefuses(t *testing.T) {
 		"bad hours":   {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "morning"}, "--hours"},
 		"bad format":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--format", "xml"}, "text or json"},
 		"cold limit":  {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--limit", "-500F"}, "no air"},
+		"no hour":     {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "13pm-5pm"}, "22:00-06:00"},
 		"no hours":    {[]string{"--place", "Buffalo, NY", "--from", "2026-11-02", "--to", "2026-12-18", "--hours", "07:00-07:00"}, "22:00-06:00"},
 		"no such day": {[]string{"--place", "Buffalo, NY", "--from", "2027-02-29", "--to", "2027-03-18"}, "no such day"},
 		"no end":      {[]string{"--place", "Buffalo, NY", "--from", "2027-02-28"}, "say when"},
@@ -179,6 +180,7 @@ func TestSeasonFits(t *testing.T) {
 		"over New Year": {[]string{"--place", "Toronto, Ontario", "--from", "2026-12-28", "--to", "2027-01-03"}, "7 days"},
 		"leap day":      {[]string{"--place", "Buffalo, NY", "--from", "2028-02-29", "--to", "2028-02-29"}, "1 day,"},
 		"nights":        {[]string{"--place", "Buffalo, NY", "--from", "2026-12-01", "--to", "2026-12-05", "--hours", "22:00-06:00"}, "22:00-06:00"},
+		"half days":     {[]string{"--place", "Buffalo, NY", "--from", "2026-12-01", "--to", "2026-12-05", "--hours", "7 am to 5:30 p.m."}, "7 am to 5:30 p.m."},
 		"two hours":     {[]string{"--place", "Buffalo, NY", "--from", "2026-12-01", "--to", "2026-12-05", "--hours", "8-10"}, "fewer than four"},
 		"polar night":   {[]string{"--place", "Alert, Nunavut", "--from", "2026-12-15", "--to", "2027-01-15"}, "no grade suits"},
 	} {

@@ -63,6 +63,8 @@ func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 	switch {
 	case slot.name == "remark" || slot.name == "reference":
 		return true
+	case slot.name == "cover" && r.mostly(under, col, stays):
+		return true
 	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off") && r.namesNothing(under, col):
 		return false
 	}
@@ -79,7 +81,7 @@ func (r *reader) namesNothing(under stretch, col int) bool {
 			continue
 		}
 		telling++
-		if c.Kind == workbook.Number || r.isFigure(c.Value) || r.head.answers[fold(c.Value)] || r.holds(c, dayOnly) {
+		if c.Kind == workbook.Number || r.isFigure(c.Value) || r.head.answers[fold(c.Value)] || r.holds(c, dayOnly) || r.holds(c, stays) {
 			bare++
 		}
 	}
@@ -104,10 +106,11 @@ func (r *reader) distinct(under stretch, col int, kind string) (telling, fit int
 	return telling, fit
 }
 
-// dayOnly is the kind of cells that give a day without its year, and anyYear one in
-// which every day is.
+// dayOnly is the kind of cells that give a day without its year, stays that of cells
+// which count days from other work, and anyYear a year in which every day is.
 const (
 	dayOnly = "day"
+	stays   = "stay"
 	anyYear = 2000
 )
 
@@ -117,6 +120,10 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 	}
 	if kind == dayOnly {
 		return r.says(c.Value, anyYear)
+	}
+	if kind == stays {
+		_, ok := r.stay(c.Value)
+		return ok
 	}
 	if c.Kind == workbook.Number {
 		return true

@@ -42,6 +42,35 @@ func (r *reader) lastCover(l *Line, c source, order dayOrder) {
 	}
 }
 
+// coverWithin takes the days that the cell of a cover counts from the installation
+// for the last of them: "within 30 days", "4 to 6 weeks after install".
+func (r *reader) coverWithin(l *Line, c source) {
+	if c.slot != "cover" || l.Dates["cover"].State != "unknown" {
+		return
+	}
+	q, ok := r.stay(c.text)
+	if !ok {
+		return
+	}
+	if n, ok := wholeDays(q.Max); ok {
+		l.Dates["cover"] = Day{Text: c.text, State: "relative", At: c.at, relation: "after", offset: n}
+	}
+}
+
+// stay is the count of days that a text tells in its unit and with few other words.
+func (r *reader) stay(text string) (phrase.Quantity, bool) {
+	found := r.phrase.Quantities(text, "")
+	if len(found) != 1 || found[0].Kind != "days" || found[0].Unit == "" || found[0].Max == nil {
+		return phrase.Quantity{}, false
+	}
+	rest := text[:found[0].Start] + " " + text[found[0].End:]
+	return found[0], len(strings.Fields(rest)) <= besideStay
+}
+
+// besideStay is how many words may stand beside a count of days: "not more than 30
+// days after install".
+const besideStay = 5
+
 // coveredWith takes the day of the row that covers a sheet, where the cell of what
 // covers it names that row: "wool, see W-6".
 func (r *reader) coveredWith(l *Line, c source) bool {

@@ -25,6 +25,8 @@ func TestDaysBare(t *testing.T) {
 		"with an item":              {"6 Apr 2026", "w/ item K9", 25, 25, 25},
 		"covered the same day":      {"6 Apr 2026", "same day", 0, 0, 0},
 		"covered the next day":      {"6-8 Apr 2026", "following day", 1, 1, 3},
+		"covered within days":       {"6-8 Apr 2026", "within 30 days", 30, 30, 32},
+		"covered some weeks later":  {"6 Apr 2026", "2 to 3 weeks after install", 21, 21, 21},
 		"over New Year":             {"28 Dec 2026", "4 Jan 2027", 7, 7, 7},
 		"over a leap day":           {"27 Feb 2028", "1 Mar 2028", 3, 3, 3},
 		"over February of any year": {"27 Feb 2027", "1 Mar 2027", 2, 2, 2},

@@ -212,6 +212,9 @@ var toldFigures = map[string]struct{ key, signal string }{
 // toldFigure is the figure that a quantity of a clause stands for, "" if none.
 func toldFigure(cl phrase.Clause, q phrase.Quantity) string {
 	f := toldFigures[q.Role]
+	if q.Kind == "days" { // "one day over the plan" is no lap
+		return ""
+	}
 	tells := func(s phrase.Signal) bool { return s.ID == f.signal && !s.No && !s.If }
 	if f.signal != "" && !slices.ContainsFunc(cl.Signals, tells) {
 		return ""

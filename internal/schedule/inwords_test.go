@@ -10,6 +10,7 @@ func TestLapsInWords(t *testing.T) {
 		"3 in. side, 6 in. end":                              76.2,
 		"2 in. down over the sheet below":                    50.8,
 		"Open joints 3 mm max.":                              0,
+		"2 weeks over programme":                             0,
 		"5 mm gap min":                                       0,
 		"4 in. laps, boards with 1/4 in. gaps":               101.6,
 		"Slack loop over 3/4 in. rod, then 6 in. past it":    0,

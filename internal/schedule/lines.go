@@ -232,6 +232,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 		c.text = r.lastLook(c)
 		l.Dates[c.slot] = r.day(l, c, orders[c.slot], r.year(l))
 		r.lastCover(l, c, orders[c.slot])
+		r.coverWithin(l, c)
 		r.airResult(l, c)
 		if c.slot == "install" || c.slot == "finish" { // "3 to 5 Nov (41 to 47 °F)", "17 Dec, tented"
 			c.slot = "shelter"
