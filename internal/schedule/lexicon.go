@@ -29,10 +29,11 @@ type lexicon struct {
 	unmade map[string]string // names without their first word -> that word, folded
 	called map[string]bool   // such names, folded, by which the schedule calls products
 	maker  map[string]int    // folded first word of product names of several words -> how many have it
+	figure func(string) bool // holds for a text that is a figure as a whole ("R-21")
 }
 
-func newLexicon(vocab *material.Vocabulary) *lexicon {
-	return &lexicon{vocab: vocab, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
+func newLexicon(vocab *material.Vocabulary, figure func(string) bool) *lexicon {
+	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
 }
 
 // add makes a product known by its tag or name.
@@ -269,7 +270,7 @@ func (l *lexicon) tagsIn(text string) []mention {
 	}
 	for _, at := range tagInText.FindAllStringIndex(text, -1) {
 		t := text[at[0]:at[1]]
-		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] {
+		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] || l.figure(t) && !l.asKnown(t) {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
@@ -277,6 +278,21 @@ func (l *lexicon) tagsIn(text string) []mention {
 	}
 	found = l.strangers(text, found, taken)
 	return l.unlisted(text, found, taken)
+}
+
+// isResistance holds for a thermal resistance that is written as a code: "R-21". Only
+// codes count with leading zeros: "R-010".
+func (rd *Reader) isResistance(text string) bool {
+	q := rd.phrase.Quantities(text, "r_value")
+	return len(q) == 1 && q[0].Kind == "r_value" && q[0].Start == 0 && q[0].End == len(text) && !strings.Contains(text, "-0")
+}
+
+// asKnown holds for a code that is written as a known tag is, to the count of its
+// digits: R-3 beside R-1, and not R-21.
+func (l *lexicon) asKnown(code string) bool {
+	return slices.ContainsFunc(l.names, func(name string) bool {
+		return len(name) == len(fold(code)) && tagPrefix(name) == tagPrefix(code)
+	})
 }
 
 // strangers finds codes that stand alone or in square brackets, begin as several known

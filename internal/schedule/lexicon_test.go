@@ -1,7 +1,11 @@
 package schedule_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
+
+	"abut/internal/schedule"
 )
 
 // TestTagThatBeginsAMaterial reads a short tag whose noun the vocabulary takes
@@ -40,5 +44,38 @@ func TestSizeAfterATag(t *testing.T) {
 		if got := items(line(t, s, mark), "sealant"); got != want {
 			t.Errorf("%s: %q, want %q", mark, got, want)
 		}
+	}
+}
+
+// TestResistanceIsNoTag: R-21 is a thermal resistance and R-2 a roof that the data
+// lack, where the data have a roof R-1.
+func TestResistanceIsNoTag(t *testing.T) {
+	s := readPages(t,
+		page{name: "Products", grid: "Tag | Description | Thickness\nR-1 | TPO roof membrane | 60 mil\nAB-1 | butyl sheet | 40 mil\nI-4 | fiberglass batts | 5.5 in."},
+		page{name: "Schedule", grid: "Mark | Product | Substrate | Remarks\nD1 | AB-1 | plywood | studs hold R-21\nD2 | AB-1 | plywood | lapped on R-2"})
+	var unknown []string
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if it.Unknown {
+				unknown = append(unknown, l.Mark+" "+it.Tag)
+			}
+		}
+	}
+	if got := strings.Join(unknown, ", "); got != "D2 R-2" {
+		t.Errorf("not in the data: %s", got)
+	}
+}
+
+// TestTagsOfBuildUps: "Tag" over the names of walls is their mark, since the row
+// beside it tells their layers; over tags of the data it stays the tag.
+func TestTagsOfBuildUps(t *testing.T) {
+	data := page{name: "Products", grid: "Tag | Description | Thickness\nAB-1 | butyl sheet | 40 mil\nI-4 | mineral wool | 4 in.\nI-5 | XPS | 2 in."}
+	s := readPages(t, data, page{name: "Walls", grid: "Tag | Layers\nQ1 | gypsum sheathing / AB-1 / I-4 / brick\nQ2 | concrete block / AB-1 / I-5 / brick"})
+	if got := s.Lines[0]; got.Mark != "Q1" || slices.ContainsFunc(got.Items, func(it schedule.Item) bool { return it.Unknown }) {
+		t.Errorf("mark %q of %+v", got.Mark, got.Items)
+	}
+	s = readPages(t, data, page{name: "Walls", grid: "Tag | Layers\nI-4 | gypsum sheathing / AB-1 / brick\nI-5 | concrete block / AB-1 / brick"})
+	if got := s.Lines[0]; got.Mark != "" {
+		t.Errorf("mark %q", got.Mark)
 	}
 }

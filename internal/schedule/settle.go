@@ -41,14 +41,23 @@ func (r *reader) saysLittle(c *Column) bool {
 const sureMaterial = 0.95
 
 // foreignCodes takes the slot of the tag from codes that the product data does not
-// have (of costs, of drawings), where another column holds its tags.
+// have: those of build-ups are their marks, others (of costs, of drawings) tell
+// nothing where another column holds its tags.
 func (r *reader) foreignCodes(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		if c.Slot != "tag" || len(r.sched.Products) == 0 {
 			continue
 		}
-		if filled, known := r.knownTags(t, t.nums[i]); filled < 3 || known*10 > filled {
+		filled, known := r.knownTags(t, t.nums[i])
+		if known*10 > filled {
+			continue
+		}
+		if t.column("layers") > 0 && t.has("mark", "group") == 0 { // "Tag" over W1, W2
+			c.Slot, c.Why = "mark", "it names what is built of the layers in its row"
+			continue
+		}
+		if filled < 3 {
 			continue
 		}
 		for j := range t.cols {
