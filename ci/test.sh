@@ -59,8 +59,9 @@ step "tests of Rego, scripts that run the tool, and OPA's own command and server
 go test -timeout 30m -run "$slow" ./cmd/abut ./internal/engine
 
 step "the demo is what its program writes"
-go run ./testdata/demo "$scratch"
-for file in "$scratch"/*; do
+mkdir "$scratch/demo"
+go run ./testdata/demo "$scratch/demo"
+for file in "$scratch/demo"/*; do
 	cmp "$file" "testdata/demo/$(basename "$file")" || stop "run go run ./testdata/demo and commit what it writes"
 done
 
