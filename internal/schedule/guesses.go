@@ -36,6 +36,9 @@ func (h *headings) guesses(group, sub string) []guess {
 	for i, part := range headingParts(sub) {
 		best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
 	}
+	if len(best) == 0 && h.endsInRemarks(sub) {
+		best.take([]guess{{slot: "remark", score: remarksOf, words: lastWord(sub)}}, 1)
+	}
 	own := len(best) > 0 && !onlyOthers(sub, best)
 	if group != "" {
 		only := map[string]bool{} // slots that the group names without the heading below it
@@ -59,6 +62,9 @@ func (h *headings) guesses(group, sub string) []guess {
 	ofFace := slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) })
 	return best.ranked(ofFace)
 }
+
+// remarksOf is the score of a heading that is known only as remarks of somebody.
+const remarksOf = 0.6
 
 // deny takes a heading that says what not to do for one of what to keep off, unless it
 // sets a limit ("not below").

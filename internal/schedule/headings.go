@@ -43,6 +43,7 @@ type headings struct {
 	coverAfter      int             // how many days after the work those of the cover mostly are
 	little          map[string]bool // words that tie others together to a sentence
 	sheets          []string        // words that surely mean the sheets
+	remarks         map[string]bool // words for remarks that end a heading: "yard notes"
 	loose           map[string]bool // slots that cells may contradict
 	drawing         *regexp.Regexp  // numbers of drawings and details
 	slots           []headingSlot
@@ -108,6 +109,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			CoverAfter            int                   `json:"cover_after_days"`
 			Little                []string              `json:"little"`
 			Sheets                []string              `json:"sheets"`
+			Remarks               []string              `json:"remarks"`
 			Loose                 []string              `json:"loose"`
 			Drawing               string                `json:"drawing"`
 			Slots                 map[string]slotConfig `json:"slots"`
@@ -120,7 +122,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works,
-		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, loose: set(file.Columns.Loose),
+		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
 		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {

@@ -67,3 +67,19 @@ func TestOthersOfAHeading(t *testing.T) {
 		}
 	}
 }
+
+// Whoever makes remarks, they are remarks; a heading that tells of more is not.
+func TestRemarksOfSomebody(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Shop notes": "remark", "Yard notes": "remark", "Superintendent's remarks": "remark", "PM clarifications": "remark",
+		"Estimating notes (internal)": "remark", "See notes": "reference", "Note no.": "reference", "Primer notes": "primer",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}

@@ -135,6 +135,20 @@ func onlyOthers(sub string, best map[string]guess) bool {
 	return remark && len(best) == 1 && lastWord(sub) == "other"
 }
 
+// endsInRemarks holds for a heading whose last word is one for remarks, whoever makes
+// them: "Shop notes", "Consultant's remarks". Before that stands a word that tells.
+func (h *headings) endsInRemarks(sub string) bool {
+	words := h.usual(headingWords(parenthesis.ReplaceAllString(sub, " ")))
+	if n := len(words) - 1; n > 0 && n < mostOfRemarks && h.remarks[words[n]] {
+		return h.telling(words[:n]) > 0
+	}
+	return false
+}
+
+// mostOfRemarks is how many words may tell whose remarks stand under a heading; more
+// are a sentence.
+const mostOfRemarks = 4
+
 // minPart is how long a part of a heading is that names a thing of its own.
 const minPart = 4
 
