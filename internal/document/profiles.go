@@ -127,6 +127,9 @@ func layerOf(l *schedule.Line, it *schedule.Item, p *schedule.Product) Layer {
 	if f, ok := l.Figures["thickness_mm"]; ok && it.Slot != "layers" {
 		out.Thick = f.Min
 	}
+	if it.ThickMM != nil {
+		out.Thick = it.ThickMM
+	}
 	if p == nil {
 		return out
 	}

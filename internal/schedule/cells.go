@@ -162,6 +162,9 @@ func (r *reader) items(l *Line, c source) {
 			r.complete(&it, c.slot)
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
+			if c.slot == "layers" {
+				it.ThickMM = r.thickBeside(c.text, n.Span)
+			}
 			if c.slot == "separator" && r.saysNone(c.text) {
 				it.Slot = "touches" // "none: gasket sits on the sheet"
 			}

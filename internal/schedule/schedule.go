@@ -131,7 +131,8 @@ type Item struct {
 	Signals  []string `json:"signals"` // signals in the same clause
 	At       At       `json:"at"`
 	Unknown  bool     `json:"unknown"`
-	Primes   string   `json:"primes,omitempty"` // of a primer: the cell of the one substrate that it is for
+	Primes   string   `json:"primes,omitempty"`       // of a primer: the cell of the one substrate that it is for
+	ThickMM  *float64 `json:"thickness_mm,omitempty"` // in a build-up told in one cell: its own thickness there
 
 	noun string // the noun after a tag: "nailer" of "W-1 nailer"
 }
