@@ -206,6 +206,7 @@ func (r *reader) spans() {
 		l.count("bare_days", l.openFrom(fromStart), l.Dates["cover"])
 		r.stillOpen(l, status)
 		l.count("concrete_age_days", l.Dates["placed"], l.Dates["install"])
+		l.count("drying_days", l.Dates["washed"], l.Dates["install"])
 		sheet := l.Dates["install"]
 		if told, ok := l.Dates["install_told"]; ok {
 			sheet = told

@@ -47,6 +47,45 @@ func (r *reader) poured() {
 		}
 	}
 	r.layersPlaced()
+	r.laidInOtherRows()
+}
+
+// laidInOtherRows takes the dates of a row of masonry or concrete for the placement of the
+// bed of a later row that names it: "new block, line E-01".
+func (r *reader) laidInOtherRows() {
+	rows := map[string]*Line{}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		main := l.Main()
+		if main == nil || l.Mark == "" || main.Class != "masonry" && main.Family != "cast-concrete" {
+			continue
+		}
+		key := l.Sheet + "\x00" + fold(l.Mark)
+		if rows[key] != nil {
+			l = nil // two rows of one mark: nothing tells which is meant
+		}
+		rows[key] = l
+	}
+	for i := range r.sched.Lines {
+		l := &r.sched.Lines[i]
+		if d := l.Dates["placed"]; d.From != "" || d.State == "impossible" {
+			continue
+		}
+		for _, m := range r.words.namesRow.FindAllStringSubmatch(l.Texts["substrate"], -1) {
+			bed := rows[l.Sheet+"\x00"+fold(strings.TrimRight(m[1], ".,;"))]
+			if bed != nil && bed.ID != l.ID && bed.Dates["install"].From != "" {
+				l.Dates["placed"] = bed.done()
+			}
+		}
+	}
+}
+
+// done is the day on which the work of a row ends.
+func (l *Line) done() Day {
+	if last := l.Dates["finish"]; last.From != "" {
+		return last
+	}
+	return l.Dates["install"]
 }
 
 // layersPlaced takes the installation date of a concrete layer as the

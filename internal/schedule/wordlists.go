@@ -51,6 +51,9 @@ type wordlists struct {
 	details            *regexp.Regexp    // "Details": heads rows that are no layers
 	coveringRow        *regexp.Regexp    // "wool, see W-6"
 	lookedAhead        *regexp.Regexp    // "substrate accepted": a look before the work
+	thickBefore        *regexp.Regexp    // what may stand between a thickness and the layer it is of: "4 in. rigid wool"
+	thickAfter         *regexp.Regexp    // and between a layer and its thickness: "wool, 4 in."
+	namesRow           *regexp.Regexp    // words by which a bed is that of another row: "block, line 12"
 	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
 	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
@@ -157,6 +160,9 @@ type readingFile struct {
 		OpenFromStart string              `json:"open_from_start"`
 		LookedAhead   string              `json:"looked_ahead"`
 		BareUntil     string              `json:"bare_until"`
+		NamesRow      string              `json:"names_row"`
+		ThickBefore   string              `json:"thick_before"`
+		ThickAfter    string              `json:"thick_after"`
 		WithPrimer    string              `json:"with_primer"`
 		StatePrimer   string              `json:"state_primer"`
 		AsSpecified   string              `json:"as_specified"`
@@ -198,7 +204,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		into          **regexp.Regexp
 	}{
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
-		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil},
+		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},

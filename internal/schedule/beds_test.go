@@ -1,0 +1,61 @@
+package schedule_test
+
+import (
+	"testing"
+)
+
+// A bed that another row lays is as old as that row's work, and one that names a row of
+// something else is not.
+func TestBedOfAnotherRow(t *testing.T) {
+	s := read(t, `
+Mark | Material | Substrate | Installed | Finished
+A1 | Concrete block | old wall | 4 May 2026 | 6 May 2026
+A2 | SBS sheet | fresh block, row A1 | 9 May 2026 | 9 May 2026
+A3 | SBS sheet | block at grid line A1 | 9 May 2026 | 9 May 2026
+A4 | butyl tape | sheet (item A2) | 12 May 2026 | 12 May 2026`)
+	for mark, want := range map[string]string{"A2": "2026-05-06", "A3": "", "A4": ""} {
+		if got := line(t, s, mark).Dates["placed"].From; got != want {
+			t.Errorf("%s: bed of %q, want %q", mark, got, want)
+		}
+	}
+	if got := line(t, s, "A2").Spans["concrete_age_days"].Max; got != 3 {
+		t.Errorf("the block is %d days old, want 3", got)
+	}
+}
+
+// The day of a wash is one of the bed, whichever words tell it.
+func TestDayOfTheWash(t *testing.T) {
+	s := read(t, `
+Mark | Material | Substrate | Installed | Remarks
+B1 | SBS sheet | limestone, hosed off 3 Oct 2026 | 4 Oct 2026 |
+B2 | SBS sheet | brick | 9 Oct 2026 | brick power washed 2 Oct 2026
+B3 | SBS sheet | brick, laid 1 May 2026 | 9 Oct 2026 |`)
+	for mark, want := range map[string]string{"B1": "2026-10-03", "B2": "2026-10-02", "B3": ""} {
+		if got := line(t, s, mark).Dates["washed"].From; got != want {
+			t.Errorf("%s: washed %q, want %q", mark, got, want)
+		}
+	}
+	if got := line(t, s, "B2").Spans["drying_days"].Max; got != 7 {
+		t.Errorf("%d days to dry, want 7", got)
+	}
+}
+
+// A build-up told in one cell tells the thickness of a layer right beside it.
+func TestThicknessInABuildUp(t *testing.T) {
+	s := read(t, `
+Type | Where | Layers
+P1 | north | gypsum board / 6 in. studs with mineral wool / XPS 2 in. / 4 in. rigid polyiso / brick (90 mm)
+P2 | south | gypsum board / mineral wool, 3 to 4 in. / brick`)
+	want := map[string]float64{"xps": 50.8, "polyiso": 101.6, "clay-brick": 90, "mineral-wool": 152.4}
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			switch mm, told := want[it.Family]; {
+			case it.Slot != "layers":
+			case told && l.Texts["type"] == "P1" && (it.ThickMM == nil || *it.ThickMM < mm-0.1 || *it.ThickMM > mm+0.1):
+				t.Errorf("%s %s: %v, want %v", it.Text, it.Family, it.ThickMM, mm)
+			case !told && it.ThickMM != nil:
+				t.Errorf("%s %s is %v mm, but nothing tells that", it.Text, it.Family, *it.ThickMM)
+			}
+		}
+	}
+}
