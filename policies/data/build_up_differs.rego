@@ -1,0 +1,127 @@
+# METADATA
+# title: Row and wall type tell two thicknesses
+# description: |
+#   The row has a board or insulation of one thickness, and the build-up of its wall type, on a table of its own, has
+#   the same of another. Whoever buys goes by the row, whoever drew the windows and ties by the wall type: the first
+#   winters show which was meant, in heat lost or in trim that does not close. It does not apply to edges such as
+#   reveals, slab edges and parapets, to a row of several layers, to a wall type that has the material twice, nor to
+#   nominal sizes of the other unit.
+# custom:
+#   id: data-build-up-differs
+#   topic: data
+#   severity: warning
+#   reason: The wall types and the schedule tell two sizes of one layer, and only one of them fits the ties and frames.
+#   remedy: Ask which of the two holds, and correct the other; then check the insulation value and the air space.
+#   source: the workbook's own wall types
+#   basis: source-read
+#   example: "row: wool 2 in, wall type W4; wall types: W4, wool 3 in"
+#   looks: across rows
+package data.build_up_differs
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.measure
+import data.lib.naming
+import data.lib.words
+
+findings contains found if {
+	some line in facts.live_lines
+	own := line.figures.thickness_mm
+	measure.is_sound(own)
+	measure.low(own) == measure.high(own)
+	item := _board(line)
+	not _is_edge(line)
+	not _is_of_several(line, item)
+	told := _told(line, item)
+	count(told) > 0
+	every layer in told { _differ(measure.low(own), layer.mm) }
+	message := naming.say("%s is scheduled at %s, but the build-up of %s has %s", [
+		naming.plain(item),
+		measure.as_said("length", own),
+		told[0].wall,
+		measure.written(told[0].mm, "length", own),
+	])
+	related := [finding.related_address(layer.at, words.quoted(layer.text)) | some layer in told]
+	found := finding.at_with(line, ["thickness"], message, {"related": related})
+}
+
+# A row of one material only: the thickness of another may stand beside that of a sheet.
+_board(line) := items[0] if {
+	items := facts.main_items(line)
+	count(items) == 1
+	items[0].class in data.data.build_up.classes
+	not items[0].slot == "layers"
+}
+
+_differ(a, b) if abs(a - b) > data.data.build_up.share * max([a, b])
+
+_is_edge(line) if regex.match(data.data.build_up.edges, lower(line.place))
+
+_is_edge(line) if regex.match(data.data.build_up.edges, lower(object.get(line.texts, "type", "")))
+
+_is_of_several(line, _) if {
+	some slot in ["thickness", "material", "type", "remark", "place"]
+	regex.match(data.data.build_up.several, lower(line.texts[slot]))
+}
+
+# Another row has the rest of it.
+_is_of_several(line, item) if {
+	some other in _rows[lower(line.group)]
+	other.id != line.id
+	other.place == line.place
+	_who(facts.main_items(other)[0]) == _who(item)
+}
+
+_rows := {group: rows |
+	some group in {lower(line.group) | some line in facts.live_lines; line.group != ""}
+	rows := [line | some line in facts.live_lines; lower(line.group) == group]
+}
+
+# The one layer of this material in each wall type that the row names.
+_told(line, item) := [layers[0] |
+	some name in _names(line)
+	layers := [layer | some layer in _walls[name]; layer.who == _who(item); layer.line != line.id]
+	count(layers) == 1
+	layers[0].mm > 0
+	not regex.match(data.data.build_up.framed, lower(layers[0].text))
+]
+
+_names(line) := {name |
+	some name in regex.split(`[\s,;/&+()]+`, lower(line.group))
+	name != ""
+}
+
+_walls := {name: layers |
+	some name in {layer.name | some layer in _layers}
+	layers := [layer | some layer in _layers; layer.name == name]
+}
+
+# mm is 0 where the build-up does not say how thick.
+_layers := [layer |
+	some line in facts.live_lines
+	some wall in _named(line)
+	some item in line.items
+	item.slot == "layers"
+	item.polarity == "yes"
+	layer := {
+		"name": lower(wall),
+		"wall": wall,
+		"line": line.id,
+		"who": _who(item),
+		"mm": object.get(item, "thickness_mm", 0),
+		"text": object.get(item, "clause", item.text),
+		"at": item.at,
+	}
+]
+
+# The row of a wall type is named by a short word in its first columns.
+_named(line) := {name |
+	some slot in ["type", "tag", "mark", "group"]
+	name := trim_space(line.texts[slot])
+	name != ""
+	count(name) <= data.data.build_up.longest_name
+}
+
+_who(item) := item.product if {
+	item.product != ""
+} else := item.family

@@ -1,0 +1,68 @@
+package data.build_up_differs_test
+
+import data.data.build_up_differs
+import data.lib.bench_test as bench
+import data.lib.desk_test as desk
+
+_wool(n) := object.union(desk.own(n, "I-3"), {"family": "mineral-wool", "name": "wool", "class": "insulation"})
+
+_row(n, mm, text, more) := desk.row(n, "I-3", object.union(
+	{
+		"items": [_wool(n)],
+		"group": "W4",
+		"role": "insulation",
+		"figures": {"thickness_mm": desk.figure(mm, text, "in")},
+	},
+	more,
+))
+
+_layer(mm) := object.union(_wool(40), {"slot": "layers", "thickness_mm": mm, "clause": "wool as drawn"})
+
+# A wall type, with its layers.
+_wall(name, layers) := bench.line("T!40", 40, {"texts": {"type": name}, "items": layers})
+
+_found(rows, walls) := found if {
+	doc := desk.document(array.concat(rows, walls), [desk.product("I-3", 4, {})], [])
+	found := build_up_differs.findings with input as doc
+}
+
+test_fires_in_full if {
+	_found([_row(12, 50.8, "2 in", {})], [_wall("W4", [_layer(76.2)])]) == {{
+		"line": "W!12",
+		"cells": ["D12"],
+		"message": "I-3 (wool) is scheduled at 2 in, but the build-up of W4 has 3 in",
+		"related": [{"at": {"sheet": "W", "row": 40, "cell": "C40"}, "cells": ["C40"], "what": "\"wool as drawn\""}],
+	}}
+}
+
+test_one_of_two_walls_agrees if {
+	walls := [_wall("W4", [_layer(76.2)]), object.union(_wall("W5", [_layer(50.8)]), {"id": "T!41"})]
+	count(_found([_row(12, 50.8, "2 in", {"group": "W4, W5"})], walls)) == 0
+	count(_found([_row(12, 101.6, "4 in", {"group": "W4/W5"})], walls)) == 1
+}
+
+test_silent[name] if {
+	some name, case in {
+		"same": {"rows": [_row(12, 76.2, "3 in", {})], "wall": _wall("W4", [_layer(75)])},
+		"nominal": {"rows": [_row(12, 18, "18 mm", {})], "wall": _wall("W4", [_layer(19.05)])},
+		"other wall": {"rows": [_row(12, 50.8, "2 in", {})], "wall": _wall("W6", [_layer(76.2)])},
+		"no group": {"rows": [_row(12, 50.8, "2 in", {"group": ""})], "wall": _wall("W4", [_layer(76.2)])},
+		"twice in the wall": {"rows": [_row(12, 50.8, "2 in", {})], "wall": _wall("W4", [_layer(76.2), _layer(25.4)])},
+		"at a reveal": {"rows": [_row(12, 50.8, "2 in", {"place": "window reveals"})], "wall": _wall("W4", [_layer(76.2)])},
+		"two layers": {
+			"rows": [_row(12, 38.1, "1-1/2", {"texts": {"thickness": "2 layers of 1-1/2 in"}})],
+			"wall": _wall("W4", [_layer(76.2)]),
+		},
+		"the rest in another row": {
+			"rows": [_row(12, 38.1, "1-1/2 in", {}), _row(13, 38.1, "1-1/2 in", {})],
+			"wall": _wall("W4", [_layer(76.2)]),
+		},
+		"not told": {"rows": [_row(12, 50.8, "2 in", {})], "wall": _wall("W4", [object.remove(_layer(1), ["thickness_mm"])])},
+		"between studs": {
+			"rows": [_row(12, 139.7, "5-1/2 in", {})],
+			"wall": _wall("W4", [object.union(_layer(152.4), {"clause": "6 in studs with I-3"})]),
+		},
+		"struck": {"rows": [_row(12, 50.8, "2 in", {"struck": true})], "wall": _wall("W4", [_layer(76.2)])},
+	}
+	count(_found(case.rows, [case.wall])) == 0
+}
