@@ -48,6 +48,13 @@ _is_pan(line) if {
 
 _is_pan(line) if regex.match(data.sequence.dams.pan, facts.main_items(line)[0].text)
 
+# The tag alone does not tell what its data does: "TW | through-wall flashing".
+_is_pan(line) if {
+	product := facts.product_of(facts.main_items(line)[0])
+	some slot in ["material", "type"]
+	regex.match(data.sequence.dams.pan, product.texts[slot])
+}
+
 # Metal at the sill, head or foot of an opening is a pan or a flashing.
 _is_pan(line) if {
 	line.role in data.sequence.order.metal_roles

@@ -35,6 +35,20 @@ test_a_pan_that_is_open if {
 	])}
 }
 
+# Only the data of the tag tells that it is a flashing in the wall.
+test_a_tag_that_is_a_flashing[name] if {
+	some name, case in {
+		"thru-wall flashing, 304": 1,
+		"cavity tray": 1,
+		"sheet for walls": 0,
+	}
+	open := bench.signal("ends_open", "remark", "cut flush at both jambs")
+	row := bench.sheet({"signals": [open], "items": [object.union(bench.fm_1, {"product": "FM-1"})]})
+	told := {"id": "FM-1", "texts": {"type": name}}
+	found := end_dam.findings with input as bench.document([row], [told], [])
+	count(found) == case
+}
+
 test_metal_at_a_threshold_that_is_open if {
 	open := bench.signal("ends_open", "lap", "open at both ends")
 	count(_found({"signals": [open], "texts": {"type": "Threshold, door 4"}, "role": "metal"})) == 1
