@@ -27,7 +27,7 @@ findings contains finding.at(line, ["material", said.slot], _message(line, stuck
 	line := stuck.line
 	not facts.said(line, "surface_dry")
 	not face.two_minds(line)
-	said := face.told(line, "surface_wet")[0]
+	said := _wet(line)[0]
 }
 
 # A sheet or coating of another kind, whose own data asks for a dry face.
@@ -39,13 +39,21 @@ findings contains finding.at_with(line, ["material", "tag", said.slot], message,
 	slot := [slot | some slot, text in product.texts; _asks_dry(slot, lower(text))][0]
 	not facts.said(line, "surface_dry")
 	not face.two_minds(line)
-	said := face.told(line, "surface_wet")[0]
+	said := _wet(line)[0]
 	message := naming.say("%s goes on a wet face (%s); its data says \"%s\"", [
 		naming.plain(item),
 		face.quote(line, said),
 		product.texts[slot],
 	])
 	related := finding.related_product(product, [slot], "its data")
+}
+
+# Water of a wash whose day is told is judged by the days since.
+_wet(line) := [said | some said in face.told(line, "surface_wet"); not _is_of_wash(line, said)]
+
+_is_of_wash(line, said) if {
+	line.spans.drying_days
+	regex.match(data.pairing.washed.wash_words, lower(said.text))
 }
 
 _asks_dry("keep_off", text) if regex.match(data.pairing.surface.kept_off, text)

@@ -66,6 +66,14 @@ test_fluid_silent[name] if {
 	count(_fluid_with(case.texts, case.signals)) == 0
 }
 
+# Water of a wash on a day that is told is asked about by the days.
+test_washed_on_a_day if {
+	hosed := {"signals": [bench.said("surface_wet", "hosed down")]}
+	dated := object.union(hosed, {"spans": {"drying_days": {"min": 9, "max": 9, "last": 9, "from": "2026-10-03"}}})
+	count(wet_surface.findings) == 0 with input as bench.schedule([bench.sbs, bench.block], dated, [])
+	count(wet_surface.findings) == 1 with input as bench.schedule([bench.sbs, bench.block], hosed, [])
+}
+
 test_silent[name] if {
 	some name, case in {
 		"dry": {"item": bench.sbs, "signals": [bench.said("surface_dry", "dry")]},
