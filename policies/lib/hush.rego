@@ -88,6 +88,7 @@ _bead_off_metal(contact) if {
 _primes(contact) if {
 	contact.from == "primer"
 	_has_sheet(contact)
+	not _has_bead(contact)
 }
 
 _primes(contact) if {
@@ -95,6 +96,13 @@ _primes(contact) if {
 	some [primer, other] in [[contact.a, contact.b], [contact.b, contact.a]]
 	primer.class == "primer"
 	other.slot in {"material", "substrate"}
+}
+
+# A sealant that the primer cell names is a bead at the sheet, and no primer: "PR-2; edge run with S-3".
+_has_bead(contact) if {
+	some end in [contact.a, contact.b]
+	end.slot == "primer"
+	end.class in {"sealant", "mastic"}
 }
 
 _residue_below(contact) if {
