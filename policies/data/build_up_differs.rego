@@ -80,11 +80,14 @@ _rows := {group: rows |
 # The one layer of this material in each wall type that the row names.
 _told(line, item) := [layers[0] |
 	some name in _names(line)
-	layers := [layer | some layer in _walls[name]; layer.who == _who(item); layer.line != line.id]
+	layers := [layer | some layer in _walls[name]; layer.who == _who(item); _is_elsewhere(layer, line)]
 	count(layers) == 1
 	layers[0].mm > 0
 	not regex.match(data.data.build_up.framed, lower(layers[0].text))
 ]
+
+# The rows of the schedule itself are no build-up of it.
+_is_elsewhere(layer, line) if layer.table != line.table
 
 _names(line) := {name |
 	some name in regex.split(`[\s,;/&+()]+`, lower(line.group))
@@ -99,19 +102,54 @@ _walls := {name: layers |
 # mm is 0 where the build-up does not say how thick.
 _layers := [layer |
 	some line in facts.live_lines
-	some wall in _named(line)
 	some item in line.items
-	item.slot == "layers"
 	item.polarity == "yes"
+	_is_layer(line, item)
+	some wall in _walls_of(line)
 	layer := {
 		"name": lower(wall),
 		"wall": wall,
 		"line": line.id,
+		"table": line.table,
 		"who": _who(item),
-		"mm": object.get(item, "thickness_mm", 0),
+		"mm": _mm(line, item),
 		"text": object.get(item, "clause", item.text),
 		"at": item.at,
 	}
+]
+
+# A build-up stands in one cell, or has a row for each layer, with its number.
+_is_layer(_, item) if item.slot == "layers"
+
+_is_layer(line, item) if {
+	object.get(line, "order", "") != ""
+	item.slot in {"material", "tag"}
+	not line.cells.install
+}
+
+_mm(line, item) := item.thickness_mm if {
+	item.slot == "layers"
+} else := measure.low(line.figures.thickness_mm) if {
+	measure.is_sound(line.figures.thickness_mm)
+	count([other | some other in line.items; _is_layer(line, other)]) == 1
+} else := 0
+
+# The rows of the further layers leave the cell of the wall type empty.
+_walls_of(line) := _named(line) if {
+	count(_named(line)) > 0
+} else := names if {
+	object.get(line, "order", "") != ""
+	heads := [other | some other in _heads; other.table == line.table; other.row < line.row]
+	last := max([other.row | some other in heads])
+	names := {name | some other in heads; other.row == last; some name in other.names}
+}
+
+_heads := [{"table": line.table, "row": line.row, "names": names} |
+	some line in facts.live_lines
+	some item in line.items
+	_is_layer(line, item)
+	names := _named(line)
+	count(names) > 0
 ]
 
 # The row of a wall type is named by a short word in its first columns.

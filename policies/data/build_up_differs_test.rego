@@ -19,7 +19,7 @@ _row(n, mm, text, more) := desk.row(n, "I-3", object.union(
 _layer(mm) := object.union(_wool(40), {"slot": "layers", "thickness_mm": mm, "clause": "wool as drawn"})
 
 # A wall type, with its layers.
-_wall(name, layers) := bench.line("T!40", 40, {"texts": {"type": name}, "items": layers})
+_wall(name, layers) := bench.line("T!40", 40, {"table": "t2", "texts": {"type": name}, "items": layers})
 
 _found(rows, walls) := found if {
 	doc := desk.document(array.concat(rows, walls), [desk.product("I-3", 4, {})], [])
@@ -39,6 +39,18 @@ test_one_of_two_walls_agrees if {
 	walls := [_wall("W4", [_layer(76.2)]), object.union(_wall("W5", [_layer(50.8)]), {"id": "T!41"})]
 	count(_found([_row(12, 50.8, "2 in", {"group": "W4, W5"})], walls)) == 0
 	count(_found([_row(12, 101.6, "4 in", {"group": "W4/W5"})], walls)) == 1
+}
+
+# A row a layer, the wall type beside the first.
+test_a_row_for_each_layer if {
+	board := object.union(_wool(42), {"slot": "layers"})
+	mm := {"thickness_mm": desk.figure(76.2, "3 in", "in")}
+	gypsum := object.union(_layer(12.7), {"product": "G-1"})
+	first := bench.line("T!41", 41, {"table": "t2", "order": "1", "texts": {"type": "W4"}, "items": [gypsum]})
+	second := bench.line("T!42", 42, {"table": "t2", "order": "2", "items": [board], "figures": mm})
+	found := _found([_row(12, 50.8, "2 in", {})], [first, second])
+	{f.message | some f in found} == {"I-3 (wool) is scheduled at 2 in, but the build-up of W4 has 3 in"}
+	count(_found([_row(12, 76.2, "3 in", {})], [first, second])) == 0
 }
 
 test_silent[name] if {
