@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 )
@@ -21,7 +20,7 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
 	var over headsOver
-	layered, layer := t.layered(), 0
+	layered, layer, before := t.layered(), 0, len(r.sched.Lines)
 	r.above = Day{}
 	var last *Line
 	for row := t.first; row <= t.last; row++ {
@@ -54,17 +53,9 @@ func (r *reader) lines(t *table) {
 		}
 		last = lastOf(r.sched.Lines[first:])
 	}
-}
-
-// layered holds for a table that lists assemblies layer by layer, and names the
-// layers instead of numbering them.
-func (t *table) layered() bool {
-	for _, c := range t.cols {
-		if c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer") {
-			return t.column("order") == 0
-		}
+	if layered {
+		unstack(r.sched.Lines[before:])
 	}
-	return false
 }
 
 // isDivider holds for a row with one cell that heads the rows below it: a short

@@ -2,37 +2,38 @@ package schedule_test
 
 import "testing"
 
-// Tables that stand one below the other on a sheet: what a column of the upper one
-// holds is told by its own rows, and the short words of both by the notes.
-func TestTablesOneBelowTheOther(t *testing.T) {
-	s := read(t, `
-NOTES
-Substrate: SFB split-face block / GMX glass-mat gypsum sheathing / PWD plywood, sanded
+// scattered lists one material a row at its place, under a heading that speaks of layers.
+const scattered = `Item | Wall | Where | Layer | Code | Goes on | Put up
+1 | A1 | Plinth, west | Waterproofing | SBS sheet | Concrete | 2026-05-04
+2 | A1 | Upper storeys, west | Air barrier | SBS sheet | Plywood | 2026-05-11
+3 | A1 | Upper storeys, south | Air barrier | SBS sheet | Plywood | 2026-05-18
+4 | A1 | Upper storeys, south | Insulation | Mineral wool | SBS sheet | 2026-05-25
+5 | B2 | Plant room | Air barrier | Acrylic coating | Plywood | 2026-06-01
+6 | B2 | Plant room | Vapor control | Polyethylene sheet | Studs | 2026-06-08`
 
-Tag | What | Mil | Perm | Primer ok | OK on
-B-1 | butyl sheet | 30 | 0.1 | P-1 | GMX; SFB
-B-2 | butyl tape, wide | 25 | 0.1 | P-1 | SFB
-P-1 | water-borne primer | | | |
+func TestRowsByPlaceAreNoStack(t *testing.T) {
+	s := readPages(t, page{name: "Materials", grid: scattered})
+	for _, l := range s.Lines {
+		if l.Order != "" {
+			t.Errorf("row %d has layer number %q: the rows of A1 lie at several places", l.Row, l.Order)
+		}
+	}
+}
 
-Mark | Place | Membrane | Substrate | Primer | Covered
-C1 | north | B-1 | GMX | P-1 | 2 Mar 2026
-C2 | north | B-1 | GMX | P-1 | 2 Mar 2026
-C3 | north | B-1 | GMX | P-1 | 2 Mar 2026
-C4 | north | B-1 | GMX | P-1 | 2 Mar 2026
-C5 | north | B-1 | GMX | P-1 | 2 Mar 2026
-C6 | south | B-2 | SFB | P-1 | 3 Mar 2026
-C7 | south | B-2 | SFB | P-1 | 3 Mar 2026
-`)
-	p := product(t, s, "B-1")
-	if f := p.Figures["vapor_ng"]; f.Min == nil {
-		t.Errorf("no permeance of B-1: %+v", p.Texts)
-	}
-	if len(p.Accepts) != 2 || p.Accepts[0].Keys[0] != "glass-mat-gypsum-sheathing" || p.Accepts[1].Keys[0] != "concrete-masonry" {
-		t.Errorf("B-1 accepts %+v", p.Accepts)
-	}
-	for mark, want := range map[string]string{"C1": "glass-mat-gypsum-sheathing", "C6": "concrete-masonry"} {
-		if got := items(line(t, s, mark), "substrate"); got != want {
-			t.Errorf("%s goes on %q, want %q", mark, got, want)
+// stacked names a place for each layer, and each layer once.
+const stacked = `Item | Wall | Where | Layer | Code | Goes on | Put up
+1 | A1 | Room side | Board | Gypsum board | Studs | 2026-05-04
+2 | A1 | Stud space | Insulation | Glass fiber batts | Studs | 2026-05-11
+3 | A1 | On sheathing | Air barrier | SBS sheet | Plywood | 2026-05-18
+4 | B2 | Room side | Board | Gypsum board | Studs | 2026-06-01
+5 | B2 | On sheathing | Air barrier | SBS sheet | Plywood | 2026-06-08`
+
+func TestLayersWithPlacesAreAStack(t *testing.T) {
+	s := readPages(t, page{name: "Materials", grid: stacked})
+	want := []string{"1", "2", "3", "1", "2"}
+	for i, l := range s.Lines {
+		if l.Order != want[i] {
+			t.Errorf("row %d has layer number %q, want %q", l.Row, l.Order, want[i])
 		}
 	}
 }
