@@ -35,8 +35,9 @@ type limitFigure struct {
 	Inner     []string `json:"inner"`  // and for its inner side, in a sentence that tells of both
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
 	When      bool     `json:"when"`
-	Case      string   `json:"case"`  // the one case that may narrow it, told with its own materials: "batts in the studs"
-	Least     *float64 `json:"least"` // a smaller figure, in the kind's unit, is no such limit
+	Letters   bool     `json:"letters"` // a maker's letter may raise it for a product
+	Case      string   `json:"case"`    // the one case that may narrow it, told with its own materials: "batts in the studs"
+	Least     *float64 `json:"least"`   // a smaller figure, in the kind's unit, is no such limit
 }
 
 type limitWords struct {
@@ -53,6 +54,7 @@ type limitRules struct {
 	Roles   map[string][]string `json:"roles"`
 	Scopes  map[string][]string `json:"scopes"`
 	When    map[string][]string `json:"when"`
+	Letters letterWords         `json:"letters"`
 	Reasons []string            `json:"when_reasons"` // why a limit is set, and no case of it: "indoor air quality"
 	Skip    []string            `json:"place_skip"`
 	Beside  []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
@@ -88,6 +90,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	codes, rest := r.wallsIn(sentence)
 	sentence = r.withListUnit(sentence)
 	quantities := r.figuresOf(sentence)
+	grant := r.grantIn(sentence)
 	for i, q := range quantities {
 		if q.Start < last {
 			continue
@@ -104,6 +107,10 @@ func (r *reader) limitsIn(sentence string, at At) {
 				l.Scope = fold(strings.Join(codes, ", "))
 				own := r.keysIn(rest) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
 				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return !slices.Contains(own, key) })
+			}
+			if rule.Letters && !grant.settles(&l, q, around.after) {
+				last = q.End
+				continue
 			}
 			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"

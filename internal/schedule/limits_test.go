@@ -444,3 +444,25 @@ Over insulated studs the KC has at least 12 perms.
 		t.Errorf("got %+v", l)
 	}
 }
+
+// A maker's letter raises the limit of the product's data, at its place; what it asks in
+// return, and what held before, are no limits.
+func TestLettersRaiseLimits(t *testing.T) {
+	table := "Mark | Location | Membrane | Substrate | Primer\n1 | ramp | FX-3 | CMU | none\n2 | yard | FX-4 | CMU | none\n\nTag | Type | Days open\nFX-3 | SBS sheet | 60\nFX-4 | butyl sheet | 45\n\nNotes\n"
+	for note, want := range map[string]schedule.Limit{
+		"K-7 Membrane manufacturer, 4 Mar: exposure of FX-3 extended to 75 days at the ramp, if tarped within 20 days of placing.": {Letter: "K-7", Scope: "the ramp"},
+		"Letter M12 of the supplier extends the exposure of FX-3 from 60 days to 75 days on this job.":                             {Letter: "M12"},
+		"The maker has raised to 75 days the time that FX-3 may stay exposed.":                                                     {Letter: "letter"},
+		"FX-3 may stay exposed 75 days.": {},
+	} {
+		var got []schedule.Limit
+		for _, l := range read(t, table+note+"\n").Project.Limits {
+			if l.Kind == "exposure_days" {
+				got = append(got, l)
+			}
+		}
+		if len(got) != 1 || got[0].Letter != want.Letter || got[0].Scope != want.Scope || got[0].Max == nil || *got[0].Max != 75 {
+			t.Errorf("%s: %+v", note, got)
+		}
+	}
+}

@@ -60,8 +60,11 @@ type Limit struct {
 	Keys  []string `json:"keys"`  // families or traits meant, empty: all
 	Scope string   `json:"scope"` // words of the place it is stated for, "" all
 	When  []string `json:"when"`  // signals that must hold on the line (dark_color, laid_direct)
-	Text  string   `json:"text"`
-	At    At       `json:"at"`
+	// Letter is the mark of a maker's letter that raises the limit of its product's
+	// data, "letter" where it has none; "" for what the project itself asks.
+	Letter string `json:"letter"`
+	Text   string `json:"text"`
+	At     At     `json:"at"`
 }
 
 // Said is a signal (a condition told in words) with where it stands.

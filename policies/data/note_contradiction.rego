@@ -16,12 +16,14 @@
 package data.note_contradiction
 
 import data.lib.finding
+import data.lib.limits
 import data.lib.measure
 import data.lib.words
 
 findings contains finding.for_address(limit.at, message, {"related": [related]}) if {
 	some limit in input.project.limits
 	limit.kind == "exposure_days"
+	not limits.is_letter(limit)
 	product := _named(limit)
 	told := product.figures.exposure_days
 	measure.is_sound(told)

@@ -32,6 +32,7 @@ test_silent[name] if {
 	some name, case in {
 		"the same": [_note(60, "FM-3 may stay open 60 days"), [_data(60)]],
 		"the note is stricter": [_note(30, "FM-3 no more than 30 days open"), [_data(60)]],
+		"a maker's letter": [object.union(_note(90, "L-9 maker gives FM-3 90 days"), {"letter": "L-9"}), [_data(60)]],
 		"the data is silent": [_note(90, "FM-3 may stay open 90 days"), [desk.product("FM-3", 4, {})]],
 		"no product is named": [_note(90, "SBS sheet 90 days open"), [_data(60)]],
 		"another product": [_note(90, "FM-31 may stay open 90 days"), [_data(60)]],

@@ -4,7 +4,8 @@
 #   Sunlight breaks the face film first, then the compound under it; wind works at the laps meanwhile. The damage
 #   hides under the cladding until the first driving rain of the second or third year. The days run from placing
 #   the sheet to covering it. A range of days where only the long end is over the limit is asked about, and a
-#   temporary cover told in the row makes it a note. It does not apply on the last day allowed, when all is well.
+#   temporary cover told in the row makes it a note. It does not apply on the last day allowed, nor within the days
+#   of a maker's letter that the notes tell of, in the rows of its place or that cite it.
 # custom:
 #   id: exposure-over-limit
 #   topic: exposure
@@ -19,7 +20,6 @@ package exposure.over_limit
 import data.lib.bare
 import data.lib.finding
 import data.lib.naming
-import data.lib.stated
 import data.lib.words
 
 findings contains found if {
@@ -31,7 +31,7 @@ findings contains found if {
 	message := naming.say("%s %s; %s allows %s%s", [
 		naming.plain(row.item),
 		bare.stays(row),
-		stated.whose(told),
+		own.by,
 		words.days(days),
 		bare.temporary(row.line),
 	])

@@ -82,3 +82,21 @@ test_cover_date_of_another_row if {
 	some f in over_limit.findings with input as doc
 	f.related[0] == {"line": "W!15", "cells": ["K15"], "what": "its date is the cover date"}
 }
+
+_lettered(days, cover) := found if {
+	letter := bench.limit("exposure_days", {"max": days, "letter": "K-7", "text": "K-7 maker extends FM-1"})
+	doc := bench.with_notes(bench.document([bench.sheet(_bare(cover, cover))], [_allows(60, "60")], []), [letter], [])
+	found := over_limit.findings with input as doc
+}
+
+test_makers_letter_gives_more if count(_lettered(90, 77)) == 0
+
+test_past_the_makers_letter if {
+	some f in _lettered(70, 77)
+	endswith(f.message, "the maker's letter allows 70 days")
+}
+
+test_makers_letter_gives_less if {
+	some f in _lettered(30, 77)
+	endswith(f.message, "its data allows 60 days")
+}

@@ -20,7 +20,6 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
-import data.lib.stated
 import data.lib.words
 
 findings contains found if {
@@ -46,7 +45,7 @@ findings contains found if {
 
 _limit(row) := {"days": own.days, "says": says, "related": related} if {
 	own := bare.own(row)
-	says := sprintf("%s allows", [stated.whose(own.told)])
+	says := sprintf("%s allows", [own.by])
 	related := [finding.related_product(own.told.by, ["exposure_days"], "its days open to the sun") |
 		own.told.from == "product"
 	]

@@ -36,7 +36,7 @@ held := [{
 
 _limits(row) := array.concat(
 	array.concat(
-		[{"days": told.days, "by": stated.whose(told.told), "level": _level(row, told.days)} | told := own(row)],
+		[{"days": told.days, "by": told.by, "level": _level(row, told.days)} | told := own(row)],
 		[{"days": limit.max, "by": "the notes", "level": _level(row, limit.max)} | limit := noted(row)],
 	),
 	[{"days": kind.days, "by": sprintf("usual for %s", [kind.name]), "level": softer(_level(row, kind.days))} |
@@ -48,11 +48,17 @@ _level(row, days) := level(row, days)
 
 default _level(_, _) := ""
 
-# own is the limit in days that the row or its product's data states; undefined where it states none.
-own(row) := {"days": measure.high(told.figure), "told": told} if {
+# own is the limit in days that the row or its product's data states, or that a maker's letter raises it to: {"days",
+# "told", "by": whose it is}; undefined where neither row nor data states one.
+own(row) := _raised(row, told) if {
 	told := stated.figure(row.line, "exposure_days")
 	not told.figure.no_limit
 }
+
+_raised(row, told) := {"days": letter.max, "told": told, "by": "the maker's letter"} if {
+	letter := limits.raised("exposure_days", row.line, row.item.keys)
+	letter.max > measure.high(told.figure)
+} else := {"days": measure.high(told.figure), "told": told, "by": stated.whose(told)}
 
 # noted is the lowest limit of the project's notes.
 noted(row) := limits.lowest_max(_noted(row))

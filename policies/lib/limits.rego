@@ -33,10 +33,38 @@ _fitting(kind, line, keys, role) := [limit |
 	_holds(limit.when, line)
 ]
 
-# by_kind groups the limits of the project.
+# by_kind groups the limits that the project asks.
 by_kind := {kind: limits |
-	some kind in {one.kind | some one in input.project.limits}
-	limits := [limit | some limit in input.project.limits; limit.kind == kind]
+	some kind in {one.kind | some one in _asked}
+	limits := [limit | some limit in _asked; limit.kind == kind]
+}
+
+_asked := [limit | some limit in input.project.limits; not is_letter(limit)]
+
+# is_letter: the limit is what a maker's letter raises, and nothing that the project asks.
+is_letter(limit) if object.get(limit, "letter", "") != ""
+
+# raised is the highest limit that a maker's letter gives a material with these keys, in the rows of its place and in
+# those that cite it; undefined without one.
+raised(kind, line, keys) := limit if {
+	letters := [one |
+		some one in input.project.limits
+		one.kind == kind
+		is_letter(one)
+		one.max != null
+		_means(one.keys, line, keys)
+		_is_granted(one, line)
+	]
+	bound := max([one.max | some one in letters])
+	limit := [one | some one in letters; one.max == bound][0]
+}
+
+_is_granted(limit, line) if in_scope(limit.scope, line)
+
+_is_granted(limit, line) if {
+	regex.match(`[0-9]`, limit.letter)
+	some text in line.texts
+	regex.match(sprintf(`(?i)(^|[^\w-])%s([^\w-]|$)`, [limit.letter]), text)
 }
 
 # lowest_max and highest_min pick the strictest of several limits; undefined where none has the bound.

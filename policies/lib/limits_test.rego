@@ -130,3 +130,31 @@ test_of_the_rest if {
 	{l.max | some l in limits.limits_for("voc_gl", _line, [], "primer")} == {250, 80} with input as doc
 	{l.max | some l in limits.limits_for("voc_gl", _line, [], "sealant")} == {100, 80} with input as doc
 }
+
+_letter := object.union(_limit, {"keys": ["sbs"], "letter": "K-7", "scope": "the ramp"})
+
+_raised(change, line) := limit.max if {
+	project := {"limits": [object.union(_letter, change)], "signals": []}
+	limit := limits.raised("voc_gl", object.union(_line, line), ["sbs"]) with input.project as project
+}
+
+test_letter_asks_nothing if not _holds(_letter, ["sbs"], "membrane")
+
+test_letter_holds[note] if {
+	some note, case in {
+		"at its place": [{}, {"place": "Ramp, north"}],
+		"where it is cited": [{}, {"texts": {"remark": "per letter K-7; tarped"}}],
+		"everywhere": [{"scope": ""}, {}],
+	}
+	_raised(case[0], case[1]) == 250
+}
+
+test_letter_does_not_hold[note] if {
+	some note, case in {
+		"elsewhere": [{}, {}],
+		"where another is cited": [{}, {"texts": {"remark": "letter K-71"}}],
+		"for another sheet": [{"keys": ["butyl"]}, {"place": "Ramp, north"}],
+		"nothing to cite it by": [{"letter": "letter"}, {"texts": {"remark": "see letter"}}],
+	}
+	not _raised(case[0], case[1])
+}

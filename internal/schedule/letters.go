@@ -1,0 +1,73 @@
+package schedule
+
+import (
+	"regexp"
+	"strings"
+
+	"abut/internal/phrase"
+)
+
+// letterWords are how a maker's letter that raises a limit is told.
+type letterWords struct {
+	By     []string `json:"by"`
+	Raises []string `json:"raises"`
+}
+
+// grant is what a sentence tells of a maker's letter: its mark, and from where on it
+// tells what it raises. The zero grant is of a sentence about something else.
+type grant struct {
+	mark string
+	from int
+	told bool // the figure that it raises was read
+}
+
+// grantIn reads the letter of a sentence: "L-2 sheet maker, 22 Oct: extends exposure of
+// FM-1 to 90 days".
+func (r *reader) grantIn(sentence string) *grant {
+	words := r.limitRules.Letters
+	if !r.words.hasAny(sentence, words.By) {
+		return &grant{}
+	}
+	from := -1
+	for _, raise := range words.Raises {
+		if at := strings.Index(strings.ToLower(sentence), raise); at >= 0 && r.words.hasAny(sentence, []string{raise}) && (from < 0 || at < from) {
+			from = at
+		}
+	}
+	if from < 0 {
+		return &grant{}
+	}
+	mark := unmarkedLetter
+	if m := letterMark.FindStringSubmatch(sentence); m != nil {
+		mark = m[1] + m[2]
+	}
+	return &grant{mark: mark, from: from}
+}
+
+// unmarkedLetter stands for a letter that the notes give no mark.
+const unmarkedLetter = "letter"
+
+// letterMark finds the mark that heads a note, or that follows the word letter.
+var letterMark = regexp.MustCompile(`^([A-Z]{1,4}-?\d+[a-z]?)\b|\b(?:[Ll]etter|LETTER)\s+(?:[Nn]o\.?\s*)?([A-Z]{0,4}-?\d[\w-]*)`)
+
+// settles makes a limit the one that the letter raises; it is false for a figure that
+// is no limit: what held before, or a condition of the letter ("with sheeting on within
+// 14 days"). Without a letter every figure is what the project asks.
+func (g *grant) settles(l *Limit, q phrase.Quantity, after string) bool {
+	switch {
+	case g.mark == "":
+		return true
+	case g.told || q.Start < g.from:
+		return false
+	}
+	g.told = true
+	l.Letter = g.mark
+	if at := strings.TrimSpace(atPlace.FindString(after)); at != "" && !wholeProject.MatchString(at) {
+		_, place, _ := strings.Cut(at, " ")
+		l.Scope = fold(place)
+	}
+	return true
+}
+
+// wholeProject is a place that is all of them.
+var wholeProject = regexp.MustCompile(`(?i)^\w+ (?:this|the) (?:project|job|building)\b`)
