@@ -32,6 +32,7 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 			r.readLegend(c.Value)
 		}
 	}
+	r.listedWords(s, tables)
 }
 
 // definitions keeps what a note says of short words, of which a list may have strokes

@@ -249,6 +249,7 @@ func (r *reader) shortWords(b *workbook.Book, all []*table) {
 	for i := range b.Sheets {
 		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 	}
+	r.each(all, kindSchedule, r.shelterCodes)
 }
 
 // outside reads what stands around the tables: notes and title blocks, with the
