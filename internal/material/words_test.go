@@ -243,3 +243,19 @@ func BenchmarkFind(b *testing.B) {
 		v.Find("White alum coping on vented clips over. PT nailer, alum cleat screwed to it. Edge under cleat, silicone bead.")
 	}
 }
+
+// A bead low in solvent is not told as one that attacks what solvents attack; what the
+// kind itself releases stays.
+func TestLowSolvent(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]bool{
+		"lap mastic, low in solvent":                 false,
+		"low-solvent edge mastic":                    false,
+		"solvent mastic":                             true,
+		"solvent-release butyl sealant, low-solvent": true,
+	} {
+		if got := slices.Contains(v.Describe(text).Traits, "solvent-borne"); got != want {
+			t.Errorf("%s: solvent-borne %v, want %v", text, got, want)
+		}
+	}
+}
