@@ -61,7 +61,15 @@ _substrates(line) := [under |
 	not _is_noun_of_tag(under, all)
 	not _is_beneath(under, all)
 	not _is_in_studs(under)
+	not _is_filler(under)
 ]
+
+# "deck flutes foamed with FC-2": foam or wool that fills what the sheet goes across.
+_is_filler(under) if {
+	under.class == "insulation"
+	under.relation == "with"
+	regex.match(data.pairing.kinds.fills, lower(under.clause))
+}
 
 # Batts lie between the studs, and no sheet sticks to them.
 _is_in_studs(under) if {

@@ -45,6 +45,17 @@ test_beds[name] if {
 			"are": {"I-1 edge"},
 		},
 		"lap": {"items": [object.union(bench.permeable, {"slot": "substrate"})], "are": set()},
+		"gap filled with it": {
+			"items": [bench.block, object.union(bench.foam, {
+				"relation": "with",
+				"clause": "slab edge gaps packed solid with I-1 edge",
+			})],
+			"are": {bench.block.text},
+		},
+		"insulated with it": {
+			"items": [object.union(bench.foam, {"relation": "with", "clause": "plinth faced with I-1 edge"})],
+			"are": {"I-1 edge"},
+		},
 	}
 	line := bench.line("a", 1, {"items": array.concat([bench.sbs], case.items)})
 	{bed.under.text | some bed in sheet.beds_of(line)} == case.are
