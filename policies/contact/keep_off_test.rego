@@ -83,3 +83,30 @@ test_silent[name] if {
 	}
 	count(_found([contact], [_barring])) == 0
 }
+
+_plain := bench.end("material", "FM-1", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
+
+_loose := bench.product("S-5", {"keep_off": [bench.target("polyethylene (no adhesion)", ["polyethylene-film"], [])]})
+
+_hybrid := object.union(_bead, {"product": "S-5"})
+
+test_bead_on_the_film_of_a_sheet if {
+	some f in _found([bench.contact(_sheet, _hybrid, {})], [_loose])
+	endswith(f.message, `the data of S-5 says to keep off "polyethylene (no adhesion)"`)
+	count(_found([bench.contact(_plain, _hybrid, {})], [_loose])) == 0
+}
+
+# _beneath is what is found where the row primes the film with P-9, whose data takes some face.
+_beneath(keys) := found if {
+	primer := object.union(bench.item("primer", "P-9", "primer-unspecified", "primer", []), {"product": "P-9"})
+	takes := bench.product("P-9", {"accepts": [object.union(bench.target("face", keys, []), {"primers": []})]})
+	doc := bench.document([bench.contact(_sheet, _hybrid, {})], [_loose, takes])
+	lines := [object.union(line, {"items": [primer]}) | some line in doc.lines]
+	found := keep_off.findings with input as object.union(doc, {"lines": lines})
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_primer_for_the_film if count(_beneath(["polyethylene-film"])) == 0
+
+test_primer_for_another_face if count(_beneath(["clay-brick"])) == 1

@@ -45,10 +45,18 @@ has_proof(contact) if {
 }
 
 # telling_rows holds the lines of which another cell may change what is asked of a contact.
-telling_rows := {contact.line | some contact in _apart} | {line.id |
+telling_rows := ({contact.line | some contact in _apart} | {line.id |
 	some line in facts.live_lines
 	some signal in data.contact.judging.evidence.signals
 	facts.said(line, signal)
+}) | _primed_rows
+
+# What primes a bead may let it hold where it would not.
+_primed_rows := {line.id |
+	some line in facts.live_lines
+	line.role in {"sealant", "adhesive", "coating"}
+	some primer in facts.items_in(line, ["primer"])
+	primer.product != ""
 }
 
 # A column sets two materials side by side, and a remark of the row says that they are clear of one another.

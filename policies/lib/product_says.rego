@@ -25,8 +25,24 @@ statements(contact) := array.concat(
 # bars lists the statements by which either side's data keeps the other off.
 bars(contact) := [s | some s in statements(contact); s.word == "bars"]
 
-_of(contact, self, other) := [s | some s in all; not _is_lifted(s, all); not _is_other_order(s, contact)] if {
+_of(contact, self, other) := [s | some s in all; not _is_left_out(s, all, contact)] if {
 	all := _said(self, other)
+}
+
+_is_left_out(s, all, _) if _is_lifted(s, all)
+
+_is_left_out(s, _, contact) if _is_other_order(s, contact)
+
+_is_left_out(s, _, contact) if _is_primed(s, contact)
+
+# A primer of the row that is for the film holds what would not hold on it.
+_is_primed(s, contact) if {
+	s.word == "bars"
+	target.is_face(s.target)
+	some primer in facts.items_in(facts.lines_by_id[contact.line], ["primer"])
+	facts.is_there(primer)
+	some accepted in facts.product_of(primer).accepts
+	target.means(accepted, s.other)
 }
 
 # "Never over PVC" bars only what lies so.

@@ -41,6 +41,18 @@ _shares(target, thing) if {
 	key in thing.keys
 }
 
+_shares(target, thing) if {
+	is_face(target)
+	data.lib.vague.face_key in thing.keys
+}
+
+# is_face: the target names the film on the face of sheets, and no other trait of them.
+is_face(target) if {
+	data.lib.vague.face_key in target.keys
+	every key in target.keys { key in data.lib.vague.faces }
+	not regex.match(data.lib.vague.not_faces, lower(target.text))
+}
+
 _tells(_, thing, key) if key == thing.family
 
 _tells(_, _, key) if not key in _vague

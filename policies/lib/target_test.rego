@@ -35,3 +35,25 @@ test_empty_target_means_nothing if not target.means(_says("see letter", [], []),
 test_sealants_are_not_primers if not target.covers(_says("solvent-borne sealants", ["solvent-borne"], []), _primer)
 
 test_solvents_are_primers_too if target.covers(_says("solvents", ["solvent-borne"], []), _primer)
+
+_film_faced := {
+	"product": "", "tag": "", "family": "butyl-flashing-tape", "class": "tape",
+	"keys": ["butyl-flashing-tape", "butyl", "polyethylene-film", "low-surface-energy"],
+}
+
+_film_keys := ["polyethylene-sheet", "polyethylene-film"]
+
+test_film_means_the_face_of_a_sheet if {
+	target.covers(_says("polyethylene", _film_keys, []), _film_faced)
+	target.covers(_says("PE film on strips", _film_keys, []), _film_faced)
+	not target.covers(_says("polyethylene", _film_keys, []), _plywood)
+}
+
+test_sheet_of_film_is_no_face[text] if {
+	some text in ["6 mil polyethylene sheeting", "poly sheet", "polyethylene foam rod", "polyethylene vapor retarder"]
+	not target.covers(_says(text, _film_keys, []), _film_faced)
+}
+
+test_sheet_with_a_film_is_told_by_more if {
+	not target.covers(_says("SBS sheet with PE film", ["asphaltic", "polyethylene-film"], []), _film_faced)
+}
