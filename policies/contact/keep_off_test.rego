@@ -99,7 +99,7 @@ test_bead_on_the_film_of_a_sheet if {
 # _beneath is what is found where the row primes the film with P-9, whose data takes some face.
 _beneath(keys) := found if {
 	primer := object.union(bench.item("primer", "P-9", "primer-unspecified", "primer", []), {"product": "P-9"})
-	takes := bench.product("P-9", {"accepts": [object.union(bench.target("face", keys, []), {"primers": []})]})
+	takes := bench.product("P-9", {"suits": [bench.target("face", keys, [])]})
 	doc := bench.document([bench.contact(_sheet, _hybrid, {})], [_loose, takes])
 	lines := [object.union(line, {"items": [primer]}) | some line in doc.lines]
 	found := keep_off.findings with input as object.union(doc, {"lines": lines})

@@ -41,8 +41,9 @@ _is_primed(s, contact) if {
 	target.is_face(s.target)
 	some primer in facts.items_in(facts.lines_by_id[contact.line], ["primer"])
 	facts.is_there(primer)
-	some accepted in facts.product_of(primer).accepts
-	target.means(accepted, s.other)
+	product := facts.product_of(primer)
+	some face in array.concat(product.accepts, product.suits)
+	target.means(face, s.other)
 }
 
 # "Never over PVC" bars only what lies so.
