@@ -145,3 +145,22 @@ PR-7 | solvent-borne rubber primer | -5 | block
 		}
 	}
 }
+
+// The material of a separator that the list asks for is not kept off.
+func TestKeepOffNamesItsSeparator(t *testing.T) {
+	for cell, want := range map[string]string{
+		"bitumen in any form: separator of sheet steel": "asphaltic",
+		"creosote; EPDM, copper slip sheet between":     "creosote-timber epdm",
+		"creosote, separated by a stainless plate":      "creosote-timber",
+		"bitumen, copper without separator":             "asphaltic copper-sheet",
+		"no separator known for: EPDM":                  "epdm",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
+`)
+		if got := targets(product(t, s, "R-1").KeepOff); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
+		}
+	}
+}

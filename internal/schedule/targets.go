@@ -49,7 +49,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 			if last = m.end; joined {
 				continue // "never left in view, stick it to DM-2 or DM-3"
 			}
-			if r.isSeparator(m) || r.stateBarred(part.text, m) {
+			if r.isSeparator(m) || r.partsInWords(part.text, m) || r.stateBarred(part.text, m) {
 				continue // "never on asphalt; SR-2 between", "damp concrete"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
@@ -95,6 +95,12 @@ func (r *reader) isSeparator(m mention) bool {
 	}
 	p := &r.sched.Products[m.product]
 	return p.Class == "separator" || slices.Contains(p.Keys, "separator") && p.Class != "coating"
+}
+
+// partsInWords holds for the material of a separator that the list asks for: of
+// "bitumen: separator of metal" the metal is what may lie there.
+func (r *reader) partsInWords(text string, m mention) bool {
+	return m.product < 0 && r.words.accept.parts.MatchString(text[:m.start]+"#"+text[m.start:m.end]+"#"+text[m.end:])
 }
 
 // stateBarred holds for a bed that is barred in a state that passes: "damp concrete"

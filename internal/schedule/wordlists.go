@@ -105,6 +105,8 @@ type acceptanceWords struct {
 	} `json:"excepted"`
 	Passing string `json:"passing"` // states of a bed that pass
 	passing *regexp.Regexp
+	Parts   string `json:"parts"` // a separator that the list asks for, with # around its material
+	parts   *regexp.Regexp
 	Heat    string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
 	heat    *regexp.Regexp
 	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
@@ -254,7 +256,7 @@ func (a *acceptanceWords) compile() error {
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
-		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these},
+		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
