@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -45,7 +46,7 @@ var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?
 // its first word is a code that the schedule uses and the rest names a material
 // and at least one of its limits.
 func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
-	numbered := noteNumbers(s)
+	numbered := r.noteNumbers(s)
 	for _, row := range s.Rows {
 		if within(tables, row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
 			continue
@@ -70,7 +71,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 }
 
 // noteNumbers are words that the notes of a sheet are numbered with: "GN 1", "GN 2".
-func noteNumbers(s *workbook.Sheet) map[string]bool {
+func (r *reader) noteNumbers(s *workbook.Sheet) map[string]bool {
 	out := map[string]bool{}
 	for _, row := range s.Rows {
 		if words, _ := noteCells(s, row); len(words) > 1 {
@@ -79,10 +80,53 @@ func noteNumbers(s *workbook.Sheet) map[string]bool {
 			}
 		}
 	}
+	for code := range r.runningCodes(s) {
+		out[code] = true
+	}
 	return out
 }
 
 var letteredNote = regexp.MustCompile(`^(\pL{1,6}) \d{1,2}[.:)]?$`)
+
+// runningCode is a code with a number in a cell of its own before a note: "N-3", "GN.4".
+var runningCode = regexp.MustCompile(`^(\pL{1,4})[-./]?(\d{1,2})[.:)]?$`)
+
+// fewestNotes is how many notes a row of numbers has at least; products seldom run
+// further without one that is told by its material.
+const fewestNotes = 4
+
+// runningCodes are the numbers of notes that run on from one under one letter: "N-1"
+// to "N-9". Products are numbered so too, so most of the rows must name none.
+func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
+	codes, named := map[string][]string{}, map[string]int{}
+	for _, row := range s.Rows {
+		words, _ := noteCells(s, row)
+		if len(words) < 2 {
+			continue
+		}
+		m := runningCode.FindStringSubmatch(words[0])
+		if m == nil || m[2] != strconv.Itoa(len(codes[m[1]])+1) {
+			continue
+		}
+		codes[m[1]] = append(codes[m[1]], strings.TrimRight(words[0], ".:)"))
+		if r.vocab.Describe(firstWords(words[1], openingWords)).Family != "" {
+			named[m[1]]++
+		}
+	}
+	out := map[string]bool{}
+	for letter, list := range codes {
+		if len(list) < fewestNotes || 2*named[letter] >= len(list) {
+			continue
+		}
+		for _, code := range list {
+			out[code] = true
+		}
+	}
+	return out
+}
+
+// openingWords are those among which a note of a product names its material.
+const openingWords = 4
 
 // isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
 func (r *reader) isTradeWord(code string) bool {

@@ -48,3 +48,34 @@ A-3|FM2|concrete|KP1|2026-06-02|2026-06-21`})
 		}
 	}
 }
+
+// Notes that run on under one letter are no products, though a row of the schedule
+// cites one that tells of a material and of figures; products so numbered stay.
+func TestRunningNotesAreNoProducts(t *testing.T) {
+	walls := page{name: "Walls", grid: `
+Mark|Material|Substrate|Primer|Installed|Comments
+A-1|FM1|concrete|none|2026-06-01|K-5
+A-2|FM1|concrete|none|2026-06-08|K-5`}
+	s := readPages(t, page{name: "Notes", grid: `
+No.|Note
+K-1|Reading, winter, wind from the lake.
+K-2|The tighter of data and notes counts.
+K-3|Everything is reviewed before it is hidden.
+K-4|Dates are those of the last plan.
+K-5|Below black metal laid direct on a sheet 85 °C in service. Light metal 65.`}, walls)
+	for _, p := range s.Products {
+		t.Errorf("note %s was taken for a product", p.Tag)
+	}
+	if l := limit(s, "service_c"); l == nil || l.Min == nil || *l.Min != 85 {
+		t.Errorf("limit under metal %+v, want 85 °C", l)
+	}
+	s = readPages(t, page{name: "Codes", grid: `
+K-1|SBS self-adhered sheet, 1 mm. Lay +5 to +35 C. Open 45 days.
+K-2|Butyl tape, 1 mm. Lay -5 to +35 C. Open 30 days.
+K-3|Silicone sealant. Lay -10 to +35 C.
+K-4|Water-borne primer. Lay +5 to +35 C.
+K-5|EPDM membrane, 1.2 mm. Lay +5 to +35 C. Open 45 days.`}, walls)
+	if len(s.Products) == 0 {
+		t.Error("a legend of products was taken for notes")
+	}
+}
