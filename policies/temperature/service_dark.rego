@@ -68,9 +68,12 @@ _need(line, item) := {"c": measure.low(limit), "from": "notes", "limit": limit, 
 	hot_cover.is_direct(line)
 }
 
-# The color may be told by the metal's own data and not by the row.
-_seen(line) := object.union(line, {"signals": array.concat(line.signals, [{"id": "dark_color", "no": false}])}) if {
-	hot_cover.dark(line)
+# The color may be told by the metal's own data and not by the row; and a coping lies on the sheet, said or not.
+_seen(line) := object.union(line, {"signals": array.concat(line.signals, told)}) if {
+	dark := ["dark_color" | hot_cover.dark(line)]
+	direct := ["laid_direct" | hot_cover.is_direct(line)]
+	told := [{"id": id, "no": false} | some id in array.concat(dark, direct)]
+	count(told) > 0
 } else := line
 
 _when(limit) := [] if limit.when == null

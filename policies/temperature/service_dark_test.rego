@@ -143,3 +143,22 @@ test_no_limit_and_hot_sheets_are_silent if {
 	hot := object.union(bench.own, {"keys": ["asphaltic", "grade-high-temp"], "product": ""})
 	count(_found(object.union(_coping, {"items": [hot]}), bench.product({}), [])) == 0
 }
+
+# A coping lies on the sheet under it, and its data alone say that it is dark: the notes' figure for metal laid direct
+# counts. A trim is metal too; a dark panel that is not said to lie on the sheet is none of the note's.
+test_covers_of_the_notes_figure[name] if {
+	named := object.union(base.own(base.aluminum), {"text": "A-1", "product": "A-1", "polarity": "yes", "clause": "A-1"})
+	trim := {
+		"items": [bench.own],
+		"texts": {"place": "door frame, dark brown trim tight to sheet"},
+		"signals": [bench.signal("dark_color", "place", "dark brown"), bench.signal("laid_direct", "place", "tight to")],
+	}
+	some name, tc in {
+		"a coping": {"type": "Coping, sheet zinc, graphite", "line": {"items": [bench.own, named]}, "want": {"error"}},
+		"a panel": {"type": "Wall panel, graphite", "line": {"items": [bench.own, named]}, "want": set()},
+		"a trim in the row": {"type": "", "line": trim, "want": {"error"}},
+	}
+	metal := base.product("A-1", {"texts": {"type": tc.type}, "signals": [base.said("dark_color", "graphite")]})
+	doc := bench.with_notes(bench.document([bench.sheet(tc.line)], [_serves(70, "70"), metal], []), [_note], [])
+	{f.severity | some f in service_dark.findings with input as doc} == tc.want
+}
