@@ -138,6 +138,7 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	if !united && !r.ofHeat(t, c, words) {
 		return "", ""
 	}
+	all := headingWords(c.Heading)
 	lower, upper := r.head.lower, r.head.upper
 	if r.head.denied(c.Heading) != "" { // "not below"
 		lower, upper = upper, lower
@@ -145,6 +146,8 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	switch {
 	case holdsAny(words, r.head.service):
 		slot = "service_max"
+	case t.kind == kindSchedule && holdsAny(all, lower) && holdsAny(all, upper) && !holdsAny(all, r.head.applies):
+		slot = "reading_air" // "Air °F (lo-hi)": both ends of the day, and no limit of what goes on
 	case holdsAny(words, lower), holdsAny(words, r.head.cold):
 		slot = "apply_min"
 	case holdsAny(words, upper), holdsAny(words, r.head.hot) && holdsAny(words, r.head.applies):

@@ -276,6 +276,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 			return
 		}
 		r.spread(&f, c, kind)
+		r.nightReading(l, c)
 		r.dryFilm(l, c)
 		r.pullTests(l, c)
 		r.signals(l, c) // "55, tented"

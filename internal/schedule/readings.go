@@ -19,6 +19,7 @@ type readingWords struct {
 	Bare  bareReading `json:"bare"`
 	Pulls string      `json:"pulls"` // the results of pull tests, and their unit
 	pulls *regexp.Regexp
+	Night nightWords    `json:"night"`
 	List  []readingWord `json:"list"`
 	not   *regexp.Regexp
 	past  *regexp.Regexp
@@ -29,6 +30,12 @@ type readingWords struct {
 type bareReading struct {
 	Before, After string
 	before, after *regexp.Regexp
+}
+
+// nightWords stand beside the temperature of a night; Not before a limit for nights.
+type nightWords struct {
+	Word, Not string
+	word, not *regexp.Regexp
 }
 
 // readingWord is one kind of reading. Key is that of the figure: Kind that of
@@ -57,6 +64,12 @@ func (w *readingWords) compile() (err error) {
 	}
 	if w.Bare.after, err = regexp.Compile("(?i)" + w.Bare.After); err != nil {
 		return fmt.Errorf("bare.after: %w", err)
+	}
+	if w.Night.word, err = regexp.Compile("(?i)" + w.Night.Word); err != nil {
+		return fmt.Errorf("night.word: %w", err)
+	}
+	if w.Night.not, err = regexp.Compile("(?i)" + w.Night.Not); err != nil {
+		return fmt.Errorf("night.not: %w", err)
 	}
 	for i := range w.List {
 		one := &w.List[i]
@@ -183,12 +196,31 @@ func (r *reader) readings(l *Line, c source) {
 		return
 	}
 	r.pullTests(l, c)
+	r.nightReading(l, c)
 	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
 		f.At = c.at
 		if key != bareKey {
 			keep(l.Figures, key, f)
 		} else if _, read := l.Figures["reading_surface_c"]; c.slot == "remark" && !read {
 			keep(l.Figures, "reading_air_c", f)
+		}
+	}
+}
+
+// nightReading takes the air of the night that follows, read or foretold, where the words
+// beside a temperature tell of it: "46 at 3 pm; 29 overnight", "night low -2 °C".
+func (r *reader) nightReading(l *Line, c source) {
+	w := &r.words.readings.Night
+	if !w.word.MatchString(c.text) {
+		return
+	}
+	for _, piece := range labelEnd.Split(c.text, -1) {
+		said := r.phrase.Quantities(strings.TrimSpace(piece), hint("temperature", c.unit))
+		if len(said) == 0 || !w.word.MatchString(piece) {
+			continue
+		}
+		if q := said[0]; q.Kind == "temperature" && q.Min != nil && q.Bound == "" && !w.not.MatchString(strings.TrimSpace(piece)[:q.Start]) {
+			keep(l.Figures, "reading_night_c", figureTold(q, c.at))
 		}
 	}
 }

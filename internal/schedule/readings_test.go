@@ -133,3 +133,30 @@ W3 | butyl sheet | CMU | 2 May 2027 | 6 May 2027
 		t.Errorf("W1: got %+v", f)
 	}
 }
+
+// The air of the night after the work is told beside that of the day, in a column of its
+// own unit or in a remark; a limit for nights is none.
+func TestNightReadings(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Air F (lo-hi) | Remarks
+D1 | butyl sheet | plywood | acrylic primer | @2026-03-02 | 47 at 2 pm; 27 overnight |
+D2 | butyl sheet | plywood | acrylic primer | @2026-03-03 | 44-58 | night low -3 °C
+D3 | butyl sheet | plywood | acrylic primer | @2026-03-04 | 44-58 | heat held at 50 F overnight
+D4 | butyl sheet | plywood | acrylic primer | @2026-03-05 | 50 / 31 nite outside | tented
+D5 | butyl sheet | plywood | acrylic primer | @2026-03-06 | 44-58 | hard freeze expected tonight`})
+	for mark, want := range map[string]string{"D1": "-2.8", "D2": "-3.0", "D3": "", "D4": "-0.6", "D5": ""} {
+		got := ""
+		if f, ok := line(t, s, mark).Figures["reading_night_c"]; ok {
+			got = fmt.Sprintf("%.1f", *f.Min)
+		}
+		if got != want {
+			t.Errorf("%s: night %q, want %q", mark, got, want)
+		}
+	}
+	if f := line(t, s, "D3").Figures["reading_air_c"]; f.Min == nil || fmt.Sprintf("%.1f %.1f", *f.Min, *f.Max) != "6.7 14.4" {
+		t.Errorf("a column of low and high gives %+v", f)
+	}
+	if !slices.ContainsFunc(line(t, s, "D5").Signals, func(g schedule.Said) bool { return g.ID == "frosty_night" }) {
+		t.Errorf("no night of frost heard: %v", line(t, s, "D5").Signals)
+	}
+}
