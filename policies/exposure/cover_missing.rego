@@ -3,8 +3,9 @@
 # description: |
 #   Sheets chalk and crack in the sun, and the damage is out of sight when it starts to leak in its second or
 #   third year. The other sheets of the table have a cover date and this one has none, although its data limits
-#   the days: nothing can be counted. It does not apply to a dash, a row by others, a row whose sheet may stay
-#   exposed, and one that a log calls open, whose days are counted to the day of the log.
+#   the days: nothing can be counted. A cover that is said to be open ("TBD") is asked about. It does not apply to
+#   a dash, a row by others, a row whose sheet may stay exposed, and one that a log calls open, whose days are
+#   counted to the day of the log.
 # custom:
 #   id: exposure-cover-missing
 #   topic: exposure
@@ -39,8 +40,14 @@ findings contains found if {
 		stated.whose(told),
 		words.days(measure.high(told.figure)),
 	])
-	found := finding.at(line, ["cover"], message)
+	found := finding.at_with(line, ["cover"], message, {"severity": _severity(line)})
 }
+
+# A cell left empty may only not be filled in; "TBD" says that nobody knows.
+_severity(line) := "warning" if {
+	line.dates.cover.state == "unknown"
+	trim_space(object.get(line.dates.cover, "text", "")) != ""
+} else := "note"
 
 _is_excused(line) if {
 	line.spans.open_days.min >= 0
@@ -50,7 +57,11 @@ _is_excused(line) if {
 _is_excused(line) if {
 	some signal in data.exposure.cover.excused
 	facts.said(line, signal)
+	not _waits_for_backfill(line, signal)
 }
+
+# What is backfilled is mostly covered the same week and has no date; one that is said to be open has none to come.
+_waits_for_backfill(line, "below_grade") if _severity(line) == "warning"
 
 # _share is the part of the sheets of a table that have a cover date.
 _share := {table: share |

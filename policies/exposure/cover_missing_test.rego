@@ -26,11 +26,23 @@ test_whole_finding if {
 			"No cover date for FM-1 (rubberized-asphalt-membrane), set on 2 Jun 2026;",
 			"its data allows 90 days in the sun",
 		]),
+		"severity": "note",
 	}}
 }
 
 test_to_be_decided if {
 	count(_found(_state("unknown"), "span", [_allows])) == 1
+}
+
+# "TBD" below grade is asked about, an empty cell there is not.
+test_said_to_be_open if {
+	tbd := object.union(_state("unknown"), {
+		"dates": {"cover": {"text": "TBD"}},
+		"signals": [bench.signal("below_grade", "place", "footing wall")],
+	})
+	{f.severity | some f in _found(tbd, "day", [_allows])} == {"warning"}
+	blank := object.union(_state("missing"), {"signals": [bench.signal("below_grade", "place", "footing wall")]})
+	count(_found(blank, "day", [_allows])) == 0
 }
 
 test_silent[name] if {
