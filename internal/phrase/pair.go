@@ -61,13 +61,16 @@ func (r *Reader) isTwin(text string, q, t *Quantity) bool {
 	if sign == "" && q.disagrees(t, r.units.soft[q.Kind]) {
 		return false // "15 mil 3 in. over": a film, and how wide it is
 	}
-	return r.twins[sign] ||
+	return r.twins[sign] || ofFilm.MatchString(gap) && strings.HasPrefix(strings.TrimPrefix(text[t.End:], "."), ")") ||
 		ofPart.MatchString(gap) && strings.HasPrefix(text[t.End:], ")")
 }
 
 // ofPart is the part that a figure is of, before its twin in a bracket of its own:
 // "60 mil facer (1.5 mm)".
 var ofPart = regexp.MustCompile(`^ [a-z]{3,} \($`)
+
+// ofFilm tells which thickness it is, before its twin in a bracket: "30 mil DFT (0.76 mm)".
+var ofFilm = regexp.MustCompile(`(?i)^ (?:[dw]ft|dry|wet|thick|film|dry film|wet film|nom\.?|min\.?) \($`)
 
 // lastPressure is the test pressure of q where t is another pressure.
 func (q *Quantity) lastPressure(t *Quantity) *Quantity {
