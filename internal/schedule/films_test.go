@@ -114,3 +114,19 @@ func TestAirResult(t *testing.T) {
 		}
 	}
 }
+
+// A film told in two units in the words for the material keeps both: they are held against
+// each other.
+func TestFilmToldInTwoUnits(t *testing.T) {
+	for cell, want := range map[string]bool{"LM-1, 30 mil DFT (0.3 in.)": true, "LM-1, 30 mil dry (0.76 mm)": false} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+D1 | ` + cell + ` | CMU | none`}, page{name: "Products", grid: `
+Tag | What it is | Thickness
+LM-1 | fluid-applied acrylic membrane | 30 mil DFT`})
+		f := line(t, s, "D1").Figures["film_mm"]
+		if f.Min == nil || math.Abs(*f.Min-0.762) > 0.001 || f.Disagree != want {
+			t.Errorf("%s: %+v, want two that disagree: %v", cell, f, want)
+		}
+	}
+}

@@ -53,6 +53,12 @@ func (r *reader) dryFilm(l *Line, c source) {
 	if m == nil {
 		return
 	}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && q.Other != nil && strings.HasPrefix(q.Text, m[0]) {
+			keep(l.Figures, "film_mm", figureTold(q, c.at)) // "30 mil DFT (0.76 mm)": told in two units
+			return
+		}
+	}
 	unit := firstNonEmpty(m[2], c.unit, r.filmUnit(l))
 	if m[2] == "" && millimeters.MatchString(m[1]) {
 		unit = "mm"
