@@ -100,7 +100,7 @@ const fewestNotes = 4
 func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 	codes, named := map[string][]string{}, map[string]int{}
 	for _, row := range s.Rows {
-		words, _ := noteCells(s, row)
+		words, at := noteCells(s, row)
 		if len(words) < 2 {
 			continue
 		}
@@ -109,7 +109,7 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 			continue
 		}
 		codes[m[1]] = append(codes[m[1]], strings.TrimRight(words[0], ".:)"))
-		if r.vocab.Describe(firstWords(words[1], openingWords)).Family != "" {
+		if says := r.toldSentences(strings.Join(words[1:], " "), at); len(says) > 1 && r.namesProduct(says[0].text) {
 			named[m[1]]++
 		}
 	}
@@ -124,9 +124,6 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 	}
 	return out
 }
-
-// openingWords are those among which a note of a product names its material.
-const openingWords = 4
 
 // isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
 func (r *reader) isTradeWord(code string) bool {
