@@ -575,3 +575,17 @@ func TestEndsOfTemperatures(t *testing.T) {
 		}
 	}
 }
+
+// What a colon tells to put between is kept off nothing.
+func TestKeepOffTellsWhatParts(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | plasticized PVC roof membrane | 5 | bitumen of any kind: sheet of steel as separator
+R-2 | aluminum flashing | | copper, zinc: strip betw.
+`)
+	for tag, never := range map[string]string{"R-1": "steel", "R-2": "strip"} {
+		if got := targets(product(t, s, tag).KeepOff); got == "" || strings.Contains(got, never) || strings.Contains(got, "metal") {
+			t.Errorf("%s keeps off %q", tag, got)
+		}
+	}
+}
