@@ -466,3 +466,28 @@ func TestLettersRaiseLimits(t *testing.T) {
 		}
 	}
 }
+
+// A product with a figure of its own is not held to that of the letters of its tag.
+func TestLimitsOfLettersAndOfATag(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-2 | CMU | none
+3 | WM-3 | CMU | none
+
+Tag | Type | Thickness
+WM-1 | butyl sheet | 1 mm
+WM-2 | butyl sheet, wide | 1 mm
+WM-3 | fluid-applied acrylic membrane | 0.7 mm
+XT-1 | self-adhered flashing | 1 mm
+
+Notes
+WM sheets & XT-1 40 mil min.; WM-3 28 mil DFT min.
+`)
+	got := ""
+	for _, l := range s.Project.Limits {
+		got += fmt.Sprintf("%.2f %v; ", *l.Min, l.Keys)
+	}
+	if want := "1.02 [WM-1 WM-2 self-adhered-flashing-unspecified]; 0.71 [fluid-applied-acrylic-air-barrier]; "; got != want {
+		t.Errorf("got %s want %s", got, want)
+	}
+}

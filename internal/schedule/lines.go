@@ -265,6 +265,7 @@ func isDateSlot(slot string) bool {
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if c.slot == "lap" {
 		c.text = counted.ReplaceAllString(c.text, "")
+		c = r.bothLaps(l, c)
 	}
 	f, ok := r.figure(c, kind)
 	if !ok {

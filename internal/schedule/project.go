@@ -44,13 +44,18 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
-	heading, lead, coded := "", "", ""
+	heading, lead, coded, first := "", "", "", len(p.Limits)
 	for i, part := range r.words.splitList(text) {
 		sentence, limits := part.text, len(p.Limits)
 		if part.listed && lead != "" && !strings.Contains(sentence, ":") {
 			sentence = lead + ": " + sentence
+		} else if laps, told := r.lapsOfNote(lead, sentence); told && leadOf(sentence) == "" {
+			sentence = lead + ": " + laps // "Laps: FM 3 / 6. HT 4 / 6."
 		} else {
 			lead = leadOf(sentence)
+			if laps, told := r.lapsOfNote(lead, sentence); told {
+				sentence = laps
+			}
 		}
 		if codes, _ := r.wallsIn(sentence); len(codes) > 0 {
 			coded = leadOf(sentence)
@@ -64,6 +69,24 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		r.roomIn(sentence, at)
 		if len(words) <= 2 && !strings.Contains(sentence, " = ") { // a legend or a table tells of no condition of the job
 			r.noteSignals(sentence, at, len(p.Limits) > limits)
+		}
+	}
+	ownFirst(p.Limits[first:])
+}
+
+// ownFirst takes what has a limit of its own in a note out of those of several that hold
+// for it too by the letters of a tag: "AB sheets 40 mil; AB-3 25 mil".
+func ownFirst(limits []Limit) {
+	for _, own := range limits {
+		if len(own.Keys) != 1 {
+			continue
+		}
+		for i := range limits {
+			other := &limits[i]
+			if other.Kind != own.Kind || other.Scope != own.Scope || len(other.Keys) < 2 || len(own.When)+len(other.When) > 0 {
+				continue
+			}
+			other.Keys = slices.DeleteFunc(other.Keys, func(key string) bool { return key == own.Keys[0] })
 		}
 	}
 }

@@ -101,9 +101,10 @@ type reader struct {
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	toldLabels map[string]string // slots of labels of cards by the figures beside them
 	country    string
-	nameTold   bool // a title block says which of its texts names the project
-	above      Day  // the installation of a row above in the same table
-	yearSaid   int  // stated for dates that give none, 0 not
+	lapUnit    string // of all columns of laps, "" where they have none or differ
+	nameTold   bool   // a title block says which of its texts names the project
+	above      Day    // the installation of a row above in the same table
+	yearSaid   int    // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule
 
@@ -241,6 +242,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 		r.units(t)
 	}
 	r.missingUnits(all)
+	r.lapUnits(all)
 }
 
 // shortWords reads what notes say of the office's short words, which are no marks.

@@ -1,0 +1,103 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"abut/internal/phrase"
+)
+
+// lapPair is a cell of laps with two bare figures, that of the sides and that of the
+// ends of a sheet: "50/75", "3 / 6". strokeGap stands around a stroke of no fraction.
+var (
+	lapPair   = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)(\s*/\s*)(\d+(?:\.\d+)?)\s*((?:mm|cm|in\.?|"|inch(?:es)?)?)\s*$`)
+	strokeGap = regexp.MustCompile(`\s`)
+)
+
+// inTwoUnits is how many times a figure in inches may be, less than a tenth off, what the
+// other of a pair tells in millimeters.
+const inTwoUnits = 25.4
+
+// pairOfLaps parts a cell of laps that tells the sides and the ends and names neither.
+// Ends lap no less than sides (common practice); what may be a fraction of an inch, or
+// one lap in two units, is no pair.
+func pairOfLaps(c source) (side, end string, ok bool) {
+	m := lapPair.FindStringSubmatch(c.text)
+	if m == nil || c.second != "" {
+		return "", "", false
+	}
+	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
+	b, _ := strconv.ParseFloat(m[3], 64)
+	if b < a || a == 0 || b > 0.9*inTwoUnits*a {
+		return "", "", false
+	}
+	if !strokeGap.MatchString(m[2]) && a < b && isInchFraction(a, b) {
+		return "", "", false
+	}
+	return strings.TrimSpace(m[1] + " " + m[4]), strings.TrimSpace(m[3] + " " + m[4]), true
+}
+
+// bothLaps takes the lap of the ends from a cell that tells two, and leaves that of the
+// sides.
+func (r *reader) bothLaps(l *Line, c source) source {
+	side, end, ok := pairOfLaps(c)
+	if !ok || c.ends {
+		return c
+	}
+	last := c
+	last.text = end
+	if f, ok := r.figure(last, "length"); ok && f.Min != nil {
+		keep(l.Figures, "end_lap_mm", f)
+	}
+	c.text = side
+	return c
+}
+
+// isInchFraction holds for a fraction that a rule is marked with, in its lowest terms.
+func isInchFraction(a, b float64) bool {
+	return slices.Contains([]float64{2, 4, 8, 16, 32}, b) && a == float64(int(a)) && int(a)%2 == 1
+}
+
+// lapUnits takes the unit of the columns of laps, where all of them have one: that of
+// the bare laps of the notes.
+func (r *reader) lapUnits(all []*table) {
+	units := map[string]bool{}
+	for _, t := range all {
+		for i := range t.cols {
+			if c := &t.cols[i]; t.kind == kindSchedule && c.Slot == "lap" && c.Unit != "" {
+				units[c.Unit] = true
+				r.lapUnit = c.Unit
+			}
+		}
+	}
+	if len(units) != 1 {
+		r.lapUnit = ""
+	}
+}
+
+// Laps of a note without a unit: two of a stroke, one before the word for where it is,
+// and one after it. What is turned up a wall is no lap.
+var (
+	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
+	notedSide = regexp.MustCompile(`(?i)(\s\d+(?:\.\d+)?)(\s+(?:sides?|ends?)\b)`)
+	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+\d+(?:\.\d+)?)(\s*(?:[,;/]|$))`)
+)
+
+// lapsOfNote writes out the laps of a sentence under a lead that tells of laps, in the
+// unit of the columns of laps: "Laps: FM sheets 3 side / 6 end", "HT-1 4 / 6".
+func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
+	if r.lapUnit == "" || !r.words.hasAny(lead, r.words.laps) || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
+		return sentence, false
+	}
+	unit := " " + r.lapUnit
+	out := notedPair.ReplaceAllString(sentence, "$1"+unit+" side, $2"+unit+" end$3")
+	if out == sentence {
+		out = notedSide.ReplaceAllString(out, "$1"+unit+"$2")
+		out = notedEnd.ReplaceAllString(out, "$1"+unit+"$2")
+	}
+	return strings.ReplaceAll(out, " / ", ", "), out != sentence
+}
+
+func isLength(q phrase.Quantity) bool { return q.Kind == "length" && q.Unit != "" }

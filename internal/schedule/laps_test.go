@@ -1,0 +1,63 @@
+package schedule_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+)
+
+// A cell of laps may tell the sides and then the ends and name neither; a fraction of an
+// inch and one lap in two units are no such pair.
+func TestLapsOfSidesAndEnds(t *testing.T) {
+	for _, tc := range []struct{ unit, cell, want string }{
+		{"mm", "60/90", "60 90"},
+		{"in.", "2 / 5", "51 127"},
+		{"in.", "3/6", "76 152"},
+		{"in.", "3/4", "19 -"},
+		{"in.", "1/2", "13 -"},
+		{"mm", "50 / 2", "50 -"},
+		{"in.", "4 / 4", "102 102"},
+		{"in.", "5", "127 -"},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap (` + tc.unit + `)
+D1 | butyl sheet | plywood | none | ` + tc.cell + `
+D2 | butyl sheet | plywood | none | 100`})
+		got := []string{"-", "-"}
+		for i, key := range []string{"lap_mm", "end_lap_mm"} {
+			if f, ok := line(t, s, "D1").Figures[key]; ok && f.Min != nil {
+				got[i] = fmt.Sprintf("%.0f", *f.Min)
+			}
+		}
+		if strings.Join(got, " ") != tc.want {
+			t.Errorf("%s under %s: %v, want %s", tc.cell, tc.unit, got, tc.want)
+		}
+	}
+}
+
+// The laps of a note without a unit are in that of the column of laps; what is turned up
+// a wall is none.
+func TestLapsOfNotesInTheUnitOfTheColumn(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Lap mm
+1 | WM-1 | CMU | none | 50/75
+2 | WM-2 | CMU | none | 75
+3 | TF-1 | CMU | none | 100
+
+Tag | Type | Thickness
+WM-1 | rubberized asphalt membrane | 1 mm
+WM-2 | butyl sheet | 1 mm
+TF-1 | EPDM membrane | 1 mm
+
+Notes
+Overlaps: WM-1 75 sides / 150 ends. WM-2 60 / 90. TF-1 ends 100, 200 min. up the wall.
+`)
+	got := ""
+	for _, l := range s.Project.Limits {
+		got += fmt.Sprintf("%s %.0f %v; ", l.Kind, *l.Min, l.Keys)
+	}
+	want := "lap_mm 75 [rubberized-asphalt-membrane]; end_lap_mm 150 [rubberized-asphalt-membrane]; " +
+		"lap_mm 60 [butyl-flashing-tape]; end_lap_mm 90 [butyl-flashing-tape]; end_lap_mm 100 [epdm-membrane]; "
+	if got != want {
+		t.Errorf("limits %s\nwant   %s", got, want)
+	}
+}
