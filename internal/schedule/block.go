@@ -21,13 +21,18 @@ type headingBlock struct {
 	gloss bool // its last row only explains the columns
 }
 
-// headingAt tries one, two and three rows as a heading and keeps the block that
-// makes most columns known; a further row must make more of them known.
+// headingAt finds the heading that begins at a row.
 func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
-	var best headingBlock
-	if len(s.Row(row)) == 0 {
-		return best, false
+	if !r.mayHead(s, row) {
+		return headingBlock{}, false
 	}
+	return r.tryHeading(s, row)
+}
+
+// tryHeading tries one, two and three rows as a heading and keeps the block that
+// makes most columns known; a further row must make more of them known.
+func (r *reader) tryHeading(s *workbook.Sheet, row int) (headingBlock, bool) {
+	var best headingBlock
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
@@ -47,7 +52,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
 	}
 	switch next := row + best.rows; {
 	case best.rows == 0:
-	case r.unitRow(s, next) || r.boundRow(s, next):
+	case r.endsRow(s, next):
 		best = r.assign(below(s, next+1), row, best.rows+1, "", false)
 	case r.glossRow(s, next):
 		best = r.assign(below(s, next+1), row, best.rows+1, "", true)
@@ -158,7 +163,14 @@ func (g guess) why() string {
 // slots of product data or of schedules; "" takes both. With gloss the last row
 // only explains the columns.
 func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) headingBlock {
-	s := under.sheet
+	b, bids := r.draft(under.sheet, row, n, gloss)
+	r.award(&b, under, bids, sort)
+	return b
+}
+
+// draft is a heading block before the cells under it are asked, with what each of its
+// columns could be.
+func (r *reader) draft(s *workbook.Sheet, row, n int, gloss bool) (headingBlock, []bid) {
 	width := len(s.Row(row))
 	b := headingBlock{rows: n, gloss: gloss, cols: make([]Column, 0, width), nums: make([]int, 0, width)}
 	var bids []bid
@@ -183,8 +195,7 @@ func (r *reader) assign(under stretch, row, n int, sort string, gloss bool) head
 			bids = append(bids, bid{i, g, others(list, k), k == 0 && (len(list) == 1 || g.score-list[1].score > 2*headNoun)})
 		}
 	}
-	r.award(&b, under, bids, sort)
-	return b
+	return b, bids
 }
 
 // award gives the columns their slots by the bids, as far as the rows under the

@@ -28,17 +28,7 @@ func (h *headings) guesses(group, sub string) []guess {
 	if dated := h.dated(group, sub); len(dated) > 0 {
 		return dated
 	}
-	best := ballot{}
-	for _, form := range []string{sub, parenthesis.ReplaceAllString(sub, " ")} {
-		best.take(h.match(form), 1)
-		best.take(h.match(h.asked(form)), askedWeight)
-	}
-	for i, part := range headingParts(sub) {
-		best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
-	}
-	if len(best) == 0 && h.endsInRemarks(sub) {
-		best.take([]guess{{slot: "remark", score: remarksOf, words: lastWord(sub)}}, 1)
-	}
+	best := maps.Clone(h.own(sub))
 	own := len(best) > 0 && !onlyOthers(sub, best)
 	if group != "" {
 		only := map[string]bool{} // slots that the group names without the heading below it
@@ -59,8 +49,26 @@ func (h *headings) guesses(group, sub string) []guess {
 		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
 	}
 	h.deny(best, sub)
-	ofFace := slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) })
-	return best.ranked(ofFace)
+	_, air := best["reading_air"]
+	return best.ranked(air && slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) }))
+}
+
+// own is what a heading may stand for by itself.
+func (h *headings) own(sub string) ballot {
+	return h.owns.of(sub, func() ballot {
+		best := ballot{}
+		for _, form := range slices.Compact([]string{sub, parenthesis.ReplaceAllString(sub, " ")}) {
+			best.take(h.match(form), 1)
+			best.take(h.match(h.asked(form)), askedWeight)
+		}
+		for i, part := range headingParts(sub) {
+			best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
+		}
+		if len(best) == 0 && h.endsInRemarks(sub) {
+			best.take([]guess{{slot: "remark", score: remarksOf, words: lastWord(sub)}}, 1)
+		}
+		return best
+	})
 }
 
 // remarksOf is the score of a heading that is known only as remarks of somebody.
@@ -69,9 +77,8 @@ const remarksOf = 0.6
 // deny takes a heading that says what not to do for one of what to keep off, unless it
 // sets a limit ("not below").
 func (h *headings) deny(best ballot, sub string) {
-	words := headingWords(sub)
-	not := h.denied(partMarks.Split(strings.ToLower(sub), 2)[0])
-	if not == "" || holdsAny(words, h.ends) || best["accepts_none"].score >= 1 {
+	not := h.deniedFirst(sub)
+	if not == "" || holdsAny(headingWords(sub), h.ends) || best["accepts_none"].score >= 1 {
 		return
 	}
 	best.take([]guess{{slot: "keep_off", score: denial, words: not}}, 1)
@@ -86,6 +93,11 @@ func (h *headings) deny(best ballot, sub string) {
 // denied finds the words of a heading that say what not to do.
 func (h *headings) denied(text string) string {
 	return h.denies.FindString(strings.Join(headingWords(text), " "))
+}
+
+// deniedFirst is that of the first thing that a heading names.
+func (h *headings) deniedFirst(text string) string {
+	return h.denials.of(text, func() string { return h.denied(partMarks.Split(strings.ToLower(text), 2)[0]) })
 }
 
 // denial is the score of a heading by a word that denies.
@@ -138,13 +150,15 @@ const (
 
 // match scores one heading text against every phrase, and keeps the best of
 // each slot.
-func (h *headings) match(text string) []guess { return h.phrases(text, true) }
+func (h *headings) match(text string) []guess {
+	return h.matched.of(text, func() []guess { return h.phrases(text, true) })
+}
 
 // phrases is match; with apart the words of a slot count together where they do not stand
 // beside one another.
 func (h *headings) phrases(text string, apart bool) []guess {
 	all := slices.DeleteFunc(h.usual(headingWords(text)), isYear) // "Installed, 2026"
-	if len(all) == 0 || len(all) > 14 {
+	if len(all) > 14 || !slices.ContainsFunc(all, h.begun) {
 		return nil
 	}
 	weight := h.weight(all)
@@ -193,6 +207,9 @@ func (h *headings) phrases(text string, apart bool) []guess {
 	}
 	return out
 }
+
+// begun holds for a word that a phrase of some slot begins with.
+func (h *headings) begun(word string) bool { return len(h.first[singular(word)]) > 0 }
 
 // together counts for a slot all the words of a heading that are its own, where they are
 // more than those of its best phrase: "AVB membrane", "sealant bead".

@@ -17,6 +17,7 @@ type headings struct {
 	actual          map[string]bool // words for days on which it was done
 	light           map[string]bool
 	same            map[string]string // an office's spelling of a heading word, and the usual one
+	parted          map[string]bool   // first parts of those of them that have a hyphen
 	units           map[string]bool
 	bare            map[string]bool // words that say only that a date stands there
 	vague           []string        // headings that count only where their cells name materials
@@ -50,6 +51,16 @@ type headings struct {
 	bySlot          map[string]*headingSlot
 	first           map[string][]headingPhrase // by their first word in the singular
 	anyWay          map[string][]headingPhrase // by their words in the singular, sorted
+
+	matched memory[string, []guess] // of one workbook
+	owns    memory[string, ballot]
+	denials memory[string, string]
+}
+
+// remembering is the vocabulary for one workbook, which keeps what it told of a text.
+func (h headings) remembering() *headings {
+	h.matched, h.owns, h.denials = memory[string, []guess]{}, memory[string, ballot]{}, memory[string, string]{}
+	return &h
 }
 
 // headingPhrase is one phrase that a slot goes by.
@@ -123,7 +134,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works,
 		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
-		short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
+		parted: map[string]bool{}, short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
@@ -161,6 +172,11 @@ func (h *headings) index() {
 					h.anyWay[all] = append(h.anyWay[all], headingPhrase{i, words})
 				}
 			}
+		}
+	}
+	for written := range h.same {
+		if first, _, hyphen := strings.Cut(written, "-"); hyphen {
+			h.parted[first] = true
 		}
 	}
 }

@@ -125,7 +125,7 @@ func (h *headings) dated(group, sub string) []guess {
 	if slices.ContainsFunc(headingWords(sub), func(w string) bool { return !h.bare[w] }) {
 		return nil
 	}
-	return slices.DeleteFunc(h.match(group), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
+	return slices.DeleteFunc(slices.Clone(h.match(group)), func(g guess) bool { return h.bySlot[g.slot] == nil || h.bySlot[g.slot].kind != "date" })
 }
 
 // onlyOthers holds for a heading that ends with others and tells of nothing else that

@@ -42,6 +42,12 @@ func (r *reader) boundRow(s *workbook.Sheet, row int) bool {
 	return n >= 2
 }
 
+// endsRow holds for a row under a heading that gives the units of its columns, or tells
+// which end of a range each is.
+func (r *reader) endsRow(s *workbook.Sheet, row int) bool {
+	return r.unitRow(s, row) || r.boundRow(s, row)
+}
+
 // glossRow holds for a row under a heading that explains some of its columns, a
 // unit among them, and none that tells the rows apart: "°F, the lower of air and
 // wall", "mils / psi".

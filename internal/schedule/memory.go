@@ -11,8 +11,11 @@ type memory[K comparable, V any] map[K]V
 // not fill the machine with answers that nobody asks for again.
 const mostRemembered = 100_000
 
-// of gives the answer, worked out the first time.
+// of gives the answer, worked out the first time; a memory that is nil keeps none.
 func (m memory[K, V]) of(asked K, work func() V) V {
+	if m == nil {
+		return work()
+	}
 	v, known := m[asked]
 	if !known {
 		if len(m) >= mostRemembered {

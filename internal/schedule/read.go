@@ -80,6 +80,7 @@ type reader struct {
 	dates      memory[string, bool]              // whether a text is a date
 	labels     memory[string, string]            // the slot of product data that a label names
 	guessed    memory[columnHead, []guess]       // what a heading may stand for
+	spoken     memory[string, bool]              // whether a text may be of a heading
 	materials  memory[string, bool]              // whether a text names a material and is no heading
 	held       memory[string, bool]              // whether a text is a figure of a kind
 	ambiguous  memory[string, bool]              // whether a text is a date that could be read both ways
@@ -179,8 +180,8 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 // begin makes the reader of one workbook.
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
-		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head, words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab, rd.isResistance), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
+		lex: newLexicon(rd.vocab, rd.isResistance), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, spoken: memory[string, bool]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
 		sched: &Schedule{
