@@ -12,6 +12,25 @@ import (
 // not understood is given as unknown, with the nearest families.
 func (v *Vocabulary) Describe(parts ...string) Material {
 	whole := strings.TrimSpace(strings.Join(parts, "; "))
+	m, g, ok := v.describe(parts)
+	if !ok {
+		m = unknown(whole)
+		if m.Near = v.mayBe(&g, nil); len(m.Near) == 0 {
+			m.Near = v.near(whole)
+		}
+	}
+	m.Text = whole
+	return m
+}
+
+// Family is that of Describe, "" for what is not understood; nothing is looked for that
+// is most like it, which takes far longer.
+func (v *Vocabulary) Family(parts ...string) string {
+	m, _, _ := v.describe(parts)
+	return m.Family
+}
+
+func (v *Vocabulary) describe(parts []string) (Material, group, bool) {
 	g := group{has: map[int]bool{}, implied: map[int]bool{}, allWeak: true}
 	for i, part := range parts {
 		if i > 1 {
@@ -23,14 +42,7 @@ func (v *Vocabulary) Describe(parts ...string) Material {
 		}
 	}
 	m, ok := v.material(&g)
-	if !ok {
-		m = unknown(whole)
-		if m.Near = v.mayBe(&g, nil); len(m.Near) == 0 {
-			m.Near = v.near(whole)
-		}
-	}
-	m.Text = whole
-	return m
+	return m, g, ok
 }
 
 // product is what a cell says of its one product: the first thing it names and

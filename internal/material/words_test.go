@@ -148,6 +148,9 @@ func TestDescribe(t *testing.T) {
 		if m.Family != tc.family {
 			t.Errorf("%q: %s, want %s (%v)", tc.parts, m.Family, tc.family, m.Why)
 		}
+		if f := v.Family(tc.parts...); f != m.Family {
+			t.Errorf("%q: the family alone is %q, and %q as described", tc.parts, f, m.Family)
+		}
 		for _, tr := range tc.with {
 			if !slices.Contains(m.Keys, tr) {
 				t.Errorf("%q lacks %s: %v", tc.parts, tr, m.Keys)
@@ -169,6 +172,9 @@ func TestUnknownHasNear(t *testing.T) {
 	}
 	if m := v.Describe("qzx vwk"); !m.Unknown || len(m.Near) != 0 {
 		t.Errorf("%+v", m)
+	}
+	if f := v.Family("bentonyt panell"); f != "" {
+		t.Errorf("family %q", f)
 	}
 	if m := v.Describe(""); !m.Unknown {
 		t.Errorf("%+v", m)

@@ -119,7 +119,7 @@ func (r *reader) eachOfNoun(text string) string {
 		m := sharedNoun.FindStringSubmatch(list)
 		kinds := strings.Split(m[1], "/")
 		for i, kind := range kinds {
-			if kinds[i] = kind + " " + m[2]; r.vocab.Describe(kinds[i]).Family == "" {
+			if kinds[i] = kind + " " + m[2]; r.vocab.Family(kinds[i]) == "" {
 				return list
 			}
 		}

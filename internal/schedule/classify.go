@@ -75,7 +75,7 @@ func (r *reader) isKey(t *table) bool {
 		if text(t.sheet, row, tag) == "" || words == "" {
 			continue
 		}
-		if rows++; r.vocab.Describe(words).Family != "" {
+		if rows++; r.vocab.Family(words) != "" {
 			named++
 		}
 	}

@@ -99,7 +99,7 @@ var stated = map[string]bool{"substrate": true}
 func (r *reader) likeAbove(text, above string) string {
 	lead := r.words.sameLead.FindStringIndex(text)
 	material, _, _ := strings.Cut(above, ",")
-	if lead == nil || material == "" || r.vocab.Describe(text[lead[1]:]).Family != "" {
+	if lead == nil || material == "" || r.vocab.Family(text[lead[1]:]) != "" {
 		return text
 	}
 	return material + ", " + text[lead[1]:]

@@ -150,7 +150,7 @@ func (r *reader) untagged(sources []source) {
 			kind = i
 		}
 	}
-	if kind >= 0 && empty && r.vocab.Describe(sources[kind].text).Family != "" {
+	if kind >= 0 && empty && r.vocab.Family(sources[kind].text) != "" {
 		sources[kind].slot = "material"
 	}
 }

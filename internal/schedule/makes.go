@@ -84,7 +84,7 @@ func (l *lexicon) addUnmade() {
 
 // isWords holds for a text that is words for a kind of material and nothing else.
 func (l *lexicon) isWords(text string) bool {
-	return l.vocab.Describe(text).Family != "" && strings.Trim(mask(text, l.materials(nil, text, 0)), "| ") == ""
+	return l.vocab.Family(text) != "" && strings.Trim(mask(text, l.materials(nil, text, 0)), "| ") == ""
 }
 
 // nameShape is what a name is like without its maker's: two words or more of which
@@ -100,7 +100,7 @@ func (l *lexicon) isCalled(name, as string) bool {
 // addAlias makes a product known by its trade name too, where that is no word
 // for a material.
 func (l *lexicon) addAlias(name string, index int) {
-	if !strings.ContainsFunc(name, unicode.IsUpper) || l.vocab.Describe(name).Family != "" {
+	if !strings.ContainsFunc(name, unicode.IsUpper) || l.vocab.Family(name) != "" {
 		return
 	}
 	if _, known := l.tags[fold(name)]; !known {

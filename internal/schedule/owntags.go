@@ -119,7 +119,7 @@ func (r *reader) strayCode(l *Line, c source) {
 	if slices.ContainsFunc(l.Items, func(it Item) bool { return it.At == c.at }) {
 		return
 	}
-	if f := r.vocab.Describe(l.Texts["material"], l.Texts["type"]).Family; f != "" && !strings.HasSuffix(f, "-unspecified") {
+	if f := r.vocab.Family(l.Texts["material"], l.Texts["type"]); f != "" && !strings.HasSuffix(f, "-unspecified") {
 		return // the row says itself what it is
 	}
 	it := r.item(mention{product: -1, tag: c.text, unknownTag: true}, c)

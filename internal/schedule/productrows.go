@@ -77,7 +77,7 @@ func (r *reader) tellsMore(t *table, row, product int) bool {
 	if home == nil || home == t || slices.ContainsFunc(t.data(), func(slot string) bool { return home.column(slot) > 0 }) {
 		return false
 	}
-	here, there := r.vocab.Describe(t.saysIs(row)).Family, r.vocab.Describe(home.saysIs(r.sched.Products[product].Row)).Family
+	here, there := r.vocab.Family(t.saysIs(row)), r.vocab.Family(home.saysIs(r.sched.Products[product].Row))
 	return here == there || vague(here) || vague(there)
 }
 

@@ -127,7 +127,7 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 
 // isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
 func (r *reader) isTradeWord(code string) bool {
-	return !strings.ContainsFunc(code, unicode.IsDigit) && r.vocab.Describe(code).Family != ""
+	return !strings.ContainsFunc(code, unicode.IsDigit) && r.vocab.Family(code) != ""
 }
 
 // namesProduct holds for words that name a material or point at another product.
@@ -137,7 +137,7 @@ func (r *reader) namesProduct(words string) bool {
 			return true
 		}
 	}
-	return r.vocab.Describe(words).Family != ""
+	return r.vocab.Family(words) != ""
 }
 
 // usedCodes are the words of the schedule's cells that a note may explain.
