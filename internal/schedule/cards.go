@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"unicode"
@@ -62,20 +63,21 @@ func freeRows(s *workbook.Sheet, tables []*table) []cardRow {
 	taken := slices.DeleteFunc(slices.Clone(tables), func(t *table) bool { return t.kind != kindSchedule && !t.listsProducts() })
 	out := make([]cardRow, 0, len(s.Rows))
 	for _, row := range s.Rows {
-		cells := filled(row)
+		past := 0 // the last column of a schedule
 		for _, t := range taken {
 			if row.Number >= t.head[0] && row.Number <= t.last {
-				cells = slices.DeleteFunc(cells, func(c workbook.Cell) bool { return c.Col <= t.nums[len(t.nums)-1] })
+				past = max(past, t.nums[len(t.nums)-1])
 			}
 		}
-		if len(cells) == 0 {
-			continue
+		var own []cardCell
+		for c := range filled(row.Cells) {
+			if c.Col > past {
+				own = append(own, cardCell{c, c.Col})
+			}
 		}
-		own := make([]cardCell, len(cells))
-		for i, c := range cells {
-			own[i] = cardCell{c, c.Col}
+		if len(own) > 0 {
+			out = append(out, cardRow{number: row.Number, cells: own})
 		}
-		out = append(out, cardRow{number: row.Number, cells: own})
 	}
 	return out
 }
@@ -98,15 +100,15 @@ func (t *table) listsProducts() bool {
 // maxCard is how many rows a card has at most, far above any.
 const maxCard = 200
 
-// filled lists the cells of a row that hold something of their own.
-func filled(row workbook.Row) []workbook.Cell {
-	out := make([]workbook.Cell, 0, len(row.Cells))
-	for _, c := range row.Cells {
-		if !c.Merged && strings.TrimSpace(c.Value) != "" {
-			out = append(out, c)
+// filled goes through the cells of a row that hold something of their own.
+func filled(cells []workbook.Cell) iter.Seq[workbook.Cell] {
+	return func(yield func(workbook.Cell) bool) {
+		for _, c := range cells {
+			if !c.Merged && strings.TrimSpace(c.Value) != "" && !yield(c) {
+				return
+			}
 		}
 	}
-	return out
 }
 
 // labelOf gives the slot of product data that a label names, "" if none.
@@ -161,7 +163,7 @@ func scheduleWords(all []*table) *wordIndex {
 			continue
 		}
 		for row := t.first; row <= t.last; row++ {
-			for _, c := range filled(workbook.Row{Cells: t.sheet.Row(row)}) {
+			for c := range filled(t.sheet.Row(row)) {
 				if slot := t.slotAt(c.Col); slot == "place" || slot == "group" || c.Col > t.nums[len(t.nums)-1] {
 					continue // a code there is that of a wall
 				}
