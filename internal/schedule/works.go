@@ -60,12 +60,11 @@ func (w *workWords) of(h columnHead) workHead {
 }
 
 // both holds where the headings speak of both works, which few do.
-func (w *workWords) both(heads []columnHead, over func(columnHead) string) bool {
-	var all strings.Builder
-	for _, h := range heads {
-		all.WriteString(h.whole + "\n" + over(h) + "\n")
+func (w *workWords) both(heads []columnHead) bool {
+	tells := func(work *regexp.Regexp) bool {
+		return slices.ContainsFunc(heads, func(h columnHead) bool { return work.MatchString(h.whole) })
 	}
-	return w.shop.MatchString(all.String()) && w.site.MatchString(all.String())
+	return tells(w.shop) && tells(w.site)
 }
 
 // bidsIn lists what a column of a table with two works could be: there the day on which
@@ -87,7 +86,7 @@ type workHead struct {
 // for all other tables. A work that is written over one column is that of the next
 // ones too, as far as nothing stands over them.
 func (r *reader) works(heads []columnHead, over func(columnHead) string) []workHead {
-	if !r.head.works.both(heads, over) {
+	if !r.head.works.both(heads) {
 		return nil
 	}
 	var works []workHead
