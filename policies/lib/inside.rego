@@ -20,7 +20,8 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 ]
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
-# all insulation is in the studs: {"line" of the film, "outer": item, "outer_line", "inner": words, "cell", "vinyl"}.
+# all insulation is in the studs, or the notes bar a second barrier wherever it lies: {"line" of the film, "outer",
+# "outer_line", "inner": words, "cell", "vinyl"}.
 across := [{
 	"line": line,
 	"outer": outer.item,
@@ -32,8 +33,12 @@ across := [{
 	some line in _film_rows
 	item := facts.main_items(line)[0]
 	outer := [found | some found in _sheet_rows; found.wall == _wall(line)][0]
-	not _wall(line) in _insulated_walls
+	_may_be_cold(_wall(line))
 ]
+
+_may_be_cold(_) if facts.project_said("one_tight_layer")
+
+_may_be_cold(wall) if not wall in _insulated_walls
 
 _film_rows := [line |
 	some line in facts.live_lines
@@ -67,6 +72,16 @@ _insulated_walls := {_wall(line) |
 _tells_inside(line) if {
 	some slot in data.vapor.barriers.side_slots
 	regex.match(data.vapor.barriers.inside_words, lower(object.get(line.texts, slot, "")))
+}
+
+_tells_inside(line) if {
+	regex.match(data.vapor.barriers.inside_types, lower(object.get(line.texts, "type", "")))
+}
+
+# The column of inner neighbors names the lining of the room.
+_tells_inside(line) if {
+	some lining in facts.items_in(line, ["behind"])
+	lining.family in data.vapor.barriers.lining_families
 }
 
 _has_filled_studs(line) if facts.said(line, "studs_filled")

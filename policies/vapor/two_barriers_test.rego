@@ -200,3 +200,46 @@ test_two_rows_silent[name] if {
 	}
 	count(_two_rows(case.film, case.sheet, case.others)) == 0
 }
+
+# Where the notes bar a second barrier, it does not matter what lies outside of the sheet.
+test_two_rows_that_the_notes_bar if {
+	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
+	doc := object.union(_two_row_document, notes)
+	count(two_barriers.findings) == 1 with input as doc
+	count(two_barriers.findings) == 0 with input as _two_row_document
+}
+
+_two_row_document := desk.document(
+	[
+		desk.row(23, "R-01", {"group": "W4"}),
+		desk.row(24, "VR-1", {
+			"group": "W4",
+			"role": "film",
+			"items": [object.union(desk.own(24, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})],
+			"texts": {"substrate": "wood studs, room side"},
+			"signals": [desk.said(24, "studs_filled", "remark")],
+		}),
+		desk.row(25, "IN-1", {"group": "W4", "role": "insulation"}),
+	],
+	[desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})],
+	[],
+)
+
+test_side_told_otherwise[name] if {
+	lining := object.union(_item("behind", "gypsum board", "gypsum-board", "substrate"), {"id": "W!24/9"})
+	own := object.union(desk.own(24, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	some name, case in {
+		"by the inner neighbor": {"texts": {"substrate": "studs"}, "items": [own, lining], "count": 1},
+		"by the name of the layer": {
+			"texts": {"substrate": "studs", "type": "Room-side vapor control layer"},
+			"items": [own],
+			"count": 1,
+		},
+		"of sheathing": {
+			"texts": {"substrate": "studs", "type": "Sheet on sheathing"},
+			"items": [own, object.union(lining, {"family": "glass-mat-gypsum-sheathing"})],
+			"count": 0,
+		},
+	}
+	count(_two_rows({"texts": case.texts, "items": case.items}, {}, [])) == case.count
+}
