@@ -288,10 +288,7 @@ func (r *reader) readingsIn(text string) map[string]Figure {
 	r.figuresNamed(out, text, At{}, r.words.figures.Lines)
 	found := map[string]Figure{}
 	twice := map[string]bool{}
-	start := 0
-	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
-		sentence := text[start:end[0]]
-		start = end[1]
+	for _, sentence := range r.words.parted(text) {
 		if r.words.readings.not.MatchString(r.words.readings.past.ReplaceAllString(sentence, "")) {
 			continue
 		}
@@ -311,6 +308,22 @@ func (r *reader) readingsIn(text string) map[string]Figure {
 		}
 	}
 	return out
+}
+
+// parted gives the sentences of a remark. The point of an abbreviation ends none:
+// "Surf. 44 F, dew pt. 42 F".
+func (w *wordlists) parted(text string) []string {
+	var out []string
+	start := 0
+	for _, end := range sentenceEnd.FindAllStringIndex(text, -1) {
+		word := text[start:end[0]]
+		word = word[strings.LastIndexAny(word, " ,;:(/")+1:]
+		if text[end[0]] == '.' && w.abbreviations[strings.ToLower(word)] {
+			continue
+		}
+		out, start = append(out, text[start:end[0]]), end[1]
+	}
+	return append(out, text[start:])
 }
 
 func hasWord(list []string, s string) bool {
