@@ -96,6 +96,17 @@ Moss 30 | butyl sheet, foil face | Fern W | rubberized asphalt sheet | Moss Key 
 goes on at | 25 to 110 °F | goes on at | 40 to 100 °F | goes on at | 20 °F and up | goes on at | -10 to 120 °F
 open to sun | 45 days | open to sun | 30 days | VOC | 310 g/L | VOC | 30 g/L
 keep off | solvent-borne sealants; creosote | keep off | EPDM`,
+	"side by side, each called by its tag, with labels that differ": `
+Tag | Moss 30 | | Tag | Fern W
+What it is | butyl sheet, foil face | | What it is | rubberized asphalt sheet
+Min. temp | 25 to 110 °F | | Open to sun | 30 days
+Open to sun | 45 days | | Min. temp | 40 to 100 °F
+Keep off | solvent-borne sealants; creosote | | Keep off | EPDM
+
+Tag | Moss Key | | Tag | Reed B
+What it is | solvent primer | | What it is | neutral silicone sealant
+VOC | 310 g/L | | Min. temp | -10 to 120 °F
+Min. temp | 20 °F and up | | VOC | 30 g/L`,
 	"two and two": `
 Moss 30 | Hollow 30 Plus | butyl sheet, foil face | | Fern W | Hollow Rubber | rubberized asphalt sheet
  | temp | 25 to 110 °F | | | temp | 40 to 100 °F

@@ -49,10 +49,17 @@ func (r *reader) codesAcross(rows []cardRow, names *wordIndex) (side int, codes 
 			used++
 		}
 	}
-	if side == 0 || len(codes) < minMatrix || used*2 <= len(codes) {
+	if side == 0 || len(codes) < minMatrix || used*2 <= len(codes) || callsAgain(rows[0].cells, side) {
 		return 0, nil
 	}
 	return side, codes
+}
+
+// callsAgain holds where the word that calls the codes stands once more among them:
+// "Tag | FM-1 | | Tag | FM-2" heads two cards side by side.
+func callsAgain(cells []cardCell, side int) bool {
+	i := slices.IndexFunc(cells, func(c cardCell) bool { return c.at == side })
+	return i >= 0 && slices.ContainsFunc(cells[i+1:], func(c cardCell) bool { return fold(c.Value) == fold(cells[i].Value) })
 }
 
 // sideColumn is the column up to the last in which the most labels stand, 0 if none do.

@@ -48,10 +48,32 @@ func (h *headings) guesses(group, sub string) []guess {
 	if group != "" && !own { // the heading itself tells more
 		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
 	}
+	h.tagOf(best, group)
 	h.deny(best, sub)
 	_, air := best["reading_air"]
 	return best.ranked(air && slices.ContainsFunc(h.usual(headingWords(sub)), func(w string) bool { return slices.Contains(h.faces, w) }))
 }
+
+// tagOf takes the tag below the heading of another part for that part: "Primer / Tag"
+// beside "Sheet / Tag" holds primers.
+func (h *headings) tagOf(best ballot, group string) {
+	tag, is := best["tag"]
+	if !is || tag.score < 1 || group == "" {
+		return
+	}
+	for _, g := range h.match(group) {
+		if g.score >= 1 && (meets[g.slot] || partSlots[g.slot]) {
+			delete(best, "tag")
+			g.score, g.words = tag.score, g.words+" "+tag.words
+			best[g.slot] = g
+			return
+		}
+	}
+}
+
+// partSlots are those of the parts of a line beside its sheet that have tags, and meet
+// what the sheet meets.
+var partSlots = map[string]bool{"primer": true, "sealant": true, "substrate": true}
 
 // own is what a heading may stand for by itself.
 func (h *headings) own(sub string) ballot {

@@ -50,7 +50,8 @@ func TestFiguresHaveNames(t *testing.T) {
 	}
 }
 
-// "Others" under a heading are others of its kind; alone they may be anything.
+// "Others" under a heading are others of its kind, and codes are its codes; alone they
+// may be anything.
 func TestOthersOfAHeading(t *testing.T) {
 	h, err := loadHeadings(policies.FS)
 	if err != nil {
@@ -61,6 +62,11 @@ func TestOthersOfAHeading(t *testing.T) {
 		{"NEIGHBORS", "Hoods, other", "touches"},
 		{"", "Steel pieces + others", "remark"},
 		{"CONTACTS", "Other remarks", "remark"},
+		{"Primer", "Code", "primer"}, // a code is of what it stands under
+		{"Joint sealant", "Tag", "sealant"},
+		{"Adjacent", "Product code", "touches"},
+		{"Air barrier", "Code", "tag"},
+		{"Application", "Tag", "tag"},
 	} {
 		if got := h.guesses(tc.group, tc.sub); len(got) == 0 || got[0].slot != tc.want {
 			t.Errorf("%q over %q: %v, want %s", tc.group, tc.sub, got, tc.want)

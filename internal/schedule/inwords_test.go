@@ -68,8 +68,10 @@ Mark | Membrane | Substrate | Primer | Touches | Env | Install date | Remarks
 STAIR (bldg heat on from 1 Dec)
 D1 | butyl sheet | plywood | none | brick | | @2026-12-02 |
 D2 | butyl sheet | plywood | none | brick | A | @2026-12-02 |
-D3 | butyl sheet | plywood | none | brick | H | @2026-12-02 |`})
-	for mark, want := range map[string]bool{"D1": true, "D2": false, "D3": true} {
+D3 | butyl sheet | plywood | none | brick | H | @2026-12-02 |
+D4 | butyl sheet | plywood | none | brick | A | @2026-12-02 | hoard + heat, +10 °C
+D5 | butyl sheet | plywood | none | brick | A | @2026-12-02 | site hoarding 2 m off`})
+	for mark, want := range map[string]bool{"D1": true, "D2": false, "D3": true, "D4": true, "D5": false} {
 		heated := false
 		for _, said := range line(t, s, mark).Signals {
 			heated = heated || said.ID == "heated" && !said.No
