@@ -330,6 +330,9 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 // sizeAfter stands after a figure that is a size and no further number of a tag.
 var sizeAfter = regexp.MustCompile(`^\s*(?:/\d|in\b|mm\b|mils?\b|ft\b|["'%°])`)
 
+// partsLayers tells a new phrase: a comma, or a stroke with spaces as lists of layers have it.
+var partsLayers = regexp.MustCompile(`,|\s[/+|]\s`)
+
 var digits = regexp.MustCompile(`\d+`)
 
 // listed reads "R-01/02/03": further numbers after a tag share its prefix.
@@ -340,8 +343,8 @@ func (l *lexicon) listed(text string, found []mention, taken []bool, from int) [
 		return found
 	}
 	for _, n := range digits.FindAllStringIndex(text[from:from+m[1]], -1) {
-		if sizeAfter.MatchString(text[from+n[1]:]) && strings.Contains(text[from:from+n[0]], ",") {
-			break // "S-2, 3/8 in. bead"
+		if sizeAfter.MatchString(text[from+n[1]:]) && partsLayers.MatchString(text[from:from+n[0]]) {
+			break // "S-2, 3/8 in. bead", "I-2 / 2 in. air"
 		}
 		i, known := l.tags[fold(prefix+text[from+n[0]:from+n[1]])]
 		if known {

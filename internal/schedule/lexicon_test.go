@@ -39,8 +39,8 @@ D2 | butyl sheet | plywood | none | 8/21/26 | 9/2/26`})
 func TestSizeAfterATag(t *testing.T) {
 	s := readPages(t,
 		page{name: "P", grid: "Tag | Description | Application temp. | VOC g/L\nQ-2 | neutral silicone sealant | 20 to 120 F | 30\nQ-3 | solvent-release butyl sealant | 20 to 120 F | 230\nK-1 | butyl sheet | 40 to 100 F | -"},
-		page{name: "S", grid: "Mark | Tag | Substrate | Primer | Sealant | Install date\nD1 | K-1 | plywood | none | Q-2, 3/8 in. deep | @2026-03-02\nD2 | K-1 | plywood | none | Q-2, 3 | @2026-03-02"})
-	for mark, want := range map[string]string{"D1": "Q-2", "D2": "Q-2 Q-3"} {
+		page{name: "S", grid: "Mark | Tag | Substrate | Primer | Sealant | Install date\nD1 | K-1 | plywood | none | Q-2, 3/8 in. deep | @2026-03-02\nD2 | K-1 | plywood | none | Q-2, 3 | @2026-03-02\nD3 | K-1 | plywood | none | Q-2 / 3 in. air | @2026-03-02"})
+	for mark, want := range map[string]string{"D1": "Q-2", "D2": "Q-2 Q-3", "D3": "Q-2"} {
 		if got := items(line(t, s, mark), "sealant"); got != want {
 			t.Errorf("%s: %q, want %q", mark, got, want)
 		}

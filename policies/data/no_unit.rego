@@ -3,7 +3,7 @@
 # description: |
 #   The cell begins with a figure, and neither the cell nor its heading tells the unit: 40 may be mil or mm, 5 °F
 #   or °C. Nothing was held against it, so a limit that is broken stays unseen. Told once for each column. It does
-#   not apply where the heading or any word of the cell tells the unit.
+#   not apply where the heading or any word of the cell tells the unit, nor to the nominal size of lumber.
 # custom:
 #   id: data-no-unit
 #   topic: data
@@ -42,10 +42,22 @@ _of_products := [hit | some product in input.products; some hit in _hits(product
 _hits(row) := [{"key": key, "row": row, "kind": kind, "figure": figure, "cells": measure.cell(figure, kind)} |
 	some kind, figure in row.figures
 	_lacks_unit(figure)
+	not _is_nominal(row, kind)
 	key := concat("|", [row.sheet, object.get(row, "table", ""), kind])
 ]
 
 _lacks_unit(figure) if replace(figure.problem, " ", "-") == "no-unit"
+
+# "2 x 8" is the name of a size of lumber, which has no unit.
+_is_nominal(row, "thickness_mm") if {
+	row.role == "lumber"
+	regex.match(data.data.cells.nominal, row.figures.thickness_mm.text)
+}
+
+_is_nominal(row, "thickness_mm") if {
+	facts.main_items(row)[0].class == "lumber"
+	regex.match(data.data.cells.nominal, row.figures.thickness_mm.text)
+}
 
 _message(hit) := sprintf("the %s \"%s\" has no unit, so nothing was held against it", [
 	object.get(data.lib.measures.names, hit.kind, hit.kind),

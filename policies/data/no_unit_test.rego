@@ -34,6 +34,13 @@ test_silent[name] if {
 	count(_found(case.figure, case.more)) == 0
 }
 
+test_nominal_lumber if {
+	size := object.union(desk.figure(null, "2x10", ""), {"problem": "no unit"})
+	count(_found(size, {"role": "lumber"})) == 0
+	count(_found(size, {})) == 1
+	count(_found(_bare, {"role": "lumber"})) == 1
+}
+
 test_once_for_a_column if {
 	rows := [desk.row(n, "R-1", {"figures": {"thickness_mm": _bare}}) | some n in [12, 13]]
 	found := no_unit.findings with input as desk.document(rows, [], [])

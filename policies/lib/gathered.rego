@@ -2,16 +2,18 @@
 # title: Water gathered in sections
 # description: |
 #   The computed sections in which water gathers, with the place of most of it. Sections with a faulty order of
-#   barriers are left out: that is the same mistake.
+#   barriers are left out: that is the same mistake. So are those without insulation, such as a canopy, a parapet's
+#   cap or a wall below grade: no room is kept warm by them, or nothing in them gets colder than the room bears.
 package lib.gathered
 
 import data.lib.facts
 import data.lib.section
 
 # all lists {"name", "line", "where", "peak", "left", "dries", "estimated"}.
-all := [object.union(found, {"line": _line(profile, plane), "where": plane.text, "name": profile.mark}) |
+all := [object.union(found, {"line": _line(profile, plane), "where": plane.text, "name": section.called(profile)}) |
 	some profile in input.profiles
 	profile.result.known
+	section.is_insulated(profile)
 	plane := _worst(profile)
 	not _is_judged(profile)
 	found := {

@@ -32,13 +32,24 @@ across := [{
 } |
 	some line in _film_rows
 	item := facts.main_items(line)[0]
-	outer := [found | some found in _sheet_rows; found.wall == _wall(line)][0]
+	outer := _sheets_of(_wall(line))[0]
 	_may_be_cold(_wall(line))
 ]
 
 _may_be_cold(_) if facts.project_said("one_tight_layer")
 
 _may_be_cold(wall) if not wall in _insulated_walls
+
+# _sheets_of lists the sheets of a wall: those that cover it before those at its openings and edges.
+_sheets_of(wall) := array.concat(
+	[found | some found in _sheet_rows; found.wall == wall; _is_field(found.line)],
+	[found | some found in _sheet_rows; found.wall == wall; not _is_field(found.line)],
+)
+
+_is_field(line) if {
+	not line.role in data.vapor.barriers.not_roles
+	not regex.match(data.vapor.barriers.local_words, lower(object.get(line.texts, "place", "")))
+}
 
 _film_rows := [line |
 	some line in facts.live_lines

@@ -27,7 +27,7 @@ row(line) := plain(facts.main_items(line)[0])
 default row(_) := "this row"
 
 # Long words give way to the tag, else they are cut.
-_short(end) := _closed(trim_space(end.text)) if {
+_short(end) := closed(trim_space(end.text)) if {
 	count(trim_space(end.text)) <= 60
 	trim_space(end.text) != ""
 } else := end.tag if {
@@ -36,8 +36,8 @@ _short(end) := _closed(trim_space(end.text)) if {
 	end.text != ""
 } else := _family(end.name)
 
-# A cut at a bracket leaves it open.
-_closed(text) := concat("", [text, ")"]) if {
+# closed ends a bracket that a cut leaves open.
+closed(text) := concat("", [text, ")"]) if {
 	contains(text, "(")
 	not contains(text, ")")
 } else := text

@@ -28,6 +28,23 @@ judged_lines := {line | some section in judged; some line in section.lines}
 # Where nothing tells which side is listed first, nothing is said of the order.
 _has_no_side(profile) if profile.first == ""
 
+# called is what a section goes by: its mark, else its type, else its place or row.
+called(profile) := profile.mark if {
+	profile.mark != ""
+} else := name if {
+	line := [line | some id in profile.lines; line := facts.lines_by_id[id]][0]
+	name := [text |
+		some text in [line.group, object.get(line.texts, "type", ""), object.get(line.texts, "place", "")]
+		text != ""
+	][0]
+} else := "this section"
+
+# is_insulated: one of its layers insulates.
+is_insulated(profile) if {
+	some layer in profile.layers
+	layer.insulates
+}
+
 # told_lines are those of profiles, whether their order is known or not.
 told_lines := {line | some profile in input.profiles; some line in profile.lines}
 

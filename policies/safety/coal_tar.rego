@@ -20,11 +20,12 @@ package safety.coal_tar
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.naming
 
 findings contains finding.at(use.line, [use.item.at.cell], message) if {
 	use := _uses[0]
 	message := sprintf("%s: do not cut, grind or heat it without protection and a plan for dust and waste", [
-		use.item.text,
+		naming.closed(use.item.text),
 	])
 }
 

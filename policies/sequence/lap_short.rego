@@ -26,26 +26,47 @@ import data.lib.sheet
 
 findings contains found if {
 	some line in sheet.lines
-	some kind, where in {"lap_mm": "", "end_lap_mm": " at its ends"}
+	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short(line, kind)]
+	count(short) > 0
+	message := naming.say("%s laps %s", [
+		naming.plain(_lapped(line)),
+		concat("; and ", [one.says | some one in short]),
+	])
+	cells := [cell | some one in short; some cell in one.cells]
+	found := finding.at_with(line, array.concat(["material", "tag"], cells), message, {
+		"severity": _worst({one.severity | some one in short}),
+		"related": [note | some i, one in short; not _is_same_note(short, i); some note in one.related],
+	})
+}
+
+# Sides and ends that are both short are one mistake of one row.
+_short(line, kind) := {
+	"says": says,
+	"cells": measure.cell(lap, "lap_mm"),
+	"severity": need.severity,
+	"related": need.related,
+} if {
 	lap := line.figures[kind]
 	measure.is_sound(lap)
 	measure.low(lap) > 0
 	not _may_be_of_another(line, kind)
-	item := _lapped(line)
-	need := _need(line, item, kind)
+	need := _need(line, _lapped(line), kind)
 	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
-	message := naming.say("%s laps %s%s; %s %s", [
-		naming.plain(item),
+	says := sprintf("%s%s; %s %s", [
 		measure.as_said("length", lap),
-		where,
+		{"lap_mm": "", "end_lap_mm": " at its ends"}[kind],
 		need.says,
 		measure.written(need.mm, "length", need.like),
 	])
-	found := finding.at_with(line, array.concat(["material", "tag"], measure.cell(lap, "lap_mm")), message, {
-		"severity": need.severity,
-		"related": need.related,
-	})
 }
+
+_is_same_note(short, i) if {
+	some earlier, one in short
+	earlier < i
+	one.related == short[i].related
+}
+
+_worst(levels) := [level | some level in ["error", "warning", "note"]; level in levels][0]
 
 _may_be_of_another(line, "lap_mm") if {
 	some other in facts.items_in(line, ["with"])

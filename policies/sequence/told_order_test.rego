@@ -42,3 +42,14 @@ test_silent[name] if {
 	}
 	count(_found("doors set before the pan", more)) == 0
 }
+
+# The lap that the order turns round is told once.
+test_told_as_lap if {
+	lap := object.union(_told, {"id": "lap_reversed", "text": "pan last"})
+	count(_found("doors set before the pan", {"role": "membrane", "signals": [_told, lap]})) == 0
+}
+
+test_lap_in_another_cell if {
+	lap := object.union(_told, {"id": "lap_reversed", "slot": "lap", "at": {"sheet": "W", "row": 12, "cell": "K12"}})
+	count(_found("doors set before the pan", {"role": "membrane", "signals": [_told, lap]})) == 1
+}

@@ -34,7 +34,7 @@ _by_lack := {lack: rows |
 	rows := [hit | some hit in _hits; hit.lack == lack]
 }
 
-_hits := [{"lack": _lack(profile), "name": profile.mark, "line": line} |
+_hits := [{"lack": _lack(profile), "name": section.called(profile), "line": line} |
 	some profile in input.profiles
 	count(profile.missing) > 0
 	_has_sheet(profile)
@@ -61,6 +61,5 @@ _figure(what) := what if not what in {"vapor", "resistance"}
 _has_sheet(profile) if {
 	some sheet in profile.layers
 	sheet.class in data.vapor.barriers.sheet_classes
-	some board in profile.layers
-	board.insulates
+	section.is_insulated(profile)
 }

@@ -18,6 +18,16 @@ test_fires_in_full if {
 	}}
 }
 
+# A section without a mark goes by its place.
+test_called_by_its_place if {
+	profile := object.union(wall.profile([wall.gypsum, wall.batt, wall.open_sheet], wall.cold, {}), {
+		"mark": "",
+		"missing": ["x"],
+	})
+	some found in not_computed.findings with input as wall.document([profile], {})
+	not contains(found.message, "profile of  was")
+}
+
 test_silent if {
 	count(_found([wall.gypsum, wall.batt, wall.open_sheet], [])) == 0
 	count(_found([wall.gypsum, wall.batt], ["x"])) == 0
