@@ -29,6 +29,11 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		if r.productTable(tables) {
 			continue
 		}
+		if list := r.proseList(s, tables, names); len(list) > 0 {
+			r.dealProse(s, list)
+			all = withoutFree(all, s)
+			continue
+		}
 		found := r.eachName(r.cards(s, tables, names), names)
 		r.valuesTell(found)
 		units := r.cardUnits(found)

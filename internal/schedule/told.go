@@ -16,6 +16,7 @@ import (
 type told struct {
 	product int
 	says    []source // what each sentence tells, by slot
+	prose   bool     // the product is called by a name in words
 }
 
 // toldOpening is a phrase that opens a sentence of such a note.
@@ -216,6 +217,9 @@ func (r *reader) describeTold() {
 		}
 		p.Texts[toldSubject] = r.beforeFigures(p.Texts[toldSubject])
 		r.identify(p)
+		if n.prose {
+			r.nameTells(p)
+		}
 	}
 }
 
@@ -251,8 +255,12 @@ func (r *reader) takenOver(n *told) []source {
 		if o.product != from || o.product == n.product {
 			continue
 		}
+		r.sameAsOther(n, o.says)
+		if n.prose {
+			own[0] = n.says[0]
+		}
 		for _, c := range o.says {
-			if !slices.ContainsFunc(own, func(s source) bool { return s.slot == c.slot }) {
+			if n.prose && c.slot == "remark" || !slices.ContainsFunc(own, func(s source) bool { return s.slot == c.slot }) {
 				own = append(own, c)
 			}
 		}

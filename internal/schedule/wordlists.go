@@ -43,6 +43,7 @@ type wordlists struct {
 	headed             map[string]bool   // signals that a heading over rows gives to each of them
 	accept             acceptanceWords
 	readings           readingWords
+	prose              proseWords
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	statedYear         *regexp.Regexp    // a year that stands for all dates without one
@@ -154,6 +155,7 @@ type readingFile struct {
 		Acceptance    acceptanceWords     `json:"acceptance"`
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
+		Prose         proseWords          `json:"prose"`
 		StatedYear    string              `json:"stated_year"`
 		Fraction      string              `json:"fraction"`
 		Above         string              `json:"above"`
@@ -187,7 +189,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	}
 	f := &file.Reading
 	w := &wordlists{
-		told: openings(f.Told), asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
+		told: openings(f.Told), prose: f.Prose, asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
@@ -225,6 +227,9 @@ func (w *wordlists) compileLists(productAs, sameAs []string, readings readingWor
 	var err error
 	if err = w.accept.compile(); err != nil {
 		return fmt.Errorf("acceptance: %w", err)
+	}
+	if err = w.prose.compile(); err != nil {
+		return fmt.Errorf("prose: %w", err)
 	}
 	if err = w.figures.compile(); err != nil {
 		return fmt.Errorf("figures_named: %w", err)

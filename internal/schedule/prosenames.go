@@ -1,0 +1,188 @@
+package schedule
+
+import (
+	"maps"
+	"slices"
+	"strings"
+	"unicode"
+
+	"abut/internal/workbook"
+)
+
+// proseRow is a row of a list of products that are called by names in words, with
+// sentences beside each ("Wall Sheet | Peel-and-stick sheet, 40 mils. Cover within 30
+// days.").
+type proseRow struct {
+	sheet string
+	row   int
+	name  string
+	says  workbook.Cell
+}
+
+const (
+	fewestNamed  = 3  // rows that such a list has at least
+	longestName  = 40 // letters of a name in words
+	fewestProse  = 3  // words of a sentence that describes
+	nameShare    = 3  // one of so many names is one that the schedule uses,
+	figuresShare = 4  // and one of so many descriptions tells a limit
+)
+
+// proseList finds such a list on a sheet: the column whose cells are names and whose
+// cells beside describe materials. It is none of codes, which notes and cards have.
+func (r *reader) proseList(s *workbook.Sheet, tables []*table, names *wordIndex) []proseRow {
+	byColumn := map[int][]proseRow{}
+	for _, row := range s.Rows {
+		if within(schedulesAndData(tables), row.Number) {
+			continue
+		}
+		cells := slices.Collect(filled(row.Cells))
+		if len(cells) < 2 || !r.isProse(cells[1].Value) {
+			continue
+		}
+		if name := strings.TrimSpace(cells[0].Value); r.isNameInWords(name, names) {
+			byColumn[cells[0].Col] = append(byColumn[cells[0].Col], proseRow{s.Name, row.Number, name, cells[1]})
+		}
+	}
+	best := []proseRow{}
+	for _, col := range slices.Sorted(maps.Keys(byColumn)) {
+		if list := byColumn[col]; len(list) > len(best) && r.listsByName(list, names) {
+			best = list
+		}
+	}
+	return slices.DeleteFunc(best, func(p proseRow) bool {
+		return !isNamed(p.name, names) && r.vocab.Family(p.says.Value) == "" && r.vocab.Family(p.name) == ""
+	})
+}
+
+// schedulesAndData are the tables whose rows no list is looked for in.
+func schedulesAndData(tables []*table) []*table {
+	return slices.DeleteFunc(slices.Clone(tables), func(t *table) bool {
+		return t.kind != kindSchedule && (t.kind != kindProducts || len(t.data()) == 0)
+	})
+}
+
+// isNameInWords holds for a few words written as a name ("Cold Primer", "All-season
+// Fluid" where the schedule uses it), which is no date, figure or label.
+func (r *reader) isNameInWords(name string, names *wordIndex) bool {
+	words := strings.Fields(name)
+	first, _ := firstRune(name)
+	if len(words) == 0 || len(words) > maxName || len(name) > longestName || strings.HasSuffix(name, ".") || strings.HasSuffix(name, ":") {
+		return false
+	}
+	if !unicode.IsUpper(first) && !unicode.IsDigit(first) || !strings.ContainsFunc(name, unicode.IsLetter) || r.isDate(name) {
+		return false
+	}
+	if len(words) == 1 && (noteNumber.MatchString(name) || tagShape.MatchString(name)) {
+		return false
+	}
+	return writtenAsName(words) || isNamed(name, names)
+}
+
+// writtenAsName holds where each word begins with a capital or a figure.
+func writtenAsName(words []string) bool {
+	return !slices.ContainsFunc(words, func(w string) bool {
+		first, ok := firstRune(w)
+		return !ok || !unicode.IsUpper(first) && !unicode.IsDigit(first)
+	})
+}
+
+func firstRune(s string) (rune, bool) {
+	for _, c := range s {
+		return c, true
+	}
+	return 0, false
+}
+
+// isProse holds for a cell of sentences: several words that end with a full stop, or
+// that a full stop or comma parts.
+func (r *reader) isProse(text string) bool {
+	text = strings.TrimSpace(text)
+	return len(strings.Fields(text)) >= fewestProse && (strings.HasSuffix(text, ".") || strings.Contains(text, ", ") || len(r.words.splitList(text)) > 1) ||
+		strings.HasSuffix(text, ".") && r.vocab.Family(text) != ""
+}
+
+// listsByName holds for rows most of which describe a material, some with limits, and
+// of which the schedule uses a good part by name.
+func (r *reader) listsByName(list []proseRow, names *wordIndex) bool {
+	materials, limits, used, coded, sentences := 0, 0, 0, 0, 0
+	for _, p := range list {
+		if r.vocab.Family(p.says.Value) != "" || r.vocab.Family(p.name) != "" {
+			materials++
+		}
+		if says := r.proseOf(p, "°F"); slices.ContainsFunc(says, func(c source) bool { return c.slot != toldSubject && c.slot != "remark" }) {
+			limits++
+		}
+		if isNamed(p.name, names) {
+			used++
+		}
+		if looksCoded(p.name) {
+			coded++
+		}
+		if len(r.words.splitList(p.says.Value)) > 1 {
+			sentences++
+		}
+	}
+	n := len(list)
+	return n >= fewestNamed && materials*2 > n && limits*figuresShare >= n && used*nameShare >= n && coded*2 <= n && sentences*figuresShare >= n
+}
+
+// dealProse registers the products of such a list, by their whole names.
+func (r *reader) dealProse(s *workbook.Sheet, list []proseRow) {
+	degrees := r.degreesOfProse(s, list)
+	for _, p := range list {
+		if _, known := r.lex.tags[fold(p.name)]; known {
+			continue
+		}
+		r.sched.Products = append(r.sched.Products, newProduct(p.name, s.Name, p.row))
+		i := len(r.sched.Products) - 1
+		r.lex.addWhole(p.name, i)
+		r.told = append(r.told, told{product: i, says: r.proseOf(p, degrees), prose: true})
+		r.cardRows[s.Name] = append(r.cardRows[s.Name], p.row)
+	}
+}
+
+// degreesOfProse is the unit of the bare temperatures of a list, by the words of its
+// sheet or by a figure that has one, "" if neither tells.
+func (r *reader) degreesOfProse(s *workbook.Sheet, list []proseRow) string {
+	for _, row := range s.Rows {
+		for c := range filled(row.Cells) {
+			if unit := r.unitInTitle(c.Value, "temperature", "apply"); unit != "" {
+				return degreeSign(unit)
+			}
+		}
+	}
+	for _, p := range list {
+		for _, q := range r.phrase.Quantities(p.says.Value, "") {
+			if q.Kind == "temperature" && q.Unit != "" {
+				return q.Unit
+			}
+		}
+	}
+	return r.dealtUnits["temperature"]
+}
+
+// degreeSign writes "Fahrenheit" as figures have it.
+func degreeSign(unit string) string {
+	switch fold(unit) {
+	case "fahrenheit":
+		return "°F"
+	case "celsius":
+		return "°C"
+	}
+	return unit
+}
+
+// addWhole makes a product known by its name in words, and by nothing less: its first
+// word ("Wall" of "Wall Sheet") is a word like any other. A name of one word counts
+// where it is written as one.
+func (l *lexicon) addWhole(name string, index int) {
+	key := fold(name)
+	if _, again := l.tags[key]; again || key == "" {
+		return
+	}
+	l.tags[key] = index
+	l.names = append(l.names, key)
+	if !strings.Contains(key, " ") {
+		l.called[key] = true
+	}
+}
