@@ -222,6 +222,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 	case isDateSlot(c.slot):
 		c.text = r.lastLook(c)
 		l.Dates[c.slot] = r.day(l, c, orders[c.slot], r.year(l))
+		r.workAndCover(l, c, orders[c.slot])
 		r.lastCover(l, c, orders[c.slot])
 		r.coverWithin(l, c)
 		r.airResult(l, c)

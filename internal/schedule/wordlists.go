@@ -44,6 +44,8 @@ type wordlists struct {
 	accept             acceptanceWords
 	readings           readingWords
 	prose              proseWords
+	coverWords         *regexp.Regexp    // what is told of a day says that something comes over the work
+	coverOpen          *regexp.Regexp    // a cover is told without its day
 	told               []toldOpening     // what the sentences of a note on a product open with, longest first
 	columnNames        map[string]string // what the materials of a column are: "primer" makes one of "acrylic"
 	statedYear         *regexp.Regexp    // a year that stands for all dates without one
@@ -156,6 +158,8 @@ type readingFile struct {
 		Readings      readingWords        `json:"readings"`
 		Told          map[string][]string `json:"told"`
 		Prose         proseWords          `json:"prose"`
+		CoverWords    string              `json:"cover_words"`
+		CoverOpen     string              `json:"cover_open"`
 		StatedYear    string              `json:"stated_year"`
 		Fraction      string              `json:"fraction"`
 		Above         string              `json:"above"`
@@ -207,6 +211,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		name, pattern string
 		into          **regexp.Regexp
 	}{
+		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords}, {"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
