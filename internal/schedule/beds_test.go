@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"strings"
 	"testing"
 )
 
@@ -55,6 +56,32 @@ P2 | south | gypsum board / mineral wool, 3 to 4 in. / brick`)
 				t.Errorf("%s %s: %v, want %v", it.Text, it.Family, it.ThickMM, mm)
 			case !told && it.ThickMM != nil:
 				t.Errorf("%s %s is %v mm, but nothing tells that", it.Text, it.Family, *it.ThickMM)
+			}
+		}
+	}
+}
+
+// The cell of a row's own insulation tells its thickness; of a list in words a length
+// between two layers is that of the second.
+func TestThicknessToldBesideTheBoard(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark|Material|Substrate|Installed
+A-1|3 in. of mineral wool, one layer|SBS sheet|2026-06-01
+A-2|Mineral wool over the sheet|SBS sheet|2026-06-01`}, page{name: "Types", grid: `
+Type|Where|What it is made of
+W1|South|Gypsum board, steel studs, SBS sheet, 4 in. mineral wool, 1 1/2 in. air, brick.
+W2|North|CMU, 8 in., SBS sheet, 3 in. mineral wool, brick.`})
+	if f := line(t, s, "A-1").Figures["board_mm"]; f.Min == nil || *f.Min < 76 || *f.Min > 77 {
+		t.Errorf("A-1 is %+v, want 3 in.", f)
+	}
+	if f, ok := line(t, s, "A-2").Figures["board_mm"]; ok {
+		t.Errorf("A-2 is %+v, which nothing tells", f)
+	}
+	thick := func(text string) bool { return strings.HasPrefix(text, "mineral wool") || text == "CMU" }
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if it.Slot == "layers" && (it.ThickMM != nil) != thick(it.Text) {
+				t.Errorf("%s of %s: %v", it.Text, l.Texts["type"], it.ThickMM)
 			}
 		}
 	}

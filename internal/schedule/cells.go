@@ -162,6 +162,7 @@ func (r *reader) items(l *Line, c source) {
 			r.complete(&it, c.slot)
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
+			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
 				it.ThickMM = r.thickBeside(c.text, n.Span)
 			}

@@ -1,16 +1,29 @@
 package schedule
 
-import "abut/internal/phrase"
+import (
+	"regexp"
+	"strings"
+
+	"abut/internal/phrase"
+)
 
 // thickBeside reads the thickness that a build-up told in one cell gives of a layer: the
 // length that stands right beside it ("4 in. thick I-2", "block (190 mm)"), or that of the
 // studs it lies between. Where one stands on either side, nothing tells which is meant, and
 // a range is none.
 func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
+	if q := r.lengthBeside(text, at); q != nil {
+		return q.Min
+	}
+	return nil
+}
+
+// lengthBeside is the one length that stands right beside a layer.
+func (r *reader) lengthBeside(text string, at phrase.Span) *phrase.Quantity {
 	var found *phrase.Quantity
 	for _, q := range r.phrase.Quantities(text, "length") {
 		before := q.End <= at.Start && r.words.thickBefore.MatchString(text[q.End:at.Start])
-		after := q.Start >= at.End && r.words.thickAfter.MatchString(text[at.End:q.Start])
+		after := q.Start >= at.End && r.words.thickAfter.MatchString(text[at.End:q.Start]) && !ofNextLayer(text[at.End:q.Start], text[q.End:])
 		if !before && !after || q.Kind != "length" || q.Unit == "" {
 			continue
 		}
@@ -22,5 +35,24 @@ func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
 	if found == nil || found.Disagree || found.Bound != "" || found.Min == nil || found.Max == nil || *found.Min != *found.Max {
 		return nil
 	}
-	return found.Min
+	return found
+}
+
+// ofNextLayer holds for a length between two layers of a list in words, which is that of
+// the second: "sheet, 4 in. wool", and not "block, 8 in., parge".
+func ofNextLayer(between, rest string) bool {
+	return strings.Contains(between, ",") && nextLayer.MatchString(rest)
+}
+
+var nextLayer = regexp.MustCompile(`^\s+(?:of\s+)?\pL`)
+
+// boardThick keeps the thickness that the cell of a row's own insulation tells right
+// beside it: "2 in. of mineral wool, one layer".
+func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
+	if it.Slot != "material" || it.Class != "insulation" || it.Polarity != "yes" {
+		return
+	}
+	if q := r.lengthBeside(c.text, at); q != nil {
+		keep(l.Figures, "board_mm", figureTold(*q, c.at))
+	}
 }

@@ -26,10 +26,10 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	own := line.figures.thickness_mm
+	item := _board(line)
+	own := _thickness(line)
 	measure.is_sound(own)
 	measure.low(own) == measure.high(own)
-	item := _board(line)
 	not _is_edge(line)
 	not _is_of_several(line, item)
 	told := _told(line, item)
@@ -42,8 +42,17 @@ findings contains found if {
 		measure.written(told[0].mm, "length", own),
 	])
 	related := [finding.related_address(layer.at, words.quoted(layer.text)) | some layer in told]
-	found := finding.at_with(line, ["thickness"], message, {"related": related})
+	found := finding.at_with(line, [_cell(line)], message, {"related": related})
 }
+
+# That of its column, else the one that its own cell tells beside the board ("2 in. of wool").
+_thickness(line) := line.figures.thickness_mm
+
+_thickness(line) := line.figures.board_mm if not line.figures.thickness_mm
+
+_cell(line) := "thickness" if {
+	line.figures.thickness_mm
+} else := line.figures.board_mm.at.cell
 
 # A row of one material only: the thickness of another may stand beside that of a sheet.
 _board(line) := items[0] if {
@@ -92,6 +101,9 @@ _is_elsewhere(layer, line) if layer.table != line.table
 _names(line) := {name |
 	some name in regex.split(`[\s,;/&+()]+`, lower(line.group))
 	name != ""
+} | {name |
+	name := regex.split(`[\s,;:]+`, lower(line.place))[0] # "W3, stair tower, south"
+	regex.match(`\d`, name)
 }
 
 _walls := {name: layers |

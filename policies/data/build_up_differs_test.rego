@@ -41,6 +41,19 @@ test_one_of_two_walls_agrees if {
 	count(_found([_row(12, 101.6, "4 in", {"group": "W4/W5"})], walls)) == 1
 }
 
+# The cell of the material tells it, and the place begins with the wall type.
+_told(place, mm) := desk.row(12, "I-3", told) if {
+	board := object.union(desk.figure(mm, "2 in", "in"), {"at": {"sheet": "W", "row": 12, "cell": "B12"}})
+	told := {"items": [_wool(12)], "group": "ANNEX", "place": place, "role": "insulation", "figures": {"board_mm": board}}
+}
+
+test_told_beside_the_board if {
+	wall := [_wall("W4", [_layer(76.2)])]
+	{f.cells[0] | some f in _found([_told("W4, stair, south", 50.8)], wall)} == {"B12"}
+	count(_found([_told("W4, stair, south", 76.2)], wall)) == 0
+	count(_found([_told("Stair at W4", 50.8)], wall)) == 0
+}
+
 # A row a layer, the wall type beside the first.
 test_a_row_for_each_layer if {
 	board := object.union(_wool(42), {"slot": "layers"})
