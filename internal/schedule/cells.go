@@ -125,6 +125,7 @@ func (r *reader) items(l *Line, c source) {
 		l.stateOfBed(c, named, before)
 		l.bedInWords(c, named)
 		l.onTheBed(c, named)
+		l.laidOver(c, named)
 	}()
 	var room *phrase.Quantity // told in the sentence so far
 	for i, cl := range h.clauses {
@@ -282,6 +283,31 @@ func (l *Line) onTheBed(c source, named int) {
 		}
 	}
 }
+
+// laidOver lets the layers of a list that a cell of substrates tells after "over ...:" lie
+// on what stands before the colon, which then is under them: "over the old roof: board,
+// fleece".
+func (l *Line) laidOver(c source, named int) {
+	lead, list, ok := strings.Cut(c.text, ": ")
+	if c.slot != "substrate" || !ok || !overLead.MatchString(lead) {
+		return
+	}
+	after := 0
+	for _, it := range l.Items[named:] {
+		if it.Slot == "substrate" && strings.Contains(list, it.Text) && !strings.Contains(lead, it.Text) {
+			after++
+		}
+	}
+	for i := range l.Items[named:] {
+		it := &l.Items[named+i]
+		if after > 0 && it.Slot == "substrate" && strings.Contains(lead, it.Text) {
+			it.Slot = "under"
+		}
+	}
+}
+
+// overLead begins a cell that tells what a list of layers lies on.
+var overLead = regexp.MustCompile(`^(?i:over|on|on top of|above|from) `)
 
 // liesOnIt stands after what lies on the thing named before it.
 var liesOnIt = regexp.MustCompile(`^[\])]?(?: \S+){0,3} (?:on|over|across) (?:it|them|top)\b`)

@@ -28,6 +28,7 @@ type lexicon struct {
 	heads  map[string]bool   // words that end such names
 	unmade map[string]string // names without their first word -> that word, folded
 	called map[string]bool   // such names, folded, by which the schedule calls products
+	worded int               // products that are called by names in words
 	maker  map[string]int    // folded first word of product names of several words -> how many have it
 	figure func(string) bool // holds for a text that is a figure as a whole ("R-21")
 }

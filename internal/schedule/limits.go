@@ -260,7 +260,21 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
 		return false
 	}
-	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words)
+	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words) || r.toldOf(rule, q, in.sentence)
+}
+
+// toldOf holds for a sentence that begins with what it asks something of, and has the
+// word for that right before the figure: "Sheets and tapes that stick lap 3 in.".
+func (r *reader) toldOf(rule limitFigure, q phrase.Quantity, sentence string) bool {
+	if !r.words.hasAny(lastWords(sentence[:q.Start], 1), rule.Words) {
+		return false
+	}
+	for _, words := range r.limitRules.Roles {
+		if r.words.hasAny(firstWords(sentence, 2), words) {
+			return true
+		}
+	}
+	return false
 }
 
 // listed is a comma after a figure: what follows is of the next one.

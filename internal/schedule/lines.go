@@ -237,6 +237,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 		if !r.words.blank[strings.ToLower(c.text)] {
 			r.items(l, c)
 			r.strayCode(l, c)
+			r.leftOut(l, c)
 			r.textDates(l, c, orders)
 			r.readings(l, c)
 			if c.slot == "material" {

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"abut/internal/schedule"
@@ -94,5 +95,79 @@ A-1|SBS sheet on the Warm Side|concrete|none|2026-06-01|2026-06-20
 A-2|Silicone sealant at a Site Joint|brick of the Outer Leaf|none|2026-12-01|2026-12-20`})
 	if len(s.Products) > 0 {
 		t.Errorf("a glossary was taken for products: %v", s.Products)
+	}
+}
+
+// Where products are called by names in words, one that is written so and stands in no
+// list was left out of it; words of the trade in capitals are none.
+func TestNameLeftOutOfTheList(t *testing.T) {
+	s := readPages(t, page{name: "Names", grid: written + `
+Deck Paint | Bituminous paint. 5 and up.
+Outer Wool | Mineral wool board, 100 mm.
+Inner Film | Polyethylene sheet, 0.2 mm.`}, page{name: "Walls", grid: `
+Mark|Material|Substrate|Installed
+A-1|Blue Skin|concrete|2026-06-01
+A-2|Winter Blue Skin|block|2026-12-01
+A-3|Corner Tape|Blue Skin|2026-06-02
+A-4|Stone Shield D, two coats|brick|2026-06-02
+A-5|Mineral Wool between studs|brick|2026-06-02
+A-6|Sloping saddle of lead|brick|2026-06-02`})
+	for _, l := range s.Lines {
+		unknown := ""
+		for _, it := range l.Items {
+			if it.Slot == "material" && it.Unknown && it.Tag != "" {
+				unknown = it.Tag
+			}
+		}
+		if want := map[string]string{"A-4": "Stone Shield D"}[l.Mark]; unknown != want {
+			t.Errorf("%s: unknown name %q, want %q", l.Mark, unknown, want)
+		}
+	}
+}
+
+// The layers that a cell of substrates lists after a colon lie over what stands before.
+func TestLayersListedOverABed(t *testing.T) {
+	s := readPages(t, page{name: "Roof", grid: `
+Mark|Material|Substrate|Installed
+A-1|PVC roof membrane|On the old asphalt roof: EPS board, gypsum board and polyester fleece|2026-06-01
+A-2|PVC roof membrane|Concrete: swept and dry|2026-06-01`})
+	slots := func(mark string) map[string]string {
+		out := map[string]string{}
+		for _, it := range line(t, s, mark).Items {
+			out[it.Family] = it.Slot
+		}
+		return out
+	}
+	got := slots("A-1")
+	if got["polyester-separation-fleece"] != "substrate" || got["eps"] != "substrate" {
+		t.Errorf("the layers are %v, want them for the bed", got)
+	}
+	for family, slot := range got {
+		if strings.Contains(family, "asphalt") && slot != "under" {
+			t.Errorf("%s is %s, want under", family, slot)
+		}
+	}
+	if got := slots("A-2"); got["cast-concrete"] != "substrate" {
+		t.Errorf("concrete is %v, want the bed", got)
+	}
+}
+
+// A note that begins with what it asks something of states a lap right before the figure.
+func TestLapOfSheetsThatStick(t *testing.T) {
+	for note, want := range map[string]float64{
+		"Membranes and strips of all kinds on walls lap 100 mm or more.":      100,
+		"At patches the crew cleans, primes and may lap 50 mm to be on time.": 0,
+	} {
+		s := readPages(t, page{name: "Walls", grid: `
+NOTES
+1. ` + note + `
+
+Mark|Material|Substrate|Installed|Lap
+A-1|SBS sheet|concrete|2026-06-01|75 mm
+A-2|SBS sheet|concrete|2026-06-02|100 mm`})
+		l := limit(s, "lap_mm")
+		if (l != nil) != (want > 0) || l != nil && (l.Min == nil || *l.Min != want) {
+			t.Errorf("%q: limit %+v, want %v", note, l, want)
+		}
 	}
 }

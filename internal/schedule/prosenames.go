@@ -1,7 +1,9 @@
 package schedule
 
 import (
+	"fmt"
 	"maps"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -184,5 +186,43 @@ func (l *lexicon) addWhole(name string, index int) {
 	l.names = append(l.names, key)
 	if !strings.Contains(key, " ") {
 		l.called[key] = true
+	} else if writtenAsName(strings.Fields(name)) {
+		l.worded++
 	}
 }
+
+// fewestWorded is how many names in words a list has at least from which a row's own
+// material that is written so too, and stands in no list, is one that was left out.
+const fewestWorded = 6
+
+// leftOut finds the name in words that the cell of a row's own material begins with and
+// that no list has ("Brick Coat B, two coats"), where the workbook calls its products so
+// and no words of the trade stand in it.
+func (r *reader) leftOut(l *Line, c source) {
+	name := nameLead.FindString(c.text)
+	if c.slot != "material" || r.lex.worded < fewestWorded || name == "" || len(strings.Fields(name)) > maxName {
+		return
+	}
+	for i := range l.Items {
+		if it := &l.Items[i]; it.Slot == "material" && (it.Product != "" || !strings.HasPrefix(it.Text, name)) {
+			return
+		}
+	}
+	if r.lex.isWords(name) {
+		return
+	}
+	for i := range l.Items {
+		if it := &l.Items[i]; it.Slot == "material" {
+			unknown := r.item(mention{product: -1, tag: name, unknownTag: true}, c)
+			unknown.ID, unknown.Text, unknown.Polarity, unknown.Clause = it.ID, name, it.Polarity, it.Clause
+			*it = unknown
+			return
+		}
+	}
+	it := r.item(mention{product: -1, tag: name, unknownTag: true}, c)
+	it.ID, it.Text, it.Polarity, it.Clause = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), name, "yes", c.text
+	l.Items = append(l.Items, it)
+}
+
+// nameLead is a name of two words or more at the head of a cell, each in capitals.
+var nameLead = regexp.MustCompile(`^\p{Lu}[\p{L}-]+(?: (?:\p{Lu}[\p{L}-]*|\d+))+`)

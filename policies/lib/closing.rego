@@ -46,6 +46,12 @@ _is_made_good(line, reversal) if {
 	not _is_elsewhere(line, reversal)
 }
 
+# "behind the leg and over its top edge": what lies behind it comes over it too.
+_is_made_good(line, reversal) if {
+	regex.match(data.sequence.edge.capped, lower(object.get(line.texts, reversal.slot, "")))
+	not facts.said(line, "edge_open")
+}
+
 _is_elsewhere(line, reversal) if {
 	count(_parts(reversal.text)) > 1
 	some piece in regex.split(data.sequence.openings.lap_parting, object.get(line.texts, reversal.slot, ""))

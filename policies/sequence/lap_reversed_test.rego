@@ -33,6 +33,15 @@ test_open_edge_is_told_with_it if {
 	count(_found({"signals": [_behind, open, sealed]})) == 1
 }
 
+test_piece_that_comes_over_the_edge_too[name] if {
+	lap := bench.signal("lap_reversed", "edge", "behind the leg")
+	some name, case in {
+		"over it": ["Strip behind the leg and carried over its upper edge onto the sheet", 0],
+		"down its face": ["Strip behind the leg and down over the face of the sheet", 1],
+	}
+	count(_found({"signals": [lap], "texts": {"edge": case[0]}})) == case[1]
+}
+
 test_seal_of_another_cell_does_not_help if {
 	count(_found({"signals": [_behind, bench.signal("edge_sealed", "touches", "bead")]})) == 1
 }
