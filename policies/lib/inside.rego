@@ -21,8 +21,35 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
 # all insulation is in the studs, or the notes bar a second barrier wherever it lies: {"line" of the film, "outer",
-# "outer_line", "inner": words, "cell", "vinyl"}.
-across := [{
+# "outer_line", "inner": words, "cell", "vinyl"}; or the row of a film tells itself of the tight sheet outside.
+across := array.concat(_across_rows, _in_one_row)
+
+_in_one_row := [{
+	"line": line,
+	"outer": outer,
+	"outer_line": line,
+	"inner": film.text,
+	"cell": film.at.cell,
+	"vinyl": is_vinyl(film.family, film.text),
+} |
+	facts.project_said("one_tight_layer")
+	some line in facts.live_lines
+	not line.id in section.told_lines
+	film := facts.main_items(line)[0]
+	film.family in data.vapor.barriers.inside_families
+	_tells_inside(line)
+	outer := [item | some item in line.items; _is_told_outside(item); item.id != film.id][0]
+	not line.id in {other.line.id | some other in _across_rows}
+]
+
+_is_told_outside(item) if {
+	facts.is_there(item)
+	item.class in data.vapor.barriers.sheet_classes
+	vaporclass.is_tight(item)
+	regex.match(data.vapor.barriers.outside_words, lower(item.clause))
+}
+
+_across_rows := [{
 	"line": line,
 	"outer": outer.item,
 	"outer_line": outer.line,

@@ -87,6 +87,26 @@ test_film_that_the_notes_bar if {
 	count(two_barriers.findings) == 1 with input as object.union(doc, {"project": project})
 }
 
+# The row of the film says itself that a tight sheet lies outside; the studs need not be filled.
+test_film_that_tells_of_the_sheet[name] if {
+	film := object.union(desk.own(23, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	some name, case in {
+		"outside": {"clause": "R-01 lies on the outside of these studs", "side": "room side of the studs", "count": 1},
+		"nowhere": {"clause": "R-01 at the sill", "side": "room side of the studs", "count": 0},
+		"film is not inside": {"clause": "R-01 on the outside of the block", "side": "on the ground", "count": 0},
+	}
+	row := desk.row(23, "VR-1", {
+		"role": "film",
+		"items": [film, object.union(desk.own(23, "R-01"), {"id": "W!23/7", "slot": "substrate", "clause": case.clause})],
+		"texts": {"substrate": case.side},
+	})
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	doc := desk.document([row], [tight], [])
+	count(two_barriers.findings) == 0 with input as doc
+	project := object.union(doc.project, {"signals": [{"id": "one_tight_layer", "no": false}]})
+	count(two_barriers.findings) == case.count with input as object.union(doc, {"project": project})
+}
+
 test_row_silent[name] if {
 	slip := object.union(_film, {"clause": "20 mil polyethylene slip sheet between metal and lintel"})
 	some name, case in {
