@@ -169,6 +169,7 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Flashings may be left uncovered 20 days.":                            {kind: "exposure_days", min: -1, max: 20, roles: "flashing"},
 		"Prime and sheet the same day.":                                       {kind: "same_day", min: -1, max: -1},
 		"All sheet edges are sealed or clamped with a termination bar.":       {kind: "termination", min: -1, max: -1},
+		"In the archive nothing may give off acetic acid.":                    {kind: "no_acid_cure", min: -1, max: -1},
 		"No curing compound on concrete that gets a sheet.":                   {kind: "no_curing_compound", min: -1, max: -1},
 		"No sheet may stay uncovered for more than 30 days.":                  {kind: "exposure_days", min: -1, max: 30},
 		"Asphaltic sheets 40 mil thick, minimum.":                             {kind: "thickness_mm", min: 1.016, max: -1, keys: "asphaltic"},

@@ -51,7 +51,7 @@ type Room struct {
 // Limit is a requirement stated for the project or one line.
 // Kind is one of air_lsm2, thickness_mm, voc_gl, vapor_ng, lap_mm,
 // concrete_age_days, service_c, same_day, termination, exposure_days,
-// no_curing_compound, filled_cells.
+// no_curing_compound, no_acid_cure, filled_cells.
 type Limit struct {
 	Kind  string   `json:"kind"`
 	Min   *float64 `json:"min"`
