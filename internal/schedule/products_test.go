@@ -48,6 +48,21 @@ func targets(list []schedule.Target) string {
 	return strings.Join(out, " ")
 }
 
+// What a product is for is not what it is, unless nothing else is told.
+func TestUseIsNotTheProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Sealant
+D1 | butyl sheet | J-2 | J-1`}, page{name: "P", grid: `
+Tag | Name | Type | VOC g/L | Keep off
+J-1 | Sealant, polyurethane | one part, for concrete joints | 40 | coal tar
+J-2 | Face brick | clay brick for veneer | 0 | coal tar`})
+	for tag, want := range map[string]string{"J-1": "sealant", "J-2": "masonry"} {
+		if got := product(t, s, tag).Class; got != want {
+			t.Errorf("%s is of class %q, want %q", tag, got, want)
+		}
+	}
+}
+
 func TestAcceptances(t *testing.T) {
 	primers := "PR-1 | solvent-borne rubber primer | %s |\nPR-2 | water-borne acrylic primer | %s |\n"
 	for name, tc := range map[string]struct {
