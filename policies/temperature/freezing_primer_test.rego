@@ -52,3 +52,11 @@ test_silent[name] if {
 	}
 	count(_found([object.union(_primer, tc.check)], tc.signals, 0.71)) == 0
 }
+
+# A place that begins with its distance stands between commas.
+test_words_of_the_place if {
+	doc := bench.document([bench.sheet({})], [], [bench.window([_primer], _april(0.71))])
+	far := object.union(doc, {"project": {"place": {"text": "18 mi west of Milwaukee"}}})
+	some f in freezing_primer.findings with input as far
+	contains(f.message, "on 13 Apr 2026, 18 mi west of Milwaukee, 71% of nights")
+}
