@@ -175,11 +175,32 @@ func (r *reader) away(m mention) bool {
 		if r.v.is("site", w) {
 			return false
 		}
+		if r.v.is("house", w) && r.isBuilt(j) {
+			return false
+		}
 		if r.v.is("away", w) || j > 0 && r.v.is("away", r.word(j-1)+" "+w) {
 			return true
 		}
 	}
 	return false
+}
+
+// isBuilt tells whether the warehouse or plant at token j is the building itself:
+// "Project: bottling plant, Racine, WI", or a title that ends with it, "Harbor
+// Warehouse, Racine, WI"; goods come from the one or are made by the other.
+func (r *reader) isBuilt(j int) bool {
+	titled := r.v.is("titled", r.word(j)) && r.word(j+1) == "," && r.toks[j].capital()
+	for k := j - 1; k >= 0 && r.word(k) != ";" && !r.sentenceEnd(k); k-- {
+		w := r.word(k)
+		switch {
+		case r.v.is("site", w):
+			return true
+		case r.v.is("away", w), r.v.is("relation", w), r.v.is("person", w):
+			return false
+		}
+		titled = titled && (!r.toks[k].isWord() || r.toks[k].capital())
+	}
+	return titled
 }
 
 // sited tells whether a word such as "site" or "project" leads to the mention.

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
 )
 
 // NotFound says why a text names no place that the table can answer for, and
@@ -36,7 +37,7 @@ func Locate(text string) (Place, error) {
 	}
 	if lat, lon, ok := position(text); ok {
 		p, err := Near(lat, lon, statedHeight(text, v))
-		p.Text = strings.TrimSpace(text)
+		p.Text = positionWords(text, lat, lon)
 		return p, withText(err, text)
 	}
 	a, err := theAtlas()
@@ -55,6 +56,22 @@ func Locate(text string) (Place, error) {
 	p.Text = m.words(r)
 	p.setHeight(heightAfter(r, m))
 	return p, nil
+}
+
+// positionWords writes a position that stands within other words; one that stands
+// alone is left as it was written.
+func positionWords(text string, lat, lon float64) string {
+	if !strings.ContainsFunc(text, unicode.IsLetter) {
+		return strings.TrimSpace(text)
+	}
+	ns, ew := "N", "E"
+	if lat < 0 {
+		ns = "S"
+	}
+	if lon < 0 {
+		ew = "W"
+	}
+	return fmt.Sprintf("%.2f° %s, %.2f° %s", math.Abs(lat), ns, math.Abs(lon), ew)
 }
 
 // Named finds the place that words given for one name, which may be in small

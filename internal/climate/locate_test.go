@@ -62,6 +62,10 @@ func TestLocate(t *testing.T) {
 		{"Building in downtown Pittsburgh; work outdoors", "Pittsburgh airport", "PA", 0},
 		{"Kodiak Island, Alaska. Drafted in Seattle.", "Kodiak", "AK", 0},
 		{"Pier house, Charleston Harbor, SC", "Charleston", "SC", 0},
+		{"Project: Warehouse, Milwaukee, WI", "Milwaukee airport", "WI", 0},
+		{"Project: bottling plant, Omaha, NE", "Omaha airport", "NE", 0},
+		{"Pier 4 Warehouse, Buffalo, NY", "Buffalo airport", "NY", 0},
+		{"Project: soils laboratory, Erie, PA", "Erie airport", "PA", 0},
 		{"State of Washington", "Seattle/Tacoma airport", "WA", 0},
 	}
 	for _, tc := range tests {
@@ -99,6 +103,10 @@ func TestLocateRefuses(t *testing.T) {
 		{"white PE film, 6 mil", "no place"},
 		{"alum coping, OK in place", "no place"},
 		{"Membrane made in Toledo, Ohio", "address"},
+		{"Plant: Toledo, Ohio", "address"},
+		{"Primer from our Warehouse, Toledo, Ohio", "address"},
+		{"Soils Laboratory, Erie, PA", "address"},
+		{"Project sheets made by the plant, Toledo, Ohio", "address"},
 		{"Architect: Foo Partners, Chicago, IL", "address"},
 		{"PR-1 on CMU, SC-2 over", "no place"},
 		{"Concrete 28 d, AL flashing, CO2 cure", "no place"},
@@ -122,6 +130,20 @@ func TestLocateRefuses(t *testing.T) {
 		}
 		if !strings.Contains(err.Error(), tc.says) || !strings.Contains(err.Error(), "latitude") {
 			t.Errorf("%q: %v; want %q in it", tc.text, err, tc.says)
+		}
+	}
+}
+
+// Of a longer text only the position is the place; a position alone stays as written.
+func TestPositionInWords(t *testing.T) {
+	for text, want := range map[string]string{
+		"Project: Lodge at 43.05 N 88.20 W":  "43.05° N, 88.20° W",
+		"Site 43°03'N 88°12'W, open ground":  "43.05° N, 88.20° W",
+		"Lodge, lat 43.05, long -88.2, wind": "43.05° N, 88.20° W",
+		"43.05, -88.2":                       "43.05, -88.2",
+	} {
+		if p, err := Locate(text); err != nil || p.Text != want {
+			t.Errorf("%q: %q, %v; want %q", text, p.Text, err, want)
 		}
 	}
 }

@@ -33,6 +33,8 @@ type vocabulary struct {
 	FollowWords    []string           `json:"follow_words"`
 	AwayWords      []string           `json:"away_words"`
 	SiteWords      []string           `json:"site_words"`
+	HouseWords     []string           `json:"house_words"`  // away words that may also be what is built
+	TitledWords    []string           `json:"titled_words"` // those of them that a title needs no "Project:" for
 	PersonWords    []string           `json:"person_words"`
 	StreetWords    []string           `json:"street_words"`
 	HeightWords    []string           `json:"height_words"`
@@ -70,7 +72,7 @@ func (v *vocabulary) index() {
 	for name, list := range map[string][]string{
 		"codes": v.CodesWords, "names": v.NamesWords, "relation": v.RelationWords,
 		"near": v.NearWords, "locative": v.LocativeWords, "follow": v.FollowWords,
-		"away": v.AwayWords, "site": v.SiteWords, "person": v.PersonWords,
+		"away": v.AwayWords, "site": v.SiteWords, "house": v.HouseWords, "titled": v.TitledWords, "person": v.PersonWords,
 		"street": v.StreetWords, "height": v.HeightWords, "abroad": v.OtherCountries, "county": v.CountyWords, "landform": v.LandformWords,
 	} {
 		set := map[string]bool{}

@@ -200,9 +200,9 @@ func (f *finder) underBed(it *schedule.Item) bool {
 	return false
 }
 
-// same holds for the line's own material named again (its own laps).
+// same holds for the line's own material named again (its own laps); a row may have none.
 func (f *finder) same(it *schedule.Item) bool {
-	return it.Product != "" && it.Product == f.main.Product
+	return f.main != nil && it.Product != "" && it.Product == f.main.Product
 }
 
 // onAnother holds for what a remark puts on something else than the row's own

@@ -144,6 +144,22 @@ func TestPutBetweenByWords(t *testing.T) {
 		func(c contact.Contact) bool { return strings.HasPrefix(c.B.Text, "EPDM") && c.From == "touches" })
 }
 
+// A row whose own material is not known may still tell what lies between others.
+func TestBetweenOfARowWithoutMaterial(t *testing.T) {
+	list := find(t, `
+Mark,Tag,Substrate,Primer,Touches
+D1,HS-1,plywood,none,brick
+D2,JS-9,HS-1,steel cleat,"splice plates, HS-3 betw. plate and cap, 3 in. clear of HS-1"
+
+Tag,Type,Days open
+HS-1,SBS sheet,90
+HS-2,butyl sheet,60
+HS-3,slip sheet,60`)
+	if !slices.ContainsFunc(list, func(c contact.Contact) bool { return c.Line == "!3" && c.From == "primer" }) {
+		t.Errorf("no contact of the cleat: %+v", list)
+	}
+}
+
 // What lies over what is told by the column, else by the words.
 func TestUpper(t *testing.T) {
 	list := find(t, `

@@ -1,7 +1,9 @@
 package document
 
 import (
+	"errors"
 	"io/fs"
+	"strings"
 
 	"abut/internal/climate"
 	"abut/internal/contact"
@@ -112,6 +114,8 @@ func (b *Builder) locate(texts []schedule.Fact, stated string) (Place, *climate.
 		if err != nil {
 			if stated != "" {
 				out.Problem = err.Error()
+			} else if why := severalOf(err); why != "" && out.At.Row == 0 {
+				out.Problem, out.At = why, f.At
 			}
 			continue
 		}
@@ -132,6 +136,16 @@ func (b *Builder) locate(texts []schedule.Fact, stated string) (Place, *climate.
 	out.Latitude, out.Longitude, out.ElevationM, out.DistanceKM = &best.Lat, &best.Lon, &best.ElevM, best.DistanceKM
 	out.Period, out.Source = best.Period, best.Source
 	return out, site
+}
+
+// severalOf tells which places a town without its state may be; "" where that is not
+// what is amiss.
+func severalOf(err error) string {
+	nf := (*climate.NotFound)(nil)
+	if !errors.As(err, &nf) || len(nf.Candidates) < 2 {
+		return ""
+	}
+	return nf.Reason + ": " + strings.Join(nf.Candidates, ", ")
 }
 
 // ownFigures says that the figures of a place are not those of its station.

@@ -115,6 +115,14 @@ func TestNoPlace(t *testing.T) {
 	}
 }
 
+// A town of which there are several is named with all of them.
+func TestPlaceOfSeveral(t *testing.T) {
+	doc := build(t, strings.Replace(winter, "Saskatoon, Saskatchewan", "Springfield", 1), document.Settings{})
+	if p := doc.Project.Place; !strings.Contains(p.Problem, "Springfield, IL, Springfield, MO") || p.At.Row != 1 || len(doc.Windows) != 0 {
+		t.Errorf("place %+v", p)
+	}
+}
+
 func TestCountryOfThePlaceOrdersDates(t *testing.T) {
 	grid := "Depot, %s\n\nMark | Membrane | Substrate | Primer | Install date\nD1 | butyl tape | CMU | none | 3/4/2026\n"
 	for place, want := range map[string]string{"Duluth, Minnesota": "2026-03-04", "": "2026-03-04"} {

@@ -37,6 +37,11 @@ func (r *reader) explainColumns(b *workbook.Book, all []*table) {
 		for _, c := range t.cols {
 			heads[c.Heading] = c.Heading != ""
 		}
+		for i := range t.cols {
+			if t.lone(i) {
+				heads[t.cols[i].own] = true
+			}
+		}
 	}
 	for i := range b.Sheets {
 		tables := onSheet(all, &b.Sheets[i])
@@ -51,6 +56,22 @@ func (r *reader) explainColumns(b *workbook.Book, all []*table) {
 			}
 		}
 	}
+}
+
+// lone holds for a column whose own words stand under a heading of several, and in no
+// other column of its table: a note may call it by them alone. "mm" under two headings
+// calls neither.
+func (t *table) lone(i int) bool {
+	own := t.cols[i].own
+	if own == "" || own == t.cols[i].Heading {
+		return false
+	}
+	for k := range t.cols {
+		if k != i && t.cols[k].own == own {
+			return false
+		}
+	}
+	return true
 }
 
 // explanations lists what a note says of headings.
@@ -117,7 +138,7 @@ func (r *reader) explain(all []*table, e explanation) {
 	for _, t := range all {
 		for i := range t.cols {
 			c := &t.cols[i]
-			if c.Heading != e.word || c.gloss != "" {
+			if c.gloss != "" || c.Heading != e.word && !(c.own == e.word && t.lone(i)) {
 				continue
 			}
 			c.gloss, c.Heading = e.says, c.Heading+" "+e.says

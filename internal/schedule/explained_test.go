@@ -41,6 +41,32 @@ Vap in ng/(Pa·s·m²). PM = lowest application temperature, C`})
 	}
 }
 
+// A note on another sheet may call a column by what stands in the lower row of its
+// heading, where no other column has that there.
+func TestNotesExplainLowerHeadings(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Ref | Sheet | | | Metal | | Air °C | | Work
+No | Tag | Under | Lap mm | Tag | TE | Dy | Af | On
+D1 | BT-1 | plywood | 60 | ST-1 | N | 7 | -3 | @2026-03-02
+D2 | BT-1 | CMU | 60 | ST-1 | Y | 9 | 2 | @2026-03-03
+D3 | BT-1 | CMU | 60 | - | - | 9 | 3 | @2026-03-04`, merges: []string{"B1:D1", "E1:F1", "G1:H1"}}, page{name: "P", grid: `
+Tag | Type | Min apply °C | Keep off
+BT-1 | butyl sheet | -5 | coal tar
+ST-1 | stainless steel flashing | -20 | wet mortar`}, page{name: "Notes", grid: `
+TE = stop ends, Y / N / - (none asked)
+Dy / Af = low during the day / night after, from the forecast. Tag = as the product list`})
+	l := line(t, s, "D1")
+	if got := l.Texts["end_dam"]; got != "N" {
+		t.Errorf("end dams %q, want N", got)
+	}
+	if f := l.Figures["reading_night_c"]; f.Min == nil || *f.Min != -3 {
+		t.Errorf("night %+v, want -3 °C", f)
+	}
+	if f := l.Figures["reading_air_c"]; f.Min == nil || *f.Min != 7 {
+		t.Errorf("air %+v, want 7 °C", f)
+	}
+}
+
 // A tag in the rows above a table is no unit of its figures.
 func TestTagIsNoUnit(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `

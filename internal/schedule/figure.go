@@ -34,6 +34,7 @@ var figureOf = map[string]struct{ key, kind string }{
 
 	"reading_surface": {"reading_surface_c", "temperature"},
 	"reading_air":     {"reading_air_c", "temperature"},
+	"reading_night":   {"reading_night_c", "temperature"},
 	"reading_dew":     {"reading_dew_c", "temperature"},
 	"reading_rh":      {"reading_rh", "ratio"},
 	"wood_moisture":   {"wood_moisture", "ratio"},

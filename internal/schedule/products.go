@@ -78,6 +78,22 @@ func (r *reader) namedAt(p *Product, words string, start, end int) (product, aft
 	return i, end, ok
 }
 
+// forWhat is what a description says its product is for: "1 part, for brick joints".
+var forWhat = regexp.MustCompile(`(?i)\bfor\b[^,;]*`)
+
+// withoutUse names a product by its description and its name without what it is for,
+// where that alone would make it a base that work goes on.
+func (r *reader) withoutUse(parts []string, alias string, m material.Material) material.Material {
+	var own []string
+	for _, part := range append(slices.Clone(parts), alias) {
+		own = append(own, forWhat.ReplaceAllString(part, ""))
+	}
+	if as := r.vocab.Describe(own...); as.Family != "" {
+		return as
+	}
+	return m
+}
+
 // identify names the family of a product from its description, its chemistry
 // and its own name.
 func (r *reader) identify(p *Product) {
@@ -96,6 +112,9 @@ func (r *reader) identify(p *Product) {
 		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
 			m = named
 		}
+	}
+	if r.role(m.Family, m.Class, "") == "substrate" && forWhat.MatchString(strings.Join(parts, ", ")) {
+		m = r.withoutUse(parts, p.Texts["alias"], m)
 	}
 	if m.Family == "" && len(m.Traits) > 0 {
 		// the chemistry is told, and the rest of the row is that of a sheet

@@ -48,6 +48,39 @@ func targets(list []schedule.Target) string {
 	return strings.Join(out, " ")
 }
 
+// Where a list of what to keep off tells the place of the product, that is not barred.
+func TestWhatItStaysOnIsNotBarred(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Touches
+D1 | BT-1 | plywood | G-1`}, page{name: "P", grid: `
+Tag | Type | Min apply °C | Keep off
+BT-1 | butyl sheet | -5 | coal tar
+G-1 | EPDM gasket | -20 | BT-1 - keep to aluminum
+G-2 | EPDM gasket | -20 | BT-1, copper; stays on glass`})
+	for _, tag := range []string{"G-1", "G-2"} {
+		for _, off := range product(t, s, tag).KeepOff {
+			if barred := off.Text == "BT-1" || off.Text == "copper"; barred == off.Except {
+				t.Errorf("%s: %+v", tag, off)
+			}
+		}
+	}
+}
+
+// What a product is for is not what it is, unless nothing else is told.
+func TestUseIsNotTheProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Sealant
+D1 | butyl sheet | J-2 | J-1`}, page{name: "P", grid: `
+Tag | Name | Type | VOC g/L | Keep off
+J-1 | Sealant, polyurethane | one part, for concrete joints | 40 | coal tar
+J-2 | Face brick | clay brick for veneer | 0 | coal tar`})
+	for tag, want := range map[string]string{"J-1": "sealant", "J-2": "masonry"} {
+		if got := product(t, s, tag).Class; got != want {
+			t.Errorf("%s is of class %q, want %q", tag, got, want)
+		}
+	}
+}
+
 func TestAcceptances(t *testing.T) {
 	primers := "PR-1 | solvent-borne rubber primer | %s |\nPR-2 | water-borne acrylic primer | %s |\n"
 	for name, tc := range map[string]struct {

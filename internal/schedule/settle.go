@@ -24,6 +24,9 @@ func (r *reader) release(t *table) {
 		}
 		if filled >= 3 && named*10 <= filled {
 			c.Slot, c.Confidence, c.Why = "", 0, ""
+			if c.gloss != "" { // a note may tell what its heading does not
+				r.takeFreeSlot(t, i)
+			}
 		}
 	}
 }

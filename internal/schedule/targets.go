@@ -150,10 +150,17 @@ func (w *wordlists) stances(text string) []part {
 			out = append(out, part{p.text[:at[0]], p.listed}, part{p.text[at[0]+1:], p.listed})
 			continue
 		}
+		if at := dashed.FindStringIndex(p.text); at != nil && w.hasAny(firstWords(p.text[at[1]:], 2), w.accept.Meant) {
+			out = append(out, part{p.text[:at[0]], p.listed}, part{p.text[at[1]:], p.listed})
+			continue
+		}
 		out = append(out, p)
 	}
 	return out
 }
+
+// dashed parts a list from where the product belongs: "coal tar - stay on metal".
+var dashed = regexp.MustCompile(`\s[-–—]\s`)
 
 // namesTags holds for a text with a product of the workbook.
 func (r *reader) namesTags(text string) bool {

@@ -28,6 +28,7 @@ type wordFigure struct {
 	Bare  string `json:"bare"`
 	Unit  string `json:"unit"`
 	Like  string `json:"like"`
+	Most  bool   `json:"most"` // an upper end alone is the figure: "up to 240 F"
 	words *regexp.Regexp
 	not   *regexp.Regexp
 	bare  *regexp.Regexp
@@ -67,7 +68,7 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 	for i := range list {
 		one := &list[i]
 		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated)) {
-			if q.Kind == one.Kind && q.Min != nil && one.names(text, q.Start, q.End) {
+			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && one.names(text, q.Start, q.End) {
 				keep(figures, one.Key, figureTold(q, at))
 			}
 		}

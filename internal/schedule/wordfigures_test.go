@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"math"
 	"testing"
 
 	"abut/internal/schedule"
@@ -91,6 +92,30 @@ func holdFigures(t *testing.T, what string, of func(string) map[string]schedule.
 			if v == none && ok || v != none && !near(f.Min, v) {
 				t.Errorf("%s: %s: %s %+v, want %v", what, name, key, f, v)
 			}
+		}
+	}
+}
+
+// What a row says that its sheet serves to is no reading, and what it asks for or tells
+// of the metal is no figure of the sheet.
+func TestServiceInRemarks(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | butyl sheet | plywood | none | Serves to 180 F
+W2 | butyl sheet | plywood | none | Service temp. 82 °C; rolled twice
+W3 | butyl sheet | plywood | none | service rating max. 240 °F
+W4 | butyl sheet | plywood | none | Service range -20 to 160 F
+W5 | butyl sheet | plywood | none | coping: service temp. 190 F
+W6 | butyl sheet | plywood | none | needs a service temp. of 240 F
+W7 | butyl sheet | plywood | none | serves up to 116 °C
+W8 | butyl sheet | plywood | none | service entrance, 40 F`})
+	for mark, want := range map[string]float64{"W1": 82.2, "W2": 82, "W3": 115.6, "W4": 71.1, "W5": none, "W6": none, "W7": 116, "W8": none} {
+		f, ok := line(t, s, mark).Figures["service_max_c"]
+		if want == none && ok || want != none && (f.Max == nil || math.Abs(*f.Max-want) > 0.1) {
+			t.Errorf("%s: %+v, want %g", mark, f, want)
+		}
+		if air, ok := line(t, s, mark).Figures["reading_air_c"]; ok && mark != "W8" {
+			t.Errorf("%s: read as the air: %+v", mark, air)
 		}
 	}
 }

@@ -30,10 +30,15 @@ when(window) := sprintf("on %s", [words.date(window.from)]) if {
 	window.from == window.to
 } else := sprintf("from %s", [words.date_range(window.from, window.to)])
 
-# where is " in Milwaukee", or nothing.
+# where is " in Milwaukee", ", 18 mi west of Milwaukee," or nothing.
 where := sprintf(" in %s", [place.text]) if {
 	place := input.project.place
 	place.text != ""
+	count(place.text) <= 40
+	not regex.match(`^\d`, place.text)
+} else := sprintf(", %s,", [place.text]) if {
+	place := input.project.place
+	regex.match(`^\d`, place.text)
 	count(place.text) <= 40
 } else := sprintf(" in %s", [input.project.place.station]) if {
 	input.project.place.station != ""

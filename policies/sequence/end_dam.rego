@@ -74,7 +74,11 @@ findings contains finding.at(line, ["material", "tag", "end_dam"], message) if {
 	some line in facts.live_lines
 	not facts.denied(line, "end_dam")
 	words := trim_space(line.texts.end_dam)
-	trim_space(regex.split(`\s[-–—]\s|[,;:(]`, lower(words))[0]) in data.sequence.edge.none_words
+	_says_none(trim_space(regex.split(`\s[-–—]\s|[,;:(]`, lower(words))[0]))
 	item := facts.main_items(line)[0]
 	message := naming.say("%s ends without end dams (the cell says \"%s\")", [naming.plain(item), words])
 }
+
+_says_none(word) if word in data.sequence.edge.none_words
+
+_says_none(word) if word in data.sequence.dams.answers_no

@@ -71,9 +71,17 @@ test_silent[name] if {
 		"there are some": {"signals": [bench.signal("end_dam", "remark", "end dams 2 in")]},
 		"a height": {"texts": {"end_dam": "25"}},
 		"does not apply": {"texts": {"end_dam": "n/a"}},
+		"a stroke": {"texts": {"end_dam": "-"}},
+		"answered yes": {"texts": {"end_dam": "Y"}},
 		"nothing said": {},
 		"struck": {"signals": [_none], "struck": true},
 		"no sheet": {"signals": [_none], "role": "sealant"},
 	}
 	count(_found(line)) == 0
+}
+
+# A column that asks for end dams is answered with a letter.
+test_answered_no[word] if {
+	some word in ["N", "n", "no", "N, stops at the post"]
+	count(_found({"texts": {"end_dam": word}})) == 1
 }

@@ -4,8 +4,9 @@
 #   By day the air is mostly warm enough, and half of the nights or more it freezes. A water-borne primer that is
 #   not dry and covered by evening freezes on the wall and is powder in the morning; within two years the sheet
 #   comes off with it. The tin in the shed freezes too. A note, as a crew that primes by noon and covers by three
-#   does well; a question where nearly every night freezes and the row or the data says to keep it from frost. It
-#   does not apply where the work is heated, nor to solvent-borne primers that nothing says to keep from frost.
+#   does well; a question where nearly every night freezes and the row or the data says to keep it from frost. A
+#   primer of which no least temperature is known is named only where nearly every night freezes. It does not apply
+#   where the work is heated, nor to solvent-borne primers that nothing says to keep from frost.
 # custom:
 #   id: temperature-freezing-primer
 #   topic: temperature
@@ -29,7 +30,7 @@ findings contains found if {
 	window.night_frost >= data.temperature.freezing.nights
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
-	check := _wet(line, window)[0]
+	check := array.concat(_wet(line, window), _unstated(line, window))[0]
 	not odds.primer(line, window)
 	not odds.sheet(line, window)
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(window, check), {
@@ -44,6 +45,15 @@ _wet(line, window) := [check |
 	check.bound == "apply_min_c"
 	check.share_below >= data.temperature.freezing.share_below
 	_may_freeze(line, check)
+]
+
+# A water-borne primer that no figure is known for, where nearly every night freezes.
+_unstated(line, window) := [object.union(item, {"item": item.id, "bound": "apply_min_c"}) |
+	window.night_frost >= data.temperature.freezing.many_nights
+	some item in facts.items_in(line, ["primer"])
+	item.class == "primer"
+	facts.has_key(item, ["water-borne"])
+	every check in window.checks { check.item != item.id }
 ]
 
 _may_freeze(_, check) if facts.has_key(check, ["water-borne"])

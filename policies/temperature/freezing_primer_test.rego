@@ -52,3 +52,30 @@ test_silent[name] if {
 	}
 	count(_found([object.union(_primer, tc.check)], tc.signals, 0.71)) == 0
 }
+
+# A place that begins with its distance stands between commas.
+test_words_of_the_place if {
+	doc := bench.document([bench.sheet({})], [], [bench.window([_primer], _april(0.71))])
+	far := object.union(doc, {"project": {"place": {"text": "18 mi west of Milwaukee"}}})
+	some f in freezing_primer.findings with input as far
+	contains(f.message, "on 13 Apr 2026, 18 mi west of Milwaukee, 71% of nights")
+}
+
+# A primer of which nothing is known but that it is water-borne.
+test_no_figure_known if {
+	{f.severity | some f in _unstated(bench.p_2, [], 0.8)} == {"note"}
+	count(_unstated(bench.p_2, [], 0.79)) == 0
+	count(_unstated(object.union(bench.p_2, {"keys": ["solvent-borne"]}), [], 0.95)) == 0
+	count(_unstated(object.union(bench.p_2, {"polarity": "no"}), [], 0.95)) == 0
+	count(_unstated(bench.p_2, [bench.signal("heated", "shelter", "heated")], 0.95)) == 0
+	known := bench.check("primer", "P-2", -7, "-7 °C", 0.01, 1, {"item": bench.p_2.id})
+	count(_with(bench.p_2, [known], [], 0.95)) == 0
+}
+
+_unstated(item, signals, nights) := _with(item, [], signals, nights)
+
+_with(item, checks, signals, nights) := found if {
+	row := bench.sheet({"items": [bench.own, item], "signals": signals})
+	doc := bench.document([row], [], [bench.window(checks, _april(nights))])
+	found := freezing_primer.findings with input as doc
+}

@@ -34,7 +34,8 @@ findings contains found if {
 	need := _need(line, item)
 	have := _have(line, item)
 	_falls_short(need, have)
-	found := finding.at_with(line, ["material", "tag", need.told.slot, "service_max"], _message(item, need, have), {
+	slots := array.concat(["material", "tag", need.told.slot, "service_max"], _cell(have))
+	found := finding.at_with(line, slots, _message(item, need, have), {
 		"severity": _severity(need, have),
 		"related": array.concat(_note(need), _data(have)),
 	})
@@ -132,4 +133,10 @@ _note(need) := [finding.related_address(need.limit.at, need.limit.text)] if {
 
 _data(have) := [finding.related_product(have.found.by, ["service_max"], "its service temperature")] if {
 	have.found.from == "product"
+} else := []
+
+# The row may say it in its remark.
+_cell(have) := [have.found.figure.at.cell] if {
+	have.found.from == "row"
+	have.found.figure.at.cell
 } else := []

@@ -162,3 +162,12 @@ test_covers_of_the_notes_figure[name] if {
 	doc := bench.with_notes(bench.document([bench.sheet(tc.line)], [_serves(70, "70"), metal], []), [_note], [])
 	{f.severity | some f in service_dark.findings with input as doc} == tc.want
 }
+
+# The row says itself what its sheet serves to.
+test_told_by_the_row if {
+	told := object.union(bench.figure(82.2, null, "180 F", ""), {"at": {"sheet": "W", "row": 12, "cell": "P12"}})
+	found := _found(object.union(_coping, {"figures": {"service_max_c": told}}), bench.product({}), [])
+	some f in found
+	f.cells == ["C12", "G12", "P12"]
+	endswith(f.message, "serves to 180 °F; dark metal laid direct usually asks for 185 °F")
+}
