@@ -48,7 +48,7 @@ findings contains found if {
 
 _limit(row) := {"days": own.days, "says": says, "related": related, "is_stated": true} if {
 	own := bare.own(row)
-	says := sprintf("%s allows", [stated.whose(own.told)])
+	says := sprintf("%s allows", [own.by])
 	related := [finding.related_product(own.told.by, ["exposure_days"], "its days open to the sun") |
 		own.told.from == "product"
 	]

@@ -65,3 +65,12 @@ test_a_cover_meanwhile_is_a_note if {
 	kept := {"signals": [bench.signal("covered_otherwise", "remark", "tarps over the boards")]}
 	{f.severity | some f in _found(_bare(_eps, 109, kept), [])} == {"note"}
 }
+
+test_past_the_makers_letter if {
+	wool := object.union(_wool, {"product": "FM-1"})
+	product := bench.product({"figures": {"exposure_days": bench.figure(30, null, "30", "days")}})
+	letter := bench.limit("exposure_days", {"max": 50, "letter": "K-7", "text": "K-7 maker gives FM-1 50 days"})
+	doc := bench.with_notes(bench.document([bench.sheet(_bare(wool, 77, {}))], [product], []), [letter], [])
+	some f in foam_bare.findings with input as doc
+	endswith(f.message, "the maker's letter allows 50 days")
+}
