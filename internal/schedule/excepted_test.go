@@ -99,7 +99,7 @@ Larchfelt 50 Cold | TF-4 | SBS flashing sheet, winter grade | 15 | coal tar`})
 
 // A bed that is barred in a state that passes is not barred when that is over.
 func TestBarredWhileDamp(t *testing.T) {
-	for cell, want := range map[string]string{
+	holdKeptOff(t, map[string]string{
 		"moist masonry; creosote":          "creosote-timber",
 		"frozen or wet CMU / brick, EPDM":  "epdm",
 		"dusty concrete and block":         "",
@@ -107,15 +107,7 @@ func TestBarredWhileDamp(t *testing.T) {
 		"EPDM, wet-treated lumber":         "epdm treated-lumber",
 		"wet concrete, asphalt; CMU":       "asphaltic concrete-masonry",
 		"not a wearing coat; oily plywood": "",
-	} {
-		s := read(t, walls+`
-Tag | Type | Min apply °C | Keep away from
-R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
-`)
-		if got := targets(product(t, s, "R-1").KeepOff); got != want {
-			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
-		}
-	}
+	})
 }
 
 // What a list of beds bars is no bed, and what it bars in some case only is one.
@@ -148,13 +140,19 @@ PR-7 | solvent-borne rubber primer | -5 | block
 
 // The material of a separator that the list asks for is not kept off.
 func TestKeepOffNamesItsSeparator(t *testing.T) {
-	for cell, want := range map[string]string{
+	holdKeptOff(t, map[string]string{
 		"bitumen in any form: separator of sheet steel": "asphaltic",
 		"creosote; EPDM, copper slip sheet between":     "creosote-timber epdm",
 		"creosote, separated by a stainless plate":      "creosote-timber",
 		"bitumen, copper without separator":             "asphaltic copper-sheet",
 		"no separator known for: EPDM":                  "epdm",
-	} {
+	})
+}
+
+// holdKeptOff holds what cells of a coating's data keep off against what they should.
+func holdKeptOff(t *testing.T, cells map[string]string) {
+	t.Helper()
+	for cell, want := range cells {
 		s := read(t, walls+`
 Tag | Type | Min apply °C | Keep away from
 R-1 | fluid-applied acrylic membrane | 5 | `+cell+`

@@ -34,12 +34,10 @@ func meant(says string) string {
 func (r *reader) explainColumns(b *workbook.Book, all []*table) {
 	heads := map[string]bool{}
 	for _, t := range all {
-		for _, c := range t.cols {
+		for i, c := range t.cols {
 			heads[c.Heading] = c.Heading != ""
-		}
-		for i := range t.cols {
 			if t.lone(i) {
-				heads[t.cols[i].own] = true
+				heads[c.own] = true
 			}
 		}
 	}

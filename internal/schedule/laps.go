@@ -10,11 +10,8 @@ import (
 )
 
 // lapPair is a cell of laps with two bare figures, that of the sides and that of the
-// ends of a sheet: "50/75", "3 / 6". strokeGap stands around a stroke of no fraction.
-var (
-	lapPair   = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)(\s*/\s*)(\d+(?:\.\d+)?)\s*((?:mm|cm|in\.?|"|inch(?:es)?)?)\s*$`)
-	strokeGap = regexp.MustCompile(`\s`)
-)
+// ends of a sheet: "50/75", "3 / 6".
+var lapPair = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)(\s*/\s*)(\d+(?:\.\d+)?)\s*((?:mm|cm|in\.?|"|inch(?:es)?)?)\s*$`)
 
 // inTwoUnits is how many times a figure in inches may be, less than a tenth off, what the
 // other of a pair tells in millimeters.
@@ -33,7 +30,7 @@ func pairOfLaps(c source) (side, end string, ok bool) {
 	if b < a || a == 0 || b > 0.9*inTwoUnits*a {
 		return "", "", false
 	}
-	if !strokeGap.MatchString(m[2]) && a < b && isInchFraction(a, b) {
+	if m[2] == "/" && isInchFraction(a, b) { // no space parts the two
 		return "", "", false
 	}
 	return strings.TrimSpace(m[1] + " " + m[4]), strings.TrimSpace(m[3] + " " + m[4]), true

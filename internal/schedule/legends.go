@@ -19,10 +19,8 @@ func (r *reader) listedWords(s *workbook.Sheet, tables []*table) {
 			continue
 		}
 		var own []string
-		for _, c := range row.Cells {
-			if v := strings.TrimSpace(c.Value); v != "" && !c.Merged {
-				own = append(own, v)
-			}
+		for c := range filled(row.Cells) {
+			own = append(own, strings.TrimSpace(c.Value))
 		}
 		switch {
 		case len(own) == 1:
@@ -87,10 +85,7 @@ func (r *reader) codesOfShelter(t *table, col int) bool {
 		if !ok || c.Merged || t.ownCells(row) < 2 || r.words.isBlank(word) || r.words.isNone(word) || r.words.isDitto(word) {
 			continue
 		}
-		meaning := r.letters[word]
-		if meaning == "" {
-			meaning = r.short[word]
-		}
+		meaning := firstNonEmpty(r.letters[word], r.short[word])
 		if meaning == "" {
 			return false
 		}

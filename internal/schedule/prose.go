@@ -7,6 +7,7 @@ import (
 
 	"abut/internal/material"
 	"abut/internal/phrase"
+	"abut/internal/workbook"
 )
 
 // proseWords are how the sentences that describe a product tell what they are about.
@@ -61,14 +62,12 @@ func (w *proseWords) compile() error {
 }
 
 // proseOf sorts the sentences beside a product's name: the first says what it is, each
-// other is told by how it begins, else by its figures, else it is a remark. Temperatures
-// may stand without a unit.
-func (r *reader) proseOf(p proseRow, degrees string) []source {
-	at := At{Sheet: p.sheet, Row: p.row, Cell: p.says.Ref()}
+// other is told by how it begins, else by its figures, else it is a remark.
+func (r *reader) proseOf(says workbook.Cell, at At) []source {
 	var out []source
-	sentences := r.sentencesOf(p.says.Value)
+	sentences := r.sentencesOf(says.Value)
 	for i, part := range sentences {
-		one := source{text: part.text, cell: p.says, at: at, unit: ""}
+		one := source{text: part.text, cell: says, at: at}
 		if one.slot = toldSubject; i > 0 {
 			one.slot, one.text = r.proseSlot(part.text)
 		}
@@ -81,9 +80,9 @@ func (r *reader) proseOf(p proseRow, degrees string) []source {
 		}
 	}
 	for i, part := range sentences {
-		out = append(out, r.proseFigures(source{text: part.text, cell: p.says, at: at}, i == 0)...)
+		out = append(out, r.proseFigures(source{text: part.text, cell: says, at: at}, i == 0)...)
 	}
-	return firstFigures(withDegrees(out, degrees))
+	return firstFigures(out)
 }
 
 // sentencesOf parts a description into sentences, of which one may begin with a figure

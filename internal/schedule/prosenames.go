@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"abut/internal/workbook"
 )
@@ -15,10 +16,11 @@ import (
 // sentences beside each ("Wall Sheet | Peel-and-stick sheet, 40 mils. Cover within 30
 // days.").
 type proseRow struct {
-	sheet string
 	row   int
 	name  string
-	says  workbook.Cell
+	words string   // the description beside it
+	says  []source // what that tells
+	known bool     // its name or its description is one of a material
 }
 
 const (
@@ -42,7 +44,11 @@ func (r *reader) proseList(s *workbook.Sheet, tables []*table, names *wordIndex)
 			continue
 		}
 		if name := strings.TrimSpace(cells[0].Value); r.isNameInWords(name, names) {
-			byColumn[cells[0].Col] = append(byColumn[cells[0].Col], proseRow{s.Name, row.Number, name, cells[1]})
+			byColumn[cells[0].Col] = append(byColumn[cells[0].Col], proseRow{
+				row: row.Number, name: name, words: cells[1].Value,
+				says:  r.proseOf(cells[1], At{Sheet: s.Name, Row: row.Number, Cell: cells[1].Ref()}),
+				known: r.vocab.Family(cells[1].Value) != "" || r.vocab.Family(name) != "",
+			})
 		}
 	}
 	best := []proseRow{}
@@ -51,9 +57,7 @@ func (r *reader) proseList(s *workbook.Sheet, tables []*table, names *wordIndex)
 			best = list
 		}
 	}
-	return slices.DeleteFunc(best, func(p proseRow) bool {
-		return !isNamed(p.name, names) && r.vocab.Family(p.says.Value) == "" && r.vocab.Family(p.name) == ""
-	})
+	return slices.DeleteFunc(best, func(p proseRow) bool { return !p.known && !isNamed(p.name, names) })
 }
 
 // schedulesAndData are the tables whose rows no list is looked for in.
@@ -67,7 +71,7 @@ func schedulesAndData(tables []*table) []*table {
 // Fluid" where the schedule uses it), which is no date, figure or label.
 func (r *reader) isNameInWords(name string, names *wordIndex) bool {
 	words := strings.Fields(name)
-	first, _ := firstRune(name)
+	first, _ := utf8.DecodeRuneInString(name)
 	if len(words) == 0 || len(words) > maxName || len(name) > longestName || strings.HasSuffix(name, ".") || strings.HasSuffix(name, ":") {
 		return false
 	}
@@ -83,16 +87,9 @@ func (r *reader) isNameInWords(name string, names *wordIndex) bool {
 // writtenAsName holds where each word begins with a capital or a figure.
 func writtenAsName(words []string) bool {
 	return !slices.ContainsFunc(words, func(w string) bool {
-		first, ok := firstRune(w)
-		return !ok || !unicode.IsUpper(first) && !unicode.IsDigit(first)
+		first, _ := utf8.DecodeRuneInString(w)
+		return !unicode.IsUpper(first) && !unicode.IsDigit(first)
 	})
-}
-
-func firstRune(s string) (rune, bool) {
-	for _, c := range s {
-		return c, true
-	}
-	return 0, false
 }
 
 // isProse holds for a cell of sentences: several words that end with a full stop, or
@@ -108,10 +105,10 @@ func (r *reader) isProse(text string) bool {
 func (r *reader) listsByName(list []proseRow, names *wordIndex) bool {
 	materials, limits, used, coded, sentences := 0, 0, 0, 0, 0
 	for _, p := range list {
-		if r.vocab.Family(p.says.Value) != "" || r.vocab.Family(p.name) != "" {
+		if p.known {
 			materials++
 		}
-		if says := r.proseOf(p, "°F"); slices.ContainsFunc(says, func(c source) bool { return c.slot != toldSubject && c.slot != "remark" }) {
+		if slices.ContainsFunc(p.says, func(c source) bool { return c.slot != toldSubject && c.slot != "remark" }) {
 			limits++
 		}
 		if isNamed(p.name, names) {
@@ -120,7 +117,7 @@ func (r *reader) listsByName(list []proseRow, names *wordIndex) bool {
 		if looksCoded(p.name) {
 			coded++
 		}
-		if len(r.words.splitList(p.says.Value)) > 1 {
+		if len(r.words.splitList(p.words)) > 1 {
 			sentences++
 		}
 	}
@@ -138,7 +135,7 @@ func (r *reader) dealProse(s *workbook.Sheet, list []proseRow) {
 		r.sched.Products = append(r.sched.Products, newProduct(p.name, s.Name, p.row))
 		i := len(r.sched.Products) - 1
 		r.lex.addWhole(p.name, i)
-		r.told = append(r.told, told{product: i, says: r.proseOf(p, degrees), prose: true})
+		r.told = append(r.told, told{product: i, says: withDegrees(p.says, degrees), prose: true})
 		r.cardRows[s.Name] = append(r.cardRows[s.Name], p.row)
 	}
 }
@@ -154,7 +151,7 @@ func (r *reader) degreesOfProse(s *workbook.Sheet, list []proseRow) string {
 		}
 	}
 	for _, p := range list {
-		for _, q := range r.phrase.Quantities(p.says.Value, "") {
+		for _, q := range r.phrase.Quantities(p.words, "") {
 			if q.Kind == "temperature" && q.Unit != "" {
 				return q.Unit
 			}
@@ -211,17 +208,16 @@ func (r *reader) leftOut(l *Line, c source) {
 	if r.lex.isWords(name) {
 		return
 	}
-	for i := range l.Items {
-		if it := &l.Items[i]; it.Slot == "material" {
-			unknown := r.item(mention{product: -1, tag: name, unknownTag: true}, c)
-			unknown.ID, unknown.Text, unknown.Polarity, unknown.Clause = it.ID, name, it.Polarity, it.Clause
-			*it = unknown
-			return
-		}
+	unknown := r.item(mention{product: -1, tag: name, unknownTag: true}, c)
+	unknown.Text = name
+	if i := slices.IndexFunc(l.Items, func(it Item) bool { return it.Slot == "material" }); i >= 0 {
+		it := &l.Items[i]
+		unknown.ID, unknown.Polarity, unknown.Clause = it.ID, it.Polarity, it.Clause
+		*it = unknown
+		return
 	}
-	it := r.item(mention{product: -1, tag: name, unknownTag: true}, c)
-	it.ID, it.Text, it.Polarity, it.Clause = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), name, "yes", c.text
-	l.Items = append(l.Items, it)
+	unknown.ID, unknown.Polarity, unknown.Clause = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), "yes", c.text
+	l.Items = append(l.Items, unknown)
 }
 
 // nameLead is a name of two words or more at the head of a cell, each in capitals.
