@@ -22,6 +22,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.measure
 import data.lib.naming
+import data.lib.wall_type
 import data.lib.words
 
 findings contains found if {
@@ -147,8 +148,8 @@ _mm(line, item) := item.thickness_mm if {
 } else := 0
 
 # The rows of the further layers leave the cell of the wall type empty.
-_walls_of(line) := _named(line) if {
-	count(_named(line)) > 0
+_walls_of(line) := wall_type.names(line) if {
+	count(wall_type.names(line)) > 0
 } else := names if {
 	object.get(line, "order", "") != ""
 	heads := [other | some other in _heads; other.table == line.table; other.row < line.row]
@@ -160,17 +161,9 @@ _heads := [{"table": line.table, "row": line.row, "names": names} |
 	some line in facts.live_lines
 	some item in line.items
 	_is_layer(line, item)
-	names := _named(line)
+	names := wall_type.names(line)
 	count(names) > 0
 ]
-
-# The row of a wall type is named by a short word in its first columns.
-_named(line) := {name |
-	some slot in ["type", "tag", "mark", "group"]
-	name := trim_space(line.texts[slot])
-	name != ""
-	count(name) <= data.data.build_up.longest_name
-}
 
 _who(item) := item.product if {
 	item.product != ""

@@ -50,14 +50,13 @@ _lacks_unit(figure) if replace(figure.problem, " ", "-") == "no-unit"
 
 # "2 x 8" is the name of a size of lumber, which has no unit.
 _is_nominal(row, "thickness_mm") if {
-	row.role == "lumber"
+	_is_lumber(row)
 	regex.match(data.data.cells.nominal, row.figures.thickness_mm.text)
 }
 
-_is_nominal(row, "thickness_mm") if {
-	facts.main_items(row)[0].class == "lumber"
-	regex.match(data.data.cells.nominal, row.figures.thickness_mm.text)
-}
+_is_lumber(row) if row.role == "lumber"
+
+_is_lumber(row) if facts.main_items(row)[0].class == "lumber"
 
 _message(hit) := sprintf("the %s \"%s\" has no unit, so nothing was held against it", [
 	object.get(data.lib.measures.names, hit.kind, hit.kind),

@@ -33,6 +33,13 @@ related_product(product, slots, what) := {"product": product.id, "cells": cells(
 # related_address names a note or any other cell that takes part.
 related_address(at, what) := {"at": at, "cells": _cell_of(at), "what": what}
 
+# worst is the worst of some severities.
+worst(severities) := "error" if {
+	"error" in severities
+} else := "warning" if {
+	"warning" in severities
+} else := "note"
+
 # cells turns slots into the cell addresses of a line or product, sorted, each once.
 cells(row, slots) := sort({cell |
 	some slot in slots

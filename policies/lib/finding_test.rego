@@ -64,3 +64,9 @@ test_related_address if {
 	at := {"sheet": "Notes", "row": 3, "cell": "A3"}
 	finding.related_address(at, "w") == {"at": at, "cells": ["A3"], "what": "w"}
 }
+
+test_worst if {
+	finding.worst({"note", "error", "warning"}) == "error"
+	finding.worst(["note", "warning"]) == "warning"
+	finding.worst({"note"}) == "note"
+}

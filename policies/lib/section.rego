@@ -40,10 +40,7 @@ called(profile) := profile.mark if {
 } else := "this section"
 
 # is_insulated: one of its layers insulates.
-is_insulated(profile) if {
-	some layer in profile.layers
-	layer.insulates
-}
+is_insulated(profile) if _has_insulation(profile, 0, count(profile.layers))
 
 # told_lines are those of profiles, whether their order is known or not.
 told_lines := {line | some profile in input.profiles; some line in profile.lines}

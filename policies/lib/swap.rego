@@ -81,13 +81,6 @@ _file := "specified in this row: " if input.comparison.specified == input.file
 
 _file := sprintf("specified in %s: ", [input.comparison.specified]) if input.comparison.specified != input.file
 
-# worst is the worst of some severities.
-worst(severities) := "error" if {
-	"error" in severities
-} else := "warning" if {
-	"warning" in severities
-} else := "note"
-
 # sentence joins what is told of a swap: "A in place of B: this, and that".
 sentence(swap, parts) := sprintf("%s: %s", [names(swap), words.list(parts)])
 

@@ -34,7 +34,7 @@ findings contains found if {
 	])
 	cells := [cell | some one in short; some cell in one.cells]
 	found := finding.at_with(line, array.concat(["material", "tag"], cells), message, {
-		"severity": _worst({one.severity | some one in short}),
+		"severity": finding.worst({one.severity | some one in short}),
 		"related": [note | some i, one in short; not _is_same_note(short, i); some note in one.related],
 	})
 }
@@ -65,8 +65,6 @@ _is_same_note(short, i) if {
 	earlier < i
 	one.related == short[i].related
 }
-
-_worst(levels) := [level | some level in ["error", "warning", "note"]; level in levels][0]
 
 _may_be_of_another(line, "lap_mm") if {
 	some other in facts.items_in(line, ["with"])

@@ -16,6 +16,7 @@
 #   example: "test report to follow, no air permeance stated"
 package substitution.evidence
 
+import data.lib.finding
 import data.lib.swap
 
 findings contains found if {
@@ -27,7 +28,7 @@ findings contains found if {
 	lacks := array.concat(_report(one.swap), array.concat(tests, _figures(one)))
 	count(lacks) > 0
 	parts := [l.text | some l in lacks]
-	found := swap.at(one, swap.sentence(one.swap, parts), swap.worst([l.severity | some l in lacks]))
+	found := swap.at(one, swap.sentence(one.swap, parts), finding.worst([l.severity | some l in lacks]))
 }
 
 _report(s) := [{"severity": "warning", "text": sprintf("its test report is \"%s\"", [texts[0]])}] if {

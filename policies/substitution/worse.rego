@@ -19,6 +19,7 @@
 #   example: "a 32 mil sheet offered for a 40 mil sheet"
 package substitution.worse
 
+import data.lib.finding
 import data.lib.loss
 import data.lib.swap
 import data.lib.words
@@ -29,7 +30,7 @@ findings contains found if {
 	count(lost) > 0
 	parts := [l.text | some l in lost]
 	message := concat("", [swap.sentence(one.swap, parts), _why(one)])
-	found := swap.at(one, message, swap.worst([l.severity | some l in lost]))
+	found := swap.at(one, message, finding.worst([l.severity | some l in lost]))
 }
 
 _why(one) := sprintf("; the specified schedule asks for %s", [words.quoted(input.comparison.asks)]) if {

@@ -22,6 +22,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.section
 import data.lib.vaporclass
+import data.lib.wall_type
 import data.lib.words
 
 # A row says that there is insulation in the studs here, which the build-up of its wall has not.
@@ -126,12 +127,7 @@ _is_meant(ask, names) if count(_tokens(ask.text) & names) > 0
 
 _wall_names := {name | some one in section.walls; some id in one.lines; some name in _names_of(facts.lines_by_id[id])}
 
-_names_of(line) := {lower(name) |
-	some slot in ["type", "tag", "mark", "group"]
-	name := trim_space(line.texts[slot])
-	name != ""
-	count(name) <= data.vapor.share.longest_name
-}
+_names_of(line) := {lower(name) | some name in wall_type.names(line)}
 
 _tokens(text) := {name | some name in regex.split(`[\s,;:/&+()]+`, lower(text)); name != ""}
 
