@@ -7,10 +7,12 @@
 package lib.section
 
 import data.lib.facts
+import data.lib.ratio
 import data.lib.vaporclass
 import data.lib.winter
 
-# all lists {"name", "layers", "lines", "needed", "winter"}; needed and winter are null where they are not known.
+# all lists {"name", "layers", "lines", "needed", "winter", "usual_room"}; needed and winter are null where they are
+# not known. usual_room: the air of the room is that of the usual class, not a stated one.
 all := array.concat(
 	[_of_profile(profile) | some profile in input.profiles; not _has_no_side(profile)],
 	[_of_row(line) | some line in facts.live_lines; _tells_field(line); not line.id in told_lines],
@@ -52,6 +54,7 @@ _of_profile(profile) := {
 	"layers": [_layer(layer, _computed(profile, i)) | some i, layer in profile.layers; _is_field(profile, layer)],
 	"needed": _needed(profile),
 	"winter": _winter(profile),
+	"usual_room": object.get(profile.result, ["conditions", "class"], "") == data.vapor.ratio.room,
 }
 
 _of_row(line) := {
@@ -64,6 +67,7 @@ _of_row(line) := {
 	],
 	"needed": null,
 	"winter": _winter({}),
+	"usual_room": false,
 }
 
 # The row tells an assembly across its columns, and its sheet is the field of it.
@@ -201,11 +205,21 @@ _state(section, i) := "unknown" if {
 _lies_cold(section, i) if {
 	_is_computed(section, i)
 	section.layers[i].share < section.needed
+	not _meets_table(section, i)
 }
 
 _lies_cold(section, i) if {
 	not _is_computed(section, i)
 	not _has_insulation(section, i, count(section.layers))
+}
+
+# Of filled studs in rooms of usual humidity the code's table decides, which long practice has found to be enough.
+_meets_table(section, i) if {
+	section.usual_room
+	filled := max([j | some j, layer in section.layers; layer.family in data.vapor.barriers.cavity_families])
+	filled < i
+	ratio.needed("III", section.layers[filled])
+	not ratio.is_short(ratio.outside(section.layers, i), "III", section.layers[filled])
 }
 
 # Of a layer of which no word was read it is not known whether it insulates.

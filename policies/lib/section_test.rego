@@ -39,6 +39,28 @@ test_enough_insulation_outside[name] if {
 	_kinds(layers, wall.cold, object.union(wall.shares([0.9, 0.9, case.share, case.share]), needed)) == case.kinds
 }
 
+# 2021 IRC table R702.7(3), second-hand: zone 7, 2x4 studs, R-10.
+test_the_table_is_enough_for_usual_rooms[name] if {
+	some name, case in {
+		"R-10": {"r": 10, "usual": true, "zone": "7", "kinds": []},
+		"R-9": {"r": 9, "usual": true, "zone": "7", "kinds": ["cold"]},
+		"zone 8": {"r": 10, "usual": true, "zone": "8", "kinds": ["cold"]},
+		"stated room air": {"r": 10, "usual": false, "zone": "7", "kinds": ["cold"]},
+	}
+	foam := wall.layer(41, "XPS", "xps", "insulation", 53)
+	layers := [wall.gypsum, wall.batt, wall.sheet, foam]
+	result := {
+		"layers": [{"outside_share": 0.4, "vapor_class": "", "r_m2kw": r} | some r in [0.1, 2.3, 0.1, case.r / 5.678]],
+		"share": {"out_c": wall.cold, "needed_outside_share": 0.55},
+		"conditions": {"class": {true: "normal", false: ""}[case.usual]},
+	}
+	doc := wall.document([wall.profile(layers, wall.cold, result)], {})
+	note := {"text": concat(" ", ["Climate zone", case.zone]), "at": {"sheet": "Notes", "row": 4, "cell": "A4"}}
+	told := object.union(doc, {"project": object.union(doc.project, {"notes": [note]})})
+	kinds := [one.kind | some one in section.judged] with input as told
+	kinds == case.kinds
+}
+
 test_winters[name] if {
 	some name, case in {
 		"cold": {"winter": -5, "kinds": ["cold"]},

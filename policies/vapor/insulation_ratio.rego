@@ -21,6 +21,7 @@ package vapor.insulation_ratio
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
+import data.lib.ratio
 import data.lib.section
 import data.lib.words
 import data.lib.zone
@@ -36,17 +37,15 @@ findings contains finding.at_with(facts.lines_by_id[layer.line], slots, _message
 	extra := {"severity": short.severity, "source": short.table.source, "related": _related(one, wall, layer)}
 }
 
-# _framed is a wall with insulation between studs and nothing of mass inside of it: {"filled": its layer, "inside",
-# "out_si", "out", "column"}.
-_framed(one) := {"filled": filled, "inside": inside, "out_si": out, "out": outer, "column": column} if {
+# _framed is a wall with insulation between studs and nothing of mass inside of it: {"filled": its number, "cavity":
+# its layer, "inside", "out_si", "out"}.
+_framed(one) := {"filled": filled, "cavity": one.layers[filled], "inside": inside, "out_si": out, "out": outer} if {
 	filled := max([i | some i, layer in one.layers; layer.family in data.vapor.barriers.cavity_families])
 	_is_between_studs(one, filled)
 	inside := _inside(one, filled)
 	outer := [i | some i, layer in one.layers; i > filled; layer.insulates]
-	every i in outer { is_number(one.layers[i].r) }
-	out := sum([one.layers[i].r | some i in outer])
+	out := ratio.outside(one.layers, filled)
 	not _is_vented(one, filled)
-	column := _column(one.layers[filled])
 }
 
 _is_between_studs(one, filled) if {
@@ -85,16 +84,11 @@ _is_cladding(layer) if {
 
 _is_cladding(layer) if regex.match(data.vapor.ratio.vented_words, lower(layer.text))
 
-# Thick stud walls need more outside; a thickness that is not told counts as thin.
-_column(layer) := 1 if {
-	is_number(layer.thickness_mm)
-	layer.thickness_mm > data.vapor.ratio.studs_mm
-} else := 0
-
 _short(wall) := {"need": need, "table": table, "severity": _severity(wall)} if {
-	table := data.vapor.ratio[_row(wall)]
-	need := table.zones[zone.here.key][wall.column]
-	wall.out_si < (need / data.vapor.ratio.r_si) * data.vapor.ratio.short_share
+	class := _row(wall)
+	table := data.vapor.ratio[class]
+	need := ratio.needed(class, wall.cavity)
+	ratio.is_short(wall.out_si, class, wall.cavity)
 }
 
 # Without a retarder named and without insulation outside, too little is told to ask.
