@@ -199,7 +199,7 @@ func (u *unit) stands(text string, at, end int) bool {
 			return false
 		}
 	}
-	return u.notBefore == nil || strings.HasSuffix(text[at:end], ".") || !u.notBefore[wordAfter(text, end)] && !(u.notBefore[aCode] && codeAfter(text[end:]))
+	return u.notBefore == nil || !unicode.IsLetter(last) || !u.notBefore[wordAfter(text, end)] && !(u.notBefore[aCode] && codeAfter(text[end:]))
 }
 
 // aCode stands among the words that a unit is not before for any code.
