@@ -99,6 +99,8 @@ func (r *reader) keysIn(text string) []string {
 			add(m.tag) // of a material that the workbook does not have
 		case m.product < 0 && m.mat.Family == "" && len(m.mat.Traits) > 0 && strings.HasPrefix(m.mat.Traits[0], "grade-"):
 			// "humid all winter" tells of the season and not of a winter grade
+		case m.product < 0 && m.mat.Family != "" && slices.ContainsFunc(m.mat.Traits, func(t string) bool { return r.words.singles[t] }):
+			add(m.mat.Family) // "hot rubber" tells of no other asphalt
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
 		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:

@@ -29,16 +29,34 @@ func (r *reader) primedLimit(l *Line) {
 		if !ok {
 			continue
 		}
-		for _, m := range r.words.withPrimer.FindAllStringSubmatch(limit.words(p, whole), -1) {
-			if !r.hasPrimer(l, m[2]) {
+		for _, with := range r.primersToo(p, limit.slot, limit.words(p, whole)) {
+			if !r.hasPrimer(l, with.primer) {
 				continue
 			}
-			if f, ok := r.figure(source{slot: limit.slot, text: m[1], unit: whole.Unit, at: whole.At}, fig.kind); ok {
-				f.Text = m[0]
+			if f, ok := r.figure(source{slot: limit.slot, text: with.figure, unit: whole.Unit, at: whole.At}, fig.kind); ok {
+				f.Text = with.text
 				l.Figures["primed_"+fig.key] = f
 			}
 		}
 	}
+}
+
+// figureWith is a figure that holds with a primer, as its words say.
+type figureWith struct{ text, figure, primer string }
+
+// primersToo lists the figures that words give with a primer. Which primer a younger
+// concrete takes may be told among the primers as well: "P-4 if conc is 3 to 7 d old".
+func (r *reader) primersToo(p *Product, slot, words string) []figureWith {
+	var out []figureWith
+	for _, m := range r.words.withPrimer.FindAllStringSubmatch(words, -1) {
+		out = append(out, figureWith{m[0], m[1], m[2]})
+	}
+	if slot == "concrete_age" {
+		for _, m := range r.words.primerIf.FindAllStringSubmatch(p.Texts["primer"], -1) {
+			out = append(out, figureWith{m[0], m[2], m[1]})
+		}
+	}
+	return out
 }
 
 // cellText is the text of the cell that a figure stands in.

@@ -52,3 +52,21 @@ ZP-4 | acrylic primer | 5 | concrete | -`})
 		t.Errorf("accepts %q", got)
 	}
 }
+
+// The primers' own cell may tell the age that one of them is for.
+func TestAgeAmongPrimers(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Concrete placed | Placed
+D1 | ZF-1 | concrete | ZP-3 | @2026-03-02 | @2026-03-10
+D2 | ZF-1 | concrete | ZP-4 | @2026-03-02 | @2026-03-10`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Goes on | Primer
+ZF-1 | SBS sheet | 5 | concrete 14 days old, CMU | ZP-4; ZP-3 where concrete is 4 to 14 days old
+ZP-3 | epoxy primer | 5 | concrete | -
+ZP-4 | acrylic primer | 5 | concrete | -`})
+	for mark, want := range map[string]float64{"D1": 4, "D2": math.NaN()} {
+		f, ok := line(t, s, mark).Figures["primed_concrete_age_days"]
+		if ok == math.IsNaN(want) || ok && (f.Min == nil || *f.Min != want) {
+			t.Errorf("%s: %+v, want %v", mark, f, want)
+		}
+	}
+}

@@ -36,6 +36,7 @@ type wordlists struct {
 	stillOpen          map[string]bool   // in the place of a cover date: not covered by that day
 	asSpecified        *regexp.Regexp    // "as spec", "no change": the product that was specified
 	statePrimer        *regexp.Regexp    // opens brackets of a state and the primer it takes: "(damp with PR-3)"
+	primerIf           *regexp.Regexp    // a primer and the age of concrete that it is for: "PR-4 if conc. is 3 to 7 d old"
 	withPrimer         *regexp.Regexp    // a figure and the primer it holds with: "-5 with PR-2"
 	youngBeds          []string          // beds that must be of an age before a product goes on
 	laps               []string          // words that go with the figure of a lap
@@ -172,6 +173,7 @@ type readingFile struct {
 		ThickBefore   string              `json:"thick_before"`
 		ThickAfter    string              `json:"thick_after"`
 		WithPrimer    string              `json:"with_primer"`
+		PrimerIf      string              `json:"primer_if"`
 		StatePrimer   string              `json:"state_primer"`
 		AsSpecified   string              `json:"as_specified"`
 		Status        statusWords         `json:"status"`
@@ -214,7 +216,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords}, {"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
-		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
+		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
 		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},

@@ -26,6 +26,7 @@ names(target, thing) if {
 covers(target, thing) if {
 	_shares(target, thing)
 	not _other_sort(target, thing)
+	not _is_under_film(target, thing)
 }
 
 # Most targets share no key with a thing, so that is asked first.
@@ -69,4 +70,10 @@ _other_sort(target, thing) if {
 	regex.match(role.words, text)
 	not regex.match(role.unless, text)
 	not thing.class in role.classes
+}
+
+# "Bare asphalt" is no sheet that has a film on its face.
+_is_under_film(target, thing) if {
+	regex.match(data.lib.vague.bare, lower(target.text))
+	data.lib.vague.face_key in thing.keys
 }

@@ -57,3 +57,11 @@ test_sheet_of_film_is_no_face[text] if {
 test_sheet_with_a_film_is_told_by_more if {
 	not target.covers(_says("SBS sheet with PE film", ["asphaltic", "polyethylene-film"], []), _film_faced)
 }
+
+test_bare_compound_is_no_film_face[text] if {
+	some text, means in {"bare bitumen": false, "exposed asphalt": false, "bitumen": true, "asphalt sheets": true}
+	faced := object.union(_film_faced, {"keys": ["asphaltic", "polyethylene-film"]})
+	found := {true | target.covers(_says(text, ["asphaltic"], []), faced)}
+	true in found == means
+	target.covers(_says(text, ["asphaltic"], []), object.union(_film_faced, {"keys": ["asphaltic"]}))
+}
