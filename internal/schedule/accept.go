@@ -110,18 +110,20 @@ func (r *reader) madeOf(p *Product, text string, suits []Target) []Target {
 	return slices.DeleteFunc(suits, func(t Target) bool { return strings.Contains(carrier, t.Text) })
 }
 
-var sharedNoun = regexp.MustCompile(`((?:[A-Za-z]+\.?/)+[A-Za-z]+\.?) ([a-z]+)`)
+var sharedNoun = regexp.MustCompile(`((?:[A-Za-z]{2,}\.? ?/ ?)+[A-Za-z]{2,}\.?) ([a-z]+)`)
 
-// eachOfNoun writes out a noun that several words share, where each of them names a
-// material with it: "galv./painted/stainless steel".
+// eachOfNoun writes out a noun that several words share, where one of them names a
+// material with it: "galv./painted/stainless steel", "PE / PP film".
 func (r *reader) eachOfNoun(text string) string {
 	return sharedNoun.ReplaceAllStringFunc(text, func(list string) string {
 		m := sharedNoun.FindStringSubmatch(list)
-		kinds := strings.Split(m[1], "/")
+		kinds, known := strings.Split(m[1], "/"), false
 		for i, kind := range kinds {
-			if kinds[i] = kind + " " + m[2]; r.vocab.Family(kinds[i]) == "" {
-				return list
-			}
+			kinds[i] = strings.TrimSpace(kind) + " " + m[2]
+			known = known || r.vocab.Family(kinds[i]) != ""
+		}
+		if !known {
+			return list
 		}
 		return strings.Join(kinds, ", ")
 	})

@@ -152,6 +152,9 @@ func (r *reader) items(l *Line, c source) {
 		if cl.Relation == "clear_of" && cl.Polarity == "yes" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return r.saysSheet(h, n) }) {
 			ids = append(ids, "held_back") // "gasket is 30 clear of the sheet"
 		}
+		if r.onlyAtMetal(h, cl, c.text) {
+			ids = append(ids, "metal_to_metal")
+		}
 		for _, n := range cl.Nouns {
 			m, ok := h.mention(n)
 			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
@@ -406,3 +409,17 @@ func (r *reader) item(m mention, c source) Item {
 	}
 	return it
 }
+
+// onlyAtMetal holds for a clause that keeps a bead to the laps of a metal that it names
+// by its tag: "SL-2 at FL-3 laps only".
+func (r *reader) onlyAtMetal(h *heard, cl phrase.Clause, text string) bool {
+	return slices.ContainsFunc(cl.Nouns, func(n phrase.Noun) bool {
+		m, ok := h.mention(n)
+		return ok && metalClass[r.classOf(m)] && lapsOnly.MatchString(text[n.End:])
+	})
+}
+
+// metalClass are the classes of what a bead joins metal to metal.
+var metalClass = map[string]bool{"flashing-metal": true, "metal": true}
+
+var lapsOnly = regexp.MustCompile(`(?i)^\s*(?:laps?|joints?|splices?|seams?)\s+only\b`)

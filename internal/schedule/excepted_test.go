@@ -149,6 +149,15 @@ func TestKeepOffNamesItsSeparator(t *testing.T) {
 	})
 }
 
+// What the product holds badly on is kept off.
+func TestKeepOffWhereItDoesNotHold(t *testing.T) {
+	holdKeptOff(t, map[string]string{
+		"No stick to EPDM":                   "epdm",
+		"Does not bond to PE film":           "polyethylene-sheet",
+		"Won't adhere to HDPE/PP film; EPDM": "polyethylene-sheet epdm",
+	})
+}
+
 // holdKeptOff holds what cells of a coating's data keep off against what they should.
 func holdKeptOff(t *testing.T, cells map[string]string) {
 	t.Helper()

@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -107,5 +108,30 @@ func TestTemperaturesOfTheDay(t *testing.T) {
 `)
 	if f, ok := s.Lines[1].Figures["reading_air_c"]; !ok || !near(f.Min, 3.3333) {
 		t.Errorf("figures %+v", s.Lines[1].Figures)
+	}
+}
+
+// TestBeadAtTheLapsOfAMetal: a bead that is kept to the laps of a metal named by its tag
+// meets metal alone.
+func TestBeadAtTheLapsOfAMetal(t *testing.T) {
+	for words, want := range map[string]bool{
+		"SL-5 at MT-2 joints only": true,
+		"SL-5 at MT-2 joints":      false,
+		"SL-5 at SH-1 laps only":   false,
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SH-1 | concrete | none | ` + words}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open
+SH-1 | SBS sheet on polyethylene film | 5 | 60
+SL-5 | neutral silicone sealant | 0 | 90
+MT-2 | stainless steel drip edge | - | -`})
+		got := slices.ContainsFunc(line(t, s, "D1").Signals, func(s schedule.Said) bool { return s.ID == "metal_to_metal" })
+		for _, it := range line(t, s, "D1").Items {
+			got = got || slices.Contains(it.Signals, "metal_to_metal")
+		}
+		if got != want {
+			t.Errorf("%q: %v, want %v", words, got, want)
+		}
 	}
 }

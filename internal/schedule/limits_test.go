@@ -212,6 +212,21 @@ D2 | RB-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Kind | Thickness 
 	}
 }
 
+// TestLimitOfWhatIsLaidHot: what is melted on site is no other asphalt.
+func TestLimitOfWhatIsLaidHot(t *testing.T) {
+	for note, want := range map[string]string{
+		"Hot rubberized asphalt: 180 mils thick, reinforced": "hot-rubberized-asphalt-waterproofing",
+		"Asphaltic sheets 60 mils thick":                     "asphaltic",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | concrete | none | brick`}, page{name: "N", grid: note})
+		if l := limit(s, "thickness_mm"); l == nil || strings.Join(l.Keys, " ") != want {
+			t.Errorf("%q: got %+v, want %s", note, l, want)
+		}
+	}
+}
+
 // TestLimitsOfTheSentenceBefore: "under them" is under what the note has just named.
 func TestLimitsOfTheSentenceBefore(t *testing.T) {
 	for note, want := range map[string]string{

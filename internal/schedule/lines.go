@@ -266,7 +266,7 @@ func isDateSlot(slot string) bool {
 
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if c.slot == "lap" {
-		c.text = counted.ReplaceAllString(c.text, "")
+		c.text = filmFirst.ReplaceAllString(counted.ReplaceAllString(c.text, ""), "$1 $3 $2")
 		c = r.bothLaps(l, c)
 	}
 	f, ok := r.figure(c, kind)

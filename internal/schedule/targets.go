@@ -14,7 +14,7 @@ import (
 // a bare list.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
-	for _, part := range r.words.stances(r.unbracketed(c.text)) {
+	for _, part := range r.words.stances(r.eachOfNoun(r.unbracketed(c.text))) {
 		if r.words.accept.heat.MatchString(part.text) {
 			continue
 		}
@@ -44,7 +44,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 				continue // "(P-4 on steel excepted)" says nothing of all steel
 			}
 			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
-				r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined)
+				r.joins(lead, part.text[:m.start])
 			lies = r.barredOrder(lead, part.text, last, m, lies)
 			if last = m.end; joined {
 				continue // "never left in view, stick it to DM-2 or DM-3"
@@ -58,6 +58,13 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 	}
 	return out
+}
+
+// joins holds where the words before a material say that the product is stuck to it, and
+// do not say that it holds badly there: "no stick to PE film".
+func (r *reader) joins(lead, before string) bool {
+	return r.words.hasAny(lastWords(before, 3), r.words.accept.Joined) &&
+		!r.words.hasAny(lastWords(lead+before, 4), r.words.accept.Unjoined)
 }
 
 // midBracket is a word in brackets between two others: "flexible (plasticized) PVC".

@@ -77,11 +77,12 @@ type acceptanceWords struct {
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
 	// Words that deny those for fine: "not tested with".
-	NotFine []string `json:"not_fine"`
-	These   string   `json:"these"` // for the beds named before: "on these and on steel"
-	these   *regexp.Regexp
-	Off     []string `json:"off"`
-	Joined  []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
+	NotFine  []string `json:"not_fine"`
+	These    string   `json:"these"` // for the beds named before: "on these and on steel"
+	these    *regexp.Regexp
+	Off      []string `json:"off"`
+	Joined   []string `json:"joined"`   // before what it may be joined to, whatever the sentence bars
+	Unjoined []string `json:"unjoined"` // before those, where it holds badly
 	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
 	LiesOver  string `json:"lies_over"`
 	liesOver  *regexp.Regexp
