@@ -247,7 +247,7 @@ func (f *finder) between() {
 	items := f.line.Items
 	for i := 0; i+1 < len(items); i++ {
 		a, b := &items[i], &items[i+1]
-		if a.At != b.At || a.Clause != b.Clause || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
+		if a.At != b.At || a.Clause != b.Clause && !driven(a, b) || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
 			continue
 		}
 		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] {
@@ -255,6 +255,12 @@ func (f *finder) between() {
 		}
 		f.add(*a, *b, a.Slot, kindOf(b, true))
 	}
+}
+
+// driven holds for a fastener of which the next words tell what it goes through: "screws
+// at 12 in., through the copper".
+func driven(a, b *schedule.Item) bool {
+	return a.Class == "fastener" && b.Relation == "through" && b.Side == "object"
 }
 
 // buildUp takes consecutive layers of a section told in one cell.

@@ -104,7 +104,7 @@ func (r *reader) calledSo(l *Line, i int) *Item {
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
 		p := r.productOf(from)
-		if p == nil || from.Class != it.Class || !holdsWords(headingWords(firstNonEmpty(p.Texts["type"], p.Name)), []string{strings.ToLower(it.Text)}) {
+		if p == nil || from.Class != it.Class || !p.calls(it.Text) {
 			continue
 		}
 		if found != nil && found.Product != from.Product {
@@ -113,6 +113,15 @@ func (r *reader) calledSo(l *Line, i int) *Item {
 		found = from
 	}
 	return found
+}
+
+// calls holds for a product whose data calls it by a word, in what it is or in its name,
+// one or many of it.
+func (p *Product) calls(word string) bool {
+	word = lastWord(word)
+	return slices.ContainsFunc([]string{p.Texts["type"], p.Texts["alias"], p.Name}, func(text string) bool {
+		return slices.ContainsFunc(headingWords(text), func(w string) bool { return strings.TrimSuffix(w, "s") == word })
+	})
 }
 
 // bare holds for a noun that says nothing of its chemistry: generic, or one
