@@ -31,3 +31,32 @@ AN-1 | block screw or anchor | galvanized screw anchor | – | –`) {
 		}
 	}
 }
+
+// A bare distance from the row's own sheet, in the unit of the row's laps, keeps a bead
+// off it.
+func TestBareClearance(t *testing.T) {
+	for words, want := range map[string]string{
+		"S-1 in metal laps only, 60 clr AB-1":           "apart",
+		"S-1 under the coping hooks, 50 clear of AB-1":  "apart",
+		"S-1 in metal laps, onto AB-1":                  "direct",
+		"S-1 in metal laps, bead 10 wide, runs on AB-1": "direct",
+	} {
+		got := ""
+		for _, c := range find(t, `
+Mark | Membrane | Substrate | Primer | Lap mm | Sealant | Remarks
+T1 | AB-1 | plywood | none | 100 | S-1 | `+words+`
+T2 | AB-1 | plywood | none | 100 | S-1 | –
+
+Tag | Type | Apply min °F | Max exposure, days
+AB-1 | SBS self-adhered sheet | 40 | 60
+S-1 | solvent-release butyl sealant | – | –`) {
+			if c.From == "sealant" && c.A.Product == "AB-1" && c.B.Product == "S-1" {
+				got = c.Kind
+				break
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}

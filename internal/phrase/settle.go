@@ -2,6 +2,7 @@ package phrase
 
 import (
 	"slices"
+	"strconv"
 )
 
 // settle gives clause i, which comes from piece x, its polarity, figures,
@@ -206,6 +207,33 @@ func (p *clauseParser) clearance(cl *Clause, x *piece, known int) {
 			}
 		}
 	}
+	if cl.Clearance == nil && cl.Relation == "clear_of" {
+		cl.Clearance = p.bareClearance(cl, x)
+	}
+}
+
+// bareClearance is the distance of "60 clr M-1", whose unit the words leave to the
+// reader: a figure right before the words for clear.
+func (p *clauseParser) bareClearance(cl *Clause, x *piece) *Quantity {
+	for i, t := range x.toks {
+		if t.kind != number || i+1 == len(x.toks) || p.measured(cl, t.Span) || p.roleOf(x, i, i+1) != "clear" {
+			continue
+		}
+		value, err := strconv.ParseFloat(t.low, 64)
+		if err != nil || value <= 0 {
+			continue
+		}
+		return &Quantity{Span: t.Span, Kind: plainNumber.kind, Role: "clear", Text: t.low, Min: &value, Max: &value}
+	}
+	return nil
+}
+
+// measured holds for a figure that is part of a quantity or of a date.
+func (p *clauseParser) measured(cl *Clause, s Span) bool {
+	within := func(o Span) bool { return s.Start >= o.Start && s.Start < o.End }
+	return slices.ContainsFunc(cl.Quantities, func(q Quantity) bool { return within(q.Span) }) ||
+		slices.ContainsFunc(cl.Dates, func(d Date) bool { return within(d.Span) }) ||
+		slices.ContainsFunc(cl.Nouns, func(n Noun) bool { return within(n.Span) })
 }
 
 // around finds the tokens of a span in the piece, -1 if it is not in it.

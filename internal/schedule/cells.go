@@ -132,7 +132,7 @@ func (r *reader) items(l *Line, c source) {
 		if i == 0 || h.clauses[i-1].Text != cl.Text {
 			room = nil
 		}
-		if cl.Clearance != nil {
+		if cl.Clearance = l.inOwnUnit(cl.Clearance); cl.Clearance != nil {
 			room = cl.Clearance
 		}
 		var ids []string
@@ -188,6 +188,26 @@ func (r *reader) items(l *Line, c source) {
 			l.Items = append(l.Items, it)
 		}
 	}
+}
+
+// inOwnUnit gives a bare distance ("60 clr M-1") the unit of the row's own lengths; nil
+// where the row has none.
+func (l *Line) inOwnUnit(q *phrase.Quantity) *phrase.Quantity {
+	if q == nil || q.Kind == "length" {
+		return q
+	}
+	for _, kind := range []string{"lap_mm", "thickness_mm"} {
+		own, value := l.Figures[kind], *q.Min
+		switch {
+		case own.Unit == "mm":
+		case strings.HasPrefix(own.Unit, "in"), own.Unit == `"`:
+			value *= inTwoUnits
+		default:
+			continue
+		}
+		return &phrase.Quantity{Span: q.Span, Kind: "length", Role: q.Role, Text: q.Text, Unit: own.Unit, Min: &value, Max: &value, Assumed: true}
+	}
+	return nil
 }
 
 // keptClear lets a clause that names the row's own sheet at most tell of the
