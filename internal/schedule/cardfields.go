@@ -119,7 +119,7 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	case c.slot == "":
 		c.slot, c.text = "remark", strings.TrimPrefix(label+": "+c.text, ": ")
 	case figureOf[c.slot].key != "":
-		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot])
+		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot], r.unitSaid(figureOf[c.slot].kind, c.slot))
 	}
 	return c
 }

@@ -49,17 +49,20 @@ type limitWords struct {
 
 // limitRules are how notes state limits, from policies/knowledge/limits.json.
 type limitRules struct {
-	Figures []limitFigure       `json:"figures"`
-	Words   []limitWords        `json:"words"`
-	Roles   map[string][]string `json:"roles"`
-	Scopes  map[string][]string `json:"scopes"`
-	When    map[string][]string `json:"when"`
-	Letters letterWords         `json:"letters"`
-	Reasons []string            `json:"when_reasons"` // why a limit is set, and no case of it: "indoor air quality"
-	Skip    []string            `json:"place_skip"`
-	Beside  []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
-	skip    map[string]bool     // words of places that name none
-	Indoor  struct {
+	Figures  []limitFigure       `json:"figures"`
+	Words    []limitWords        `json:"words"`
+	Roles    map[string][]string `json:"roles"`
+	Scopes   map[string][]string `json:"scopes"`
+	When     map[string][]string `json:"when"`
+	Letters  letterWords         `json:"letters"`
+	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
+	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
+	Reasons  []string            `json:"when_reasons"` // why a limit is set, and no case of it: "indoor air quality"
+	Skip     []string            `json:"place_skip"`
+	Beside   []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
+	skip     map[string]bool     // words of places that name none
+	aside    *regexp.Regexp
+	Indoor   struct {
 		Words  []string `json:"words"`
 		Unless []string `json:"unless"`
 	} `json:"indoor"`
@@ -73,6 +76,10 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	file.Limits.skip = set(file.Limits.Skip)
+	var err error
+	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {
+		return nil, err
+	}
 	return &file.Limits, nil
 }
 
@@ -105,8 +112,10 @@ func (r *reader) limitsIn(sentence string, at At) {
 			l.Text = said
 			if len(codes) > 0 {
 				l.Scope = fold(strings.Join(codes, ", "))
-				own := r.keysIn(rest) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
-				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return !slices.Contains(own, key) })
+				own := r.keysIn(r.limitRules.aside.ReplaceAllString(rest, " ")) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
+				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool {
+					return !slices.Contains(own, key) || slices.Contains(r.limitRules.AnySheet, key)
+				})
 			}
 			if rule.Letters && !grant.settles(&l, q, around.after) {
 				last = q.End

@@ -34,7 +34,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	if len(words) == 0 {
 		return
 	}
-	text := strings.Join(words, " ")
+	text := strings.Join(r.askedOf(words), " ")
 	p := &r.sched.Project
 	if m := r.words.projectName.FindStringSubmatch(text); m != nil && !r.nameTold {
 		p.Name, r.nameTold = m[1], true
@@ -73,6 +73,21 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	ownFirst(p.Limits[first:])
 }
+
+// askedOf keeps the cells of "Ref | Item | Limit" together: what stands before a cell that
+// begins with its figure is one list of what the figure is asked of, whatever parts it.
+func (r *reader) askedOf(words []string) []string {
+	out := slices.Clone(words)
+	for i := 1; i < len(words); i++ {
+		if figureFirst.MatchString(words[i]) && len(r.phrase.Quantities(words[i], "")) > 0 {
+			out[i-1] = strings.ReplaceAll(words[i-1], ";", ",")
+		}
+	}
+	return out
+}
+
+// figureFirst is a cell that begins with its figure or with the sign of its bound.
+var figureFirst = regexp.MustCompile(`^\s*(?:[≤≥<>=]\s*)*[-+−]?\d`)
 
 // ownFirst takes what has a limit of its own in a note out of those of several that hold
 // for it too by the letters of a tag: "AB sheets 40 mil; AB-3 25 mil".

@@ -98,6 +98,7 @@ type reader struct {
 	codes      map[string]bool     // codes of walls that rows stand under
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
+	unitsSaid  []string          // what a title block tells beside "Units"
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	toldLabels map[string]string // slots of labels of cards by the figures beside them
@@ -277,6 +278,7 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {
 			continue
 		}
+		r.unitNotes(s)
 		found, err := r.findTables(s)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %s: %w", b.Path, s.Name, err)

@@ -3,6 +3,8 @@ package schedule
 import (
 	"regexp"
 	"strings"
+
+	"abut/internal/workbook"
 )
 
 // units finds the unit that a heading gives to the bare figures below it.
@@ -127,7 +129,7 @@ func (r *reader) missingUnits(all []*table) {
 				continue
 			}
 			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
-				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind])
+				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot))
 		}
 	}
 	degrees := degreesOf(all)
@@ -138,6 +140,47 @@ func (r *reader) missingUnits(all []*table) {
 			}
 		}
 	}
+}
+
+// unitNotes keeps what a title block or a cover sheet tells of the units of the whole
+// workbook: "Units | mm, °C, g/L", "Units: mm and °F".
+func (r *reader) unitNotes(s *workbook.Sheet) {
+	for _, row := range s.Rows {
+		label := ""
+		for _, c := range row.Cells {
+			said := strings.TrimSpace(c.Value)
+			before, after, led := strings.Cut(said, ":")
+			switch {
+			case said == "" || c.Merged:
+			case label != "":
+				r.unitsSaid = append(r.unitsSaid, said)
+			case led && r.words.unitLabels[strings.ToLower(strings.TrimSpace(before))]:
+				r.unitsSaid = append(r.unitsSaid, after)
+			}
+			if label = ""; r.words.unitLabels[strings.ToLower(strings.TrimRight(said, " :"))] {
+				label = said
+			}
+		}
+	}
+}
+
+// unitSaid is the one unit of a kind that title blocks tell for the whole workbook, ""
+// where they tell none, or two.
+func (r *reader) unitSaid(kind, slot string) string {
+	one := ""
+	for _, said := range r.unitsSaid {
+		for _, part := range strings.FieldsFunc(said, func(c rune) bool { return strings.ContainsRune(",;|", c) }) {
+			unit := r.unitInTitle(part, kind, slot)
+			if unit == "" || !unitFits(slot, unit) {
+				continue
+			}
+			if one != "" && one != unit {
+				return ""
+			}
+			one = unit
+		}
+	}
+	return one
 }
 
 // unitFits holds unless the unit is one of films and the figures are none.

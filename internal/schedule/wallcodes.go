@@ -8,12 +8,19 @@ import (
 // wallCode is the code of a wall, roof or floor of the job: "W2", "WF-1", "S-3a".
 var wallCode = regexp.MustCompile(`\b[A-Z]{1,4}-?\d{1,3}[a-z]?\b`)
 
+// areaCode is a short word in capitals that an office calls a part of the building by:
+// "NAT" for its natatorium.
+var areaCode = regexp.MustCompile(`\b[A-Z]{2,4}\b`)
+
 // collectCodes keeps the codes that rows or the headings over them have for where they
 // are, which notes may state limits for. The tag of a product is none.
 func (r *reader) collectCodes(t *table) {
 	add := func(text string) {
 		if code := wallCode.FindString(text); code != "" && strings.HasPrefix(text, code) && !r.isProduct(code) {
 			r.codes[code] = true
+		}
+		if areaCode.FindString(text) == text && !r.isProduct(text) {
+			r.codes[text] = true
 		}
 	}
 	for row := t.first; row <= t.last; row++ {
@@ -23,8 +30,15 @@ func (r *reader) collectCodes(t *table) {
 			if first == "" {
 				first = words
 			}
-			if slot := t.cols[i].Slot; (slot == "place" || slot == "group") && wallCode.FindString(words) == words {
-				add(words)
+			switch slot := t.cols[i].Slot; slot {
+			case "place", "group":
+				if wallCode.FindString(words) == words || areaCode.FindString(words) == words {
+					add(words)
+				}
+			case "type":
+				if wallCode.FindString(words) == words {
+					add(words)
+				}
 			}
 		}
 		if alone {
@@ -46,6 +60,13 @@ func (r *reader) wallsIn(sentence string) (codes []string, rest string) {
 	for _, code := range wallCode.FindAllString(lead, -1) {
 		if r.codes[code] {
 			codes = append(codes, code)
+		}
+	}
+	if strings.ToUpper(sentence) != sentence { // in a note all in capitals every short word may be one
+		for _, code := range areaCode.FindAllString(lead, -1) {
+			if r.codes[code] {
+				codes = append(codes, code)
+			}
 		}
 	}
 	if len(codes) == 0 {

@@ -79,7 +79,8 @@ highest_min(limits) := limit if {
 }
 
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
-# place, section, role or signals, or in the name of its material. Flat and upright hold by what the row works on.
+# place, section, wall type, role or signals, or in the name of its material. Flat and upright hold by what the row
+# works on.
 in_scope(scope, _) if scope in {"", null}
 
 in_scope(scope, line) if {
@@ -114,7 +115,10 @@ _line_words(line) := union({words |
 		[_one_thing(object.get(line, key, "")) | some key in ["mark", "group", "place", "role"]],
 		[object.get(object.get(line, "texts", {}), "section", "")],
 	)
-	said := [replace(s.id, "_", " ") | some s in line.signals; not s.no]
+	said := array.concat(
+		[replace(s.id, "_", " ") | some s in line.signals; not s.no],
+		[code | some code in [trim_space(line.texts.type)]; regex.match(data.lib.scope.wall_code, code)],
+	)
 	named := [item.name | some item in facts.main_items(line)]
 	some text in array.concat(array.concat(texts, said), named)
 	words := _words(text)

@@ -95,6 +95,13 @@ test_scope[note] if {
 	count([s | some s in [tc.scope]; limits.in_scope(s, _line)]) > 0 == tc.want
 }
 
+# A note may name the wall type, which stands in a column of its own.
+test_wall_type[type] if {
+	some type, want in {"W5": true, "W6": false, "w5": true, "pan over W5": false}
+	line := {"mark": "7", "group": "", "place": "Field", "signals": [], "items": [], "texts": {"type": type}}
+	count([s | some s in ["w5, w7"]; limits.in_scope(s, line)]) > 0 == want
+}
+
 test_lies[place] if {
 	some place, want in {
 		"Balcony north": "flat",
