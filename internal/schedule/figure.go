@@ -45,6 +45,8 @@ var figureOf = map[string]struct{ key, kind string }{
 	"reading_kettle":  {"reading_kettle_c", "temperature"},
 	"joint":           {"joint_mm", "length"},
 	"pull":            {"pull_pa", "strength"},
+
+	"insulation_thickness": {"insulation_mm", "length"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

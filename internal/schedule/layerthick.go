@@ -46,6 +46,20 @@ func ofNextLayer(between, rest string) bool {
 
 var nextLayer = regexp.MustCompile(`^\s+(?:of\s+)?\pL`)
 
+// insulationColumn takes a thickness of insulation for that of the row's own material in a
+// table that tells no other: its rows are of insulation.
+func (r *reader) insulationColumn(t *table) {
+	if t.column("thickness") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if t.cols[i].Slot == "insulation_thickness" {
+			t.cols[i].Slot = "thickness"
+			return
+		}
+	}
+}
+
 // boardThick keeps the thickness that the cell of a row's own insulation tells right
 // beside it: "2 in. of mineral wool, one layer".
 func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {

@@ -28,7 +28,7 @@ import data.lib.words
 findings contains found if {
 	some line in facts.live_lines
 	item := _board(line)
-	own := _thickness(line)
+	own := _thickness(line, item)
 	measure.is_sound(own)
 	measure.low(own) == measure.high(own)
 	not _is_edge(line)
@@ -43,15 +43,20 @@ findings contains found if {
 		measure.written(told[0].mm, "length", own),
 	])
 	related := [finding.related_address(layer.at, words.quoted(layer.text)) | some layer in told]
-	found := finding.at_with(line, [_cell(line)], message, {"related": related})
+	found := finding.at_with(line, [_cell(line, item)], message, {"related": related})
 }
 
-# That of its column, else the one that its own cell tells beside the board ("2 in. of wool").
-_thickness(line) := line.figures.thickness_mm
+# That of its column, else the one that its own cell tells beside the board ("2 in. of wool"). Insulation over the
+# row's own sheet has a column of its own.
+_thickness(line, item) := line.figures.insulation_mm if {
+	item.slot in data.data.build_up.beside
+} else := line.figures.thickness_mm if {
+	not item.slot in data.data.build_up.beside
+} else := line.figures.board_mm if not item.slot in data.data.build_up.beside
 
-_thickness(line) := line.figures.board_mm if not line.figures.thickness_mm
-
-_cell(line) := "thickness" if {
+_cell(line, item) := "insulation_thickness" if {
+	item.slot in data.data.build_up.beside
+} else := "thickness" if {
 	line.figures.thickness_mm
 } else := line.figures.board_mm.at.cell
 
@@ -62,6 +67,20 @@ _board(line) := items[0] if {
 	items[0].class in data.data.build_up.classes
 	not items[0].slot == "layers"
 }
+
+# The one insulation beside the row's own sheet, where a column tells its thickness.
+_board(line) := items[0] if {
+	line.figures.insulation_mm
+	items := _insulation(line)
+	count(items) == 1
+	not facts.main_items(line)[0].class in data.data.build_up.classes
+}
+
+_insulation(line) := [item |
+	some item in facts.items_in(line, data.data.build_up.beside)
+	item.class == "insulation"
+	item.polarity == "yes"
+]
 
 _differ(a, b) if abs(a - b) > data.data.build_up.share * max([a, b])
 
@@ -99,12 +118,15 @@ _told(line, item) := [layers[0] |
 # The rows of the schedule itself are no build-up of it.
 _is_elsewhere(layer, line) if layer.table != line.table
 
-_names(line) := {name |
+_names(line) := ({name |
 	some name in regex.split(`[\s,;/&+()]+`, lower(line.group))
 	name != ""
 } | {name |
 	name := regex.split(`[\s,;:]+`, lower(line.place))[0] # "W3, stair tower, south"
 	regex.match(`\d`, name)
+}) | {name |
+	name := lower(trim_space(line.texts.type)) # a column of wall types
+	regex.match(data.lib.scope.wall_code, name)
 }
 
 _walls := {name: layers |
@@ -132,7 +154,26 @@ _layers := [layer |
 ]
 
 # A build-up stands in one cell, or has a row for each layer, with its number.
-_is_layer(_, item) if item.slot == "layers"
+_is_layer(line, item) if {
+	item.slot == "layers"
+	not _is_told_beside(line, item)
+}
+
+# Its insulation may have columns of its own, with the thickness that the build-up leaves out.
+_is_layer(line, item) if {
+	item.slot in data.data.build_up.beside
+	_is_told_beside(line, item)
+}
+
+_is_told_beside(line, item) if {
+	not line.cells.install
+	some layer in line.items
+	layer.slot == "layers"
+	own := _insulation(line)
+	count(own) == 1
+	_who(own[0]) == _who(item)
+	line.figures.thickness_mm
+}
 
 _is_layer(line, item) if {
 	object.get(line, "order", "") != ""
@@ -142,6 +183,9 @@ _is_layer(line, item) if {
 
 _mm(line, item) := item.thickness_mm if {
 	item.slot == "layers"
+} else := measure.low(line.figures.thickness_mm) if {
+	item.slot in data.data.build_up.beside
+	measure.is_sound(line.figures.thickness_mm)
 } else := measure.low(line.figures.thickness_mm) if {
 	measure.is_sound(line.figures.thickness_mm)
 	count([other | some other in line.items; _is_layer(line, other)]) == 1

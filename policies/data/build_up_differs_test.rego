@@ -54,6 +54,35 @@ test_told_beside_the_board if {
 	count(_found([_told("Stair at W4", 50.8)], wall)) == 0
 }
 
+# The row of a sheet has columns for the insulation over it, and so has the list of wall types.
+_sheet(mm, more) := desk.row(12, "M-1", object.union(
+	{
+		"items": [desk.own(12, "M-1"), object.union(_wool(12), {"id": "W!12/9", "slot": "touches"})],
+		"texts": {"type": "W4"},
+		"figures": {"insulation_mm": desk.figure(mm, "2 in", "in"), "thickness_mm": desk.figure(1, "1 mm", "mm")},
+	},
+	more,
+))
+
+_listed := bench.line("T!40", 40, {
+	"table": "t2",
+	"texts": {"type": "W4"},
+	"items": [
+		object.union(_wool(40), {"id": "T!40/1", "slot": "layers", "clause": "block / wool / brick"}),
+		object.union(_wool(40), {"id": "T!40/2", "slot": "touches", "clause": "wool as drawn"}),
+	],
+	"figures": {"thickness_mm": desk.figure(76.2, "3 in", "in")},
+})
+
+test_insulation_over_the_sheet if {
+	{f.message | some f in _found([_sheet(50.8, {})], [_listed])} == {concat("", [
+		"I-3 (wool) is scheduled at 2 in, but the build-up of W4 has 3 in",
+	])}
+	count(_found([_sheet(76.2, {})], [_listed])) == 0
+	count(_found([_sheet(50.8, {"texts": {"type": "W5"}})], [_listed])) == 0
+	count(_found([_sheet(50.8, {"place": "Jamb"})], [_listed])) == 0
+}
+
 # A row a layer, the wall type beside the first.
 test_a_row_for_each_layer if {
 	board := object.union(_wool(42), {"slot": "layers"})
