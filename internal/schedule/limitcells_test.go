@@ -24,7 +24,7 @@ func TestLimitOfCells(t *testing.T) {
 		"R1 | Permeance of AVB in RINK, GYM; also roofs | ≤ 6 ng/(Pa·s·m²)":       "rink, gym",
 		"R2 | Outer sheet of WT3 (PF-1 is on the room side) | ≥ 250 ng/(Pa·s·m²)": "wt3",
 		"R3 | Sheets anywhere | at most 6 ng/(Pa·s·m²)":                           "",
-		"R4 | SHEETS OF ALL WALLS, GYM TOO | ≤ 6 NG/(PA·S·M²)":                "",
+		"R4 | SHEETS OF ALL WALLS, GYM TOO | ≤ 6 NG/(PA·S·M²)":                    "",
 	} {
 		s := read(t, "Job limits\n"+row+"\n\n"+areas)
 		l := limit(s, "vapor_ng")

@@ -2,8 +2,9 @@
 # title: The lower piece laps over the one above it
 # description: |
 #   The row says which piece is above it, in a column or in words, and that it laps over the face of that piece:
-#   water that runs down the upper one is led behind the lower. It does not apply where the row laps under the piece
-#   above, or over the one below.
+#   water that runs down the upper one is led behind the lower. So does a sheet of the foundation that is told to lap
+#   over that of the wall. It does not apply where the row laps under the piece above, or over the one below, nor to
+#   strips and patches that lie under the field.
 # custom:
 #   id: sequence-lap-onto-above
 #   topic: sequence
@@ -62,6 +63,51 @@ findings contains found if {
 	])
 	found := finding.at_with(line, ["material", "tag", item.at.cell, slot], message, {})
 }
+
+# By what the two are: the foundation sheet over the wall sheet.
+findings contains found if {
+	some line in sheet.lines
+	pair := _from_the_ground(line)[0]
+	message := naming.say("%s laps over %s, which comes down from above it (\"%s\")", [
+		naming.plain(pair.lower),
+		pair.upper.text,
+		trim_space(pair.lower.clause),
+	])
+	found := finding.at_with(line, ["material", "tag", pair.lower.slot, pair.lower.at.cell], message, {})
+}
+
+_from_the_ground(line) := [{"lower": below, "upper": upper} |
+	some below in line.items
+	_is_sheet_in_lap(below, "subject")
+	below.relation in data.sequence.order.over_relations
+	_is_low(below)
+	some upper in line.items
+	_is_sheet_in_lap(upper, "object")
+	upper.at == below.at
+	upper.clause == below.clause
+	not _is_low(upper)
+	not regex.match(data.sequence.order.lesser, lower(below.clause))
+	not closing.is_closed_in(line, below.slot)
+	not facts.said(line, "lap_reversed")
+]
+
+_is_sheet_in_lap(item, side) if {
+	item.side == side
+	item.slot in data.sequence.order.lap_slots
+	item.class in data.exposure.usual.classes
+	item.polarity == "yes"
+}
+
+_is_low(item) if {
+	text := lower(concat(" ", _names(item)))
+	regex.match(data.sequence.order.low, text)
+	not regex.match(data.sequence.order.not_low, text)
+}
+
+_names(item) := array.concat([item.text], [text |
+	some slot in ["alias", "type", "material"]
+	text := facts.product_of(item).texts[slot]
+])
 
 _dressed_over(line, slot) := [item |
 	some item in line.items

@@ -91,3 +91,37 @@ test_silent_in_two_cells[name] if {
 	}
 	count(_cells(case[0], case[1])) == 0
 }
+
+_at_base(id, text, side, clause) := object.union(bench.item_of("touches", text, "membrane"), {
+	"id": id,
+	"slot": "remark",
+	"side": side,
+	"relation": "over",
+	"clause": clause,
+	"at": {"sheet": "W", "row": 12, "cell": "K12"},
+})
+
+_over(below, upper, clause) := _told(
+	[_at_base("b", below, "subject", clause), _at_base("u", upper, "object", clause)],
+	[],
+)
+
+test_foundation_sheet_over_the_wall_sheet[clause] if {
+	some clause, case in {
+		"foundation membrane over wall sheet": ["foundation membrane", "wall sheet", 1],
+		"b/g sheet o/ wall sheet": ["b/g sheet", "wall sheet", 1],
+		"wall sheet over foundation membrane": ["wall sheet", "foundation membrane", 0],
+		"foundation membrane over footing sheet": ["foundation membrane", "footing sheet", 0],
+		"foundation membrane over reinforcing strip": ["foundation membrane", "sheet", 0],
+		"footing sheet, also above grade, over wall sheet": ["footing sheet, also above grade", "wall sheet", 0],
+	}
+	count(_over(case[0], case[1], clause)) == case[2]
+}
+
+test_told_of_the_foundation_sheet if {
+	found := _over("foundation membrane", "wall sheet", "foundation membrane over wall sheet")
+	{f.message | some f in found} == {concat(" ", [
+		"Foundation membrane laps over wall sheet, which comes down from above it",
+		`("foundation membrane over wall sheet")`,
+	])}
+}
