@@ -81,6 +81,23 @@ func (r *reader) namedAt(p *Product, words string, start, end int) (product, aft
 // forWhat is what a description says its product is for: "1 part, for brick joints".
 var forWhat = regexp.MustCompile(`(?i)\bfor\b[^,;]*`)
 
+// ofMaker is what a description says whose make its product is: "the SBS sheet maker's own".
+var ofMaker = regexp.MustCompile(`(?i)(?:\b(?:of|by|from)\s+)?\b(?:the\s+)?(?:[\pL-]+\s+){1,4}(?:makers?|manufacturers?|mfrs?|suppliers?)(?:['’]s|['’])?(?:\s+own)?`)
+
+// withoutMaker leaves out of a description whose make its product is, where its name
+// tells another kind: "Edge mastic", "the SBS sheet maker's own".
+func (r *reader) withoutMaker(parts []string, alias string) []string {
+	named := r.vocab.Describe(alias).Class
+	if named == "" || !ofMaker.MatchString(strings.Join(parts, ", ")) || named == r.vocab.Describe(parts...).Class {
+		return parts
+	}
+	var own []string
+	for _, part := range parts {
+		own = append(own, ofMaker.ReplaceAllString(part, ""))
+	}
+	return own
+}
+
 // withoutUse names a product by its description and its name without what it is for,
 // where that alone would make it a base that work goes on.
 func (r *reader) withoutUse(parts []string, alias string, m material.Material) material.Material {
@@ -103,6 +120,7 @@ func (r *reader) identify(p *Product) {
 			parts = append(parts, w)
 		}
 	}
+	parts = r.withoutMaker(parts, p.Texts["alias"])
 	m := r.vocab.Describe(parts...)
 	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
 		m = r.underHead(parts, p.section, m)
