@@ -119,6 +119,7 @@ type Layer struct {
 	VaporNG   *float64    `json:"vapor_ng"`
 	VaporBy   string      `json:"vapor_by"` // stated, usual, "" unknown
 	Thick     *float64    `json:"thickness_mm"`
+	R         *float64    `json:"r_m2kw"` // stated thermal resistance, m²·K/W
 	Insulates bool        `json:"insulates"`
 	At        schedule.At `json:"at"`
 }

@@ -19,7 +19,7 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 		if l.Struck {
 			continue
 		}
-		if p, ok := builtUp(l); ok {
+		if p, ok := b.builtUp(l); ok {
 			out = append(out, p)
 		}
 		layers := b.layersOf(l, doc)
@@ -50,11 +50,15 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 }
 
 // builtUp reads a section told in one cell.
-func builtUp(l *schedule.Line) (Profile, bool) {
+func (b *Builder) builtUp(l *schedule.Line) (Profile, bool) {
 	p := Profile{ID: l.ID + "/section", Mark: l.Mark, Lines: []string{l.ID}}
 	for i := range l.Items {
 		if it := &l.Items[i]; it.Slot == "layers" && it.Polarity != "no" {
-			p.Layers = append(p.Layers, layerOf(l, it, nil))
+			layer := layerOf(l, it, nil)
+			if !layer.Insulates && it.Class != "membrane" && b.sides.noMaterial.MatchString(it.Text) {
+				layer.Keys = append(slices.Clone(layer.Keys), framingKey) // "on rails", "6 in. studs"
+			}
+			p.Layers = append(p.Layers, layer)
 		}
 	}
 	return p, len(p.Layers) >= 2
@@ -130,6 +134,7 @@ func layerOf(l *schedule.Line, it *schedule.Item, p *schedule.Product) Layer {
 	if it.ThickMM != nil {
 		out.Thick = it.ThickMM
 	}
+	out.R = it.RM2KW
 	if p == nil {
 		return out
 	}
@@ -159,7 +164,7 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 	for i := range p.Layers {
 		in := &p.Layers[i]
 		layers = append(layers, hygro.Layer{
-			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
+			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, R: in.R, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
 			Framing: slices.Contains(in.Keys, framingKey),
 			Vented:  slices.Contains(in.Keys, "vented") || i == len(p.Layers)-1 && screens(p.Layers),
 		})

@@ -7,6 +7,7 @@ const (
 	byStated = "stated"
 	byTable  = "table"
 	byUsual  = "usual"
+	byR      = "resistance" // of the stated resistance and the table's conductivity
 
 	// ventedWhy is why a layer is left out behind which outside air moves.
 	ventedWhy = "vented to the outside"
@@ -94,9 +95,12 @@ func (t *Table) layer(i int, l Layer) (LayerResult, []Missing) {
 		Index: i, Name: l.Name, Family: l.Family, Counted: true, ThicknessMM: l.ThicknessMM,
 		Insulation: l.Insulation || m.Insulation, MoistureSensitive: m.MoistureSensitive, Air: m.Air, Also: m.Also,
 	}
-	if l.ThicknessMM != nil {
+	switch {
+	case l.ThicknessMM != nil:
 		r.ThicknessBy = byStated
-	} else if m.UsualMM != nil {
+	case l.R != nil && m.Lambda != nil && *l.R > 0: // R = d/λ, ISO 6946 6.7.1
+		r.ThicknessMM, r.ThicknessBy = ptr(*l.R*m.Lambda.Value*1000), byR
+	case m.UsualMM != nil:
 		r.ThicknessMM, r.ThicknessBy = ptr(m.UsualMM.Value), byUsual
 	}
 	t.thermal(&r, l, m)

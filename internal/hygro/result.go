@@ -55,7 +55,7 @@ type LayerResult struct {
 	Why         string   `json:"why_not_counted"`
 	Known       bool     `json:"known"`
 	ThicknessMM *float64 `json:"thickness_mm"`
-	ThicknessBy string   `json:"thickness_by"` // stated, usual, "" unknown or not needed
+	ThicknessBy string   `json:"thickness_by"` // stated, resistance, usual, "" unknown or not needed
 	R           *float64 `json:"r_m2kw"`
 	RBy         string   `json:"r_by"` // stated, table, ""
 	RSource     string   `json:"r_source"`

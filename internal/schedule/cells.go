@@ -169,6 +169,7 @@ func (r *reader) items(l *Line, c source) {
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
 				it.ThickMM = r.thickBeside(c.text, n.Span)
+				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 			}
 			if c.slot == "separator" && r.saysNone(c.text) {
 				it.Slot = "touches" // "none: gasket sits on the sheet"

@@ -36,6 +36,7 @@ type headings struct {
 	inner           map[string]bool   // words for the side of the room, and of the weather
 	outer           map[string]bool
 	linings         map[string]bool // families of what the room side begins with
+	parts           []wallPart      // words over the parts of walls
 	works           workWords       // words that part the works of a row
 	days            []dayWork       // words of headings over days, by what is done then
 	ends            []string        // words for an end of a range that is not to be passed
@@ -91,30 +92,34 @@ type slotConfig struct {
 func loadHeadings(fsys fs.FS) (*headings, error) {
 	var file struct {
 		Columns struct {
-			Filler                []string          `json:"filler"`
-			Light                 []string          `json:"light"`
-			Same                  map[string]string `json:"same"`
-			Units                 []string          `json:"unit_words"`
-			Bare                  []string          `json:"bare_date"`
-			Planned               []string          `json:"planned"`
-			Actual                []string          `json:"actual"`
-			Lower                 []string          `json:"lower"`
-			Upper                 []string          `json:"upper"`
-			ByUnit                map[string]string `json:"by_unit"`
-			Service               []string          `json:"service"`
-			Vague                 []string          `json:"doubtful"`
-			Applies               []string          `json:"applies"`
-			Faces                 []string          `json:"faces"`
-			Seen                  []string          `json:"seen"`
-			Askers                []string          `json:"askers"`
-			Whole                 []string          `json:"whole"`
-			Answers               []string          `json:"answers"`
-			Money                 string            `json:"money"`
-			Works                 workWords         `json:"works"`
-			Inner                 []string          `json:"inner"`
-			Outer                 []string          `json:"outer"`
-			Linings               []string          `json:"linings"`
-			Days                  []dayWork         `json:"days"`
+			Filler  []string          `json:"filler"`
+			Light   []string          `json:"light"`
+			Same    map[string]string `json:"same"`
+			Units   []string          `json:"unit_words"`
+			Bare    []string          `json:"bare_date"`
+			Planned []string          `json:"planned"`
+			Actual  []string          `json:"actual"`
+			Lower   []string          `json:"lower"`
+			Upper   []string          `json:"upper"`
+			ByUnit  map[string]string `json:"by_unit"`
+			Service []string          `json:"service"`
+			Vague   []string          `json:"doubtful"`
+			Applies []string          `json:"applies"`
+			Faces   []string          `json:"faces"`
+			Seen    []string          `json:"seen"`
+			Askers  []string          `json:"askers"`
+			Whole   []string          `json:"whole"`
+			Answers []string          `json:"answers"`
+			Money   string            `json:"money"`
+			Works   workWords         `json:"works"`
+			Inner   []string          `json:"inner"`
+			Outer   []string          `json:"outer"`
+			Linings []string          `json:"linings"`
+			Parts   []struct {
+				Name  string   `json:"name"`
+				Words []string `json:"words"`
+			} `json:"wall_parts"`
+			Days                  []dayWork `json:"days"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
 			CoverAfter            int                   `json:"cover_after_days"`
@@ -135,6 +140,9 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works,
 		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
 		parted: map[string]bool{}, short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
+	}
+	for _, part := range file.Columns.Parts {
+		h.parts = append(h.parts, wallPart{part.Name, set(part.Words)})
 	}
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})

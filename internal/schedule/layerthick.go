@@ -21,7 +21,13 @@ func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
 // lengthBeside is the one length that stands right beside a layer.
 func (r *reader) lengthBeside(text string, at phrase.Span) *phrase.Quantity {
 	var found *phrase.Quantity
+	lengths := r.phrase.Quantities(text[:at.Start], "length") // apart, as "4 in. min. wool" has no least
 	for _, q := range r.phrase.Quantities(text, "length") {
+		if q.Start >= at.Start {
+			lengths = append(lengths, q)
+		}
+	}
+	for _, q := range lengths {
 		before := q.End <= at.Start && r.words.thickBefore.MatchString(text[q.End:at.Start])
 		after := q.Start >= at.End && r.words.thickAfter.MatchString(text[at.End:q.Start]) && !ofNextLayer(text[at.End:q.Start], text[q.End:])
 		if !before && !after || q.Kind != "length" || q.Unit == "" {
@@ -70,3 +76,44 @@ func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
 		keep(l.Figures, "board_mm", figureTold(*q, c.at))
 	}
 }
+
+// resistanceOf is the thermal resistance that the part of a build-up about an insulation
+// gives of it, in m²·K/W: "4 in. wool R-16.8", "R-21 batts".
+func (r *reader) resistanceOf(text string, at phrase.Span, class string) *float64 {
+	if class != "insulation" {
+		return nil
+	}
+	start, end := partAround(text, at)
+	var found *float64
+	for _, q := range r.phrase.Quantities(text[start:end], "r_value") {
+		if q.Kind != "r_value" || q.Min == nil || perThickness.MatchString(text[start+q.End:end]) {
+			continue
+		}
+		if found != nil {
+			return nil
+		}
+		found = q.Min
+	}
+	return found
+}
+
+// partAround is the part of a build-up around a layer, between the signs that part it.
+func partAround(text string, at phrase.Span) (start, end int) {
+	start, end = 0, len(text)
+	for _, sign := range layerParts.FindAllStringIndex(text, -1) {
+		switch {
+		case text[sign[0]] == ',' && ofLayerBefore.MatchString(text[sign[1]:]): // "4 in. wool, R-16.8"
+		case sign[1] <= at.Start:
+			start = sign[1]
+		case sign[0] >= at.End && sign[0] < end:
+			end = sign[0]
+		}
+	}
+	return start, end
+}
+
+var (
+	layerParts    = regexp.MustCompile(`\s(?:/|>|\||\+|→|–|—)\s|;|\n|,\s`)
+	ofLayerBefore = regexp.MustCompile(`^(?:R|RSI)[- ]?\d+(?:\.\d+)?\s*(?:$|[;,)\n]|[/>|+]\s)`)
+	perThickness  = regexp.MustCompile(`(?i)^\s*(?:/|per\b|an\b)`)
+)

@@ -185,7 +185,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 			src.primes = t.at(row, bed).Cell
 		}
 		if ok {
-			src.text, src.cell = r.spelled(strings.TrimSpace(c.Value), slot), c
+			src.text, src.cell = t.withResistance(row, col, r.spelled(strings.TrimSpace(c.Value), slot)), c
 		}
 		if _, again := l.Cells[slot]; !again {
 			l.Cells[slot] = src.at.Cell

@@ -288,7 +288,12 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
 			r.classify(t)
 			r.cutCards(t)
+			r.wallTypes(t)
 			all = append(all, t)
+		}
+		if walls := r.listedWalls(s, found); walls != nil {
+			walls.id = fmt.Sprintf("%s#%d", s.Name, walls.head[0])
+			all = append(all, walls)
 		}
 	}
 	return all, nil

@@ -136,6 +136,7 @@ type Item struct {
 	Unknown  bool     `json:"unknown"`
 	Primes   string   `json:"primes,omitempty"`       // of a primer: the cell of the one substrate that it is for
 	ThickMM  *float64 `json:"thickness_mm,omitempty"` // in a build-up told in one cell: its own thickness there
+	RM2KW    *float64 `json:"r_m2kw,omitempty"`       // and its thermal resistance, m²·K/W
 
 	noun string // the noun after a tag: "nailer" of "W-1 nailer"
 }

@@ -28,6 +28,8 @@ type table struct {
 	by     string // of a table as one of the works of its rows sees it: that work
 	beside bool   // and the row has another
 
+	ofLayer map[int]int // of a list of walls: column of a layer -> that of its resistance
+
 	joints bool // each row is a joint between two sides
 	gloss  bool // the last row of its heading only explains the columns
 }

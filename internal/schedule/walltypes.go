@@ -1,0 +1,141 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// leastParts is how many different parts of a wall the headings of a list of walls name.
+const leastParts = 4
+
+// wallTypes takes a list of walls that has a column for each part of them ("Cladding",
+// "Cont. insul.", "AB", "Sheathing") for one whose layers each row tells in their order.
+// A column of resistances belongs to the insulation left of it.
+func (r *reader) wallTypes(t *table) {
+	if t.has("install", "finish", "cover", "lap", "primer", "specified") > 0 {
+		return
+	}
+	parts := map[string]bool{}
+	kinds := make([]string, len(t.cols))
+	for i := range t.cols {
+		kinds[i] = r.head.partOf(t.cols[i].Heading)
+		parts[kinds[i]] = true
+	}
+	delete(parts, "")
+	delete(parts, ofResistance)
+	if len(parts) < leastParts || kinds[0] != "" || !parts["sheet"] {
+		return
+	}
+	t.kind, t.ofLayer = kindSchedule, map[int]int{}
+	for i := range t.cols {
+		c := &t.cols[i]
+		switch {
+		case i == 0:
+			c.Slot, c.Confidence, c.Why = "mark", 1, "it names the wall of the row"
+		case kinds[i] == ofResistance && t.cols[i-1].Slot == "layers":
+			c.Slot, c.Why = "", ""
+			t.ofLayer[t.nums[i-1]] = t.nums[i]
+		case kinds[i] != "":
+			c.Slot, c.Confidence, c.Why = "layers", 1, "it is a part of the wall, as its neighbors are"
+		}
+	}
+}
+
+// ofResistance is the part that heads the resistance of the insulation beside it.
+const ofResistance = "resistance"
+
+// partOf is the part of a wall that a heading names, "" for none.
+func (h *headings) partOf(heading string) string {
+	words := h.usual(headingWords(heading))
+	for _, part := range h.parts {
+		if slices.ContainsFunc(words, func(w string) bool { return part.words[w] }) {
+			return part.name
+		}
+	}
+	return ""
+}
+
+// wallPart is a part of a wall and the words that head its column.
+type wallPart struct {
+	name  string
+	words map[string]bool
+}
+
+// withResistance puts the resistance that a column beside a layer gives to the words for
+// it: "4 in. wool" and "16.8" make "4 in. wool R-16.8".
+func (t *table) withResistance(row, col int, words string) string {
+	beside, ok := t.ofLayer[col]
+	figure := text(t.sheet, row, beside)
+	if !ok || words == "" || !bareNumber.MatchString(figure) {
+		return words
+	}
+	unit := "R-"
+	if strings.Contains(strings.ToLower(text(t.sheet, t.head[len(t.head)-1], beside)), "rsi") {
+		unit = "RSI "
+	}
+	return words + " " + unit + figure
+}
+
+var bareNumber = regexp.MustCompile(`^0*[1-9]\d*(?:\.\d+)?$|^0\.\d+$`)
+
+// listedWalls takes rows without a heading that each tell a code and the layers of what
+// it stands for ("W2", "brick / 2 in. air / wool / sheet / block") for a list of walls;
+// what is written above them heads it.
+func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
+	t := &table{sheet: s, kind: kindSchedule}
+	for row := 1; row <= s.MaxRow; row++ {
+		if slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }) {
+			continue
+		}
+		code, layers, ok := r.listedWall(s, row)
+		switch {
+		case !ok:
+		case t.nums == nil:
+			t.nums, t.first, t.last = []int{code, layers}, row, row
+		case code == t.nums[0] && layers == t.nums[1]:
+			t.last = row
+		}
+	}
+	if t.last <= t.first || t.first == 1 {
+		return nil
+	}
+	title := t.first - 1
+	for title > 1 && len(s.Row(title)) == 0 {
+		title--
+	}
+	t.head, t.end = []int{title}, t.last
+	over := r.rowText(&table{sheet: s, nums: []int{1, 2, code(t)}}, title)
+	t.cols = []Column{
+		{Letter: workbook.ColumnName(t.nums[0]), Slot: "mark", Confidence: 0.8, Why: "codes stand under it, with the layers of each beside"},
+		{Letter: workbook.ColumnName(t.nums[1]), Heading: over, own: over, Slot: "layers", Confidence: 0.8, Why: "layers stand under it, with a sign between each two"},
+	}
+	return t
+}
+
+func code(t *table) int { return t.nums[0] }
+
+// listedWall finds the code and the layers of a row that tells nothing else.
+func (r *reader) listedWall(s *workbook.Sheet, row int) (code, layers int, ok bool) {
+	var cells []workbook.Cell
+	for _, c := range s.Row(row) {
+		if !c.Merged && strings.TrimSpace(c.Value) != "" {
+			cells = append(cells, c)
+		}
+	}
+	if len(cells) != 2 || !wallMark.MatchString(strings.TrimSpace(cells[0].Value)) {
+		return 0, 0, false
+	}
+	told := cells[1].Value
+	if len(layerSigns.FindAllString(told, -1)) < 1 || len(r.lex.find(told)) < 2 {
+		return 0, 0, false
+	}
+	return cells[0].Col, cells[1].Col, true
+}
+
+var (
+	wallMark   = regexp.MustCompile(`^(?:[A-Z]{1,4}[- ]?\d{1,3}[a-z]?|[A-Z]{1,4}\d{0,2}(?: \pL+){0,2})$`)
+	layerSigns = regexp.MustCompile(`\s(?:/|>|\||\+|→|–|—)\s`)
+)

@@ -1,0 +1,90 @@
+package schedule_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+// built writes the layers that a row tells, with the resistances that it gives.
+func built(l *schedule.Line) string {
+	var out []string
+	for _, it := range l.Items {
+		if it.Slot != "layers" {
+			continue
+		}
+		words := it.Family
+		if it.RM2KW != nil {
+			words += fmt.Sprintf(" %.2f", *it.RM2KW)
+		}
+		out = append(out, words)
+	}
+	return strings.Join(out, ", ")
+}
+
+// A list of walls with a column for each part tells the layers of each row; a column of
+// resistances is that of the insulation beside it. R-10 is 1.76 m²·K/W (NIST SP 811).
+func TestWallsByTheirParts(t *testing.T) {
+	s := read(t, `Exterior walls, outside to inside
+Wall | Facing | Cont. insulation | Ext. R | Air barrier | Sheathing | Framing | Batt R | Interior
+X-1 | brick veneer | 2 in. XPS | 10 | SBS sheet | plywood | 2x6 studs, glass fiber batts | 19 | gypsum board
+X-2 | limestone | polyiso | 12.5 | SBS sheet | concrete block | - | 0 | paint
+`)
+	for mark, want := range map[string]string{
+		"X-1": "clay-brick, xps 1.76, rubberized-asphalt-membrane, osb-plywood-sheathing, lumber-unspecified, glass-fiber-insulation 3.35, gypsum-board",
+		"X-2": "limestone-marble, polyiso 2.20, rubberized-asphalt-membrane, concrete-masonry, paint-unspecified",
+	} {
+		if got := built(line(t, s, mark)); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", mark, got, want)
+		}
+	}
+}
+
+// A schedule of rows that are worked on is no list of walls, whatever its columns.
+func TestScheduleIsNoListOfWalls(t *testing.T) {
+	s := read(t, `Wall | Cladding | Insulation | Air barrier | Sheathing | Interior | Installed
+X-1 | brick | XPS | SBS sheet | plywood | gypsum board | 2026-05-04
+`)
+	if got := built(line(t, s, "X-1")); got != "" {
+		t.Errorf("layers %s, want none", got)
+	}
+}
+
+// Rows without a heading, each a code and its layers, are a list of walls as well.
+func TestWallsInAList(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | concrete | none | brick`}, page{name: "Types", grid: `Assemblies, inside to outside
+
+A1 | gypsum board / R-21 unfaced batt in 6 in. studs / plywood / SBS sheet / 2 in. min. wool R-8.4 / brick
+A2 | concrete > SBS sheet > 3 in. XPS, R-15 > stone
+Notes: wool is semi-rigid. | see 07 21 00`})
+	for mark, want := range map[string]string{
+		"A1": "gypsum-board, batt-insulation 3.70, osb-plywood-sheathing, rubberized-asphalt-membrane, mineral-wool 1.48, clay-brick",
+		"A2": "cast-concrete, rubberized-asphalt-membrane, xps 2.64, stone-unspecified",
+	} {
+		if got := built(line(t, s, mark)); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", mark, got, want)
+		}
+	}
+	if n := len(s.Lines); n != 3 {
+		t.Errorf("%d lines, want 3", n)
+	}
+}
+
+// One such row alone is a note, and codes beside names that are no layers are a key.
+func TestNoListOfWalls(t *testing.T) {
+	for _, grid := range []string{
+		"Notes\nA1 | gypsum board / batts / plywood / brick",
+		"Rooms\nA1 | office / lobby\nA2 | store / plant",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | concrete | none | brick`}, page{name: "Types", grid: grid})
+		if n := len(s.Lines); n != 1 {
+			t.Errorf("%q: %d lines, want 1", grid, n)
+		}
+	}
+}
