@@ -107,15 +107,16 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 		title--
 	}
 	t.head, t.end = []int{title}, t.last
-	over := r.rowText(&table{sheet: s, nums: []int{1, 2, code(t)}}, title)
+	over := ""
+	for _, c := range s.Row(title) {
+		over = firstNonEmpty(over, strings.TrimSpace(c.Value))
+	}
 	t.cols = []Column{
 		{Letter: workbook.ColumnName(t.nums[0]), Slot: "mark", Confidence: 0.8, Why: "codes stand under it, with the layers of each beside"},
 		{Letter: workbook.ColumnName(t.nums[1]), Heading: over, own: over, Slot: "layers", Confidence: 0.8, Why: "layers stand under it, with a sign between each two"},
 	}
 	return t
 }
-
-func code(t *table) int { return t.nums[0] }
 
 // listedWall finds the code and the layers of a row that tells nothing else.
 func (r *reader) listedWall(s *workbook.Sheet, row int) (code, layers int, ok bool) {
