@@ -14,6 +14,8 @@ func TestSignals(t *testing.T) {
 	for _, tc := range []struct{ text, want, not string }{
 		{"in a heated tent", "heated", "unheated"},
 		{"read under the hoarding where hoarded", "", "heated"},
+		{"55 to 60 held 48 hours before and 24 after", "heated", ""},
+		{"held 2 weeks before release", "", "heated"},
 		{"doors late, threshold left open till then", "", "stays_exposed"},
 		{"left exposed for good", "stays_exposed", ""},
 		{"jamb left bare for the trim, covered on 3 May", "", "stays_exposed"},

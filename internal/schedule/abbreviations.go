@@ -24,6 +24,9 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 					r.define(m[1], strings.TrimSpace(m[2]))
 				}
 			}
+			for _, m := range quoted.FindAllStringSubmatch(c.Value, -1) {
+				r.defineQuoted(m[1], strings.TrimSpace(m[2]))
+			}
 			for _, m := range letter.FindAllStringSubmatch(c.Value, -1) {
 				if r.letters[m[1]] == "" {
 					r.letters[m[1]] = strings.TrimSpace(m[2])
@@ -82,6 +85,15 @@ var (
 	entries = regexp.MustCompile(`[;,|•·]`)
 	pointed = regexp.MustCompile(`(?:^|[.:]\s|\s)([a-z]{1,2}[./](?:[a-z]{1,2}\.?)?) ?= ?([a-z][^=]{2,40})$`)
 )
+
+// quoted is an entry of a note with its short word in quotes: "'encl.' = tarped and heated".
+var quoted = regexp.MustCompile(`(?:^|[\s(,;:])['"‘’“”]([A-Za-z][A-Za-z./&-]{1,11})['"‘’“”] ?(?:=|means) ?([a-z][^.;,=]{2,70})`)
+
+// defineQuoted keeps the meaning of a quoted short word also for a cell that it opens.
+func (r *reader) defineQuoted(short, meaning string) {
+	r.define(short, meaning)
+	r.define(strings.ToUpper(short[:1])+short[1:], meaning)
+}
 
 // legend is one entry of a list of short words: "nl = none", "SA = same as above".
 var legend = regexp.MustCompile(`(?:^|[.;,·|•]\s+|\s{2,}|:\s+|\()(\S{1,12}) ?= ?([^.;,=]{2,40})`)

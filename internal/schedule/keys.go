@@ -15,6 +15,7 @@ func (r *reader) joinKeys(all []*table) {
 	cells := sync.OnceValue(func() *wordIndex { return scheduleWords(all) })
 	for _, t := range all {
 		if t.kind != kindProducts && (t.kind != kindOther || t.has(notOfKeys...) > 0) {
+			r.keyBesideWork(t, all)
 			continue
 		}
 		called, most := -1, 0
@@ -43,6 +44,29 @@ const (
 	leastKeys = 3
 	fewUsed   = 4
 )
+
+// notOfData are slots that a key of accessories has none of: what stands in its row is
+// built somewhere, on something or on some day.
+var notOfData = slices.Concat(notOfKeys, []string{"finish", "place", "substrate", "primer", "front", "behind", "edge", "lap", "sealant", "order",
+	"left", "right", "top", "bottom", "specified", "submitted"}, readingSlots)
+
+// keyBesideWork turns a table that was taken for a schedule into the key that it is: it
+// tells where and when of nothing, and its codes come back in a schedule that has days
+// ("Tag, Type, Finish, Note" of the metals below the data of the sheets).
+func (r *reader) keyBesideWork(t *table, all []*table) {
+	if t.kind != kindSchedule || t.has(notOfData...) > 0 {
+		return
+	}
+	var dated []*table
+	r.each(all, kindSchedule, func(other *table) {
+		if other != t && other.has("install", "cover") > 0 {
+			dated = append(dated, other)
+		}
+	})
+	if own := r.keyColumn(t, -1, 0, r.codesUsed(dated, false)); own >= 0 {
+		r.rekey(t, own)
+	}
+}
 
 // codesUsed are the codes in the cells of the schedules that may name materials; those
 // of columns that are not known too, or only where no column is known to name them.
@@ -142,7 +166,7 @@ func (r *reader) keyCodes(t *table, i int) []string {
 // material.
 func (r *reader) rekey(t *table, own int) {
 	cols := append([]Column(nil), t.cols...)
-	if t.kind == kindOther {
+	if t.kind != kindProducts {
 		t.columnsOf(r, kindProducts)
 	}
 	for i := range t.cols {
@@ -152,7 +176,7 @@ func (r *reader) rekey(t *table, own int) {
 	}
 	c := &t.cols[own]
 	c.Slot, c.Confidence, c.Why = "tag", 1, "its codes come back in the schedule"
-	if t.kind != kindOther {
+	if t.kind == kindProducts {
 		return
 	}
 	r.wordsOfKey(t)

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -81,5 +82,42 @@ func wantCodes(t *testing.T, s *schedule.Schedule, codes []string) {
 	}
 	if got := items(line(t, s, "5"), "touches"); got != codes[4] {
 		t.Errorf("touches %q", got)
+	}
+}
+
+// A table of codes with what they are finished with and a note is a key where its codes
+// come back in a schedule that has days, and rows of their own where they do not.
+func TestKeyBesideWork(t *testing.T) {
+	for name, tc := range map[string]struct {
+		used string
+		want int
+	}{
+		"used":         {used: "ME-1 ME-2 ME-4", want: 3},
+		"other tags":   {used: "QA-1 QA-2 QA-3"},
+		"too few used": {used: "ME-1 QA-2 QA-3"},
+	} {
+		u := strings.Fields(tc.used)
+		s := readPages(t, page{name: "Rows", grid: fmt.Sprintf(`
+Mark | Tag | Goes on | Put on | Closed in
+1 | %s | plywood | 2 Mar 2026 | 20 Mar 2026
+2 | %s | CMU | 3 Mar 2026 | 20 Mar 2026
+3 | %s | CMU | 4 Mar 2026 | 21 Mar 2026`, u[0], u[1], u[2])}, page{name: "Metals", grid: `
+Tag | Type | Finish | Note
+ME-1 | Stainless steel sheet flashing | mill | soldered
+ME-2 | Aluminum coping | PVDF | splices sealed
+ME-3 | Lead sheet | mill | patinated
+ME-4 | Galvanized steel clip | G90 | -`})
+		n := 0
+		for _, p := range s.Products {
+			if strings.HasPrefix(p.Tag, "ME-") && p.Family != "" && slices.Contains(u, p.Tag) {
+				n++
+			}
+		}
+		if n != tc.want {
+			t.Errorf("%s: %d products with a material, want %d", name, n, tc.want)
+		}
+		if got := line(t, s, "1").Main(); tc.want > 0 && (got == nil || got.Product != "ME-1") {
+			t.Errorf("%s: row 1 is of %v", name, got)
+		}
 	}
 }

@@ -63,3 +63,17 @@ T2 | butyl sheet | plywood | none | VT by hand`}, page{name: "Notes", grid: `
 		t.Errorf("remark %q", got)
 	}
 }
+
+// A short word may stand in quotes where a note explains it, and open a cell.
+func TestLegendOfQuotedWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Col. F is the face at work; 'shld.' = behind a heated hoarding.
+Mark | Membrane | Substrate | Primer | Remarks
+T1 | butyl sheet | CMU | none | Shld., all week
+T2 | butyl sheet | CMU | none | north side, shld.`})
+	for mark, want := range map[string]string{"T1": "behind a heated hoarding, all week", "T2": "north side, behind a heated hoarding"} {
+		if got := line(t, s, mark).Texts["remark"]; got != want {
+			t.Errorf("%s: remark %q, want %q", mark, got, want)
+		}
+	}
+}
