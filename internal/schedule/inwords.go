@@ -163,7 +163,11 @@ func (r *reader) ageOfBed(p *Product, c source) {
 		before := c.text[start:q.Start]
 		start = q.End
 		if i := strings.LastIndexAny(before, ";("); i >= 0 {
-			before = before[i:]
+			if inner := before[i:]; strings.TrimSpace(inner) == "(" {
+				before = before[strings.LastIndexAny(before[:i], ",;)")+1 : i] // "plywood, concrete (14 d min.), metal"
+			} else {
+				before = inner
+			}
 		}
 		if parts := r.words.splitList(before); len(parts) > 0 { // a full stop, but not that of "Conc."
 			before = parts[len(parts)-1].text

@@ -268,3 +268,17 @@ B1-4 | Vent | butyl sheet | steel sleeve | none | 2 in.`)
 		}
 	}
 }
+
+// The age stands in brackets right after the concrete that it is for, and after no other bed.
+func TestAgeInBrackets(t *testing.T) {
+	s := readPages(t, layered[0], page{name: "P", grid: `
+Code | Type | Apply at °C | Goes on
+SH-2 | SBS sheet | 5 to 40 | Plywood, CMU, concrete (10 d min., dry), metal
+SH-3 | SBS sheet | 5 to 40 | Concrete, plywood (10 days), metal`})
+	if age := product(t, s, "SH-2").Figures["concrete_age_days"]; age.Min == nil || *age.Min != 10 {
+		t.Errorf("age %+v, want 10 days", age)
+	}
+	if age, ok := product(t, s, "SH-3").Figures["concrete_age_days"]; ok {
+		t.Errorf("age %+v of concrete from that of plywood", age)
+	}
+}
