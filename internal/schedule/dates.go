@@ -200,6 +200,7 @@ func (r *reader) spans() {
 		l := &r.sched.Lines[i]
 		l.count("work_days", l.Dates["install"], l.Dates["finish"])
 		l.lastDay()
+		l.count("site_days", l.Dates["delivered"], l.Dates["install"].week())
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
 		l.count("unseen_last_days", l.Dates["inspected"], l.Dates[coverLast])
@@ -291,6 +292,15 @@ func (l *Line) count(key string, a, b Day) {
 		return
 	}
 	l.Spans[key] = Span{Min: days(a2, b1), Max: days(a1, b2), Last: days(a2, b2), From: a.From, To: b.To}
+}
+
+// week is the day, or the week of a Monday, by which schedules call it.
+func (d Day) week() Day {
+	from, to, ok := bounds(d)
+	if ok && from.Equal(to) && from.Weekday() == time.Monday {
+		d.To = from.AddDate(0, 0, 6).Format("2006-01-02")
+	}
+	return d
 }
 
 func bounds(d Day) (from, to time.Time, ok bool) {

@@ -95,8 +95,8 @@ type Line struct {
 	Texts   map[string]string `json:"texts"`  // slot -> the author's words
 	Items   []Item            `json:"items"`
 	Figures map[string]Figure `json:"figures"` // thickness_mm, lap_mm, apply_min_c, ...
-	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, unit_set, washed, unwrapped
-	Spans   map[string]Span   `json:"spans"`   // bare_days, open_days, concrete_age_days, prime_gap_days, drying_days, work_days, seen_days, unseen_days
+	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, delivered, unit_set, washed, unwrapped
+	Spans   map[string]Span   `json:"spans"`   // bare_days, open_days, concrete_age_days, prime_gap_days, drying_days, work_days, site_days, seen_days, unseen_days
 	Signals []Said            `json:"signals"`
 	Layers  []Item            `json:"layers"` // a build-up told across the columns of the row, room side first
 

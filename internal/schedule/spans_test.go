@@ -26,3 +26,20 @@ FL-3 | butyl sheet | 5 | 18 mo. | -20 to 70`})
 		t.Errorf("a loop was read as a lap: %+v", f)
 	}
 }
+
+// The material may come within the week that a Monday stands for, and not after the day
+// that another weekday is.
+func TestDaysOnSite(t *testing.T) {
+	s := read(t, `
+Mark | Membrane | Substrate | Arrived on site | Installed
+M1 | SBS sheet | CMU | 2026-02-04 | 2026-02-02
+M2 | SBS sheet | CMU | 2026-02-09 | 2026-02-02
+M3 | SBS sheet | CMU | 2026-02-06 | 2026-02-05
+M4 | SBS sheet | CMU | - | 2026-02-05
+M5 | SBS sheet | CMU | 2026-02-05 | 2026-02-05`)
+	for mark, late := range map[string]bool{"M1": false, "M2": true, "M3": true, "M4": false, "M5": false} {
+		if span, ok := line(t, s, mark).Spans["site_days"]; ok == (mark == "M4") || span.Max < 0 != late {
+			t.Errorf("%s: %+v", mark, span)
+		}
+	}
+}

@@ -117,7 +117,7 @@ No. | Membrane | Submittal | | | Field | |
 ID | Air barrier | RFI date | Date received | Approved | On site | Wrapped by | Cladding start
 1 | butyl sheet | 2 Jan 2026 | 9 Jan 2026 | 12 Jan 2026 | 1 Feb 2026 | 2 Mar 2026 | 9 Mar 2026
 2 | butyl sheet | 5 Jan 2026 | 12 Jan 2026 | 13 Jan 2026 | 1 Feb 2026 | 3 Mar 2026 | 9 Mar 2026`},
-			"mark material reference returned approved reference install cover", 1},
+			"mark material reference returned approved delivered install cover", 1},
 		"dates under unknown headings, the work nearest to its cover": {page{grid: `
 No. | Membrane | Put on | Vetted | Gone round | Dressed | Overclad
 1 | butyl sheet | plywood | 2 Jan 2026 | 9 Jan 2026 | 2 Mar 2026 | 9 Mar 2026

@@ -27,6 +27,28 @@ test_inspected_before_begun if {
 	])}
 }
 
+_sited(days) := bench.sheet({
+	"spans": {"site_days": bench.span(days, days, days, "2027-06-16", "2027-06-06")},
+	"cells": {"install": "K12", "delivered": "N12"},
+	"dates": {
+		"install": bench.day("2027-06-06", "2027-06-06", "K12"),
+		"delivered": bench.day("2027-06-16", "2027-06-16", "N12"),
+	},
+})
+
+test_begun_before_delivered if {
+	_found([_sited(-10)]) == {{
+		"line": "W!12",
+		"cells": ["K12", "N12"],
+		"message": concat(" ", [
+			"FM-1 (rubberized-asphalt-membrane) goes on 6 Jun 2027,",
+			"before it is on site on 16 Jun 2027",
+		]),
+	}}
+}
+
+test_delivered_on_the_day_is_fine if _found([_sited(0)]) == set()
+
 test_same_day_is_fine if _found([_row("work_days", 0), _row("seen_days", 0)]) == set()
 
 test_without_dates if _found([bench.sheet({})]) == set()
