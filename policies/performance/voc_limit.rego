@@ -26,16 +26,38 @@ findings contains found if {
 	figure := product.figures.voc_gl
 	measure.is_sound(figure)
 	_is_over_some(measure.high(figure))
-	over := [{"line": use.line, "item": use.item, "limit": limit} |
-		some use in uses.of(product)
-		limit := limits.lowest_max(_everywhere(limits.limits_for("voc_gl", use.line, product.keys, product.role)))
-		measure.high(figure) > limit.max * (1 + data.performance.voc.share)
-	]
+	over := _over(product, figure)
 	count(over) > 0
+	not _is_of_one_row(over)
 	limit := over[0].limit
 	found := finding.for_product(product, measure.cell(figure, "voc_gl"), _message(product, figure, limit), {
 		"related": array.concat(uses.related(over, 0), [finding.related_address(limit.at, limit.text)]),
 	})
+}
+
+# What only one row is made of is told at the row, where another product would be chosen.
+findings contains found if {
+	some product in input.products
+	figure := product.figures.voc_gl
+	measure.is_sound(figure)
+	_is_over_some(measure.high(figure))
+	over := _over(product, figure)
+	_is_of_one_row(over)
+	limit := over[0].limit
+	found := finding.at_with(over[0].line, [over[0].item.at.cell], _message(product, figure, limit), {
+		"related": [finding.related_product(product, ["voc"], "its data"), finding.related_address(limit.at, limit.text)],
+	})
+}
+
+_over(product, figure) := [{"line": use.line, "item": use.item, "limit": limit} |
+	some use in uses.of(product)
+	limit := limits.lowest_max(_everywhere(limits.limits_for("voc_gl", use.line, product.keys, product.role)))
+	measure.high(figure) > limit.max * (1 + data.performance.voc.share)
+]
+
+_is_of_one_row(uses) if {
+	count({use.line.id | some use in uses}) == 1
+	uses[0].item.slot in {"material", "tag"}
 }
 
 # A limit for a place or a case ("indoors") is broken by the row, and not by the product.

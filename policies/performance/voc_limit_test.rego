@@ -26,6 +26,18 @@ test_fires_in_full if {
 	}}
 }
 
+# The row is of the product itself, and no other row uses it.
+test_one_row_of_it if {
+	figures := {"voc_gl": desk.figure(310, "310", "g/L")}
+	product := desk.product("FL-2", 15, {"role": "sealant", "figures": figures})
+	limit := object.union(_note, {"roles": ["sealant"]})
+	rows := [desk.row(n, "FL-2", {"items": [desk.named(n, desk.own(n, "FL-2"), "FL-2")]}) | some n in [12, 13]]
+	one := voc_limit.findings with input as desk.document([rows[0]], [product], [limit])
+	{[f.line, f.message] | some f in one} == {["W!12", "FL-2 has 310 g/L VOC; the notes allow 250 g/L"]}
+	two := voc_limit.findings with input as desk.document(rows, [product], [limit])
+	{f.product | some f in two} == {"FL-2"}
+}
+
 test_silent[name] if {
 	some name, case in {
 		"at the limit": {"value": 250, "more": {}, "limits": [_note]},
