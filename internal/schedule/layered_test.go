@@ -282,3 +282,32 @@ SH-3 | SBS sheet | 5 to 40 | Concrete, plywood (10 days), metal`})
 		t.Errorf("age %+v of concrete from that of plywood", age)
 	}
 }
+
+// A title over a heading tells what the rows are, and the name of a figure is no product.
+func TestTitleOverProducts(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Code | Goes on | Primer | Lap | Remarks
+1 | QS-4 | Concrete | PM-1 | - | VOC 90
+2 | QS-5 | Steel | PM-2 | - | -`}, page{name: "P", grid: `
+Sealants | | |
+Code | Type | Apply at °C | VOC, g/L
+QS-4 | Solvent-borne terpolymer | 5 to 40 | 90
+QS-5 | Hybrid, one part | 5 to 40 | 20
+
+Primers | | |
+Code | Type | Apply at °C | VOC, g/L
+PM-1 | Quick-dry resin | 5 to 40 | 90
+PM-2 | Slow-dry resin | 5 to 40 | 80
+
+VOC: solvent primers 250 g/L. Apply above 5 C.`})
+	for tag, want := range map[string]string{"QS-4": "sealant", "QS-5": "sealant", "PM-1": "primer", "PM-2": "primer"} {
+		if p := product(t, s, tag); p.Role != want {
+			t.Errorf("%s is %s %s, want %s", tag, p.Role, p.Class, want)
+		}
+	}
+	for _, p := range s.Products {
+		if p.Tag == "VOC" {
+			t.Error("VOC is a product")
+		}
+	}
+}

@@ -57,7 +57,7 @@ type limitRules struct {
 	Letters  letterWords         `json:"letters"`
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
-	Reasons  []string            `json:"when_reasons"` // why a limit is set, and no case of it: "indoor air quality"
+	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
 	Skip     []string            `json:"place_skip"`
 	Beside   []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
 	skip     map[string]bool     // words of places that name none
@@ -90,6 +90,16 @@ func (r *reader) limitsIn(sentence string, at At) {
 	}
 	if before, _, ok := strings.Cut(sentence, " = "); ok && r.coinsWord(before) {
 		return // "Tight = under 60 ng"
+	}
+	if parts := r.inParallel(sentence); len(parts) > 0 {
+		first := len(r.sched.Project.Limits)
+		for _, part := range parts {
+			r.limitsIn(part, at)
+		}
+		for i := range r.sched.Project.Limits[first:] {
+			r.sched.Project.Limits[first+i].Text = strings.TrimSpace(sentence)
+		}
+		return
 	}
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}

@@ -507,3 +507,23 @@ WM sheets & XT-1 40 mil min.; WM-3 28 mil DFT min.
 		t.Errorf("got %s want %s", got, want)
 	}
 }
+
+// A list of jobs and a list of their figures go together where they are equally long.
+func TestLimitsInParallelLists(t *testing.T) {
+	for note, want := range map[string]string{
+		"VOC: sealants / primers / coatings, inside and out  220 / 330 / 90 g/L max": "coating 90, primer 330, sealant 220",
+		"VOC 270/180 g/L for primers / adhesives":                                    "adhesive 180, primer 270",
+		"VOC: primers / sealants 120 g/L max":                                        "primer sealant 120",
+	} {
+		var got []string
+		for _, l := range read(t, oneWall+note+"\n").Project.Limits {
+			if l.Kind == "voc_gl" && l.Max != nil && len(l.When) == 0 && strings.Contains(note, strings.TrimSpace(l.Text[len(l.Text)-9:])) {
+				got = append(got, fmt.Sprint(strings.Join(l.Roles, " "), " ", *l.Max))
+			}
+		}
+		slices.Sort(got)
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %q", note, got)
+		}
+	}
+}

@@ -32,7 +32,7 @@ func (t *table) data() []string {
 
 // productNames registers the tags of one product table.
 func (r *reader) productNames(t *table) {
-	col, section := t.nameColumn(), ""
+	col, section := t.nameColumn(), t.title()
 	for row := t.first; row <= t.last; row++ {
 		name := text(t.sheet, row, col)
 		if code := withoutBrackets(name); r.isCode(code) {
@@ -65,6 +65,37 @@ func (r *reader) productNames(t *table) {
 			r.lex.addAlias(text(t.sheet, row, alias), at)
 		}
 	}
+}
+
+// longTitle is how many words a title over a heading has that tells more than what the
+// rows are: "Sealants", "Joint sealants", never "Data from the makers' sheets".
+const longTitle = 3
+
+// title is what stands alone over the heading of a table, or in its first row.
+func (t *table) title() string {
+	row := t.head[0]
+	if len(t.head) == 1 || len(t.filledIn(row)) > 1 {
+		row--
+	}
+	alone := t.filledIn(row)
+	if len(alone) != 1 || len(strings.Fields(alone[0])) > longTitle {
+		return ""
+	}
+	return alone[0]
+}
+
+// filledIn lists the texts of a row of the sheet.
+func (t *table) filledIn(row int) []string {
+	var out []string
+	for _, r := range t.sheet.Rows {
+		if r.Number != row {
+			continue
+		}
+		for c := range filled(r.Cells) {
+			out = append(out, strings.Join(strings.Fields(c.Value), " "))
+		}
+	}
+	return out
 }
 
 // row is the address of a row.

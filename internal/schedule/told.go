@@ -126,8 +126,14 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 	return out
 }
 
-// isTradeWord holds for a short word of the trade ("TWF"), which no product is called by.
+// isTradeWord holds for a short word of the trade ("TWF"), or for a column of figures
+// ("VOC"), which no product is called by.
 func (r *reader) isTradeWord(code string) bool {
+	for _, g := range r.head.match(code) {
+		if _, figure := figureOf[g.slot]; figure && g.score >= 1 {
+			return true
+		}
+	}
 	return !strings.ContainsFunc(code, unicode.IsDigit) && r.vocab.Family(code) != ""
 }
 
