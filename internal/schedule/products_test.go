@@ -622,3 +622,31 @@ R-2 | aluminum flashing | | copper, zinc: strip betw.
 		}
 	}
 }
+
+// The film on the face of sheets is told in words of its own, and what does not bond to it
+// is kept off it.
+func TestKeepOffFilmFaces(t *testing.T) {
+	for words, want := range map[string]string{
+		"PE or HDPE film face (lets go)": "PE or HDPE film face",
+		"Polythene faces":                     "Polythene faces",
+		"HDPE film":                           "HDPE film",
+		"Will not adhere to LDPE film":        "LDPE film",
+		"Poor adhesion to polyethylene":       "polyethylene",
+		"Never left bare, bond to PE film":    "",
+		"Plywood":                             "Plywood",
+	} {
+		for _, heading := range []string{"Not with", "Not with / note"} {
+			s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
+				page{name: "P", grid: "Code | Type | Apply at °C | VOC, g/L | " + heading + "\nQS-4 | Hybrid sealant | 5 to 40 | 90 | " + words + "\nQS-5 | Hybrid, one part | 5 to 40 | 20 | EPDM"})
+			var got []string
+			for _, off := range product(t, s, "QS-4").KeepOff {
+				if len(off.Keys) > 0 && !off.Except {
+					got = append(got, off.Text)
+				}
+			}
+			if strings.Join(got, ", ") != want {
+				t.Errorf("%s: %s: keeps off %q, want %q", heading, words, got, want)
+			}
+		}
+	}
+}

@@ -37,14 +37,14 @@ func (r *reader) targets(p *Product, c source) []Target {
 			continue
 		}
 		last, joined, lies := 0, false, ""
-		found := r.near(p, part.text)
+		found := r.withFaces(r.near(p, part.text), part.text)
 		freed, spent := r.freed(part.text, found)
 		for i, m := range found {
 			if spent[i] {
 				continue // "(P-4 on steel excepted)" says nothing of all steel
 			}
 			joined = joined && listWord.MatchString(part.text[min(last, m.start):m.start]) ||
-				r.joins(lead, part.text[:m.start])
+				r.words.hasAny(lastWords(part.text[:m.start], 3), r.words.accept.Joined) && !r.words.accept.unjoined.MatchString(lead+part.text[:m.start])
 			lies = r.barredOrder(lead, part.text, last, m, lies)
 			if last = m.end; joined {
 				continue // "never left in view, stick it to DM-2 or DM-3"
@@ -60,12 +60,22 @@ func (r *reader) targets(p *Product, c source) []Target {
 	return out
 }
 
-// joins holds where the words before a material say that the product is stuck to it, and
-// do not say that it holds badly there: "no stick to PE film".
-func (r *reader) joins(lead, before string) bool {
-	return r.words.hasAny(lastWords(before, 3), r.words.accept.Joined) &&
-		!r.words.hasAny(lastWords(lead+before, 4), r.words.accept.Unjoined)
+// withFaces adds the film on the face of sheets where the words for it name no material
+// by themselves, and takes out what was found of single ones.
+func (r *reader) withFaces(found []mention, text string) []mention {
+	for _, at := range r.words.accept.filmFace.FindAllStringIndex(text, -1) {
+		within := func(m mention) bool { return at[0] <= m.start && m.end <= at[1] }
+		if slices.ContainsFunc(found, func(m mention) bool { return m.start < at[1] && at[0] < m.end && (m.product >= 0 || !within(m)) }) {
+			continue // "PE-faced asphalt sheet"
+		}
+		found = append(slices.DeleteFunc(found, within), mention{start: at[0], end: at[1], product: -1, mat: r.vocab.Describe(plainFilm)})
+	}
+	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
+	return found
 }
+
+// plainFilm is called so wherever it is the face of a sheet.
+const plainFilm = "polyethylene film"
 
 // midBracket is a word in brackets between two others: "flexible (plasticized) PVC".
 var midBracket = regexp.MustCompile(`([A-Za-z]+) \(([A-Za-z]+)\) ([A-Za-z]+)`)
@@ -177,7 +187,7 @@ func (r *reader) namesTags(text string) bool {
 // bareList holds for a text that names materials and says little else.
 func (r *reader) bareList(text string) bool {
 	rest := []byte(text)
-	for _, m := range r.lex.findListed(text) {
+	for _, m := range r.withFaces(r.lex.findListed(text), text) {
 		for i := m.start; i < m.end; i++ {
 			rest[i] = ' '
 		}

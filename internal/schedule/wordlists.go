@@ -78,12 +78,17 @@ type acceptanceWords struct {
 	Not    []string `json:"not"`
 	Fine   []string `json:"fine"`
 	// Words that deny those for fine: "not tested with".
-	NotFine  []string `json:"not_fine"`
-	These    string   `json:"these"` // for the beds named before: "on these and on steel"
-	these    *regexp.Regexp
-	Off      []string `json:"off"`
-	Joined   []string `json:"joined"`   // before what it may be joined to, whatever the sentence bars
-	Unjoined []string `json:"unjoined"` // before those, where it holds badly
+	NotFine []string `json:"not_fine"`
+	These   string   `json:"these"` // for the beds named before: "on these and on steel"
+	these   *regexp.Regexp
+	Off     []string `json:"off"`
+	Joined  []string `json:"joined"` // before what it may be joined to, whatever the sentence bars
+	// Before what it does not hold on, and the film on the face of sheets in other words
+	// than those of a sheet of it: "no bond to", "PE / HDPE film face".
+	Unjoined string `json:"unjoined"`
+	unjoined *regexp.Regexp
+	FilmFace string `json:"film_face"`
+	filmFace *regexp.Regexp
 	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
 	LiesOver  string `json:"lies_over"`
 	liesOver  *regexp.Regexp
@@ -270,6 +275,7 @@ func (a *acceptanceWords) compile() error {
 	}{
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
+		{"unjoined", a.Unjoined, &a.unjoined}, {"film_face", a.FilmFace, &a.filmFace},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
