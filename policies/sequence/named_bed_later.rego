@@ -1,9 +1,11 @@
 # METADATA
 # title: Work before the row that it stands on
 # description: |
-#   A row says that it sits in or on the work of another row and names it ("set in the pans of item 12"), and that
-#   other row has the later date. A window that stands before its pan has none under it. It does not apply to rows
-#   on the same day, to dates that overlap, nor where the words name no row of the sheet.
+#   A row says that it sits in, on or over the work of another row, or that it follows it, and names it ("set in the
+#   pans of item 12", "over field sheet C-14", "sheet (N-07)" for its bed, "after B-09"), and that other row has the
+#   later date. A window that stands before its pan has none under it, and wool that is up before its sheet hides bare
+#   sheathing. It does not apply to rows on the same day, to dates that overlap, nor where the words name no row of the
+#   sheet or tell that the other comes later and slips under.
 # custom:
 #   id: sequence-named-bed-later
 #   topic: sequence
@@ -20,36 +22,57 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.words
 
-findings contains finding.at_with(line, ["install", "remark"], message, {"related": related}) if {
+findings contains finding.at_with(line, ["install", bed.slot], message, {"related": related}) if {
 	some line in facts.live_lines
 	line.dates.install.state in data.sequence.order.dated
 	bed := _named(line)
-	bed.dates.install.from > line.dates.install.to
-	message := sprintf("this is set on %s, before %s that it stands on (%s)", [
+	bed.line.dates.install.from > line.dates.install.to
+	message := sprintf("this is set on %s, before %s %s (%s)", [
 		words.date_range(line.dates.install.from, line.dates.install.to),
-		bed.mark,
-		words.date_range(bed.dates.install.from, bed.dates.install.to),
+		bed.line.mark,
+		bed.says,
+		words.date_range(bed.line.dates.install.from, bed.line.dates.install.to),
 	])
-	related := [finding.related(bed, ["install"], "what it stands on")]
+	related := [finding.related(bed.line, ["install"], _whats[bed.says])]
 }
 
-_named(line) := beds[0] if {
-	beds := _by_mark[_keys[line.id]]
+_whats := {
+	"that it stands on": "what it stands on",
+	"that it lies over": "what lies under it",
+	"that it follows": "what comes before it",
+}
+
+# The first row that the line names so, where only one has that mark.
+_named(line) := [object.union(told, {"line": beds[0]}) |
+	some told in _told[line.id]
+	beds := _by_mark[told.key]
 	count(beds) == 1
 	beds[0].id != line.id
-}
+][0]
 
 # Only rows that others name are kept; there are few.
 _by_mark := {key: beds |
-	some key in {key | some key in _keys}
+	some key in {told.key | some list in _told; some told in list}
 	beds := [one | some one in facts.live_lines; _key(one.sheet, one.mark) == key]
 }
 
-# _keys gives by its ID the row that a row says it stands on.
-_keys := {line.id: key |
+# _told gives by its ID what a row says that it stands on, lies over or follows: {"key", "slot", "says"}.
+_told := {line.id: list |
 	some line in facts.live_lines
-	found := regex.find_all_string_submatch_n(data.sequence.named.stands_on, line.texts.remark, 1)
-	key := _key(line.sheet, found[0][1])
+	list := array.concat(_on(line), [told |
+		some way in data.sequence.named.ways
+		some slot in way.slots
+		text := line.texts[slot]
+		found := regex.find_all_string_submatch_n(way.like, text, 1)
+		not regex.match(data.sequence.named.unless, lower(text))
+		told := {"key": _key(line.sheet, found[0][1]), "slot": slot, "says": way.says}
+	])
+	count(list) > 0
 }
+
+_on(line) := [{"key": _key(line.sheet, found[0][1]), "slot": "remark", "says": "that it stands on"}] if {
+	found := regex.find_all_string_submatch_n(data.sequence.named.stands_on, line.texts.remark, 1)
+	count(found) > 0
+} else := []
 
 _key(sheet, mark) := sprintf("%s|%s", [sheet, lower(trim(mark, " .,;"))])

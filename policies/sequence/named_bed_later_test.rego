@@ -26,6 +26,38 @@ test_whole_finding if {
 	}}
 }
 
+_wool(day, slot, text) := bench.line_of(12, {
+	"mark": "D-4",
+	"texts": {slot: text},
+	"cells": {"install": "K12", slot: "E12"},
+	"dates": {"install": bench.day(day, day, "")},
+})
+
+test_named_in_other_words[text] if {
+	some [slot, text, says] in [
+		["touches", "Over wall sheet D-3", "lies over"],
+		["touches", "Stick pins. Laid over the field sheet (D-3)", "lies over"],
+		["remark", "Follows D-3", "follows"],
+		["touches", "After item D-3, two crews", "follows"],
+		["substrate", "SBS sheet (D-3)", "stands on"],
+	]
+	found := _found([_pan("2026-06-09"), _wool("2026-06-03", slot, text)])
+	message := sprintf("this is set on 3 Jun 2026, before D-3 that it %s (9 Jun 2026)", [says])
+	{[f.cells, f.message] | some f in found} == {[["E12", "K12"], message]}
+}
+
+test_silent_in_other_words[text] if {
+	some [slot, text] in [
+		["touches", "3 in. over D-3"],
+		["touches", "left loose; over D-3, which slips under"],
+		["touches", "D-3 laps over the upstand"],
+		["touches", "Over wall sheet SH-1"],
+		["remark", "Before D-3"],
+		["substrate", "SBS sheet, D-3"],
+	]
+	count(_found([_pan("2026-06-09"), _wool("2026-06-03", slot, text)])) == 0
+}
+
 test_silent[name] if {
 	some name, lines in {
 		"the same day": [_pan("2026-06-03"), _door("2026-06-03", "Sits on the pan of item D-3")],
