@@ -3,9 +3,10 @@
 # description: |
 #   The notes ask for a share of the insulation outside of the tight sheet, so that the sheet stays above the dew point
 #   of the room, and a wall has less: often since a row tells of batts that were put into the studs later. Then room
-#   moisture condenses on the inner face of the sheet, and the sheathing is wet for a winter. It does not apply to open
-#   sheets, to walls that the note does not name where it names some, nor where a resistance is not known; a share that
-#   is short by a few percent passes, as figures of makers differ by as much.
+#   moisture condenses on the inner face of the sheet, and the sheathing is wet for a winter. A row that tells both
+#   figures itself is held to the note as it stands. It does not apply to open sheets of a build-up, to walls that the
+#   note does not name where it names some, nor where a resistance is not known; a share that is short by a few percent
+#   passes, as figures of makers differ by as much.
 # custom:
 #   id: vapor-share-asked
 #   topic: vapor
@@ -55,6 +56,37 @@ findings contains finding.at_with(facts.lines_by_id[one.lines[0]], [layer.at.cel
 	r := sum([other.r | some other in inside])
 	message := _message(layer.text, inside[0].text, r, _outside(one, place), ask)
 	extra := {"related": [finding.related_address(ask.at, words.quoted(ask.text))]}
+}
+
+# The row tells both figures itself: "R-6 outboard, R-19 batts in studs".
+findings contains finding.at_with(line, ["material", "tag", told.slot], message, extra) if {
+	some ask in _asks
+	some line in facts.live_lines
+	told := _told(line)[0]
+	share := told.outside / (told.outside + told.inside)
+	share < ask.share - data.vapor.share.short
+	_is_meant(ask, _tokens(line.group))
+	message := sprintf(
+		"this row has %d %% of the insulation outside (%s); the notes ask for %d %%",
+		[round(100 * share), words.quoted(told.text), round(100 * ask.share)],
+	)
+	extra := {"related": [finding.related_address(ask.at, words.quoted(ask.text))]}
+}
+
+_told(line) := [{"slot": slot, "text": text, "outside": outer[1], "inside": inner[1]} |
+	some slot in data.vapor.share.told_slots
+	text := line.texts[slot]
+	outer := _resistance(text, data.vapor.share.told_outside)
+	inner := _resistance(text, data.vapor.share.told_inside)
+	outer[0] == inner[0]
+]
+
+_resistance(text, likes) := all[0] if {
+	all := [[found[0][1], to_number(found[0][2])] |
+		some like in likes
+		found := regex.find_all_string_submatch_n(like, lower(text), 1)
+		count(found) > 0
+	]
 }
 
 _message(sheet, inner, inside, outside, ask) := sprintf(

@@ -89,3 +89,38 @@ test_the_build_up_itself if {
 	])}
 	count(_found(bare, _build_up(layers, [0.08, 3.5, 0.08, 0, 3.5]), _half)) == 0
 }
+
+_told(text, group) := bench.line("W!12", 12, {
+	"items": [_sheet],
+	"group": group,
+	"texts": {"touches": text},
+	"cells": {"material": "C12", "touches": "G12"},
+})
+
+test_the_row_tells_both if {
+	_found(_told("R-5 outboard, R-20 batts in studs", "T7"), _empty, _half) == {{
+		"line": "W!12",
+		"cells": ["C12", "G12"],
+		"message": concat("", [
+			"this row has 20 % of the insulation outside (\"R-5 outboard, R-20 batts in studs\"); ",
+			"the notes ask for 50 %",
+		]),
+		"related": [{
+			"at": {"sheet": "N", "row": 7, "cell": "B7"},
+			"cells": ["B7"],
+			"what": "\"At least half of the R-value outboard of the membrane\"",
+		}],
+	}}
+}
+
+test_the_row_tells_both_and_the_note[name] if {
+	some name, tc in {
+		"share": ["RSI 1.0 exterior, RSI 3.5 in the studs", "Filled walls: outboard share of insul. R 40 % min", 1],
+		"enough": ["R-20 outboard, R-19 batt in stud", "Filled walls: outboard share of insul. R 40 % min", 0],
+		"two units": ["RSI 1.0 outboard, R-19 batt in stud", "Outboard share of insul. R 40 % min", 0],
+		"by the inch": ["R-6 per in. outboard, R-19 batt in stud", "Outboard share of insul. R 40 % min", 0],
+		"one figure": ["R-5 outboard, studs empty", "Outboard share of insul. R 40 % min", 0],
+		"another wall": ["R-5 outboard, R-20 batts in studs", "T7: outboard share of insulation 40 % min", 0],
+	}
+	count(_found(_told(tc[0], "T8"), _empty, _note(tc[1]))) == tc[2]
+}
