@@ -54,7 +54,18 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i])
 	}
 	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
+	opens = opens || opensItem(text[:i], rest)
 	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])
+}
+
+// itemLead is what stands before the colon of an item: "Galv. steel, CMU: none".
+var itemLead = regexp.MustCompile(`^(?:[^.;:\n]|\.[^ \n]|\. [a-z])*?\.?:`)
+
+// opensItem holds between two items that each have their colon: "Conc, CMU: PR-1 reqd.
+// Steel: none".
+func opensItem(before, after string) bool {
+	before = before[strings.LastIndexAny(before, ";\n")+1:]
+	return strings.Contains(before[strings.LastIndex(before, ". ")+1:], ":") && itemLead.MatchString(after)
 }
 
 // perUnit is a unit by another after a figure, before the point that ends a sentence:

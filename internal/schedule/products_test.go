@@ -96,6 +96,8 @@ func TestAcceptances(t *testing.T) {
 			"concrete-masonry unsaid, cast-concrete unsaid, osb-plywood-sheathing unsaid"},
 		"none after an abbreviation": {"Substrates and primers", "PR-1 on plywd. or conc. None on galv.",
 			"osb-plywood-sheathing PR-1, cast-concrete PR-1, galvanized-sheet none"},
+		"items with their colons": {"Substrates and primers", "Block, plywood: PR-1 or PR-2 reqd. Galv.: none. Conc: PR-2",
+			"concrete-masonry PR-1/PR-2, osb-plywood-sheathing PR-1/PR-2, galvanized-sheet none, cast-concrete PR-2"},
 		"a primer for the damp": {"Substrates and primers", "cast concrete, dry (damp with PR-2), plywood (if wet: no)",
 			"cast-concrete unsaid, osb-plywood-sheathing unsaid"},
 		"none": {"Accepted substrates", "-", ""},
