@@ -3,9 +3,9 @@
 # description: |
 #   At an opening water runs from the head over the jambs to the sill. A sill strip stuck over the face of the jamb
 #   strips, or jamb strips over that of the head, stand against it: the water goes behind, and the corner of the sill
-#   is soft in two years. It applies where the row is of that part alone and its words name the strip that it laps
-#   over. It does not apply to a pan that turns up over the jamb framing, which is right, nor where the row's words of
-#   a reversed lap are told already.
+#   is soft in two years. It applies where the words before the lap name that part alone, or the row is of it alone,
+#   and the strip that it laps over is named. It does not apply to a pan that turns up over the jamb framing, which is
+#   right, nor where the row's words of a reversed lap are told already.
 # custom:
 #   id: sequence-opening-lap
 #   topic: sequence
@@ -27,17 +27,27 @@ import data.lib.words
 findings contains found if {
 	some line in sheet.lines
 	count(closing.reversed(line)) == 0
-	own := _part(line)
 	some slot in _data.lap_slots
 	some piece in regex.split(_data.lap_parting, lower(object.get(line.texts, slot, "")))
-	said := regex.find_n(_data.laps_over[own], piece, 1)[0]
-	not _of_another(split(piece, said)[0], own)
+	some own, like in _data.laps_over
+	said := regex.find_n(like, piece, 1)[0]
+	before := split(piece, said)[0]
+	_is_of(own, line, before)
+	not _of_another(before, own)
 	message := naming.say("%s at the %s laps over the piece above it (%s)", [
 		naming.plain(facts.main_items(line)[0]),
 		own,
 		words.quoted(said),
 	])
 	found := finding.at(line, ["material", "tag", slot], message)
+}
+
+# The lap is of the part that is named before it, in a row that may be of several; else of the row's one part.
+_is_of(own, _, before) if own in _named(before)
+
+_is_of(own, line, before) if {
+	count(_named(before)) == 0
+	_named(object.get(line.texts, "place", "")) == {own}
 }
 
 # _of_another: the words before tell of another part, or deny it.
@@ -48,14 +58,10 @@ _of_another(before, own) if {
 	word in object.get(_data.parts, part, _data.denials)
 }
 
-# _part is the one part of an opening that the place of a row names.
-_part(line) := part if {
-	named := {part |
-		some word in _words(lower(object.get(line.texts, "place", "")))
-		some part in _parts_called[word]
-	}
-	count(named) == 1
-	some part in named
+# _named are the parts of an opening that a text names.
+_named(text) := {part |
+	some word in _words(lower(text))
+	some part in _parts_called[word]
 }
 
 _parts_called := {name: parts |

@@ -47,6 +47,20 @@ test_silent[name] if {
 	count(_found(case[0], case[1])) == 0
 }
 
+# A row of a whole opening names the part before the lap.
+test_part_named_in_the_words[told] if {
+	some told, n in {
+		"jambs first; sill tape lapped 3 in. over jamb strips": 1,
+		"jamb flashing set over both ends of head flashing": 1,
+		"sill first, jamb strips over sill, head over jamb strips": 0,
+		"sill and jamb pieces over jamb strips": 0,
+		"sill pan turned up, 150 mm over jamb studs": 0,
+		"laps 4 in. over the jamb strips": 0,
+	}
+	some place in ["Window, all sides", "Sill / jamb / head"]
+	count(_found(place, told)) == n
+}
+
 test_reversed_lap_is_told_by_another if {
 	line := bench.sheet({
 		"items": [bench.own],
