@@ -78,12 +78,29 @@ func (r *reader) lapUnits(all []*table) {
 // and one after it. What is turned up a wall is no lap.
 var (
 	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
-	notedSide = regexp.MustCompile(`(?i)(\s\d+(?:\.\d+)?)(\s+(?:sides?|ends?)\b)`)
-	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+\d+(?:\.\d+)?)(\s*(?:[,;/]|$))`)
+	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
+	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
+	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)\s*$`)
 )
 
+// bareLap is a figure, or one with a fraction of an inch: "2-1/2".
+const bareLap = `\d+(?:\.\d+|[- ]\d/\d+)?`
+
+// ontoAnother are words of a lap onto something else than its own sheet: "strip onto WM 4".
+var ontoAnother = regexp.MustCompile(`(?i)\b(?:onto|on|over|to|into|up|past|under|behind|from|at)\b`)
+
+// namedLap is the lap of the sheets that the sentence begins with, and no more of it
+// than that: "TWF 6", "WM-2 75".
+func (r *reader) namedLap(sentence, unit string) string {
+	m := notedName.FindStringSubmatch(sentence)
+	if m == nil || ontoAnother.MatchString(m[1]) || r.scopeIn(m[1]) == "" && len(r.keysIn(m[1])) == 0 {
+		return sentence
+	}
+	return m[1] + m[2] + unit
+}
+
 // lapsOfNote writes out the laps of a sentence under a lead that tells of laps, in the
-// unit of the columns of laps: "Laps: FM sheets 3 side / 6 end", "HT-1 4 / 6".
+// unit of the columns of laps: "Laps: FM sheets 3 side / 6 end", "HT-1 4 / 6", "TWF 6".
 func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	if r.lapUnit == "" || !r.words.hasAny(lead, r.words.laps) || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
 		return sentence, false
@@ -93,6 +110,9 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	if out == sentence {
 		out = notedSide.ReplaceAllString(out, "$1"+unit+"$2")
 		out = notedEnd.ReplaceAllString(out, "$1"+unit+"$2")
+	}
+	if out == sentence {
+		out = r.namedLap(sentence, unit)
 	}
 	return strings.ReplaceAll(out, " / ", ", "), out != sentence
 }

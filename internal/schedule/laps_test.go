@@ -61,3 +61,30 @@ Overlaps: WM-1 75 sides / 150 ends. WM-2 60 / 90. TF-1 ends 100, 200 min. up the
 		t.Errorf("limits %s\nwant   %s", got, want)
 	}
 }
+
+// A part of a list of laps may be a name and its figure and no more; what is lapped onto
+// something else has no figure of its own sheet.
+func TestLapsOfNotesByName(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Lap in.
+1 | WM-1 | CMU | none | 3
+2 | WM-2 | CMU | none | 3
+3 | TF-1 | CMU | none | 4
+
+Tag | Type | Thickness
+WM-1 | rubberized asphalt membrane | 40 mil
+WM-2 | butyl sheet | 40 mil
+TF-1 | EPDM membrane | 40 mil
+
+Notes
+Min. laps: WM-1 side 1-1/2, end 5; thru-wall flashing 4; WM-2 2-1/2; strips onto WM-1 3; TF-1 up 8
+`)
+	got := ""
+	for _, l := range s.Project.Limits {
+		got += fmt.Sprintf("%s %.1f %s%v; ", l.Kind, *l.Min, l.Scope, l.Keys)
+	}
+	want := "lap_mm 38.1 [rubberized-asphalt-membrane]; end_lap_mm 127.0 [rubberized-asphalt-membrane]; " +
+		"lap_mm 101.6 through-wall[]; lap_mm 63.5 [butyl-flashing-tape]; "
+	if got != want {
+		t.Errorf("limits %s\nwant   %s", got, want)
+	}
+}

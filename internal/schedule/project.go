@@ -48,7 +48,8 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	for i, part := range r.words.splitList(text) {
 		sentence, limits := part.text, len(p.Limits)
 		if part.listed && lead != "" && !strings.Contains(sentence, ":") {
-			sentence = lead + ": " + sentence
+			laps, _ := r.lapsOfNote(lead, sentence)
+			sentence = lead + ": " + laps
 		} else if laps, told := r.lapsOfNote(lead, sentence); told && leadOf(sentence) == "" {
 			sentence = lead + ": " + laps // "Laps: FM 3 / 6. HT 4 / 6."
 		} else {

@@ -133,9 +133,12 @@ _one_thing(text) := "" if {
 _words(text) := {word |
 	spaced := regex.replace(lower(text), `([a-z])-([a-z])`, `$1 $2`)
 	some part in regex.split(`[^\p{L}\p{N}-]+`, spaced)
-	word := _singular(part)
+	some word in _meant(_singular(part))
 	not word in data.lib.scope.skip
 }
+
+# _meant: a word, or the words that a short form stands for ("TWF").
+_meant(word) := object.get(data.lib.scope.same.words, word, [word])
 
 _singular(word) := trim_suffix(word, "s") if count(word) > 3
 

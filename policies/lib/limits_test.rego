@@ -49,6 +49,22 @@ test_each_product_of_a_row_has_its_own if {
 	count(limits.limits_for("voc_gl", line, ["sbs"], "")) == 0 with input.project as project
 }
 
+test_short_forms_of_a_place[place] if {
+	some place, n in {
+		"TWF at lintels": 1,
+		"Thru-wall flashing, level 2": 1,
+		"Thruwall at brick": 1,
+		"Through the wall": 1,
+		"Flashing of walls": 0,
+	}
+	limit := object.union(_limit, {"scope": "through-wall"})
+	found := limits.limits_for("voc_gl", object.union(_line, {"place": place}), [], "flashing") with input.project as {
+		"limits": [limit],
+		"signals": [],
+	}
+	count(found) == n
+}
+
 test_outside_of_the_insulation[note] if {
 	batt := {
 		"id": "W!3/2", "slot": "touches", "class": "insulation", "polarity": "yes", "relation": "in_front",
