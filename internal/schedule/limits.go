@@ -59,7 +59,8 @@ type limitRules struct {
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
 	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
 	Skip     []string            `json:"place_skip"`
-	Beside   []string            `json:"beside"` // before an insulation: it only tells where what is limited lies
+	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
+	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
 	skip     map[string]bool     // words of places that name none
 	aside    *regexp.Regexp
 	Indoor   struct {
@@ -390,6 +391,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		}
 		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
 			l.Keys = r.keysIn(upTo(",;:.()", in.after))
+		}
+		if len(l.Keys) == 0 && len(l.Roles) == 0 {
+			l.Keys = r.describedBy(in.sentence[:q.Start])
 		}
 	}
 	if rule.Tags {

@@ -32,6 +32,26 @@ func TestLimitsToldApart(t *testing.T) {
 	}
 }
 
+// A limit of what the names of products say holds for those products.
+func TestLimitsOfDescribedProducts(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-2 | CMU | none
+3 | WM-3 | CMU | none
+
+Tag | Type | Thickness
+WM-1 | butyl membrane, for corner strips | 30 mil
+WM-2 | stainless steel strip, mech. fixed | 10 mil
+WM-3 | butyl membrane | 40 mil
+
+Notes
+Thickness: corner strips at least 30 mil
+`)
+	if l := limit(s, "thickness_mm"); l == nil || strings.Join(l.Keys, " ") != "WM-1" {
+		t.Errorf("limit on thickness %+v", l)
+	}
+}
+
 // A unit by another ends a sentence, and the letters of tags narrow a limit on air.
 func TestLimitsOfTags(t *testing.T) {
 	s := read(t, `Mark | Membrane | Substrate | Primer

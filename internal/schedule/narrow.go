@@ -159,6 +159,26 @@ func (r *reader) tagKeys(text string) []string {
 	return slices.Compact(out)
 }
 
+// describedBy lists the products whose own names have all the words that stand right
+// before a figure, two or more: "opening flashing 30 mil" is said of "butyl tape, for
+// opening flashing".
+func (r *reader) describedBy(before string) []string {
+	out := []string{}
+	words := slices.DeleteFunc(headingWords(before[strings.LastIndexAny(before, ":;,")+1:]), func(w string) bool {
+		return slices.Contains(r.limitRules.Bounds, w)
+	})
+	if len(words) < 2 {
+		return out
+	}
+	for i := range r.sched.Products {
+		name := set(headingWords(r.sched.Products[i].Name))
+		if !slices.ContainsFunc(words, func(w string) bool { return !name[w] }) {
+			out = append(out, r.keyOf(i))
+		}
+	}
+	return out
+}
+
 // minPrefix is how long the letters of a tag are that stand for all its products.
 const minPrefix = 2
 
