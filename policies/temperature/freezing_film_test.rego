@@ -1,0 +1,66 @@
+package temperature.freezing_film_test
+
+import data.lib.bench_test as base
+import data.lib.season_bench_test as bench
+import data.temperature.freezing_film
+
+_film := base.own(base.item(
+	"material", "LA-2", "fluid-applied-acrylic-air-barrier", "membrane",
+	["acrylic", "water-borne"],
+))
+
+_data(text) := object.union(base.product("LA-2", {"texts": {"apply": text}}), {"cells": {"apply": "G7"}})
+
+_found(text, row, nights) := _with(text, row, nights, [])
+
+_with(text, row, nights, checks) := found if {
+	line := bench.sheet(object.union({"items": [_film]}, row))
+	doc := bench.document([line], [_data(text)], [bench.window(checks, {
+		"from": "2026-10-21",
+		"to": "2026-10-21",
+		"night_frost": nights,
+	})])
+	found := freezing_film.findings with input as doc
+}
+
+test_whole_finding if {
+	some f in _found("5 °C and rising; no frost for 48 h", {}, 0.4)
+	f.message == concat(" ", [
+		"LA-2 (fluid-applied-acrylic-air-barrier) must not freeze for 48 h: on 21 Oct 2026 in Milwaukee 40% of nights",
+		"are below freezing, so that one of 2 is so with odds of 64%",
+	])
+	f.cells == ["C12", "K12"]
+	f.line == "W!12"
+}
+
+test_ways_to_say_it[text] if {
+	some text in [
+		"40 F up, keep from freezing 2 days",
+		"Not below 4 C. Must not freeze within 36 hours",
+		"4 °C; 48 hrs frost-free",
+		"protected from frost over 2 nights",
+	]
+	count(_found(text, {}, 0.4)) == 1
+}
+
+test_at_the_limit if {
+	count(_found("no freeze 24 hr after", {}, 0.5)) == 1
+	count(_found("no freeze 24 hr after", {}, 0.49)) == 0
+	count(_found("no freeze 72 hr after", {}, 0.2)) == 0
+}
+
+test_silent[name] if {
+	some name, tc in {
+		"no time told": ["frost-free; 25 F min", {}],
+		"a time of another thing": ["no frost on the face, recoat 24 h", {}],
+		"heated": ["no frost for 48 h", {"signals": [bench.signal("heated", "shelter", "tent, heated")]}],
+		"the night was read": ["no frost for 48 h", {"figures": {"reading_night_c": bench.figure(2, 2, "2", "°C")}}],
+		"a sheet": ["no frost for 48 h", {"items": [base.own(bench.fm_1)]}],
+	}
+	count(_found(tc[0], tc[1], 0.6)) == 0
+}
+
+test_told_with_the_cold_days if {
+	cold := bench.check("membrane", "LA-2", 5, "5 °C", 0.7, 0.3, {})
+	count(_with("no frost for 48 h", {}, 0.6, [cold])) == 0
+}
