@@ -101,7 +101,8 @@ _message(sheet, inner, inside, outside, ask) := sprintf(
 _asks := [{"share": share, "text": note.text, "at": note.at} |
 	some note in input.project.notes
 	text := lower(note.text)
-	every like in data.vapor.share.asks { regex.match(like, text) }
+	some likes in data.vapor.share.asks
+	every like in likes { regex.match(like, text) }
 	not regex.match(data.vapor.share["not"], text)
 	share := _share(text)
 ]

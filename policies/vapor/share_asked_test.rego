@@ -60,6 +60,8 @@ test_by_the_note[name] if {
 	some name, n in {
 		"Not less than 60 % of insulation R-value outside the air barrier": 1,
 		"Not less than 30 % of insulation R-value outside the air barrier": 0,
+		"Min. 55% of (ext. + cavity) R outside": 1,
+		"60% of the total area outside is glass": 0,
 		"T7: two-thirds of the RSI outboard of the sheet": 1,
 		"Up to half of the insulation outside the membrane": 0,
 		"Half of the sheets are stored outside": 0,
