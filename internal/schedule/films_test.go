@@ -130,3 +130,28 @@ LM-1 | fluid-applied acrylic membrane | 30 mil DFT`})
 		}
 	}
 }
+
+// A cell of laps may tell the thickness of the row's sheet by its name; that of something
+// else is no thickness of the sheet.
+func TestThicknessAmongLaps(t *testing.T) {
+	for cell, want := range map[string]float64{
+		"9 wide strip, 1.5 mm thk; laps 4": 1.5,
+		"laps 4; 40 mm thick":              40,
+		"4 (60 mil thick)":                 1.524,
+		"laps 4 over 13 mm thick board":    0,
+		"laps 4, 13 mm thick board":        0,
+		"laps 4, bead 6 mm thick":          0,
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Laps and sequence (in.)
+D1 | butyl membrane | CMU | none | ` + cell + `
+D2 | butyl membrane | CMU | none | laps 4`})
+		got := 0.0
+		if f, ok := line(t, s, "D1").Figures["thickness_mm"]; ok && f.Min != nil {
+			got = *f.Min
+		}
+		if math.Abs(got-want) > 0.001 {
+			t.Errorf("%s: %v mm, want %v", cell, got, want)
+		}
+	}
+}

@@ -189,8 +189,9 @@ func (r *reader) besides(l *Line, c source) {
 	}
 }
 
-// filmIn takes a film that a cell of laps or widths tells too, where no column states it.
-// One that it tells of another product ("LQ-2 15 mil at joints") is not the row's.
+// filmIn takes a film, or a thickness by its name, that a cell of laps or widths tells too,
+// where no column states it. One that it tells of another product ("LQ-2 15 mil at joints")
+// is not the row's.
 func (r *reader) filmIn(l *Line, c source) {
 	main := r.productOf(l.Main())
 	if slices.ContainsFunc(r.lex.findTags(c.text), func(m mention) bool {
@@ -199,8 +200,18 @@ func (r *reader) filmIn(l *Line, c source) {
 		return
 	}
 	for _, q := range r.phrase.Quantities(summed(c.text), "") {
-		if q.Kind == "length" && filmLap(q) {
+		if q.Kind == "length" && (filmLap(q) || isAllThickness(c.text, q)) {
 			keep(l.Figures, "thickness_mm", figureTold(q, c.at))
 		}
 	}
+}
+
+// thickAfter is the word for a thickness behind its figure, and nothing after it that is
+// as thick: "1.5 mm thk; laps 100", never "13 mm thick board".
+var thickAfter = regexp.MustCompile(`(?i)^\s*(?:thk|thick(?:ness)?)\.?\s*(?:min\.?|minimum|nom\.?|nominal)?\s*(?:[,;)]|$)`)
+
+// isAllThickness holds for a figure with its word that is a part of a list by itself.
+func isAllThickness(text string, q phrase.Quantity) bool {
+	before := strings.TrimSpace(text[:q.Start])
+	return q.Unit != "" && thickAfter.MatchString(text[q.End:]) && (before == "" || strings.ContainsAny(before[len(before)-1:], ",;("))
 }
