@@ -14,7 +14,15 @@ type part struct {
 
 // splitList parts a cell at semicolons, line breaks and full stops that end a
 // sentence, never inside brackets.
-func (w *wordlists) splitList(text string) []part {
+func (w *wordlists) splitList(text string) []part { return w.split(text, w.endsSentence) }
+
+// splitItems parts a cell of beds and their primers, where a point between two items
+// that each have their colon ends the first one, after an abbreviation too.
+func (w *wordlists) splitItems(text string) []part {
+	return w.split(text, func(text string, i int) bool { return w.endsSentence(text, i) || opensItem(text[:i], text[i+1:]) })
+}
+
+func (w *wordlists) split(text string, ends func(text string, point int) bool) []part {
 	var out []part
 	depth, start := 0, 0
 	cut := func(end int) {
@@ -29,7 +37,7 @@ func (w *wordlists) splitList(text string) []part {
 		case c == ')':
 			depth--
 		case depth > 0:
-		case c == ';' || c == '\n' || c == '.' && w.endsSentence(text, i):
+		case c == ';' || c == '\n' || c == '.' && ends(text, i):
 			cut(i)
 			start = i + 1
 		}
@@ -54,12 +62,11 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i])
 	}
 	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
-	opens = opens || opensItem(text[:i], rest)
 	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])
 }
 
 // itemLead is what stands before the colon of an item: "Galv. steel, CMU: none".
-var itemLead = regexp.MustCompile(`^(?:[^.;:\n]|\.[^ \n]|\. [a-z])*?\.?:`)
+var itemLead = regexp.MustCompile(`^ +[A-Z](?:[^.;:\n]|\.[^ \n]|\. [a-z])*?\.?:`)
 
 // opensItem holds between two items that each have their colon: "Conc, CMU: PR-1 reqd.
 // Steel: none".

@@ -62,12 +62,12 @@ func (r *reader) coatAsPrimer(p *Product) bool {
 // onBed stands after the primer that a piece is about.
 var onBed = regexp.MustCompile(`(?i)^(?:on|over|to|for|elsewhere)$`)
 
-// primerPieces parts a column of primers as splitList does, and at each comma after
+// primerPieces parts a column of primers as splitItems does, and at each comma after
 // which another primer, or none, is told for a bed or for the rest: "none on block,
 // PR-3 on board", "PR-3 below 4 °C, else none".
 func (r *reader) primerPieces(text string) []part {
 	var out []part
-	for _, p := range r.words.splitList(text) {
+	for _, p := range r.words.splitItems(text) {
 		start := 0
 		for i, c := range p.text {
 			words := strings.Fields(p.text[i+1:])

@@ -158,11 +158,11 @@ func (r *reader) reasoned(text string) string {
 
 var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no)\s|\sbut\s+(?:not|never|no)\s`)
 
-// stances parts a cell as splitList does, and further where it turns to what is
+// stances parts a cell as splitItems does, and further where it turns to what is
 // not meant: "for the film sheets only, not the butyl".
 func (w *wordlists) stances(text string) []part {
 	var out []part
-	for _, p := range w.splitList(text) {
+	for _, p := range w.splitItems(text) {
 		if at := turned.FindStringIndex(p.text); at != nil {
 			out = append(out, part{p.text[:at[0]], p.listed}, part{p.text[at[0]+1:], p.listed})
 			continue
