@@ -128,7 +128,7 @@ func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 func (v *Vocabulary) sign(text string, before, after *token) gap {
 	s := text[before.end:after.start]
 	switch {
-	case strings.ContainsAny(s, ";|\n→"):
+	case strings.ContainsAny(s, ";|\n→@"):
 		return wall
 	case strings.ContainsAny(s, ",—–") || strings.Contains(s, " - "):
 		return comma

@@ -52,6 +52,7 @@ func TestFind(t *testing.T) {
 		"mod-bit peel & stick, 40 mil, HDPE face":                 "rubberized-asphalt-membrane",
 		"PVC roof sheet, polyethylene film between":               "pvc-roof-membrane polyethylene-sheet",
 		"SBS sheet, polyethylene film face":                       "rubberized-asphalt-membrane",
+		"alum. edge trim @ PT nailer":                             "aluminum-sheet treated-lumber",
 		"XPS, EPS; PIR":                                           "xps eps polyiso",
 		"standing-seam roof panel, 22 ga steel, PVDF black":       "prefinished-steel",
 		"metal roof panels on clips":                              "sheet-metal-unspecified",

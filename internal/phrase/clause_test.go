@@ -54,6 +54,8 @@ func TestRead(t *testing.T) {
 		{"concrete / M-1 / XPS / brick", "yes [concrete] / yes [M-1] / yes [XPS] / yes [brick]"},
 		{"M-1 + K-2", "yes [M-1+K-2]"},
 		{"zinc flashing bedded in K-2", "yes [zinc flashing] set_in [K-2]"},
+		{"zinc flashing direct @ plank", "yes [zinc flashing] on [plank]"},
+		{"alum sill directly at concrete", "yes [alum sill] on [concrete]"},
 		{"coping on plank over M-1", "yes [coping] on [plank] / yes [plank] over [M-1]"},
 		{"coping over, shims below", "yes [coping] over [] / yes [shims]"},
 		{"PVC pipe kept 3 in. clear of membrane", "yes [PVC pipe] clear_of [membrane] clear 76"},
