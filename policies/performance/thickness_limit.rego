@@ -42,18 +42,26 @@ _hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limi
 	thickness := thick.of(line)
 	asked := _nearest([limit |
 		some limit in limits.limits_for("thickness_mm", line, thickness.item.keys, line.role)
-		not _is_of_films(limit, thickness.item)
+		not _is_of_others(limit, thickness.item)
 	])
 	limit := limits.highest_min(asked)
 	thick.under(thickness.mm, limit.min)
 ]
 
 # What the notes ask of the material by name counts before what they ask of a place and of all that is there.
-# "Fluids 90 mil dry" asks nothing of a sheet.
-_is_of_films(limit, item) if {
-	regex.match(data.performance.thickness.film.asked, lower(limit.text))
+# "Fluids 90 mil dry" asks nothing of a sheet, and "self-adhered 40 mil" nothing of a fluid.
+_is_of_others(limit, item) if {
+	_asks_films(limit)
 	not thick.is_film(item)
 }
+
+_is_of_others(limit, item) if {
+	regex.match(data.performance.thickness.film.stuck, lower(limit.text))
+	not _asks_films(limit)
+	thick.is_film(item)
+}
+
+_asks_films(limit) if regex.match(data.performance.thickness.film.asked, lower(limit.text))
 
 _nearest(asked) := named if {
 	named := [limit | some limit in asked; count(limit.keys) > 0]

@@ -63,6 +63,22 @@ test_films_alone if {
 	count(_found([object.union(row, {"items": items})], fluid, [film])) == 1
 }
 
+# A limit that asks for what sticks by itself asks nothing of what is poured; one of both asks it of a film too.
+test_sheets_alone[text] if {
+	some text, n in {
+		"SA membranes 60 mil": 0,
+		"Sheets at least 60 mil": 0,
+		"peel-and-stick: 1.5 mm": 0,
+		"sheets and fluids 60 mil": 1,
+		"membranes 60 mil": 1,
+	}
+	asked := desk.limit("thickness_mm", 1.5, null, {"text": text})
+	fluid := object.union(desk.product("R-08", 13, _thick(0.6, "0.6", "mm")), {"family": "liquid-flashing"})
+	row := desk.row(12, "R-08", {})
+	items := [object.union(item, {"family": "liquid-flashing"}) | some item in row.items]
+	count(_found([object.union(row, {"items": items})], fluid, [asked])) == n
+}
+
 test_missing if count(_found([desk.row(12, "R-08", {})], desk.product("R-08", 13, {}), [_note])) == 0
 
 # A limit of a place and of all that is there gives way to that of the material by name.
