@@ -39,7 +39,7 @@ func (r *reader) classify(t *table) {
 	} else {
 		r.firstNames(t)
 	}
-	if t.kind = t.kindOf(sort); t.kind == kindOther && r.isKey(t) {
+	if t.kind = t.kindOf(r, sort); t.kind == kindOther && r.isKey(t) {
 		t.kind = kindProducts
 		t.columnsOf(r, kindProducts) // "keep off" is no drawing reference there
 	}
@@ -86,7 +86,7 @@ func (r *reader) isKey(t *table) bool {
 // data though one of its columns holds dates, as those of submittals do.
 const dataColumns = 4
 
-func (t *table) kindOf(sort string) string {
+func (t *table) kindOf(r *reader, sort string) string {
 	line := t.has(lineSlots...)
 	dates := t.has("install", "cover", "finish")
 	subject := t.has("material", "tag", "type", "specified", "mark", "alias")
@@ -100,10 +100,25 @@ func (t *table) kindOf(sort string) string {
 		return kindPours
 	case subject > 0 && line >= 1, dates > 0 && line >= 1, t.column("order") > 0 && subject > 0:
 		return kindSchedule
-	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2): // what is offered for it, or a log of the work
+	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2 && !t.ofRooms(r)): // what is offered for it, or a log of the work
 		return kindSchedule
 	}
 	return kindOther
+}
+
+// ofRooms holds for a table of the air that rooms are held at: it tells the inside of
+// each, and no day, where a log of the work tells what the air was on one.
+func (t *table) ofRooms(r *reader) bool {
+	if t.has("install", "cover", "finish", "reading_surface") > 0 || r.dateColumns(t) > 0 {
+		return false
+	}
+	for i, c := range t.cols {
+		inner := slices.ContainsFunc(headingWords(c.Heading), func(w string) bool { return r.head.inner[w] })
+		if inner && r.columnHolds(t.stretch(), t.nums[i], "temperature") {
+			return true
+		}
+	}
+	return false
 }
 
 // dateColumns counts the columns that mostly hold dates.

@@ -52,6 +52,7 @@ type limitRules struct {
 	Figures  []limitFigure       `json:"figures"`
 	Words    []limitWords        `json:"words"`
 	Roles    map[string][]string `json:"roles"`
+	Kinds    []roleKind          `json:"role_kinds"`
 	Scopes   map[string][]string `json:"scopes"`
 	When     map[string][]string `json:"when"`
 	Letters  letterWords         `json:"letters"`
@@ -214,7 +215,8 @@ func (r *reader) withListUnit(sentence string) string {
 			return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+unit+"$2")
 		}
 	}
-	for _, word := range strings.Fields(lead) { // "VOC g/L max.: primers 250"
+	for _, word := range strings.Fields(lead) { // "VOC g/L max.: primers 250", "VOC, g/L, not over: primers 250"
+		word = strings.Trim(word, ",()[]")
 		one := r.phrase.Quantities("1 "+word, "")
 		if strings.Contains(word, "/") && len(one) == 1 && one[0].Unit != "" && one[0].End == len("1 "+word) {
 			return lead + ":" + bareFigure.ReplaceAllString(list, "$1 "+word+"$2")
@@ -373,7 +375,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	} else {
 		l.Max = firstOf(q.Max, value)
 	}
-	if rule.Roles {
+	if kind, own := r.roleKindIn(in.before); rule.Roles && own {
+		l.Roles, l.Keys = []string{kind.Role}, []string{kind.Family}
+	} else if rule.Roles {
 		if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
 			l.Roles = r.rolesIn(in.before)
 		}

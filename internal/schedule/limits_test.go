@@ -75,6 +75,44 @@ Mastics at most 200 g/L. Air of WM goods 0.02 L/(s·m²) or less.
 	}
 }
 
+// The unit of a list stands in its lead, whatever follows it there, and a primer of
+// sealants has a limit of its own.
+func TestLimitsOfAList(t *testing.T) {
+	s := read(t, oneWall+"VOC, g/L, at most: sealants 200; primers for sealants 650; primers of sheets 300.\n")
+	got := []string{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "voc_gl" && l.Max != nil {
+			got = append(got, fmt.Sprint(*l.Max, l.Roles, l.Keys))
+		}
+	}
+	if want := "200 [sealant] []; 650 [primer] [sealant-primer]; 300 [primer] []"; strings.Join(got, "; ") != want {
+		t.Errorf("limits %q, want %q", strings.Join(got, "; "), want)
+	}
+}
+
+// A table of what rooms are held at is no log of the work, and the notes under it are
+// read.
+func TestLimitsUnderRooms(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Zone | Room | Indoor, °C | RH, % | Dew point, °C | Sheet":     "D1 D2 D3 D4",
+		"Zone | Room | Ambient, °C | RH, % | Dew point, °C | Sheet":    "D1 D2 D3 D4 E1 E2 E3 E4",
+		"Zone | Laid | Inside air, °C | RH, % | Dew point, °C | Sheet": "D1 D2 D3 D4 E1 E2 E3 E4",
+	} {
+		cell := "lounge"
+		if strings.Contains(heading, "Laid") {
+			cell = "3 Mar 2026"
+		}
+		row := " | " + cell + " | 20 | 40 | 6.0 | butyl tape\n"
+		s := read(t, strings.TrimSuffix(oneWall, "Notes\n")+heading+"\nE1"+row+"E2"+row+"E3"+row+"E4"+row+"\nNotes\nVOC of primers 250 g/L at most\n")
+		if marks(s) != want {
+			t.Errorf("%s: lines %q, want %q", heading, marks(s), want)
+		}
+		if limit(s, "voc_gl") == nil {
+			t.Errorf("%s: no limit", heading)
+		}
+	}
+}
+
 // A note that gives the code of a wall holds for the rows under it, and its sentences
 // with it; why a limit is set is no case of it.
 func TestLimitsOfACode(t *testing.T) {

@@ -28,6 +28,24 @@ func (r *reader) rolesIn(text string) []string {
 	return out
 }
 
+// roleKind is a kind of material whose name holds the role of another: a primer for
+// sealants is no sealant, and has a limit of its own.
+type roleKind struct {
+	Family string   `json:"family"`
+	Role   string   `json:"role"`
+	Words  []string `json:"words"`
+}
+
+// roleKindIn finds the kind that a figure's own words tell it is for.
+func (r *reader) roleKindIn(text string) (roleKind, bool) {
+	for _, kind := range r.limitRules.Kinds {
+		if r.words.hasAny(text, kind.Words) {
+			return kind, true
+		}
+	}
+	return roleKind{}, false
+}
+
 func (r *reader) whenIn(text string) []string {
 	out := []string{}
 	text = r.words.without(text, r.limitRules.Reasons)

@@ -8,13 +8,21 @@ package lib.limits
 import data.lib.facts
 
 # limits_for lists the limits of a kind that hold for a material with these keys and this role in the line. Where one
-# text states a limit for it and another for all or for the rest ("VOC 100 g/L, primers 250"), its own counts.
+# text states a limit for it and another for all or for the rest ("VOC 100 g/L, primers 250"), its own counts; so does
+# that of its kind where another is for its role ("primers 250 g/L, primers of sealants 775").
 limits_for(kind, line, keys, role) := [limit |
 	fitting := _fitting(kind, line, keys, role)
 	own := {other.at | some other in fitting; _is_own(other)}
+	kinds := {[other.at, other.roles] | some other in fitting; other.roles[0]; other.keys[0]}
 	some limit in fitting
 	not _is_of_the_rest(limit, own)
+	not _is_of_other_kinds(limit, kinds)
 ]
+
+_is_of_other_kinds(limit, kinds) if {
+	not limit.keys[0]
+	[limit.at, limit.roles] in kinds
+}
 
 _is_of_the_rest(limit, own) if {
 	not _is_own(limit)

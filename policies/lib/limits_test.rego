@@ -26,6 +26,20 @@ test_role if {
 	not _holds({"roles": ["primer"]}, [], "membrane")
 }
 
+test_limit_of_its_kind_counts if {
+	at := {"sheet": "W", "row": 40, "cell": "A40"}
+	primers := object.union(_limit, {"roles": ["primer"], "at": at})
+	joints := object.union(primers, {"max": 775, "keys": ["sealant-primer"]})
+	elsewhere := object.union(primers, {"max": 300, "at": object.union(at, {"row": 41})})
+	project := {"limits": [primers, joints, elsewhere], "signals": []}
+	_maxima(project, ["sealant-primer", "solvent-borne"]) == [775, 300]
+	_maxima(project, ["water-primer"]) == [250, 300]
+}
+
+_maxima(project, keys) := [limit.max |
+	some limit in limits.limits_for("voc_gl", _line, keys, "primer") with input.project as project
+]
+
 test_keys if {
 	_holds({"keys": ["asphaltic"]}, ["sbs", "asphaltic"], "membrane")
 	not _holds({"keys": ["asphaltic"]}, ["butyl"], "membrane")
