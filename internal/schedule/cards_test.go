@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 const cardSchedule = `
 Mark | Tag | Substrate | Primer | Touches | Lap | Install date | Cover date
@@ -117,6 +120,34 @@ func TestCardNamedLikeAFigure(t *testing.T) {
 		page{name: "P", grid: "LQ | Alder 3C\nType | Self-adhered butyl sheet, 1.5 mm\nApply | +5 to +35 °C\nSun, max. | 14 days"})
 	if p := product(t, s, "LQ"); p.Family != "butyl-flashing-tape" {
 		t.Errorf("%s: %q", p.Family, p.Name)
+	}
+}
+
+// What a list of what to keep off names as made for the product may meet it, and so may
+// what the product is there to part.
+func TestKeepOffNamesItsOwn(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Min apply °C | Not with / remarks
+R-1 | rubberized asphalt membrane | 5 | Creosote, coal tar. Lap mastic R-4
+R-2 | butyl sheet | 5 | EPDM. Isolates copper from galvanized steel
+R-3 | butyl sheet | 5 | Creosote. Close all cut edges with R-4 or R-5
+R-4 | STPE sealant | | R-6
+R-5 | polyurethane sealant | | -
+R-6 | solvent-based mastic | | Seam tape R-2, EPDM
+`)
+	for tag, want := range map[string]string{
+		"R-1": "Creosote, coal tar, not R-4", "R-2": "EPDM, not copper, not galvanized steel", "R-3": "Creosote, not R-4, not R-5", "R-4": "R-6",
+	} {
+		got := []string{}
+		for _, k := range product(t, s, tag).KeepOff {
+			got = append(got, map[bool]string{true: "not "}[k.Except]+k.Text)
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s keeps off %q, want %q", tag, got, want)
+		}
+	}
+	if got := targets(product(t, s, "R-6").KeepOff); !strings.Contains(got, "epdm") {
+		t.Errorf("R-6 keeps off %q", got)
 	}
 }
 

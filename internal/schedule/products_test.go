@@ -629,13 +629,13 @@ R-2 | aluminum flashing | | copper, zinc: strip betw.
 // is kept off it.
 func TestKeepOffFilmFaces(t *testing.T) {
 	for words, want := range map[string]string{
-		"PE or HDPE film face (lets go)": "PE or HDPE film face",
-		"Polythene faces":                     "Polythene faces",
-		"HDPE film":                           "HDPE film",
-		"Will not adhere to LDPE film":        "LDPE film",
-		"Poor adhesion to polyethylene":       "polyethylene",
-		"Never left bare, bond to PE film":    "",
-		"Plywood":                             "Plywood",
+		"PE or HDPE film face (lets go)":   "PE or HDPE film face",
+		"Polythene faces":                  "Polythene faces",
+		"HDPE film":                        "HDPE film",
+		"Will not adhere to LDPE film":     "LDPE film",
+		"Poor adhesion to polyethylene":    "polyethylene",
+		"Never left bare, bond to PE film": "",
+		"Plywood":                          "Plywood",
 	} {
 		for _, heading := range []string{"Not with", "Not with / note"} {
 			s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},

@@ -14,8 +14,12 @@ import (
 // a bare list.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
-	for _, part := range r.words.stances(r.eachOfNoun(r.unbracketed(c.text))) {
+	for i, part := range r.words.stances(r.eachOfNoun(r.unbracketed(c.text))) {
 		if r.words.accept.heat.MatchString(part.text) {
+			continue
+		}
+		if made := r.companions(p, c, part.text); c.slot == "keep_off" && (c.mixed || i > 0) && len(made) > 0 {
+			out = append(out, made...)
 			continue
 		}
 		if of := r.elseAs(p, part.text); of != nil {
@@ -76,6 +80,27 @@ func (r *reader) withFaces(found []mention, text string) []mention {
 
 // plainFilm is called so wherever it is the face of a sheet.
 const plainFilm = "polyethylene film"
+
+// companions lists the products that a sentence names as made for this one: "Edge sealant
+// JS-2", "Seal laps with JS-2 or JS-3". They may meet it.
+func (r *reader) companions(p *Product, c source, text string) []Target {
+	var out []Target
+	last := 0
+	for _, m := range r.near(p, text) {
+		switch {
+		case m.product < 0 && len(out) == 0:
+		case m.product < 0: // "Seam tape R-2, EPDM"
+			return nil
+		case len(out) == 0 && !r.words.accept.companion.MatchString(text[:m.start]), len(out) > 0 && !listWord.MatchString(text[last:m.start]):
+			return nil // what else it says is no list of them
+		default:
+			tg := r.target(m, text[m.start:m.end], c.at)
+			tg.Except = true
+			out, last = append(out, tg), m.end
+		}
+	}
+	return out
+}
 
 // midBracket is a word in brackets between two others: "flexible (plasticized) PVC".
 var midBracket = regexp.MustCompile(`([A-Za-z]+) \(([A-Za-z]+)\) ([A-Za-z]+)`)

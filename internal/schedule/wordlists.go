@@ -96,6 +96,8 @@ type acceptanceWords struct {
 	liesUnder *regexp.Regexp
 	ElseAs    string `json:"else_as"` // before the product whose list holds here too
 	elseAs    *regexp.Regexp
+	Companion string `json:"companion"` // before the product that the list names as made for it: "edge sealant", "seal laps with"
+	companion *regexp.Regexp
 	NotOn     string `json:"not_on"` // before what the list of beds bars: "not on"
 	notOn     *regexp.Regexp
 	NotIn     string `json:"not_in"` // a bracket that bars what its group names
@@ -276,7 +278,7 @@ func (a *acceptanceWords) compile() error {
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"unjoined", a.Unjoined, &a.unjoined}, {"film_face", a.FilmFace, &a.filmFace},
-		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
+		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
 		var err error
