@@ -105,6 +105,21 @@ LM-2,Lull,PMMA liquid flashing`)
 	}
 }
 
+// What metal is bedded in touches it, however the bed is called.
+func TestBeddedIn(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"Bedded solid in fresh mortar": "direct",
+		"Laid in wet mortar":           "direct",
+		"Set straight into mortar":     "direct",
+		"Pressed into fresh mortar":    "direct",
+		"Clear of mortar":              "near",
+	},
+		func(remark string) string {
+			return "\nMark,Material,Substrate,Primer,Remarks\nD1,aluminum flashing,brick,none," + remark
+		},
+		func(c contact.Contact) bool { return strings.Contains(c.B.Text, "mortar") })
+}
+
 // What lies on the insulation, or on other work alone, does not touch the sheet; and a
 // bead on the edge of another sheet is no neighbor of the gasket whose row tells of it.
 func TestOnOtherWork(t *testing.T) {
