@@ -34,6 +34,9 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 			out = append(out, Profile{ID: l.ID, Mark: l.Mark})
 		}
 		out[n].Lines = append(out[n].Lines, l.ID)
+		if len(out[n].Layers) > 0 && (b.sides.isDetail(l) || covers(l, out[n].Layers)) {
+			continue
+		}
 		out[n].Layers = append(out[n].Layers, layers...)
 	}
 	out = slices.DeleteFunc(out, func(p Profile) bool { return len(p.Layers) < 2 })
@@ -48,6 +51,35 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 	}
 	return out
 }
+
+// isDetail holds for what closes, drains or fastens a wall somewhere and is no layer of it.
+func (s *sides) isDetail(l *schedule.Line) bool {
+	return slices.Contains(s.noLayers, l.Role) || l.Role == "metal" && s.trims.MatchString(l.Texts["type"]+" "+l.Texts["mark"]+" "+l.Place)
+}
+
+// covers holds for a sheet that is told after the layers of its wall for some place of
+// it: on a layer that a sheet has covered already, or the same sheet on what is no layer
+// of the wall.
+func covers(l *schedule.Line, layers []Layer) bool {
+	main, last := l.Main(), layers[len(layers)-1]
+	beds := slices.DeleteFunc(slices.Clone(l.Items), func(it schedule.Item) bool { return it.Slot != "substrate" || it.Polarity == "no" || it.Family == "" })
+	if main == nil || !isSheet(main.Class) || len(beds) == 0 || lies(beds, last) {
+		return false
+	}
+	bed := slices.IndexFunc(layers, func(layer Layer) bool { return lies(beds, layer) })
+	return slices.ContainsFunc(layers[bed+1:], func(layer Layer) bool {
+		return isSheet(layer.Class) && (bed >= 0 || layer.Product != "" && layer.Product == main.Product)
+	})
+}
+
+// lies holds where one of the beds is the layer.
+func lies(beds []schedule.Item, layer Layer) bool {
+	return slices.ContainsFunc(beds, func(it schedule.Item) bool {
+		return it.Family == layer.Family && (it.Product == "" || layer.Product == "" || it.Product == layer.Product)
+	})
+}
+
+func isSheet(class string) bool { return class == "membrane" || class == "coating" || class == "tape" }
 
 // builtUp reads a section told in one cell.
 func (b *Builder) builtUp(l *schedule.Line) (Profile, bool) {

@@ -1,6 +1,7 @@
 package document_test
 
 import (
+	"slices"
 	"testing"
 
 	"abut/internal/document"
@@ -61,6 +62,37 @@ func TestUnknownLayer(t *testing.T) {
 		if m.Name != "quandle composite panel" {
 			t.Errorf("missing of %q", m.Name)
 		}
+	}
+}
+
+// What is told after the layers of a wall for a place of it is no layer: beads, metal
+// trims, and sheets on what a sheet has covered.
+func TestDetailsAreNoLayers(t *testing.T) {
+	doc := build(t, `
+Layers from inside to outside, then details. Site: Fargo, ND
+
+Wall type|Layer|Item|Material|Substrate|Thickness, in
+W1|1|Board|glass-mat sheathing||0.625
+W1|2|Barrier|rubberized asphalt membrane|glass-mat sheathing|0.04
+W1|3|Insulation|mineral wool board|rubberized asphalt membrane|4
+W1|4|Second barrier|housewrap|mineral wool board|0.01
+W1|5|Skin|prefinished steel||0.03
+W1|6|Head drip|galvanized steel sheet||0.03
+W1|7|Barrier at jambs|rubberized asphalt membrane|glass-mat sheathing|0.04
+W1|8|Bead|silicone sealant|glass-mat sheathing|
+`, document.Settings{})
+	if len(doc.Profiles) != 1 {
+		t.Fatalf("%d profiles", len(doc.Profiles))
+	}
+	rows := []int{}
+	for _, l := range doc.Profiles[0].Layers {
+		rows = append(rows, l.At.Row)
+	}
+	if want := []int{4, 5, 6, 7, 8}; !slices.Equal(rows, want) {
+		t.Errorf("layers in rows %v, want %v", rows, want)
+	}
+	if n := len(doc.Profiles[0].Lines); n != 8 {
+		t.Errorf("%d lines", n)
 	}
 }
 

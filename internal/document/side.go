@@ -28,6 +28,7 @@ type sides struct {
 	noLayers []string
 
 	framing    *regexp.Regexp // lumber that stands between insulation
+	trims      *regexp.Regexp // pieces of metal that are no skin of a wall
 	noMaterial *regexp.Regexp // what takes a row among layers and is none
 }
 
@@ -46,6 +47,7 @@ func loadSides(fsys fs.FS) (*sides, error) {
 
 			Framing    string `json:"framing"`
 			NoMaterial string `json:"no_material"`
+			Trims      string `json:"trims"`
 		} `json:"sides"`
 	}
 	err := knowledge.Read(fsys, "sides of assemblies", sidesFile, &file)
@@ -59,6 +61,9 @@ func loadSides(fsys fs.FS) (*sides, error) {
 	}
 	if out.noMaterial, err = regexp.Compile(in.NoMaterial); err != nil {
 		return nil, fmt.Errorf("%s: no_material: %w", sidesFile, err)
+	}
+	if out.trims, err = regexp.Compile(in.Trims); err != nil {
+		return nil, fmt.Errorf("%s: trims: %w", sidesFile, err)
 	}
 	for rank, families := range in.Ranks {
 		for _, f := range families {
