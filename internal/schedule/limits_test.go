@@ -90,6 +90,30 @@ func TestLimitsOfAList(t *testing.T) {
 	}
 }
 
+// A note has a code of its own, tells of some walls only, or of all that is above the
+// ground.
+func TestNotesOfSomeWalls(t *testing.T) {
+	grid := `Mark | Wall | Membrane | Substrate | Primer
+1 | EW-3 | butyl tape | CMU | none
+2 | EW-4 | butyl tape | CMU | none
+3 | EW-4 | butyl tape | CMU | none
+4 | EW-5 | butyl tape | CMU | none
+
+Notes
+C1 | Above grade, one vapor-tight layer in each wall.
+C2 | EW-3, EW-5: all insulation outboard of the sheet.
+C3 | State any heated enclosure in the remarks column.
+`
+	s := read(t, grid)
+	got := []string{}
+	for _, said := range s.Project.Signals {
+		got = append(got, said.ID)
+	}
+	if strings.Join(got, " ") != "one_tight_layer" {
+		t.Errorf("said of the job: %q", got)
+	}
+}
+
 // A table of what rooms are held at is no log of the work, and the notes under it are
 // read.
 func TestLimitsUnderRooms(t *testing.T) {

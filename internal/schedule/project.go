@@ -34,6 +34,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	if len(words) == 0 {
 		return
 	}
+	if len(words) == 2 && noteCode.MatchString(words[0]) && len(words[1]) >= noteLength && !r.codes[words[0]] && !r.isProduct(words[0]) {
+		words = words[1:]
+	}
 	text := strings.Join(r.askedOf(words), " ")
 	p := &r.sched.Project
 	if m := r.words.projectName.FindStringSubmatch(text); m != nil && !r.nameTold {
@@ -68,6 +71,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			heading = sentence
 		}
 		r.roomIn(sentence, at)
+		if codes, _ := r.wallsIn(sentence); len(codes) > 0 {
+			continue // "W2, W3: studs stay empty" tells of no other wall
+		}
 		if len(words) <= 2 && !strings.Contains(sentence, " = ") { // a legend or a table tells of no condition of the job
 			r.noteSignals(sentence, at, len(p.Limits) > limits)
 		}
@@ -122,6 +128,9 @@ const maxLead = 6
 // noteNumber is a cell that holds the number or letter of a note and no more.
 var noteNumber = regexp.MustCompile(`^(?i:(?:note|no\.?|item)\s*)?[(\[]?(?:\d{1,3}(?:\.\d{1,2})*|[A-Za-z]|[ivxIVX]{1,5})[.):\]]?$`)
 
+// noteCode is the code of a note, of a list that the office numbers by a letter: "L3".
+var noteCode = regexp.MustCompile(`^[A-Z]{1,2}[-.]?\d{1,2}[.):]?$`)
+
 // noteCells gives the texts of a row outside the tables, and the cell that holds
 // the first of more than a few letters. The note's own number in a cell before
 // them is left out: "10 | Days uncovered ..." says nothing of ten days.
@@ -147,6 +156,7 @@ func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 // noteSignals keeps the conditions that a sentence states for the whole job; in
 // one that states a limit, the words that narrow it are no such condition.
 func (r *reader) noteSignals(sentence string, at At, limit bool) {
+	sentence = r.words.wideLead.ReplaceAllString(sentence, "")
 	if r.words.caseLead.MatchString(sentence) {
 		return // "Below 5 °C: tent and heat", said of a case
 	}

@@ -126,12 +126,16 @@ func (r *reader) findTables(s *workbook.Sheet) ([]*table, error) {
 // least a third of what rows of the table do. Sparser rows after it are notes.
 func (r *reader) bound(t *table) {
 	t.last = t.first - 1
-	sum, rows, gap := 0, 0, false
+	sum, rows, gap, noted := 0, 0, false, false
 	for row := t.first; row <= t.end; row++ {
 		n := t.ownCells(row)
 		if n == 0 {
 			gap = true
 			continue
+		}
+		noted = gap && (noted || r.headsNotes(t, row))
+		if noted && n <= 2 && rows > 0 {
+			continue // "L1 | Primers 250 g/L at most"
 		}
 		if n == 1 || n == 2 && r.isNote(t, row) || gap && rows > 0 && n*2*rows <= sum && !t.codeFirst(row) {
 			continue
@@ -140,6 +144,23 @@ func (r *reader) bound(t *table) {
 		t.last = row
 		sum, rows = sum+n, rows+1
 	}
+}
+
+// headsNotes holds for a row below a table that says that notes follow: "Notes", or "No."
+// and "Limit".
+func (r *reader) headsNotes(t *table, row int) bool {
+	heads := false
+	for _, c := range t.sheet.Row(row) {
+		v := strings.TrimSpace(c.Value)
+		switch {
+		case v == "" || c.Merged || r.words.noteNumbers.MatchString(v):
+		case r.words.noteHeading.MatchString(v):
+			heads = true
+		default:
+			return false
+		}
+	}
+	return heads
 }
 
 // noteLength is the length from which a text beside a number is a note.

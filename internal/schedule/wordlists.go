@@ -62,9 +62,12 @@ type wordlists struct {
 	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
 	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
-	caseWord           *regexp.Regexp    // "when", "or": what follows holds in some cases
-	byOthers           *regexp.Regexp    // "by roofer": what others bring
-	projectName        *regexp.Regexp    // "Project: ..." in a title block
+	noteHeading        *regexp.Regexp    // a cell over notes, and one over their numbers
+	noteNumbers        *regexp.Regexp
+	wideLead           *regexp.Regexp // "Above grade": what nearly all of the job is
+	caseWord           *regexp.Regexp // "when", "or": what follows holds in some cases
+	byOthers           *regexp.Regexp // "by roofer": what others bring
+	projectName        *regexp.Regexp // "Project: ..." in a title block
 	asides             asideWords
 	figures            wordFigures
 	toldByKind         map[string]string // slots of the figures that stand with what the product is
@@ -191,6 +194,9 @@ type readingFile struct {
 		ByOthers      string              `json:"by_others"`
 		CaseLead      string              `json:"case_lead"`
 		CaseWord      string              `json:"case_word"`
+		WideLead      string              `json:"wide_lead"`
+		NoteHeading   string              `json:"note_heading"`
+		NoteNumbers   string              `json:"note_numbers"`
 		Asides        asideWords          `json:"asides"`
 		Figures       wordFigures         `json:"figures_named"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
@@ -227,7 +233,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
-		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord},
+		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord}, {"wide_lead", "(?i)" + f.WideLead, &w.wideLead}, {"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading}, {"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
 		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},
 	} {
