@@ -4,9 +4,10 @@
 #   By day the air is mostly warm enough, and half of the nights or more it freezes. A water-borne primer that is
 #   not dry and covered by evening freezes on the wall and is powder in the morning; within two years the sheet
 #   comes off with it. The tin in the shed freezes too. A note, as a crew that primes by noon and covers by three
-#   does well; a question where nearly every night freezes and the row or the data says to keep it from frost. A
-#   primer of which no least temperature is known is named only where nearly every night freezes. It does not apply
-#   where the work is heated, nor to solvent-borne primers that nothing says to keep from frost.
+#   does well; a question where nearly every night freezes and the row or the data says to keep it from frost, or
+#   where the data asks for hours without frost, into which a night comes. A primer of which no least temperature is
+#   known is named only where nearly every night freezes. It does not apply where the work is heated, nor to
+#   solvent-borne primers that nothing says to keep from frost.
 # custom:
 #   id: temperature-freezing-primer
 #   topic: temperature
@@ -64,10 +65,17 @@ _is_told(line, _) if facts.said_in(line, "primer", "keep_from_freezing")
 
 _is_told(_, check) if facts.said(facts.product_of(check), "keep_from_freezing")
 
+_is_told(_, check) if _spans_night(check)
+
 _severity(line, window, check) := "warning" if {
 	window.night_frost >= data.temperature.freezing.many_nights
 	_is_told(line, check)
+} else := "warning" if {
+	_spans_night(check)
 } else := "note"
+
+# Hours without frost that the data asks for are as many as a night comes into.
+_spans_night(check) if facts.said(facts.product_of(check), "frost_free_hours")
 
 _message(window, check) := naming.say("%s must be dry before night: %s%s %s of nights are below freezing", [
 	forecast.primer_name(check),

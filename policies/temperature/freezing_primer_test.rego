@@ -34,6 +34,13 @@ test_said_of_the_product if {
 	{f.severity | some f in _found([check], [], 0.79)} == {"note"}
 }
 
+test_hours_without_frost if {
+	told := base.product("P-4", {"signals": [base.said("frost_free_hours", "frost free for 36 h")]})
+	check := object.union(_primer, {"product": "P-4"})
+	doc := bench.document([bench.sheet({})], [told], [bench.window([check], _april(0.5))])
+	{f.severity | some f in freezing_primer.findings} == {"warning"} with input as doc
+}
+
 test_at_the_limit if {
 	count(_found([_primer], [], 0.5)) == 1
 	count(_found([_primer], [], 0.49)) == 0
