@@ -4,8 +4,8 @@
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
 #   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the
-#   project bars a second one. It does not apply to empty studs, to a wall whose outside is all vapor-open, nor to
-#   claddings and roofs.
+#   project bars a second one. It does not apply to empty studs where no note bars a second one, to a wall whose
+#   outside is all vapor-open, nor to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor
@@ -43,6 +43,28 @@ findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], mes
 	not _is_told(pair)
 	message := _message(pair.outer.text, pair.inner)
 	related := [finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")]
+}
+
+# No insulation lies between the two, and the notes bar a second one all the same.
+findings contains finding.at_with(line, ["material", "tag", inner.at.cell], message, {"related": related}) if {
+	facts.project_said("one_tight_layer")
+	some one in section.walls
+	not one.id in _judged
+	some i, inner in one.layers
+	inner.barrier
+	inner.family in data.vapor.barriers.inside_families
+	outer := [layer | some j, layer in one.layers; j > i + 1; _is_outer_sheet(layer)][0]
+	line := facts.lines_by_id[inner.line]
+	message := sprintf("%s lies inside of %s, and the notes allow one vapor-tight layer a wall", [inner.text, outer.text])
+	related := [finding.related(facts.lines_by_id[outer.line], ["material", "tag"], "the outer barrier")]
+}
+
+_judged := {one.id | some one in section.judged}
+
+_is_outer_sheet(layer) if {
+	layer.barrier
+	layer.class in data.vapor.barriers.sheet_classes
+	not layer.family in data.vapor.barriers.inside_families
 }
 
 _message(outer, inner) := sprintf(

@@ -154,6 +154,26 @@ test_profile_severity[name] if {
 	desk.levels(_of_profile(case.layers, case.winter, case.result)) == {case.level}
 }
 
+_of_notes(layers, signals) := found if {
+	doc := wall.document([wall.profile(layers, wall.cold, {})], {})
+	project := object.union(doc.project, {"signals": signals})
+	found := two_barriers.findings with input as object.union(doc, {"project": project})
+}
+
+test_film_in_empty_studs_that_the_notes_bar if {
+	barred := [{"id": "one_tight_layer", "no": false, "text": "one tight layer", "slot": "note", "at": {"cell": "A2"}}]
+	empty := [wall.film, wall.sheathing, wall.sheet, wall.wool]
+	_of_notes(empty, barred) == {{
+		"line": "W!36",
+		"cells": ["C36", "L36"],
+		"message": "VR-1 lies inside of AB-1, and the notes allow one vapor-tight layer a wall",
+		"related": [{"line": "W!40", "cells": ["C40", "L40"], "what": "the outer barrier"}],
+	}}
+	count(_of_notes(empty, [])) == 0
+	count(_of_notes([wall.film, wall.sheathing, wall.open_sheet, wall.wool], barred)) == 0
+	count(_of_notes([wall.sheathing, wall.sheet, wall.wool], barred)) == 0
+}
+
 test_profile_silent if {
 	count(_of_profile(_around, wall.cold, {})) == 0 # another rule tells it
 	count(_of_profile([wall.film, wall.batt, wall.open_sheet], 3, {})) == 0
