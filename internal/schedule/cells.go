@@ -28,6 +28,7 @@ type source struct {
 	mixed  bool   // its heading names more than its slot
 	worded bool   // and many of its cells say in words what is barred
 	goes   bool   // and first what the product goes with
+	part   bool   // it is a piece of a cell that tells several things
 }
 
 func (t *table) at(row, col int) At {

@@ -48,6 +48,7 @@ func (h *headings) guesses(group, sub string) []guess {
 	if group != "" && !own { // the heading itself tells more
 		best.take(h.match(parenthesis.ReplaceAllString(group, " ")), 0.6)
 	}
+	h.beside(best, sub)
 	h.tagOf(best, group)
 	h.deny(best, sub)
 	_, air := best["reading_air"]

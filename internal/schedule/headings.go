@@ -38,6 +38,7 @@ type headings struct {
 	linings         map[string]bool // families of what the room side begins with
 	parts           []wallPart      // words over the parts of walls
 	works           workWords       // words that part the works of a row
+	combos          combinedWords   // columns that are drawn together to one
 	days            []dayWork       // words of headings over days, by what is done then
 	ends            []string        // words for an end of a range that is not to be passed
 	cold, hot, heat []string        // words for the lower and the upper end of temperatures, and for either
@@ -92,34 +93,32 @@ type slotConfig struct {
 func loadHeadings(fsys fs.FS) (*headings, error) {
 	var file struct {
 		Columns struct {
-			Filler  []string          `json:"filler"`
-			Light   []string          `json:"light"`
-			Same    map[string]string `json:"same"`
-			Units   []string          `json:"unit_words"`
-			Bare    []string          `json:"bare_date"`
-			Planned []string          `json:"planned"`
-			Actual  []string          `json:"actual"`
-			Lower   []string          `json:"lower"`
-			Upper   []string          `json:"upper"`
-			ByUnit  map[string]string `json:"by_unit"`
-			Service []string          `json:"service"`
-			Vague   []string          `json:"doubtful"`
-			Applies []string          `json:"applies"`
-			Faces   []string          `json:"faces"`
-			Seen    []string          `json:"seen"`
-			Askers  []string          `json:"askers"`
-			Whole   []string          `json:"whole"`
-			Answers []string          `json:"answers"`
-			Money   string            `json:"money"`
-			Works   workWords         `json:"works"`
-			Inner   []string          `json:"inner"`
-			Outer   []string          `json:"outer"`
-			Linings []string          `json:"linings"`
-			Parts   []struct {
-				Name  string   `json:"name"`
-				Words []string `json:"words"`
-			} `json:"wall_parts"`
-			Days                  []dayWork `json:"days"`
+			Filler                []string          `json:"filler"`
+			Light                 []string          `json:"light"`
+			Same                  map[string]string `json:"same"`
+			Units                 []string          `json:"unit_words"`
+			Bare                  []string          `json:"bare_date"`
+			Planned               []string          `json:"planned"`
+			Actual                []string          `json:"actual"`
+			Lower                 []string          `json:"lower"`
+			Upper                 []string          `json:"upper"`
+			ByUnit                map[string]string `json:"by_unit"`
+			Service               []string          `json:"service"`
+			Vague                 []string          `json:"doubtful"`
+			Applies               []string          `json:"applies"`
+			Faces                 []string          `json:"faces"`
+			Seen                  []string          `json:"seen"`
+			Askers                []string          `json:"askers"`
+			Whole                 []string          `json:"whole"`
+			Answers               []string          `json:"answers"`
+			Money                 string            `json:"money"`
+			Works                 workWords         `json:"works"`
+			Combined              combinedWords     `json:"combined"`
+			Inner                 []string          `json:"inner"`
+			Outer                 []string          `json:"outer"`
+			Linings               []string          `json:"linings"`
+			Parts                 []partWords       `json:"wall_parts"`
+			Days                  []dayWork         `json:"days"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
 			CoverAfter            int                   `json:"cover_after_days"`
@@ -137,7 +136,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	h := &headings{
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare),
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
-		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works,
+		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works, combos: file.Columns.Combined,
 		days: file.Columns.Days, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
 		parted: map[string]bool{}, short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
@@ -164,6 +163,9 @@ func (h *headings) compile(drawing, denies string) error {
 	}
 	if h.denies, err = regexp.Compile(denies); err != nil {
 		return fmt.Errorf("denies: %w", err)
+	}
+	if err = h.combos.compile(); err != nil {
+		return err
 	}
 	return h.works.compile()
 }

@@ -67,7 +67,7 @@ func (r *reader) inherit(l *Line, sources []source, last *Line) {
 // above is what a line says under the column of a cell that refers to it; in
 // another table, all that it says in the columns of that slot.
 func (l *Line) above(by *Line, c *source) string {
-	if l.Table == by.Table {
+	if l.Table == by.Table && !c.part {
 		return l.columns[c.at.column()]
 	}
 	return l.Texts[c.slot]

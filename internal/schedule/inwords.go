@@ -110,7 +110,7 @@ func (r *reader) lapAfter(c source, word *regexp.Regexp) (phrase.Quantity, bool)
 // sheet; sideAndEnd a cell under it, and no fraction of an inch.
 var (
 	sideThenEnd = regexp.MustCompile(`(?i)\bsides?\b.*\bends?\b`)
-	sideAndEnd  = regexp.MustCompile(`^\s*(?:\d{2,}|\d+(?:\.\d+)?\s+)\s*/\s*(\d+(?:\.\d+)?\s*[a-zA-Z".]{0,3})\s*$`)
+	sideAndEnd  = regexp.MustCompile(`^\s*(?:\d{2,}|\d+(?:\.\d+)?\s+|\d*[½¼¾⅛⅜⅝⅞])\s*/\s*(\d*(?:\.\d+)?[½¼¾⅛⅜⅝⅞]?\s*[a-zA-Z".]{0,3})\s*$`)
 	endWord     = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*$`)
 )
 

@@ -187,16 +187,23 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		if ok {
 			src.text, src.cell = t.withResistance(row, col, r.spelled(strings.TrimSpace(c.Value), slot)), c
 		}
-		if _, again := l.Cells[slot]; !again {
-			l.Cells[slot] = src.at.Cell
-			l.Texts[slot] = src.text
-		} else if src.text != "" {
-			l.Texts[slot] = strings.TrimPrefix(l.Texts[slot]+"; "+src.text, "; ")
+		for _, one := range r.parted(src, t.cols[i].parts) {
+			l.says(one)
+			out = append(out, one)
 		}
-		out = append(out, src)
 	}
 	l.Struck = own > 0 && struck*2 > own
 	return out
+}
+
+// says keeps where and what a line says of a slot.
+func (l *Line) says(c source) {
+	if _, again := l.Cells[c.slot]; !again {
+		l.Cells[c.slot] = c.at.Cell
+		l.Texts[c.slot] = c.text
+	} else if c.text != "" {
+		l.Texts[c.slot] = strings.TrimPrefix(l.Texts[c.slot]+"; "+c.text, "; ")
+	}
 }
 
 // reads says whether the cells of a column are read; quantities and the like

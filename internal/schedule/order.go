@@ -51,6 +51,11 @@ func (r *reader) dateOrders(t *table) map[string]dayOrder {
 		if _, known := orders[c.Slot]; !known {
 			orders[c.Slot] = orders[""]
 		}
+		if c.parts != nil {
+			for _, slot := range c.parts.slots {
+				orders[slot] = orders[c.Slot]
+			}
+		}
 		if r.eitherWay(t.texts(t.nums[i])) {
 			c.Why += "; dates " + orders[c.Slot].String()
 		}

@@ -166,6 +166,7 @@ func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.orderOfBook(all)
 	r.coded = r.codesOnly(all)
 	r.each(all, kindPours, r.pours)
+	r.each(all, kindSchedule, r.partColumns)
 	r.each(all, kindSchedule, r.lines)
 	r.linePlaces()
 	r.relatives()

@@ -262,10 +262,11 @@ type Column struct {
 	Why        string  `json:"why"`
 	Hidden     bool    `json:"hidden"`
 
-	second string // unit of a second figure in parentheses
-	gloss  string // words of a row below the heading that give its unit or explain it
-	own    string // its heading without what is written over it
-	work   string // in a table that tells two works of a row: the one it is of
+	second string       // unit of a second figure in parentheses
+	gloss  string       // words of a row below the heading that give its unit or explain it
+	own    string       // its heading without what is written over it
+	work   string       // in a table that tells two works of a row: the one it is of
+	parts  *combination // what each cell tells beside one another, nil for one thing
 }
 
 // Unread is a cell or row that was not understood or not read, and why.

@@ -64,6 +64,12 @@ type wallPart struct {
 	words map[string]bool
 }
 
+// partWords is one of them as policies/knowledge/columns.json has it.
+type partWords struct {
+	Name  string   `json:"name"`
+	Words []string `json:"words"`
+}
+
 // withResistance puts the resistance that a column beside a layer gives to the words for
 // it: "4 in. wool" and "16.8" make "4 in. wool R-16.8".
 func (t *table) withResistance(row, col int, words string) string {

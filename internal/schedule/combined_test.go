@@ -1,0 +1,81 @@
+package schedule_test
+
+import (
+	"testing"
+
+	"abut/internal/schedule"
+)
+
+// Columns that are drawn together to one: what the heading names beside one another,
+// each cell tells in that order (common practice).
+func TestCombinedColumns(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Sheet + primer | Base | Set -> covered | Mil / overlap (in) | Remarks
+J1 | SB-4 / WP-9 | CMU | 04/06/26 -> 05/04/26 | 40 mil / 2½ | -
+J2 | SB-4 / none | CMU | 04/08/26 -> 06/19/26 | 60 mil / 4 | -
+J3 | SB-4 on FB-2, 6 in. strips / none | plywood | 04/09/26 -> TBD | 45 mil / 3 | -
+J4 | FB-2 | CMU | 04/13/26 | 1.2 mm DFT | -
+J5 | ditto | CMU | 04/14/26 -> 04/20/26 | 1.3 mm DFT | -
+J6 | SB-4 / WP-9 | CMU | 04/16/26 -> 05/20/26 | 40 mil / 3 | -`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open | Primer
+SB-4 | SBS-modified asphalt self-adhered sheet | 40 | 60 | WP-9
+FB-2 | acrylic fluid membrane | 40 | 90 | none
+WP-9 | water-based acrylic primer | 40 | - | -`})
+	for _, tc := range []struct{ mark, tag, primer, install, cover string }{
+		{"J1", "SB-4", "WP-9", "2026-04-06", "2026-05-04"},
+		{"J2", "SB-4", "none", "2026-04-08", "2026-06-19"},
+		{"J3", "SB-4", "none", "2026-04-09", ""},
+		{"J4", "FB-2", "", "2026-04-13", ""},
+		{"J6", "SB-4", "WP-9", "2026-04-16", "2026-05-20"},
+	} {
+		l := line(t, s, tc.mark)
+		if main := l.Main(); main == nil || main.Tag != tc.tag {
+			t.Errorf("%s: main %+v, want %s", tc.mark, main, tc.tag)
+		}
+		if l.Texts["primer"] != tc.primer {
+			t.Errorf("%s: primer %q, want %q", tc.mark, l.Texts["primer"], tc.primer)
+		}
+		if got := l.Dates["install"]; got.From != tc.install || got.To != tc.install {
+			t.Errorf("%s: install %+v, want %s", tc.mark, got, tc.install)
+		}
+		if got := l.Dates["cover"].From; got != tc.cover {
+			t.Errorf("%s: cover %q, want %q", tc.mark, got, tc.cover)
+		}
+	}
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"J1": {"thickness_mm": 1.016, "lap_mm": 63.5}, "J2": {"thickness_mm": 1.524, "lap_mm": 101.6},
+		"J4": {"thickness_mm": 1.2, "lap_mm": none}, "J6": {"thickness_mm": 1.016, "lap_mm": 76.2},
+	})
+	if got := line(t, s, "J3").Dates["cover"].State; got != "unknown" {
+		t.Errorf("J3: cover is %s", got)
+	}
+}
+
+// Headings that name two things of which the cells tell one, and cells that only look
+// parted, stay as they are.
+func TestNotCombined(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane / primer | Base | Installed | Overlap; end dams | Remarks
+J1 | SB-4 | CMU | 6 Apr 2026 - 9 Apr 2026 | 75 mm; dams 50 mm | -
+J2 | SB-4 | CMU / parge | 8 Apr 2026 - 12 Apr 2026 | 75 mm; no dams at the jambs | -
+J3 | SB-4 (with WP-9 / WP-8) | CMU | 14 Apr 2026 | 75 mm; dams 25 mm | -`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open | Primer
+SB-4 | SBS-modified asphalt self-adhered sheet | 40 | 60 | WP-9
+WP-8 | solvent-based rubber primer | 20 | - | -
+WP-9 | water-based acrylic primer | 40 | - | -`})
+	for _, mark := range []string{"J1", "J2", "J3"} {
+		l := line(t, s, mark)
+		if _, told := l.Texts["primer"]; told {
+			t.Errorf("%s: primer %q", mark, l.Texts["primer"])
+		}
+		if l.Figures["lap_mm"].Min == nil || *l.Figures["lap_mm"].Min != 75 {
+			t.Errorf("%s: lap %+v", mark, l.Figures["lap_mm"])
+		}
+	}
+	if got := line(t, s, "J1").Dates["install"]; got.State != "span" || got.To != "2026-04-09" {
+		t.Errorf("install %+v", got)
+	}
+	if dam := line(t, s, "J3").Figures["end_dam_mm"]; dam.Min == nil || *dam.Min != 25 {
+		t.Errorf("end dam %+v", dam)
+	}
+}
