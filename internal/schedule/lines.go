@@ -282,11 +282,11 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	}
 	if strings.HasPrefix(c.slot, "reading_") {
 		r.lettered(l, c)
+		r.nightReading(l, c)
 		if r.twoReadings(l, c, kind) {
 			return
 		}
 		r.spread(&f, c, kind)
-		r.nightReading(l, c)
 		r.dryFilm(l, c)
 		r.pullTests(l, c)
 		r.signals(l, c) // "55, tented"

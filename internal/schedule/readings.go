@@ -215,8 +215,14 @@ func (r *reader) nightReading(l *Line, c source) {
 		return
 	}
 	for _, piece := range labelEnd.Split(c.text, -1) {
+		if !w.word.MatchString(piece) {
+			continue
+		}
+		if c.unit != "" { // "48 / 46, night 26" under a heading with the unit
+			piece = nightEnd.ReplaceAllString(piece, "$1 "+c.unit)
+		}
 		said := r.phrase.Quantities(strings.TrimSpace(piece), hint("temperature", c.unit))
-		if len(said) == 0 || !w.word.MatchString(piece) {
+		if len(said) == 0 {
 			continue
 		}
 		if q := said[0]; q.Kind == "temperature" && q.Min != nil && q.Bound == "" && !w.not.MatchString(strings.TrimSpace(piece)[:q.Start]) {
@@ -224,6 +230,9 @@ func (r *reader) nightReading(l *Line, c source) {
 		}
 	}
 }
+
+// nightEnd is a figure without a unit at the end of a piece.
+var nightEnd = regexp.MustCompile(`(\s[-−]?\d+(?:\.\d+)?)\s*$`)
 
 // pullTests takes the least of the results of pull tests: "pulls 9, 11, 8 psi".
 func (r *reader) pullTests(l *Line, c source) {

@@ -139,6 +139,25 @@ W3 | butyl sheet | CMU | 2 May 2027 | 6 May 2027
 	}
 }
 
+// Two readings that a heading names, and the night that the cell tells after them.
+func TestTwoReadingsAndTheNight(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Air / wall °F
+D1 | butyl sheet | plywood | acrylic primer | @2026-11-02 | 51 / 49, low tonight 24
+D2 | butyl sheet | plywood | acrylic primer | @2026-11-03 | 52 / 50`})
+	for mark, want := range map[string]string{"D1": "10.6 9.4 -4.4", "D2": "11.1 10.0 -"} {
+		got := []string{"-", "-", "-"}
+		for i, key := range []string{"reading_air_c", "reading_surface_c", "reading_night_c"} {
+			if f, ok := line(t, s, mark).Figures[key]; ok && f.Min != nil {
+				got[i] = fmt.Sprintf("%.1f", *f.Min)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %v, want %s", mark, got, want)
+		}
+	}
+}
+
 // The air of the night after the work is told beside that of the day, in a column of its
 // own unit or in a remark; a limit for nights is none.
 func TestNightReadings(t *testing.T) {
