@@ -278,6 +278,17 @@ func TestLimitsOfNotes(t *testing.T) {
 	}
 }
 
+// What a note asks of a sheet where it comes down over another part is no limit of its
+// own laps.
+func TestLapOverAnotherPart(t *testing.T) {
+	for _, note := range []string{"Laps of the field sheet 5 in. onto the sill flashing.", "Sheet laps at least 6 in. down over the leg of the tray."} {
+		s := read(t, oneWall+note+"\n")
+		if l := limit(s, "lap_mm"); l != nil {
+			t.Errorf("%s: %+v", note, l)
+		}
+	}
+}
+
 // TestKeysOfTagLetters: the products of tags that begin with letters of a note are
 // listed in one order, however often the workbook is read.
 func TestKeysOfTagLetters(t *testing.T) {
