@@ -71,8 +71,9 @@ func (f *Figure) same(q phrase.Quantity) bool {
 	return f.Min != nil && q.Min != nil && *q.Min == *f.Min
 }
 
-// leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round".
-var leadLap = regexp.MustCompile(`(?i)^(?:min\.?|at least|≥)?\s*[\d./½¼¾ -]+\s*(?:in\.|in\b|"|mm\b|cm\b)?\s*(?:min\.?)?\s*(?:[,;]|all (?:a?round|sides)\b|each\b|both\b|min\b)`)
+// leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round",
+// "2 in. at the corners".
+var leadLap = regexp.MustCompile(`(?i)^(?:min\.?|at least|≥)?\s*[\d./½¼¾ -]+\s*(?:in\.|in\b|"|mm\b|cm\b)?\s*(?:min\.?)?\s*(?:[,;]|all (?:a?round|sides)\b|each\b|both\b|min\b|at\s+(?:all |the |each |both )*\pL)`)
 
 // upBefore and upAfter stand beside the height of what is turned up, which is no lap:
 // "back leg up 1 in.", "2 in. up the pipe".

@@ -18,6 +18,7 @@ func TestLapsOfSidesAndEnds(t *testing.T) {
 		{"mm", "50 / 2", "50 -"},
 		{"in.", "4 / 4", "102 102"},
 		{"in.", "5", "127 -"},
+		{"in.", "1¼ in. at the outer corners and mullions", "32 -"},
 	} {
 		s := readPages(t, page{name: "S", grid: `
 Mark | Membrane | Substrate | Primer | Lap (` + tc.unit + `)
