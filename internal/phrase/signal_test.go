@@ -39,6 +39,8 @@ func TestSignals(t *testing.T) {
 		{"stopped short at the expansion joint pier", "", "ends_open"},
 		{"cut flush at expansion joints", "ends_open", ""},
 		{"board cut square to the stud", "", "ends_open"},
+		{"panels as stripped, form oil not looked at", "", "removed"},
+		{"old coating stripped", "removed", ""},
 		{"stone rinsed the evening before", "washed_before", ""},
 		{"hose down, then primer the next morning", "washed_before", ""},
 		{"washed and pointed in May", "", "washed_before"},
