@@ -20,6 +20,13 @@ test_fires_in_full if {
 	}}
 }
 
+# No film that dries is an inch thick; a heavy one of hot rubber is 6 mm.
+test_film if {
+	desk.levels(_found("film_mm", desk.figure(30, "30", "mm"), {})) == {"error"}
+	count(_found("film_mm", desk.figure(6, "6", "mm"), {})) == 0
+	count(_found("film_mm", desk.figure(0.8, "0.8", "mm"), {})) == 0
+}
+
 test_mm_among_mils if {
 	some f in _found("thickness_mm", desk.figure(0.0254, "1.0", "mil"), {})
 	endswith(f.message, "it looks as if mm was written in a column of mil (1 mm)")
