@@ -161,6 +161,9 @@ func (r *reader) items(l *Line, c source) {
 			if !ok || c.slot == "primer" && !r.isPrimer(m) && r.saysNone(c.text) { // "none - bare block"
 				continue
 			}
+			if r.onlySays(l, m, c.text[:n.Start], named) {
+				continue
+			}
 			it := r.item(m, c)
 			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
 			it.Text = c.text[n.Start:n.End]
@@ -212,10 +215,23 @@ func (l *Line) inOwnUnit(q *phrase.Quantity) *phrase.Quantity {
 	return nil
 }
 
-// keptClear lets a clause that names the row's own sheet at most tell of the
-// material before it: "gasket at the glass only, clear of the sheet".
+// onlySays holds for what brackets right after a tag say of its product: "R-4 (EPDM)".
+func (r *reader) onlySays(l *Line, m mention, before string, first int) bool {
+	tag, open := strings.CutSuffix(strings.TrimSpace(before), "(")
+	if !open || m.product >= 0 || len(l.Items) == first {
+		return false
+	}
+	last := &l.Items[len(l.Items)-1]
+	if last.Product == "" || !strings.HasSuffix(strings.TrimSpace(tag), last.Text) {
+		return false
+	}
+	return m.mat.Family != "" && m.mat.Family == last.Family || m.mat.Family == "" && len(m.mat.Traits) > 0 && !slices.ContainsFunc(m.mat.Traits, func(t string) bool { return !slices.Contains(last.Traits, t) })
+}
+
+// keptClear lets a clause that names the row's own sheet at most, by a word or by its
+// tag, tell of the material before it: "gasket at the glass only, clear of the sheet".
 func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first int) {
-	other := func(n phrase.Noun) bool { return !r.saysSheet(h, n) }
+	other := func(n phrase.Noun) bool { return !r.saysSheet(h, n) && !r.isOwnSheet(l, h, n) }
 	if cl.Relation != "clear_of" || cl.Polarity != "yes" || slices.ContainsFunc(cl.Nouns, other) {
 		return
 	}
@@ -225,6 +241,13 @@ func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first 
 			it.Relation, it.Side = "clear_of", "subject"
 		}
 	}
+}
+
+// isOwnSheet holds for the product that the row is about.
+func (r *reader) isOwnSheet(l *Line, h *heard, n phrase.Noun) bool {
+	main := l.Main()
+	m, ok := h.mention(n)
+	return ok && main != nil && m.product >= 0 && r.sched.Products[m.product].ID == main.Product
 }
 
 // keptApart lets a room between two, of which the clause names the row's own sheet at

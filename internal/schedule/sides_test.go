@@ -121,6 +121,48 @@ Mark | Membrane | Substrate | Primer | Lap mm | Place
 	}
 }
 
+// The row's own product is its sheet, and what brackets say of a tag is no second
+// material.
+func TestClearOfTheProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant | Touches
+1 | BT-3 | CMU | none | SX-2, frame to the brick angle, 25 mm clear of BT-3 | -
+2 | BT-3 | CMU | none | - | RF-5 (EPDM) stops under the apron, 50 mm clear
+3 | BT-3 | CMU | none | - | RF-5 (EPDM gasket below) | `}, page{name: "P", grid: `
+Tag | Type | Thickness | Keep off
+BT-3 | butyl tape | 1 mm | silicone
+RF-5 | EPDM roof membrane | 1.5 mm | -
+SX-2 | neutral cure silicone sealant | - | -`})
+	for _, tc := range []struct{ mark, tag, relation, items string }{
+		{"1", "SX-2", "clear_of", ""},
+		{"2", "RF-5", "clear_of", "RF-5"},
+		{"3", "RF-5", "", "RF-5 epdm-gasket"},
+	} {
+		l := line(t, s, tc.mark)
+		for _, it := range l.Items {
+			if it.Tag == tc.tag && it.Relation != tc.relation {
+				t.Errorf("%s: %s is %q, want %q", tc.mark, tc.tag, it.Relation, tc.relation)
+			}
+		}
+		if got := items(l, "touches"); got != tc.items {
+			t.Errorf("%s: touches %q, want %q", tc.mark, got, tc.items)
+		}
+	}
+}
+
+// What goes over the sheet is not what it goes over.
+func TestGoesOverIt(t *testing.T) {
+	s := read(t, `
+Mark | Membrane | Substrate | Primer | Goes over it | Remarks
+1 | butyl tape | CMU | none | XPS | -
+2 | butyl tape | CMU | none | mineral wool | -
+`)
+	l := line(t, s, "1")
+	if got := items(l, "front") + "/" + items(l, "substrate"); got != "xps/concrete-masonry" {
+		t.Errorf("front and substrate %s", got)
+	}
+}
+
 func TestClearOfTheSheet(t *testing.T) {
 	s := read(t, `
 Mark | Membrane | Substrate | Primer | Touches
