@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"abut/internal/material"
 	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
@@ -41,6 +42,9 @@ func (r *reader) abbreviations(s *workbook.Sheet, tables []*table) {
 // definitions keeps what a note says of short words, of which a list may have strokes
 // between: "On: BLK split-face block / GMS glass-mat gypsum sheathing".
 func (r *reader) definitions(note string) {
+	if len(nextEntry.FindAllString(note, -1)) >= leastCodes {
+		note = nextEntry.ReplaceAllString(note, ";$1")
+	}
 	parts := strokes.Split(note, -1)
 	if coded := codes(parts); coded < leastCodes || coded*2 < len(parts) {
 		parts = []string{note}
@@ -54,6 +58,10 @@ func (r *reader) definitions(note string) {
 		}
 	}
 }
+
+// nextEntry is a comma before the next short word of a list: "HW = hollow wall, GS =
+// gypsum sheathing".
+var nextEntry = regexp.MustCompile(`,(\s+[\pL\d./&-]{1,8} ?= ?\pL)`)
 
 var (
 	strokes = regexp.MustCompile(`\s+/\s+`)
@@ -164,6 +172,11 @@ func cellWords(text string) []string {
 	return out
 }
 
+// knowsMaterial holds for a word that the vocabulary has, and not only others near it.
+func (r *reader) knowsMaterial(word string) bool {
+	return slices.ContainsFunc(r.vocab.Find(word), func(m material.Material) bool { return !m.Unknown })
+}
+
 // tells holds for a word that says something by itself ("TENT"), and needs no
 // meaning from a note.
 func (r *reader) tells(word string) bool {
@@ -183,7 +196,7 @@ func (r *reader) spelled(text, slot string) string {
 		return text
 	}
 	for _, f := range cellWords(text) {
-		if meaning, ok := r.short[f]; ok && len(r.vocab.Find(f)) == 0 && !r.tells(f) {
+		if meaning, ok := r.short[f]; ok && !r.knowsMaterial(f) && !r.tells(f) {
 			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning
 			}

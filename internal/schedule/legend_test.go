@@ -77,3 +77,15 @@ T2 | butyl sheet | CMU | none | north side, shld.`})
 		}
 	}
 }
+
+// A list of short words may have commas between.
+func TestShortWordsBetweenCommas(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Covered by | Remarks
+1 | butyl tape | PLYW | none | 4 in. MFB, brick | -
+2 | butyl tape | CMU | none | brick | -`}, page{name: "N", grid: "Short words: MFB = mineral wool, PLYW = plywood sheathing, GL = gridline"})
+	l := line(t, s, "1")
+	if got := items(l, "front") + "/" + items(l, "substrate"); got != "mineral-wool clay-brick/osb-plywood-sheathing" {
+		t.Errorf("front and substrate %s", got)
+	}
+}
