@@ -55,3 +55,20 @@ Mark | Where | Membrane | Substrate | Installed | Covered | Remarks
 		t.Errorf("installed %+v", got)
 	}
 }
+
+// The layers of one cell may be parted by arrows of any kind, and no limit is one.
+func TestLayersBetweenArrows(t *testing.T) {
+	s := read(t, `
+Wall | Membrane | Build-up, room to street | Remarks
+V1 | butyl sheet | gypsum board > steel studs > butyl sheet > mineral wool > brick | -
+V2 | butyl sheet | concrete block -> butyl sheet -> XPS, R > 10 -> brick | -
+`)
+	for mark, want := range map[string]string{
+		"V1": "gypsum-board steel-stud-framing butyl-flashing-tape mineral-wool clay-brick",
+		"V2": "concrete-masonry butyl-flashing-tape xps clay-brick",
+	} {
+		if got := items(line(t, s, mark), "layers"); got != want {
+			t.Errorf("%s: %s, want %s", mark, got, want)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -186,6 +187,9 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		}
 		if ok {
 			src.text, src.cell = t.withResistance(row, col, r.spelled(strings.TrimSpace(c.Value), slot)), c
+			if slot == "layers" {
+				src.text = layerMark.ReplaceAllString(src.text, "$1; ")
+			}
 		}
 		for _, one := range r.parted(src, t.cols[i].parts) {
 			l.says(one)
@@ -195,6 +199,10 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 	l.Struck = own > 0 && struck*2 > own
 	return out
 }
+
+// layerMark parts the layers of a build-up told in one cell ("block > sheet > wool"), and
+// is no sign of a limit ("R > 10").
+var layerMark = regexp.MustCompile(`([^\s>]{2})\s+(?:>|→|-+>|»)\s+`)
 
 // says keeps where and what a line says of a slot.
 func (l *Line) says(c source) {
