@@ -311,3 +311,36 @@ VOC: solvent primers 250 g/L. Apply above 5 C.`})
 		}
 	}
 }
+
+// A column of build-ups may tell one layer a row, while the wall beside it stays the same.
+func TestLayersRowByRow(t *testing.T) {
+	for _, head := range []string{"Wall type | No. | Inside to outside", "Type | # | Build-up", "Mark | No. | Layers inside to outside"} {
+		s := read(t, head+` | Thickness
+F2 | 1 | gypsum board | 1/2 in
+F2 | 2 | glass fiber batts | 3-1/2 in
+F2 | 3 | plywood | 1/2 in
+F2 | 4 | SBS sheet | 40 mil
+`)
+		var got []string
+		for i := range s.Lines {
+			l := &s.Lines[i]
+			got = append(got, l.Group+" "+l.Order+" "+l.Main().Family)
+		}
+		want := "F2 1 gypsum-board, F2 2 glass-fiber-insulation, F2 3 osb-plywood-sheathing, F2 4 rubberized-asphalt-membrane"
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s\ngot  %s\nwant %s", head, strings.Join(got, ", "), want)
+		}
+	}
+}
+
+// Build-ups of walls that each stand in one row are no such list.
+func TestBuildUpsOfOneRowEach(t *testing.T) {
+	s := read(t, `Wall type | Where | Build-up | Thickness
+F2 | north | gypsum board / batts / plywood / SBS sheet | 200 mm
+F2 | south | gypsum board / plywood / SBS sheet / XPS | 220 mm
+F2 | east | concrete / SBS sheet / XPS | 300 mm
+`)
+	if l := &s.Lines[0]; l.Order != "" || l.Texts["layers"] == "" {
+		t.Errorf("order %q, layers %q", l.Order, l.Texts["layers"])
+	}
+}

@@ -1,16 +1,61 @@
 package schedule
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // layered holds for a table that lists assemblies layer by layer, and names the
 // layers instead of numbering them.
 func (t *table) layered() bool {
+	if t.stacked {
+		return t.column("order") == 0
+	}
 	for _, c := range t.cols {
 		if c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer") {
 			return t.column("order") == 0
 		}
 	}
 	return false
+}
+
+// layerRows takes a column of build-ups in which each row tells one layer, while the wall
+// left of it stays the same, for that of the materials.
+func (r *reader) layerRows(t *table) {
+	col := t.column("layers")
+	name := cmp.Or(t.column("group"), t.column("mark"), t.column("type"))
+	if col == 0 || name == 0 || t.column("material") > 0 {
+		return
+	}
+	rows, same, lists, last := 0, 0, 0, ""
+	for row := t.first; row <= t.last; row++ {
+		layers, wall := text(t.sheet, row, col), text(t.sheet, row, name)
+		if r.words.isBlank(layers) || t.ownCells(row) < 2 {
+			continue
+		}
+		rows++
+		if last != "" && (wall == "" || wall == last) {
+			same++
+		}
+		if layerParts.MatchString(layers) {
+			lists++
+		}
+		last = cmp.Or(wall, last)
+	}
+	if rows < 3 || same*2 < rows || lists*2 > rows {
+		return
+	}
+	t.stacked = true
+	for i := range t.cols {
+		switch c := &t.cols[i]; {
+		case t.nums[i] == col:
+			c.Slot, c.Why = "material", c.Why+", and each row is one layer"
+		case t.nums[i] == name:
+			c.Slot, c.Why = "group", c.Why+"; it stays the same while the layers run"
+		case c.Slot == "mark" && t.column("order") == 0:
+			c.Slot, c.Why = "order", c.Why+", and it numbers the layers"
+		}
+	}
 }
 
 // unstack takes the numbers from rows that were counted as layers and are none: a list
