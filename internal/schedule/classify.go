@@ -98,6 +98,8 @@ func (t *table) kindOf(r *reader, sort string) string {
 		return kindProducts
 	case t.column("placed") > 0 && dates == 0 && line <= 1 && t.has("specified", "planned_open") == 0:
 		return kindPours
+	case t.column("layers") > 0 && t.column("group") > 0: // a list of wall types
+		return kindSchedule
 	case subject > 0 && line >= 1, dates > 0 && line >= 1, t.column("order") > 0 && subject > 0:
 		return kindSchedule
 	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2 && !t.ofRooms(r)): // what is offered for it, or a log of the work
