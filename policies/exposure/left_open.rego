@@ -3,8 +3,8 @@
 # description: |
 #   The row says that the sheet is never covered, or leaves its cover date open. A sheet with a limit in days is
 #   not a finish: after two years it is chalked and cracked and lets go at its edges. It does not apply to sheets
-#   with a metal face and those whose data lets them stay exposed; words that speak of another material in the
-#   same clause are not heard.
+#   with a metal face and those whose data lets them stay exposed, nor to a row with a day of its cover; words that
+#   speak of another material in the same clause are not heard.
 # custom:
 #   id: exposure-left-open
 #   topic: exposure
@@ -28,6 +28,7 @@ findings contains found if {
 	daylight.left_open(line)
 	not daylight.runs_past(line)
 	not facts.said(line, "covered_otherwise")
+	not _is_dated(line)
 	shy := daylight.shy(line)
 	told := _told(line)
 	message := naming.say("%s stays in daylight for good (%s); %s", [
@@ -45,4 +46,9 @@ _told(line) := {"text": line.dates.cover.text, "slots": ["cover"]} if {
 	line.dates.cover.state == "open"
 } else := {"text": said.text, "slots": [said.slot, said.at.cell]} if {
 	said := [s | some s in line.signals; s.id == "stays_exposed"; not s.no][0]
+}
+
+# "Left open for the crane" beside a day of the cover is no stay for good: its days are counted.
+_is_dated(line) if {
+	line.dates.cover.state == "day"
 }

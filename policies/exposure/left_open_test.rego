@@ -57,3 +57,8 @@ test_may_stay if {
 	free := bench.product({"signals": [base.said("may_stay_exposed", "UV stable")]})
 	count(_found({"dates": _open}, free)) == 0
 }
+
+test_a_day_of_the_cover_is_an_end if {
+	line := {"signals": [_view], "dates": {"cover": bench.day("2026-07-24", "24 Jul", "L12")}}
+	count(_found(line, _allows(90))) == 0
+}
