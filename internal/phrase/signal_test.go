@@ -190,6 +190,8 @@ func TestSignals(t *testing.T) {
 		{"boot bears on the steel sleeve only", "lies_elsewhere", ""},
 		{"urethane sealant in the brick joint only", "lies_elsewhere", ""},
 		{"EPDM sits on the galv. angle", "", "lies_elsewhere"},
+		{"poly film behind the drywall", "lies_elsewhere", ""},
+		{"poly film behind the sheet", "", "lies_elsewhere"},
 		{"no termination bar at head", "edge_open", "edge_sealed"},
 		{"flap left loose until cladding", "", "edge_open"},
 		{"worm clamp and mastic", "edge_sealed", "edge_open"},

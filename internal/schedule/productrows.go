@@ -38,6 +38,9 @@ func (r *reader) productNames(t *table) {
 		if code := withoutBrackets(name); r.isCode(code) {
 			name = code
 		}
+		if name != "" && r.words.isBlank(name) { // "-" is no tag: it goes by what it is called
+			name = firstNonEmpty(text(t.sheet, row, t.column("material")), text(t.sheet, row, t.column("type")))
+		}
 		if t.ownCells(row) < 2 || name == "" {
 			if n := t.ownCells(row); n == 1 {
 				section = r.rowText(t, row)

@@ -652,3 +652,19 @@ func TestKeepOffFilmFaces(t *testing.T) {
 		}
 	}
 }
+
+// A stroke in the column of tags is no tag: such products go by what they are called.
+func TestStrokeIsNoTag(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | SH-2 | Concrete | none | 3 in.\n2 | SH-2 | Steel | none | 3 in."},
+		page{name: "P", grid: "Code | Type | Apply at °C | Days open\nSH-2 | SBS sheet | 5 to 40 | 60\n- | Rigid PVC weep | - | -\n- | Cedar blocking | - | -"})
+	var got []string
+	for _, p := range s.Products {
+		got = append(got, p.Tag)
+		if p.Repeats {
+			t.Errorf("%s repeats", p.Tag)
+		}
+	}
+	if want := "SH-2, Rigid PVC weep, Cedar blocking"; strings.Join(got, ", ") != want {
+		t.Errorf("products %s, want %s", strings.Join(got, ", "), want)
+	}
+}
