@@ -21,12 +21,41 @@ type headingBlock struct {
 	gloss bool // its last row only explains the columns
 }
 
+// mostLooked is how many rows of a sheet are looked at as headings before only those are
+// that stand apart or repeat one: of so many with words of headings most are text.
+const mostLooked = 2000
+
+// headingSearch is the search for the headings of one sheet.
+type headingSearch struct {
+	looked int             // rows looked at closer so far
+	found  map[string]bool // the words of those found
+}
+
 // headingAt finds the heading that begins at a row.
-func (r *reader) headingAt(s *workbook.Sheet, row int) (headingBlock, bool) {
-	if !r.mayHead(s, row) {
+func (r *reader) headingAt(s *workbook.Sheet, row int, search *headingSearch) (headingBlock, bool) {
+	words := rowWords(s, row)
+	if search.looked > mostLooked && !search.found[words] {
+		if above, _ := r.ownTexts(s, row-1); above > 1 {
+			return headingBlock{}, false
+		}
+	}
+	if !r.mayHead(s, row, search) {
 		return headingBlock{}, false
 	}
-	return r.tryHeading(s, row)
+	b, ok := r.tryHeading(s, row)
+	if ok {
+		search.found[words] = true
+	}
+	return b, ok
+}
+
+// rowWords are the words of a row in one text.
+func rowWords(s *workbook.Sheet, row int) string {
+	var out []string
+	for _, c := range s.Row(row) {
+		out = append(out, c.Value)
+	}
+	return strings.Join(out, "\x00")
 }
 
 // tryHeading tries one, two and three rows as a heading and keeps the block that

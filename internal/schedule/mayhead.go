@@ -11,10 +11,11 @@ import (
 // rows that could be the rest of it. Of most rows it tells for little that they are
 // none, before the cells under them are asked: every row is tried, and some workbooks
 // are nothing but text.
-func (r *reader) mayHead(s *workbook.Sheet, row int) bool {
+func (r *reader) mayHead(s *workbook.Sheet, row int, search *headingSearch) bool {
 	if len(s.Row(row)) == 0 || !r.maySpeak(s, row) {
 		return false
 	}
+	search.looked++
 	above, _ := r.ownTexts(s, row-1)
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {

@@ -45,7 +45,7 @@ func TestMayHeadMissesNoHeading(t *testing.T) {
 		for i := range book.Sheets {
 			s := &book.Sheets[i]
 			for row := 1; row <= s.MaxRow; row++ {
-				if b, ok := r.tryHeading(s, row); ok && !r.mayHead(s, row) {
+				if b, ok := r.tryHeading(s, row); ok && !r.mayHead(s, row, &headingSearch{}) {
 					t.Fatalf("row %d of %q is a heading: %+v", row, lines, b.slots())
 				}
 			}

@@ -95,11 +95,12 @@ const mostTables = 1000
 // findTables finds every heading of a sheet and the rows that belong to it.
 func (r *reader) findTables(s *workbook.Sheet) ([]*table, error) {
 	var tables []*table
+	search := headingSearch{found: map[string]bool{}}
 	for row := 1; row <= s.MaxRow; {
 		if len(tables) > mostTables {
 			return nil, fmt.Errorf("it has more than %d headings of tables (row %d is another); put one heading over the rows it is for", mostTables, tables[mostTables].head[0])
 		}
-		b, ok := r.headingAt(s, row)
+		b, ok := r.headingAt(s, row, &search)
 		if !ok {
 			row++
 			continue

@@ -438,3 +438,22 @@ D1 | FX-1 | plywood | none | FX-2`})
 		t.Errorf("products %+v", s.Products)
 	}
 }
+
+// Among very many rows of words a heading is one that stands apart, or that repeats
+// another.
+func TestHeadingsBelowMuchText(t *testing.T) {
+	const head = "Mark | Membrane | Substrate | Primer | Lap\n"
+	text := strings.Repeat("about the membrane | and its primer | laps of it | some place | more\n", 2500)
+	s := read(t, head+"A1 | SBS sheet | plywood | none | 3 in.\n"+head+"A2 | SBS sheet | plywood | none | 3 in.\n"+text+
+		"\n\nNorth | | | |\n"+head+"A3 | SBS sheet | plywood | none | 3 in.\n"+head+"A4 | SBS sheet | plywood | none | 3 in.\n")
+	for _, mark := range []string{"A1", "A2", "A3", "A4"} {
+		if got := line(t, s, mark).Main(); got == nil || got.Family != "rubberized-asphalt-membrane" {
+			t.Errorf("%s is %+v", mark, got)
+		}
+	}
+	for i := range s.Lines {
+		if s.Lines[i].Mark == "Mark" {
+			t.Errorf("row %d repeats the heading and is read as a line", s.Lines[i].Row)
+		}
+	}
+}
