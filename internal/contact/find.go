@@ -67,7 +67,7 @@ func (f *finder) own() {
 			f.add(*second, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
-		case it.Slot == "touches" && (f.heldOff(i) || f.onInsulation(it)) || it.Slot == "front" && f.overBoard(i):
+		case it.Slot == "touches" && f.heldOff(i), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))

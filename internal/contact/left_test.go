@@ -77,3 +77,20 @@ RM-4 | PVC roofing membrane, plasticized | – | – | –`
 			return c.From == "front" && c.A.Product == "AB-1" && c.B.Product == "RM-4"
 		})
 }
+
+// What a cell of covers puts on the insulation lies on that, and the sheet below it.
+func TestCoversOnInsulation(t *testing.T) {
+	holdKinds(t, map[string]string{"EPDM membrane over 3 in. polyiso": "near", "EPDM membrane on XPS boards": "near", "EPDM membrane over all": "direct"},
+		func(cell string) string {
+			return `
+Mark | Membrane | Substrate | Primer | Covered with
+T1 | AB-1 | plywood | none | ` + cell + `
+T2 | AB-1 | plywood | none | brick
+
+Tag | Type | Apply min °F | Max exposure, days | Keep off
+AB-1 | SBS self-adhered sheet | 40 | 60 | coal tar`
+		},
+		func(c contact.Contact) bool {
+			return c.From == "front" && c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "epdm")
+		})
+}

@@ -1,8 +1,9 @@
 # METADATA
-# title: Dark metal over a sheet
+# title: Dark metal or membrane over a sheet
 # description: |
-#   Whether a row tells of dark metal over its sheet: the color stands in a cell that also names a metal cover, or the
-#   metal's own data is dark. Insulation between, a vent space, and a light color end the question.
+#   Whether a row tells of dark metal over its sheet, or a dark roof membrane: the color stands in a cell that also
+#   names the cover, or the metal's own data is dark. Insulation between, a vent space, and a light color end the
+#   question.
 package lib.hot_cover
 
 import data.lib.facts
@@ -75,8 +76,24 @@ _in_cells(line, color) := [{"text": text, "slot": signal.slot} |
 	not signal.no
 	not signal.slot in data.temperature.service.not_over
 	text := line.texts[signal.slot]
-	regex.match(data.temperature.service.metal_words, lower(text))
+	_names_cover(text)
 ]
+
+_names_cover(text) if regex.match(data.temperature.service.metal_words, lower(text))
+
+_names_cover(text) if names_membrane(text)
+
+# names_membrane: the words are those of a roof membrane and of no metal.
+names_membrane(text) if {
+	regex.match(data.temperature.service.membrane_words, lower(text))
+	not regex.match(data.temperature.service.metal_words, lower(text))
+}
+
+# is_membrane: what is dark over the sheet is a membrane. Base plies under cap sheets rarely have a figure of their own.
+is_membrane(line) if {
+	told := dark(line)
+	every one in told { names_membrane(one.text) }
+}
 
 _by_data(line) := [{"text": _words(item), "slot": item.slot} |
 	some item in facts.items_in(line, data.temperature.service.over)

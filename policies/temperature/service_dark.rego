@@ -91,6 +91,7 @@ _have(line, _) := {"c": c, "found": found, "is_stated": true} if {
 	c := measure.high(found.figure)
 } else := {"c": data.temperature.service.usual_max_c[key], "found": {}, "is_stated": false} if {
 	not stated.figure(line, "service_max_c")
+	not hot_cover.is_membrane(line)
 	item := facts.main_items(line)[0]
 	not facts.has_key(item, data.temperature.service.hot_keys)
 	some key in item.keys
@@ -119,7 +120,11 @@ _asks(need, have) := sprintf("by the notes it gets hotter than %s there", [writt
 	written := degrees.write(need.c, _like(need, have))
 } else := sprintf("the notes ask for %s", [degrees.write(need.c, _like(need, have))]) if {
 	need.from == "notes"
-} else := sprintf("dark metal laid direct usually asks for %s", [degrees.write(need.c, _like(need, have))])
+} else := sprintf("%s laid direct usually asks for %s", [_dark(need), degrees.write(need.c, _like(need, have))])
+
+_dark(need) := "a dark membrane" if {
+	hot_cover.names_membrane(need.told.text)
+} else := "dark metal"
 
 _like(need, have) := need.limit.text if {
 	need.from == "notes"

@@ -171,3 +171,14 @@ test_told_by_the_row if {
 	f.cells == ["C12", "G12", "P12"]
 	endswith(f.message, "serves to 180 °F; dark metal laid direct usually asks for 185 °F")
 }
+
+_cap_sheet := object.union(_coping, {"texts": {"touches": "dark brown cap sheet, laid direct"}})
+
+test_dark_membrane if {
+	some f in _found(_cap_sheet, _serves(65, "65"), [])
+	f.severity == "warning"
+	endswith(f.message, "serves to 65 °C; a dark membrane laid direct usually asks for 85 °C")
+}
+
+# Base plies under cap sheets rarely have a figure.
+test_membrane_without_a_figure if count(_found(_cap_sheet, bench.product({}), [])) == 0
