@@ -48,8 +48,14 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
 	heading, lead, coded, first := "", "", "", len(p.Limits)
+	subject := ""
 	for i, part := range r.words.splitList(text) {
 		sentence, limits := part.text, len(p.Limits)
+		if figureFirst.MatchString(sentence) && subject != "" {
+			sentence = subject + " " + sentence // "FM sheets 40 mil or more; 0.1 perm at most"
+		} else {
+			subject = r.subjectOf(sentence)
+		}
 		if part.listed && lead != "" && !strings.Contains(sentence, ":") {
 			laps, _ := r.lapsOfNote(lead, sentence)
 			sentence = lead + ": " + laps
@@ -95,6 +101,20 @@ func (r *reader) askedOf(words []string) []string {
 
 // figureFirst is a cell that begins with its figure or with the sign of its bound.
 var figureFirst = regexp.MustCompile(`^\s*(?:[≤≥<>=]\s*)*[-+−]?\d`)
+
+// subjectOf is what stands before the first figure of a sentence that asks a material of
+// something: what begins with its figure after it is asked of the same.
+func (r *reader) subjectOf(sentence string) string {
+	found := r.figuresOf(sentence)
+	if len(found) == 0 {
+		return ""
+	}
+	before := strings.TrimRight(sentence[:found[0].Start], " \t<>=≤≥,:(")
+	if len(r.keysIn(before)) == 0 {
+		return ""
+	}
+	return before
+}
 
 // ownFirst takes what has a limit of its own in a note out of those of several that hold
 // for it too by the letters of a tag: "AB sheets 40 mil; AB-3 25 mil".
