@@ -86,3 +86,23 @@ W2|North|CMU, 8 in., SBS sheet, 3 in. mineral wool, brick.`})
 		}
 	}
 }
+
+// A bead in the substrate cell of a sealant is that sealant, and what it lies on its bed;
+// a heading of what things go on and stand against is one of beds.
+func TestBedsOfBeads(t *testing.T) {
+	s := read(t, `Mark | Material | On / against | Primer
+1 | solvent-release butyl sealant | bead on rubberized asphalt membrane edge | none
+2 | rubberized asphalt membrane | CMU, dry | none
+`)
+	for i, want := range []string{"rubberized-asphalt-membrane", "concrete-masonry"} {
+		beds := ""
+		for _, it := range s.Lines[i].Items {
+			if it.Slot == "substrate" || it.Slot == "under" {
+				beds += it.Slot + " " + it.Family
+			}
+		}
+		if beds != "substrate "+want {
+			t.Errorf("row %d lies on %q", i+1, beds)
+		}
+	}
+}

@@ -164,6 +164,10 @@ func (r *reader) items(l *Line, c source) {
 			if r.onlySays(l, m, c.text[:n.Start], named) {
 				continue
 			}
+			ownOn := c.slot == "substrate" && r.onOwn(l, h, cl)
+			if ownOn && contains(cl.Subject, n) {
+				continue // "bead on the edge of FM-1" in a row of sealant
+			}
 			it := r.item(m, c)
 			it.ID = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1)
 			it.Text = c.text[n.Start:n.End]
@@ -178,7 +182,7 @@ func (r *reader) items(l *Line, c source) {
 			if c.slot == "separator" && r.saysNone(c.text) {
 				it.Slot = "touches" // "none: gasket sits on the sheet"
 			}
-			if c.slot == "substrate" {
+			if c.slot == "substrate" && !ownOn {
 				it.Slot = r.bedSlot(cl, n)
 			}
 			if c.slot == "substrate" && cl.Relation == "between" && it.Side != "object" {
@@ -412,6 +416,17 @@ func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
 		return "under"
 	}
 	return "substrate"
+}
+
+// onOwn holds for a clause of a substrate cell that says what the row's own sealant lies
+// on, and calls it by a word that tells its sort and no more.
+func (r *reader) onOwn(l *Line, h *heard, cl phrase.Clause) bool {
+	main := l.Main()
+	if main == nil || main.Class != "sealant" && main.Class != "mastic" || cl.Relation != "on" && cl.Relation != "over" || len(cl.Subject) != 1 {
+		return false
+	}
+	m, ok := h.mention(cl.Subject[0])
+	return ok && m.product < 0 && strings.HasSuffix(m.mat.Family, "-unspecified") && (m.mat.Class == "sealant" || m.mat.Class == "mastic")
 }
 
 func contains(nouns []phrase.Noun, n phrase.Noun) bool {

@@ -29,6 +29,9 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 			f = Figure{}
 		}
 	}
+	if bond, told := r.besideBond(c, f); told {
+		return bond
+	}
 	for _, word := range []*regexp.Regexp{sideWord, lapWord} {
 		if q, ok := r.lapAfter(c, word); ok {
 			f.take(q)
@@ -55,6 +58,29 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 	}
 	return Figure{}
 }
+
+// besideBond passes over a width of bond or of a bed, which is no lap, for the splice
+// or seam that the cell tells besides: "2 bond; 3 splice".
+func (r *reader) besideBond(c source, f Figure) (Figure, bool) {
+	found := r.phrase.Quantities(c.text, hint("length", c.unit))
+	bonded := func(q phrase.Quantity) bool { return f.same(q) && bondAfter.MatchString(c.text[q.End:]) }
+	if !slices.ContainsFunc(found, bonded) {
+		return f, false
+	}
+	for _, q := range found {
+		if q.Kind == "length" && q.Min != nil && spliceAfter.MatchString(c.text[q.End:]) {
+			f.take(q)
+			return f, true
+		}
+	}
+	return Figure{}, true
+}
+
+// bondAfter and spliceAfter stand right after a figure of a cell of laps.
+var (
+	bondAfter   = regexp.MustCompile(`(?i)^\W{0,2}(?:min\.?\s+)?(?:bond(?:ed|ing)?|bed(?:ding)?|adhered|glue line|embed\w*)\b`)
+	spliceAfter = regexp.MustCompile(`(?i)^\W{0,2}(?:min\.?\s+)?(?:splices?|seams?|laps?|overlaps?)\b`)
+)
 
 // gapBefore and gapAfter stand beside the width of a gap between boards, which is no
 // lap: "1/8 in. gap", "joints 3 mm open", "gaps up to 3 mm".

@@ -89,3 +89,17 @@ Min. laps: WM-1 side 1-1/2, end 5; thru-wall flashing 4; WM-2 2-1/2; strips onto
 		t.Errorf("limits %s\nwant   %s", got, want)
 	}
 }
+
+// A width of bond beside the lap of a splice is no lap.
+func TestLapsBesideBond(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Lap in.
+1 | silicone transition sheet | CMU | 1 1/2 bonded; 4 seam
+2 | silicone transition sheet | CMU | 1 bond
+3 | silicone transition sheet | CMU | 4 seam
+`)
+	for _, l := range s.Lines {
+		if f, ok := l.Figures["lap_mm"]; ok && f.Min != nil && *f.Min < 100 {
+			t.Errorf("%s laps %v by %q", l.Mark, *f.Min, l.Texts["lap"])
+		}
+	}
+}

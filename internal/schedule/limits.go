@@ -59,6 +59,7 @@ type limitRules struct {
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
 	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
+	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string            `json:"place_skip"`
 	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"

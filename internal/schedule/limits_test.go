@@ -620,3 +620,34 @@ func TestLimitsInParallelLists(t *testing.T) {
 		}
 	}
 }
+
+// What begins with its figure is asked of what stands before it in the row, and words for
+// how open a sheet is narrow the letters of its tags.
+func TestLimitsOfOneSubject(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-2 | CMU | none
+3 | WM-3 | CMU | none
+
+Tag | Type | Thickness | Permeance
+WM-1 | rubberized asphalt membrane | 45 mil | 0.05 perm
+WM-2 | vapor-permeable membrane, acrylic adhesive | 20 mil | 15 perm
+WM-3 | butyl membrane | 45 mil | 0.04 perm
+
+Notes
+WM sheets, non-permeable: 45 mil thick or more; ≤ 0.15 perm
+WM sheets, permeable: 20 mil thick or more
+`)
+	for _, l := range s.Project.Limits {
+		open := slices.ContainsFunc(l.Keys, func(k string) bool { return strings.HasPrefix(k, "vapor-permeable") })
+		switch {
+		case l.Kind == "vapor_ng" && len(l.Keys) == 0:
+			t.Errorf("%q holds for all: %+v", l.Text, l)
+		case l.Kind == "thickness_mm" && open != (*l.Min < 1):
+			t.Errorf("%q holds for %v", l.Text, l.Keys)
+		}
+	}
+	if limit(s, "thickness_mm") == nil {
+		t.Errorf("no limit on thickness: %+v, notes %+v", s.Project.Limits, s.Project.Notes)
+	}
+}

@@ -103,7 +103,9 @@ func (r *reader) keysIn(text string) []string {
 	prefixed := r.tagged(text)
 	for _, word := range slices.Sorted(maps.Keys(prefixed)) {
 		for _, i := range prefixed[word] {
-			add(r.keyOf(i))
+			if !r.otherwiseOpen(i, text) {
+				add(r.keyOf(i))
+			}
 		}
 	}
 	for _, m := range r.lex.find(text) {
@@ -127,6 +129,34 @@ func (r *reader) keysIn(text string) []string {
 	}
 	return out
 }
+
+// otherwiseOpen holds for a product that is open to vapor where the words that ask
+// something of all of its letters say that the tight ones are meant, and the other way
+// round: "AB sheets, vapor-tight".
+func (r *reader) otherwiseOpen(product int, text string) bool {
+	p := &r.sched.Products[product]
+	for _, m := range r.lex.find(text) {
+		if m.product >= 0 || m.mat.Family != "" && !strings.HasSuffix(m.mat.Family, "-unspecified") {
+			continue
+		}
+		open := slices.Contains(p.Keys, openTrait) || r.isOpen(p)
+		if slices.Contains(m.mat.Traits, tightTrait) && open || slices.Contains(m.mat.Traits, openTrait) && !open {
+			return true
+		}
+	}
+	return false
+}
+
+// isOpen holds for a product whose data tells a permeance that no vapor retarder has.
+func (r *reader) isOpen(p *Product) bool {
+	f, ok := p.Figures["vapor_ng"]
+	return ok && f.Min != nil && *f.Min >= r.limitRules.Open
+}
+
+const (
+	openTrait  = "vapor-permeable"
+	tightTrait = "vapor-tight"
+)
 
 // ofBefore are words of what the sentence before has named.
 var ofBefore = regexp.MustCompile(`(?i)\b(?:under|beneath|below|behind) (?:it|them|these|those|that)\b`)
