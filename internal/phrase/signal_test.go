@@ -28,6 +28,8 @@ func TestSignals(t *testing.T) {
 		{"no mastic but K-2 on it", "", "edge_open"},
 		{"a single vapour tight layer in each assembly", "one_tight_layer", ""},
 		{"only one sheet below 57 ng in any wall", "one_tight_layer", ""},
+		{"A single class 1 vapor retarder in any assembly", "one_tight_layer", ""},
+		{"class I retarder on the studs", "", "one_tight_layer"},
 		{"one layer under the coping", "", "one_tight_layer"},
 		{"noncombustible cavity insulation throughout", "noncombustible_insulation", ""},
 		{"skirt left loose for the sill flashing", "", "edge_open"},

@@ -635,8 +635,8 @@ WM-2 | vapor-permeable membrane, acrylic adhesive | 20 mil | 15 perm
 WM-3 | butyl membrane | 45 mil | 0.04 perm
 
 Notes
-WM sheets, non-permeable: 45 mil thick or more; ≤ 0.15 perm
-WM sheets, permeable: 20 mil thick or more
+WM membrane, vapor impermeable: 45 mil thick or more; ≤ 0.15 perm
+WM membrane, permeable: 20 mil thick or more
 `)
 	for _, l := range s.Project.Limits {
 		open := slices.ContainsFunc(l.Keys, func(k string) bool { return strings.HasPrefix(k, "vapor-permeable") })

@@ -241,6 +241,23 @@ test_two_rows_silent[name] if {
 	count(_two_rows(case.film, case.sheet, case.others)) == 0
 }
 
+# The row of a film tells itself that a tight sheet lies outside of it.
+test_one_row_that_the_notes_bar[clause] if {
+	some [clause, place, told] in [
+		["inboard of R-01, ext. face", "north", 1],
+		["R-01 on ext. board", "int. face of wall", 1],
+		["R-01 on ext. board", "north", 0],
+	]
+	own := object.union(desk.own(24, "VR-1"), {"id": "W!24/1", "family": "polyethylene-sheet", "keys": [], "product": ""})
+	outer := object.union(_item("touches", "R-01", "", "membrane"), {"id": "W!24/2", "product": "R-01", "clause": clause})
+	texts := {"substrate": clause, "place": place}
+	row := desk.row(24, "VR-1", {"group": "W4", "role": "film", "items": [own, outer], "texts": texts})
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
+	doc := desk.document([row], [tight], [])
+	count(two_barriers.findings) == told with input as object.union(doc, notes)
+}
+
 # Where the notes bar a second barrier, it does not matter what lies outside of the sheet.
 test_two_rows_that_the_notes_bar if {
 	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
