@@ -651,3 +651,14 @@ WM membrane, permeable: 20 mil thick or more
 		t.Errorf("no limit on thickness: %+v, notes %+v", s.Project.Limits, s.Project.Notes)
 	}
 }
+
+// The number of a section before an item and what is asked of it tells nothing itself.
+func TestNotesBySection(t *testing.T) {
+	s := read(t, "Job limits\n07 25 00 / 3.2 | Walls | Only one class I retarder in any assembly\n07 92 00, 07 27 26 | VOC of sealants | 210 g/L max\n\n"+areas)
+	if len(s.Project.Signals) != 1 || s.Project.Signals[0].ID != "one_tight_layer" {
+		t.Errorf("signals %+v", s.Project.Signals)
+	}
+	if l := limit(s, "voc_gl"); l == nil || l.Text != "VOC of sealants 210 g/L max" {
+		t.Errorf("limit %+v", l)
+	}
+}

@@ -170,8 +170,15 @@ func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 	if len(words) > 1 && noteNumber.MatchString(words[0]) && len(strings.Fields(words[1])) > 1 {
 		words = words[1:]
 	}
+	if len(words) > 2 && specSection.MatchString(words[0]) {
+		words = words[1:] // "07 25 00 / 3.4 | Laps | 3 in. or more"
+	}
 	return words, at
 }
+
+// specSection is a cell that holds the number of a section of the specifications, and
+// of its paragraph.
+var specSection = regexp.MustCompile(`^(?:\d{2}[ .]?\d{2}[ .]?\d{2}(?:\.\d{2})?)(?:\s*[/,;§¶-]?\s*(?:\d{2} \d{2} \d{2}|\d+(?:\.[\dA-Z]+)*))*$`)
 
 // noteSignals keeps the conditions that a sentence states for the whole job; in
 // one that states a limit, the words that narrow it are no such condition.
