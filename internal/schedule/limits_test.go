@@ -662,3 +662,13 @@ func TestNotesBySection(t *testing.T) {
 		t.Errorf("limit %+v", l)
 	}
 }
+
+// A wall type after the number of a section is no product, whatever is asked of it.
+func TestWallsBySection(t *testing.T) {
+	s := read(t, "Job limits\n07 21 00 | WT2 (6 in. studs, wool batts) outer board | R-9 or more outboard; 40 mil wrap\n\n"+areas)
+	for _, p := range s.Products {
+		if p.ID == "WT2" {
+			t.Error("WT2 is a product")
+		}
+	}
+}

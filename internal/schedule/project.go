@@ -37,6 +37,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	if len(words) == 2 && noteCode.MatchString(words[0]) && len(words[1]) >= noteLength && !r.codes[words[0]] && !r.isProduct(words[0]) {
 		words = words[1:]
 	}
+	if len(words) > 2 && specSection.MatchString(words[0]) {
+		words = words[1:] // "07 25 00 / 3.4 | Laps | 3 in. or more"
+	}
 	text := strings.Join(r.askedOf(words), " ")
 	p := &r.sched.Project
 	if m := r.words.projectName.FindStringSubmatch(text); m != nil && !r.nameTold {
@@ -169,9 +172,6 @@ func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 	}
 	if len(words) > 1 && noteNumber.MatchString(words[0]) && len(strings.Fields(words[1])) > 1 {
 		words = words[1:]
-	}
-	if len(words) > 2 && specSection.MatchString(words[0]) {
-		words = words[1:] // "07 25 00 / 3.4 | Laps | 3 in. or more"
 	}
 	return words, at
 }
