@@ -138,6 +138,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
+			if rule.Keys && len(l.Keys)+len(l.Roles)+len(l.When) == 0 && l.Scope == "" && unreadCode.MatchString(sentence[:q.Start]) {
+				l.Scope = unknownPlace // "XW9: 0.2 perm": asked of something that nothing else names
+			}
 			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
 		}
 		last = q.End
@@ -352,6 +355,9 @@ func withoutRoles(keys, roles []string) []string {
 
 // denies holds before a figure whose bound is turned round.
 var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
+
+// unreadCode is the code of a wall type or a product, and no number of a standard.
+var unreadCode = regexp.MustCompile(`\b(?:[A-Z]{2,4}-?|W-?)\d{1,3}[a-z]?\b`)
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {

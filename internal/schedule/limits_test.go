@@ -672,3 +672,16 @@ func TestWallsBySection(t *testing.T) {
 		}
 	}
 }
+
+// A limit of a code that nothing else in the workbook names holds nowhere.
+func TestLimitsOfUnreadCodes(t *testing.T) {
+	for note, open := range map[string]bool{
+		"Permeance in XW9 and XW12 ≤ 6 ng/(Pa·s·m²)": false,
+		"Permeance by ASTM E96 ≤ 6 ng/(Pa·s·m²)":     true,
+	} {
+		l := limit(read(t, "Job limits\n"+note+"\n\n"+areas), "vapor_ng")
+		if l == nil || (l.Scope == "") != open {
+			t.Errorf("%s: %+v", note, l)
+		}
+	}
+}
