@@ -241,10 +241,27 @@ func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first 
 	}
 	for i := range l.Items[first:] {
 		it := &l.Items[first+i]
-		if it.Polarity == "yes" && slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
-			it.Relation, it.Side = "clear_of", "subject"
+		if it.Polarity != "yes" || !slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
+			continue
+		}
+		if held := l.heldIn(it, first); held != nil { // "bead in the steel lap, 50 clear of AB-1": the bead is
+			it = held
+		}
+		it.Relation, it.Side = "clear_of", "subject"
+	}
+}
+
+// heldIn is what a clause sets in the material: the bead of "bead in the steel lap".
+func (l *Line) heldIn(in *Item, first int) *Item {
+	if in.Relation != "set_in" || in.Side == "subject" {
+		return nil
+	}
+	for i := range l.Items[first:] {
+		if o := &l.Items[first+i]; o.Clause == in.Clause && o.Relation == "set_in" && o.Side == "subject" && o.Polarity == "yes" && o.Class == "sealant" {
+			return o
 		}
 	}
+	return nil
 }
 
 // isOwnSheet holds for the product that the row is about.

@@ -177,3 +177,21 @@ Mark | Membrane | Substrate | Primer | Touches
 		}
 	}
 }
+
+// What is set in a lap and clear of the sheet is the bead, not the metal of the lap.
+func TestClearInTheLap(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap mm | Remarks
+1 | BT-3 | CMU | none | 75 | SX-2 in metal joint on cover plate, 40 clr BT-3
+2 | BT-3 | CMU | none | 75 | SX-2 in metal joint on cover plate`}, page{name: "P", grid: `
+Tag | Type | Thickness | Keep off
+BT-3 | SBS self-adhered sheet | 1 mm | solvent
+SX-2 | solvent-release butyl sealant | - | -`})
+	for mark, want := range map[string]string{"1": "clear_of", "2": "set_in"} {
+		for _, it := range line(t, s, mark).Items {
+			if it.Tag == "SX-2" && it.Relation != want {
+				t.Errorf("%s: the bead is %q, want %q", mark, it.Relation, want)
+			}
+		}
+	}
+}
