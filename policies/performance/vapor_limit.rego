@@ -4,7 +4,8 @@
 #   The notes ask for a tighter or a more open sheet at some rooms or of some kind: 0.1 perm at most around a
 #   pool, 10 perm at least outside of batts. The wrong side of that bound shows after two winters as wet sheathing
 #   and mold. Rows of one product under one note are told once. It does not apply to rows in which the words of
-#   the note's place do not stand, nor to figures within rounding of perm and ng.
+#   the note's place do not stand, nor to a least figure for a film inside of the studs, nor to figures within
+#   rounding of perm and ng.
 # custom:
 #   id: performance-vapor-limit
 #   topic: performance
@@ -80,6 +81,13 @@ _is_beside_the_field(limit, line) if {
 	limit.max == null
 	some item in facts.main_items(line)
 	item.family in data.vapor.barriers.inside_families
+}
+
+# Nor of what lies inside of the studs, unless the note speaks of that.
+_is_beside_the_field(limit, line) if {
+	limit.max == null
+	regex.match(data.vapor.barriers.inside_words, lower(line.place))
+	not regex.match(data.vapor.barriers.inside_words, lower(limit.text))
 }
 
 _is_of_room_side(limit) if regex.match(data.vapor.barriers.room_side_words, lower(limit.text))

@@ -90,3 +90,14 @@ test_room_side[name] if {
 	found := vapor_limit.findings with input as doc
 	count(found) == case.count
 }
+
+# How open the air barrier of a wall must be is not asked of what lies inside of its studs.
+test_inside_of_the_studs[name] if {
+	inside := object.union(_open, {"text": "film inside of the studs: 10 perms or more"})
+	some name, case in {
+		"film inside": {"place": "Vivarium N, interior side of studs", "limit": _open, "count": 0},
+		"sheet outside": {"place": "Vivarium N, over sheathing", "limit": _open, "count": 1},
+		"asked inside": {"place": "Vivarium N, inside of studs", "limit": inside, "count": 1},
+	}
+	count(_found(57.2135, "1", {"place": case.place}, [case.limit])) == case.count
+}
