@@ -22,3 +22,23 @@ func TestInsulationThickness(t *testing.T) {
 		t.Errorf("rows of insulation: %+v", line(t, s, "A").Figures)
 	}
 }
+
+// Boards are told by their tag and the millimeters, in a workbook of millimeters.
+func TestSizeAfterTag(t *testing.T) {
+	const products = "\n\nTag | Type | Apply min C\nAB-1 | SBS self-adhered sheet | 4\nWB-1 | mineral wool board | \n"
+	for text, want := range map[string]float64{"WB-1 90": 90, "WB-1 120 (two layers)": 120, "WB-1": 0, "WB-1 9": 0, "WB-1 90 kg": 0} {
+		s := read(t, "Mark | Tag | Lap mm | Substrate | Touches\nA | "+text+" | - | CMU | -\nB | AB-1 | 75 | CMU | "+text+products)
+		if f := line(t, s, "A").Figures["board_mm"]; (f.Min == nil) != (want == 0) || f.Min != nil && *f.Min != want {
+			t.Errorf("%s: board %+v, want %v", text, f.Min, want)
+		}
+		for _, it := range line(t, s, "B").Items {
+			if it.Tag == "WB-1" && ((it.ThickMM == nil) != (want == 0) || it.ThickMM != nil && *it.ThickMM != want) {
+				t.Errorf("%s: neighbor %v, want %v", text, it.ThickMM, want)
+			}
+		}
+	}
+	s := read(t, "Mark | Tag | Lap in. | Substrate\nA | WB-1 90 | - | CMU\nB | AB-1 | 3 | CMU"+products)
+	if f := line(t, s, "A").Figures["board_mm"]; f.Min != nil {
+		t.Errorf("in inches: %v", *f.Min)
+	}
+}

@@ -67,15 +67,39 @@ func (r *reader) insulationColumn(t *table) {
 }
 
 // boardThick keeps the thickness that the cell of a row's own insulation tells right
-// beside it: "2 in. of mineral wool, one layer".
+// beside it: "2 in. of mineral wool, one layer". That of a neighbor is its own.
 func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
-	if it.Slot != "material" || it.Class != "insulation" || it.Polarity != "yes" {
+	if it.Class != "insulation" || it.Polarity != "yes" {
 		return
 	}
-	if q := r.lengthBeside(c.text, at); q != nil {
+	q := r.sizeAfterTag(it, c.text[at.End:])
+	if q == nil && it.Slot == "material" {
+		q = r.lengthBeside(c.text, at)
+	}
+	switch {
+	case q == nil:
+	case it.Slot == "material" || it.Slot == "tag":
 		keep(l.Figures, "board_mm", figureTold(*q, c.at))
+	case it.Slot == "touches":
+		it.ThickMM = q.Min
 	}
 }
+
+// sizeAfterTag is the thickness that a figure without a unit right after the tag of a
+// board gives of it, as boards are ordered by it ("WB-2 90"), in a workbook of millimeters.
+func (r *reader) sizeAfterTag(it *Item, rest string) *phrase.Quantity {
+	size := bareSize.FindStringSubmatch(rest)
+	if it.Product == "" || size == nil || firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
+		return nil
+	}
+	for _, q := range r.phrase.Quantities(size[1]+" mm", "length") {
+		return &q
+	}
+	return nil
+}
+
+// bareSize is a figure of boards that are told in millimeters, and no count or other code.
+var bareSize = regexp.MustCompile(`^\s+(\d{2,3})\s*(?:$|[;,(])`)
 
 // resistanceOf is the thermal resistance that the part of a build-up about an insulation
 // gives of it, in m²·K/W: "4 in. wool R-16.8", "R-21 batts".
