@@ -93,12 +93,18 @@ _is_of_several(line, _) if {
 	regex.match(data.data.build_up.several, lower(line.texts[slot]))
 }
 
-# Another row has the rest of it.
+# Another row has the rest of it, unless that has the whole of it, at another drop of the wall.
 _is_of_several(line, item) if {
 	some other in _rows[lower(line.group)]
 	other.id != line.id
 	other.place == line.place
 	_who(facts.main_items(other)[0]) == _who(item)
+	not _is_whole(other, item)
+}
+
+_is_whole(line, item) if {
+	some layer in _told(line, item)
+	not _differ(measure.low(_thickness(line, facts.main_items(line)[0])), layer.mm)
 }
 
 _rows := {group: rows |
@@ -165,6 +171,20 @@ _is_layer(line, item) if {
 	_is_told_beside(line, item)
 }
 
+# A list of wall types without a build-up may have a column for the insulation alone, with its size.
+_is_layer(line, item) if {
+	item.slot in data.data.build_up.beside
+	item.class == "insulation"
+	item.thickness_mm
+	not line.cells.install
+	not _has_build_up(line)
+}
+
+_has_build_up(line) if {
+	some layer in line.items
+	layer.slot == "layers"
+}
+
 _is_told_beside(line, item) if {
 	not line.cells.install
 	some layer in line.items
@@ -183,6 +203,8 @@ _is_layer(line, item) if {
 
 _mm(line, item) := item.thickness_mm if {
 	item.slot == "layers"
+} else := item.thickness_mm if {
+	item.slot in data.data.build_up.beside
 } else := measure.low(line.figures.thickness_mm) if {
 	item.slot in data.data.build_up.beside
 	measure.is_sound(line.figures.thickness_mm)

@@ -120,3 +120,16 @@ test_silent[name] if {
 	}
 	count(_found(case.rows, [case.wall])) == 0
 }
+
+# Drops of one wall have a row each, all of them with the whole of the insulation; a list of wall types may have no
+# build-up, and a column for the insulation with its size.
+test_drops_of_one_wall[name] if {
+	beside := object.union(_wool(40), {"slot": "touches", "thickness_mm": 76.2, "clause": "I-3 76"})
+	some name, tc in {
+		"another drop is right": {"other": 76.2, "mm": 50.8, "n": 1},
+		"another row has the rest": {"other": 25.4, "mm": 50.8, "n": 0},
+		"as the wall type has it": {"other": 76.2, "mm": 76.2, "n": 0},
+	}
+	rows := [_row(12, tc.mm, "x", {"place": "L1-L3"}), _row(13, tc.other, "y", {"place": "L1-L3"})]
+	count([f | some f in _found(rows, [_wall("W4", [beside])]); f.line == "W!12"]) == tc.n
+}
