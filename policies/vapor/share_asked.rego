@@ -21,6 +21,7 @@ package vapor.share_asked
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.measure
 import data.lib.section
 import data.lib.vaporclass
 import data.lib.wall_type
@@ -71,6 +72,36 @@ findings contains finding.at_with(line, ["material", "tag", told.slot], message,
 		[round(100 * share), words.quoted(told.text), round(100 * ask.share)],
 	)
 	extra := {"related": [finding.related_address(ask.at, words.quoted(ask.text))]}
+}
+
+# The row is of the insulation over a tight sheet, and tells of what lies in the studs.
+findings contains finding.at_with(line, ["material", "tag", filled.at.cell], message, extra) if {
+	some ask in _asks
+	some line in facts.live_lines
+	board := facts.main_items(line)[0]
+	board.class == "insulation"
+	_is_meant(ask, _tokens(line.group))
+	sheet := [bed | some bed in facts.items_in(line, ["substrate"]); vaporclass.is_tight(bed)][0]
+	filled := _filled(line)[0]
+	filled.id != board.id
+	message := _message(sheet.text, filled.text, filled.r, _r_of_board(line, board), ask)
+	extra := {"related": [
+		finding.related_address(ask.at, words.quoted(ask.text)),
+		finding.related_product(facts.product_of(board), ["material"], "its resistance"),
+	]}
+}
+
+# By the thickness of the row, and what the data tells of one millimeter or inch.
+_r_of_board(line, board) := mm * rates[0] if {
+	figure := [line.figures[key] | some key in ["thickness_mm", "board_mm"]; line.figures[key]][0]
+	measure.is_sound(figure)
+	mm := measure.low(figure)
+	rates := [each |
+		some text in _product_texts(board)
+		some rate in data.vapor.share.rates
+		found := regex.find_all_string_submatch_n(rate.like, lower(text), 1)
+		each := to_number(found[0][1]) * rate.per_mm
+	]
 }
 
 _told(line) := [{"slot": slot, "text": text, "outside": outer[1], "inside": inner[1]} |

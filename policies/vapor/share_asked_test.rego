@@ -126,3 +126,29 @@ test_the_row_tells_both_and_the_note[name] if {
 	}
 	count(_found(_told(tc[0], "T8"), _empty, _note(tc[1]))) == tc[2]
 }
+
+# The row of the insulation itself tells what lies in the studs, and its data the resistance of a millimeter or an inch.
+test_by_the_board[name] if {
+	some name, tc in {
+		"thin board": {"mm": 40, "rate": "stone wool, RSI 0.025 per mm", "remark": "RSI 1.8 batts left in studs", "n": 1},
+		"thick board": {"mm": 90, "rate": "stone wool, RSI 0.025 per mm", "remark": "RSI 1.8 batts left in studs", "n": 0},
+		"by the inch": {"mm": 50.8, "rate": "wool, R-4/in.", "remark": "R-13 batts in the studs", "n": 1},
+		"thick by the inch": {"mm": 101.6, "rate": "wool, R-4/in.", "remark": "R-13 batts in the studs", "n": 0},
+		"no rate": {"mm": 40, "rate": "stone wool", "remark": "RSI 1.8 batts left in studs", "n": 0},
+		"empty studs": {"mm": 40, "rate": "stone wool, RSI 0.025 per mm", "remark": "no batts", "n": 0},
+	}
+	board := object.union(desk.own(12, "I-3"), {"family": "mineral-wool", "class": "insulation"})
+	row := desk.row(12, "I-3", {
+		"group": "T7",
+		"role": "insulation",
+		"items": [board, object.union(_sheet, {"slot": "substrate"}), _batts(tc.remark)],
+		"figures": {"board_mm": desk.figure(tc.mm, "x", "mm")},
+	})
+	doc := desk.document([row], [desk.product("I-3", 4, {"texts": {"material": tc.rate}})], [])
+	found := share_asked.findings with input as object.union(doc, {"project": {
+		"notes": [_half],
+		"limits": [],
+		"signals": [],
+	}})
+	count(found) == tc.n
+}
