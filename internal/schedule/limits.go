@@ -34,6 +34,7 @@ type limitFigure struct {
 	Outer     []string `json:"outer"`  // words for the outer side of the insulation
 	Inner     []string `json:"inner"`  // and for its inner side, in a sentence that tells of both
 	Facing    bool     `json:"facing"` // a side of the building may narrow it
+	Near      bool     `json:"near"`   // a distance from something may narrow it
 	When      bool     `json:"when"`
 	Letters   bool     `json:"letters"` // a maker's letter may raise it for a product
 	Case      string   `json:"case"`    // the one case that may narrow it, told with its own materials: "batts in the studs"
@@ -138,6 +139,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
+			if rule.Near {
+				r.nearTo(&l, sentence[:q.Start])
+			}
 			if rule.Keys && len(l.Keys)+len(l.Roles)+len(l.When) == 0 && l.Scope == "" && unreadCode.MatchString(sentence[:q.Start]) {
 				l.Scope = unknownPlace // "XW9: 0.2 perm": asked of something that nothing else names
 			}
@@ -358,6 +362,29 @@ var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
 
 // unreadCode is the code of a wall type or a product, and no number of a standard.
 var unreadCode = regexp.MustCompile(`\b(?:[A-Z]{2,4}-?|W-?)\d{1,3}[a-z]?\b`)
+
+// nearTo narrows a limit to what is within a distance of something. One that names no
+// material goes on from the limit told before it in the same cell: "primers 300 g/L;
+// within 5 m of intakes 80 g/L".
+func (r *reader) nearTo(l *Limit, before string) {
+	at := withinOf.FindStringSubmatchIndex(before)
+	if at == nil {
+		return
+	}
+	l.Scope = strings.ToLower(strings.TrimSpace(before[at[2]:at[3]]))
+	if lead := before[:at[2]]; len(l.Roles) == 0 { // "primers within 5 m of intakes 80 g/L"
+		l.Roles = r.rolesIn(lead[strings.LastIndexAny(lead, ",;:")+1:])
+	}
+	for i := len(r.sched.Project.Limits) - 1; i >= 0 && len(l.Roles) == 0; i-- {
+		if o := r.sched.Project.Limits[i]; o.At == l.At && o.Kind == l.Kind {
+			l.Roles, l.Keys = slices.Clone(o.Roles), slices.Clone(o.Keys)
+			return
+		}
+	}
+}
+
+// withinOf is a distance from something, in words.
+var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|meters?|ft\.?|feet)\s+(?:of|from)\s+\pL[\pL -]*\pL)[^\d,;]*$`)
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {

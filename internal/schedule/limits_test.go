@@ -685,3 +685,23 @@ func TestLimitsOfUnreadCodes(t *testing.T) {
 		}
 	}
 }
+
+// A limit near something holds there, and for what the limit before it was for.
+func TestLimitNearSomething(t *testing.T) {
+	for note, want := range map[string]string{
+		"VOC: primers at most 300 g/L; within 5 m of a fresh air inlet at most 80 g/L": "300 [primer] |80 [primer] within 5 m of a fresh air inlet|",
+		"Sealants within 20 ft of louvers: 40 g/L":                                     "40 [sealant] within 20 ft of louvers|",
+		"Primers within 5 m of louvers 80 g/L, sealants 250 g/L":                       "80 [primer] within 5 m of louvers|250 [sealant] |",
+	} {
+		s := read(t, "Job limits\nR5 | "+note+"\n\nMark | Membrane | Substrate\nA | SBS self-adhered sheet | CMU\nB | butyl tape | CMU")
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Kind == "voc_gl" && l.Max != nil {
+				got += fmt.Sprintf("%v %v %s|", *l.Max, l.Roles, l.Scope)
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -103,6 +103,23 @@ in_scope("flat", line) if _is_flat(line)
 
 in_scope("upright", line) if not _is_flat(line)
 
+# Within a distance of something: the row's place names it, and no greater distance from it.
+in_scope(scope, line) if {
+	is_near(scope)
+	parts := regex.find_all_string_submatch_n(data.lib.scope.near.scope, scope, 1)[0]
+	place := lower(line.place)
+	not regex.match(data.lib.scope.near.away, place)
+	wanted := _words(parts[3])
+	count(wanted) > 0
+	count(wanted - _words(place)) == 0
+	every told in regex.find_all_string_submatch_n(data.lib.scope.near.told, place, -1) {
+		to_number(told[1]) * data.lib.scope.near.meters[told[2]] <= to_number(parts[1]) * data.lib.scope.near.meters[parts[2]]
+	}
+}
+
+# is_near: the scope is a distance from something.
+is_near(scope) if regex.match(data.lib.scope.near.scope, scope)
+
 # What the row's sheet goes on is said to lie outside of insulation.
 in_scope("outside of the insulation", line) if {
 	some item in facts.items_in(line, ["touches", "substrate"])

@@ -195,3 +195,19 @@ test_letter_does_not_hold[note] if {
 	}
 	not _raised(case[0], case[1])
 }
+
+# A limit near something holds in rows that name it, and not in those that are farther from it.
+test_near_something[place] if {
+	some place, holds in {
+		"L2, 2 m from kitchen intake": true,
+		"L2, 5 ft from kitchen intake": true,
+		"L2 at kitchen intake": true,
+		"L2, 12 m from kitchen intake": false,
+		"L2, away from kitchen intake": false,
+		"L2, kitchen wall": false,
+	}
+	line := object.union(_line, {"place": place})
+	limit := object.union(_limit, {"scope": "within 4 m of intakes"})
+	found := limits.limits_for("voc_gl", line, [], "primer") with input.project as {"limits": [limit], "signals": []}
+	count(found) == 1 == holds
+}

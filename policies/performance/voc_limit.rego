@@ -83,6 +83,8 @@ _is_narrowed(limit) if {
 	count(limit.when) > 0
 }
 
+_is_narrowed(limit) if limits.is_near(limit.scope)
+
 # Most products keep every limit of the project, wherever it holds: that is asked first.
 _is_over_some(value) if {
 	some limit in limits.by_kind.voc_gl

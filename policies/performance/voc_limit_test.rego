@@ -85,3 +85,12 @@ test_limit_for_work_indoors if {
 		"PR-4 has 420 g/L VOC; the notes allow 250 g/L there",
 	]}
 }
+
+# What is too strong near an intake alone is told at the row.
+test_near_an_intake[place] if {
+	near := object.union(_note, {"max": 50, "scope": "within 4 m of intakes", "text": "within 4 m of intakes 50 g/L"})
+	some place, n in {"L2, 2 m from an intake": 1, "L2, 9 m from an intake": 0}
+	found := _found(200, {"place": place}, [_note, near])
+	count([f | some f in found; f.line == "W!12"]) == n
+	count(found) == n
+}
