@@ -5,9 +5,9 @@
 #   not dry and covered by evening freezes on the wall and is powder in the morning; within two years the sheet
 #   comes off with it. The tin in the shed freezes too. A note, as a crew that primes by noon and covers by three
 #   does well; a question where nearly every night freezes and the row or the data says to keep it from frost, or
-#   where the data asks for hours without frost, into which a night comes. A primer of which no least temperature is
-#   known is named only where nearly every night freezes. It does not apply where the work is heated, nor to
-#   solvent-borne primers that nothing says to keep from frost.
+#   where the data asks for hours without frost, into which a night comes, and nearly a third of them freezes. A
+#   primer of which no least temperature is known is named only where nearly every night freezes. It does not apply
+#   where the work is heated, nor to solvent-borne primers that nothing says to keep from frost.
 # custom:
 #   id: temperature-freezing-primer
 #   topic: temperature
@@ -28,7 +28,7 @@ import data.lib.words
 
 findings contains found if {
 	some window in facts.live_windows
-	window.night_frost >= data.temperature.freezing.nights
+	window.night_frost >= data.temperature.freezing.asked_nights
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
 	check := array.concat(_wet(line, window), _unstated(line, window))[0]
@@ -46,7 +46,13 @@ _wet(line, window) := [check |
 	check.bound == "apply_min_c"
 	check.share_below >= data.temperature.freezing.share_below
 	_may_freeze(line, check)
+	_freezes_enough(window, check)
 ]
+
+_freezes_enough(window, _) if window.night_frost >= data.temperature.freezing.nights
+
+# Fewer nights are too many where the data asks for hours without frost.
+_freezes_enough(_, check) if _spans_night(check)
 
 # A water-borne primer that no figure is known for, where nearly every night freezes.
 _unstated(line, window) := [object.union(item, {"item": item.id, "bound": "apply_min_c"}) |

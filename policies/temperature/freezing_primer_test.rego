@@ -86,3 +86,17 @@ _with(item, checks, signals, nights) := found if {
 	doc := bench.document([row], [], [bench.window(checks, _april(nights))])
 	found := freezing_primer.findings with input as doc
 }
+
+# Fewer nights of frost are asked about where the data wants hours without it, and not where it is silent.
+test_few_nights_of_frost[name] if {
+	some name, tc in {
+		"hours asked": {"said": ["frost_free_hours"], "odds": 0.3, "n": 1},
+		"hours asked, seldom frost": {"said": ["frost_free_hours"], "odds": 0.29, "n": 0},
+		"nothing asked": {"said": [], "odds": 0.45, "n": 0},
+	}
+	told := base.product("P-4", {"signals": [base.said(id, "no frost for 12 h") | some id in tc.said]})
+	check := object.union(_primer, {"product": "P-4"})
+	doc := bench.document([bench.sheet({})], [told], [bench.window([check], _april(tc.odds))])
+	found := freezing_primer.findings with input as doc
+	count(found) == tc.n
+}
