@@ -88,8 +88,12 @@ func (r *Reader) dates(text string, toks []token, p dateParser) []Date {
 			i++
 			continue
 		}
-		out = append(out, d)
 		p.last, i = toks[next-1].End, next
+		if fine, end, ok := p.narrowed(d, next); ok {
+			d, i = fine, end
+			p.last = fine.End
+		}
+		out = append(out, d)
 	}
 	return out
 }

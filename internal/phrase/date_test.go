@@ -176,3 +176,30 @@ func FuzzDates(f *testing.F) {
 		}
 	})
 }
+
+// TestNarrowed: days in brackets behind a season, a quarter or a month narrow it, and
+// take its year; brackets that tell of another time of the year leave it.
+func TestNarrowed(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"Summer 2026 (Aug 3–5)":                      "2026-08-03 2026-08-05",
+		"Late spring 2027 (May 24–June 11)":          "2027-05-24 2027-06-11",
+		"Q3 2026 (14 to 18 Sept)":                    "2026-09-14 2026-09-18",
+		"October 2026 (week of Oct 12), in the tent": "2026-10-12 2026-10-16",
+		"Winter 2027 (Feb 8–26)":                     "2027-02-08 2027-02-26",
+		"winter 2026/27 (11 to 29 Jan)":              "2027-01-11 2027-01-29",
+		"Winter 2026-27 (Dec 7–11)":                  "2026-12-07 2026-12-11",
+		"autumn 2026 (Sept 21, 2026)":                "2026-09-21 2026-09-21",
+		"Summer 2026 (delivered Jan 5)":              "2026-06-01 2026-08-31",
+		"Summer 2026 (Jan 5–9)":                      "2026-06-01 2026-08-31",
+		"Summer 2026 (4 bays)":                       "2026-06-01 2026-08-31",
+	} {
+		got := ""
+		if dates := r.ColumnDates(text, MonthFirst, 2026); len(dates) > 0 {
+			got = dates[0].From.Format("2006-01-02") + " " + dates[0].To.Format("2006-01-02")
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package phrase
 import (
 	"strconv"
 	"strings"
+	"time"
 )
 
 // edge reads mid-May 2026, late June, end of August.
@@ -139,6 +140,52 @@ func (p *dateParser) season(i int) (part, bool) {
 		}
 	}
 	return part{y: y, m: s[0], months: s[1], next: next}, true
+}
+
+// A stretch that finer days may be told of is longer than a week; they lie in it or
+// within a month of it, as seasons begin on other days from office to office.
+const (
+	leastStretch  = 8 * 24 * time.Hour
+	besideStretch = 31 * 24 * time.Hour
+)
+
+// narrowed reads the days that brackets behind a season, a quarter or a month tell of
+// it, which has the year: "summer 2026 (Aug 3–5)".
+func (p *dateParser) narrowed(d Date, i int) (Date, int, bool) {
+	if d.State != "span" || d.NoYear || d.To.Sub(d.From) < leastStretch || i+1 >= len(p.toks) || !p.is(i, "(") && !p.is(i, "[") {
+		return Date{}, 0, false
+	}
+	for _, year := range []int{d.From.Year(), d.To.Year()} {
+		q := *p
+		q.year = year
+		fine, next, ok := q.date(i + 1)
+		if !ok || fine.State != "day" && fine.State != "span" || !p.is(next, ")") && !p.is(next, "]") && !p.is(next, ",") {
+			continue
+		}
+		if !fine.of(d) {
+			continue
+		}
+		fine.Start, fine.NoYear = d.Start, false
+		fine.Text = p.text[fine.Start:fine.End]
+		return fine, next, true
+	}
+	return Date{}, 0, false
+}
+
+// of holds for days of a longer stretch. A winter is called by either of its two years
+// where only one is written: "winter 2027 (Feb 8–26)" is February of that year.
+func (fine Date) of(d Date) bool {
+	if fine.To.Sub(fine.From) >= d.To.Sub(d.From) {
+		return false
+	}
+	within := func(from, to time.Time) bool {
+		return !fine.From.Before(from.Add(-besideStretch)) && !fine.To.After(to.Add(besideStretch))
+	}
+	twoYears := d.From.Year() != d.To.Year()
+	if twoYears && !strings.ContainsAny(d.Text, "-/–") {
+		return fine.From.Year() == d.From.Year() && (within(d.From, d.To) || within(d.From.AddDate(-1, 0, 0), d.To.AddDate(-1, 0, 0)))
+	}
+	return within(d.From, d.To)
 }
 
 // afterTime passes over a time of day that an export put behind the date.
