@@ -84,6 +84,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		if f.Assumed && strings.EqualFold(f.Unit, c.unit) {
 			f.Unit = c.unit // as the column writes it: °C
 		}
+		if c.slot == "thickness" {
+			r.dryOfPair(&f, text, kind, c.unit)
+		}
 		return f, true
 	}
 	switch {
@@ -191,6 +194,30 @@ func (r *reader) withHeadingUnit(text, kind, unit string) string {
 
 // filmFirst is a film told before its unit: "17 dry mils".
 var filmFirst = regexp.MustCompile(`(?i)(\d)\s+(dry|wet)\s+(mils?)\b`)
+
+// wetThen and dryThen stand right behind a film, after the bracket of its second unit.
+var (
+	wetThen = regexp.MustCompile(`(?i)^[\])]?\s*(?:wet|wft)\b`)
+	dryThen = regexp.MustCompile(`(?i)^[\])]?\s*(?:dry|dft)\b`)
+)
+
+// dryOfPair takes the dry one of a film that a cell tells wet first and then dry, which
+// is what stays on the wall: "70 mils [1.8 mm] wet, 40 mils [1.0 mm] dry".
+func (r *reader) dryOfPair(f *Figure, text, kind, unit string) {
+	wet := false
+	for _, q := range r.quantities(text, kind, unit) {
+		switch {
+		case q.Kind != kind:
+		case wetThen.MatchString(text[q.End:]):
+			wet = true
+		case wet && dryThen.MatchString(text[q.End:]):
+			told := dryThen.FindStringIndex(text[q.End:])
+			f.take(q)
+			f.Text = text[q.Start : q.End+told[1]]
+			return
+		}
+	}
+}
 
 var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)( mils?| mm)?(?: [a-z]+)*$`)
 

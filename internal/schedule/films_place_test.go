@@ -112,3 +112,24 @@ D2 | LM-1 | CMU | none | brick`}, page{name: "P", grid: "Tag | Kind | WVP ng (pe
 		}
 	}
 }
+
+// TestFilmsWetFirst: of a film told wet and then dry, the dry one is that of the data
+// and that of the row, whether or not brackets tell a second unit.
+func TestFilmsWetFirst(t *testing.T) {
+	for cell, want := range map[string]string{
+		"45 mil wet / 30 mil dry":                    "0.8",
+		"60 mils (1.5 mm) wet, 35 mils (0.9 mm) dry": "0.9",
+		"1.2 mm [47 mil] WFT; 0.7 mm [28 mil] DFT":   "0.7",
+		"60 mils [1.5 mm] wet":                       "1.5",
+		"30 mils [0.8 mm] dry, 50 mils [1.3 mm] wet": "0.8",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Remarks
+D1 | LM-1 | concrete | none | brick | 60 mils [1.5 mm] wet, 35 mils [0.9 mm] dry
+D2 | LM-1 | CMU | none | brick | two passes`}, page{name: "P", grid: "Tag | Type | Thickness | Apply min °F\nLM-1 | urethane membrane | " + cell + " | 40\nTP-1 | butyl tape | 1 mm | 20"})
+		f := product(t, s, "LM-1").Figures["thickness_mm"]
+		if f.Min == nil || fmt.Sprintf("%.1f", *f.Min) != want {
+			t.Errorf("%s: %+v, want %s", cell, f, want)
+		}
+	}
+}
