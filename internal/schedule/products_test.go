@@ -668,3 +668,26 @@ func TestStrokeIsNoTag(t *testing.T) {
 		t.Errorf("products %s, want %s", strings.Join(got, ", "), want)
 	}
 }
+
+// TestKeepOffNotItsOwnFace: a sentence that says what does not hold to a face of the product
+// bars that, and not the face; one that opens with the verb bars what the product does not
+// hold to.
+func TestKeepOffNotItsOwnFace(t *testing.T) {
+	for words, want := range map[string]string{
+		"EPDM. Silicone does not hold to the polyethylene film.": "EPDM, Silicone",
+		"Coal tar; acrylic tape won't stick to the PE film":      "Coal tar, acrylic tape",
+		"Does not hold to polyethylene film.":                    "polyethylene film",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
+			page{name: "P", grid: "Code | Type | Apply at °C | VOC, g/L | Not with\nQS-4 | SBS self-adhered sheet on polyethylene film | 5 to 40 | 90 | " + words + "\nQS-5 | Hybrid, one part | 5 to 40 | 20 | EPDM"})
+		var got []string
+		for _, off := range product(t, s, "QS-4").KeepOff {
+			if len(off.Keys) > 0 && !off.Except {
+				got = append(got, off.Text)
+			}
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: keeps off %q, want %q", words, got, want)
+		}
+	}
+}

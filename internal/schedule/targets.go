@@ -42,6 +42,9 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 		last, joined, lies := 0, false, ""
 		found := r.withFaces(r.near(p, part.text), part.text)
+		if c.slot == "keep_off" {
+			found = r.notOwnFace(part.text, found)
+		}
 		freed, spent := r.freed(part.text, found)
 		for i, m := range found {
 			if spent[i] {
@@ -62,6 +65,17 @@ func (r *reader) targets(p *Product, c source) []Target {
 		}
 	}
 	return out
+}
+
+// notOwnFace takes out the face on which a sentence says that something else does not
+// hold, which is the product's own and bars nothing of that kind beside it: "Silicone does
+// not hold to the polyethylene film".
+func (r *reader) notOwnFace(text string, found []mention) []mention {
+	at := r.words.accept.notHeld.FindStringIndex(text)
+	if at == nil || !slices.ContainsFunc(found, func(m mention) bool { return m.end <= at[0] }) {
+		return found
+	}
+	return slices.DeleteFunc(found, func(m mention) bool { return m.start >= at[1] })
 }
 
 // withFaces adds the film on the face of sheets where the words for it name no material

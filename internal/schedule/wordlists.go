@@ -90,6 +90,8 @@ type acceptanceWords struct {
 	// than those of a sheet of it: "no bond to", "PE / HDPE film face".
 	Unjoined string `json:"unjoined"`
 	unjoined *regexp.Regexp
+	NotHeld  string `json:"not_held"` // between what does not hold and the face on which it does not
+	notHeld  *regexp.Regexp
 	FilmFace string `json:"film_face"`
 	filmFace *regexp.Regexp
 	// Before and after what is barred in one order only: "never over PVC", "never LF-1 over it".
@@ -283,7 +285,7 @@ func (a *acceptanceWords) compile() error {
 	}{
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
-		{"unjoined", a.Unjoined, &a.unjoined}, {"film_face", a.FilmFace, &a.filmFace},
+		{"unjoined", a.Unjoined, &a.unjoined}, {"not_held", a.NotHeld, &a.notHeld}, {"film_face", a.FilmFace, &a.filmFace},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
