@@ -65,7 +65,7 @@ func (f *finder) own() {
 		case second != nil:
 			f.add(*f.main, *it, it.Slot, "near")
 			f.add(*second, *it, it.Slot, kindOf(it, true))
-		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it)):
+		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it) || f.onBoard(i) || f.deniedInRemark(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "touches" && f.heldOff(i), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
@@ -242,7 +242,8 @@ func bedOf(p, bed *schedule.Item) bool {
 	return bed.Slot == "primer" && bed.At == p.At && bed.Clause == p.Clause && bed.Relation == "on" && bed.Side == "object" && p.Side == "subject"
 }
 
-// between finds neighbors that one clause puts together: "G-2 set in S-1".
+// between finds neighbors that one clause puts together: "G-2 set in S-1". A remark that
+// one would not hold to the other says why they are not.
 func (f *finder) between() {
 	items := f.line.Items
 	for i := 0; i+1 < len(items); i++ {
@@ -253,7 +254,7 @@ func (f *finder) between() {
 		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] {
 			continue
 		}
-		f.add(*a, *b, a.Slot, kindOf(b, true))
+		f.add(*a, *b, a.Slot, kindOf(b, a.Slot != "remark" || !slices.Contains(b.Signals, "bond_failed")))
 	}
 }
 
@@ -313,8 +314,8 @@ func (f *finder) settle() {
 			by, ok = told[pair(kind)]
 			ok = ok && by.Kind == "apart"
 		}
-		if !ok {
-			by, ok = f.keptByKind(*c)
+		if kept, said := f.keptByKind(*c); said && (!ok || by.Kind == "near") {
+			by, ok = kept, true
 		}
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
 		near := by.Kind == "near" && !f.listed(c.B) && !(beside[c.From] && by.From == "remark" && f.keptOff(by))

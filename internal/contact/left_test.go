@@ -94,3 +94,50 @@ AB-1 | SBS self-adhered sheet | 40 | 60 | coal tar`
 			return c.From == "front" && c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "epdm")
 		})
 }
+
+const threeProducts = `
+
+Tag | Type | Apply min °F | Max exposure, days | Keep off
+AB-1 | SBS self-adhered sheet | 40 | 60 | EPDM; plasticized PVC
+RF-3 | Roof membrane: plasticized PVC | – | – | asphaltic sheets
+JS-7 | neutral silicone sealant | – | – | –
+`
+
+// Roofing that lies on a board of its own lies clear of the sheet under that.
+func TestRoofingOnABoard(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"polyiso in two layers; RF-3 above, on cover board": "apart",
+		"RF-3 on gypsum cover board":                        "apart",
+		"RF-3 above, on the sheet":                          "direct",
+		"cover board; RF-3":                                 "direct",
+	},
+		func(touches string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | AB-1 | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | brick" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.A.Product == "AB-1" && c.B.Product == "RF-3" })
+}
+
+// A remark denies the contact of a neighbor by any word that the row has for it.
+func TestDeniedByAWordOfTheRow(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"The links at no point touch AB-1.":   "apart",
+		"The clamping links touch AB-1.":      "direct",
+		"The collars at no point touch AB-1.": "direct",
+	},
+		func(remark string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | concrete | none | EPDM links in the sleeve | " + remark + "\nT2 | AB-1 | plywood | none | brick |" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
+}
+
+// Why two do not meet is no contact of theirs: the one would not hold to the other.
+func TestWouldNotHoldTo(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"JS-7 would not stick to RF-3, so it is set on the metal": "near",
+		"JS-7 set on RF-3": "direct",
+	},
+		func(remark string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | concrete | none | brick | " + remark + "\nT2 | AB-1 | plywood | none | brick |" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.A.Product == "JS-7" && c.B.Product == "RF-3" })
+}

@@ -53,7 +53,7 @@ _faces(product) := [a | some a in product.accepts; not _is_adhesive(a)]
 
 _is_adhesive(accepted) if {
 	some id in accepted.products
-	facts.products_by_id[id].role in {"adhesive", "primer"}
+	facts.products_by_id[id].role in {"adhesive", "primer", "sealant"}
 }
 
 # A column of primers tells what is primed with what, and leaves out what needs no word.

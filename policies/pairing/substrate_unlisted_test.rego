@@ -90,3 +90,10 @@ test_an_adhesive_is_no_face if {
 	found := substrate_unlisted.findings with input as bench.schedule([bench.own(bench.sbs), bench.concrete], {}, products)
 	count(found) == 0
 }
+
+test_a_bead_that_it_is_set_in_is_no_face if {
+	bead := object.union(bench.accepts("JS-2", [], "unsaid", []), {"products": ["JS-2"]})
+	products := [bench.product("FM-1", {"accepts": [bead]}), bench.product("JS-2", {"role": "sealant"})]
+	found := substrate_unlisted.findings with input as bench.schedule([bench.own(bench.sbs), bench.concrete], {}, products)
+	count(found) == 0
+}

@@ -87,9 +87,18 @@ _from_the_ground(line) := [{"lower": below, "upper": upper} |
 	upper.clause == below.clause
 	not _is_low(upper)
 	not regex.match(data.sequence.order.lesser, lower(below.clause))
+	not _is_lesser(line, upper)
 	not closing.is_closed_in(line, below.slot)
 	not facts.said(line, "lap_reversed")
 ]
+
+# what is the row's own as a fillet or collar goes on before the sheet, and hangs from no wall
+_is_lesser(line, item) if {
+	own := facts.main_items(line)[0]
+	own.product == item.product
+	some slot in ["material", "tag"]
+	regex.match(data.sequence.order.lesser, lower(object.get(line.texts, slot, "")))
+}
 
 _is_sheet_in_lap(item, side) if {
 	item.side == side

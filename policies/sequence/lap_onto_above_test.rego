@@ -125,3 +125,15 @@ test_told_of_the_foundation_sheet if {
 		`("foundation membrane over wall sheet")`,
 	])}
 }
+
+# the fillet of the row's own goes on first, whatever it is at
+test_over_the_fillet_of_the_row[name] if {
+	some name, case in {"liquid fillet": 0, "corner gusset": 0, "field of wall": 1}
+	clause := "foundation membrane over FM-1 when it is firm"
+	upper := object.union(_at_base("u", "FM-1", "object", clause), {"product": "FM-1"})
+	lower := bench.sheet({
+		"items": [bench.own, _at_base("b", "foundation membrane", "subject", clause), upper],
+		"texts": {"material": concat(" ", ["FM-1", name])},
+	})
+	count(lap_onto_above.findings) == case with input as bench.document([lower], [], [])
+}
