@@ -4,8 +4,9 @@
 #   The data of a fluid-applied film says for how many hours or nights after the work it may not freeze, and at the
 #   place and dates of the row the odds of a frost in that time are even or worse. By day the air is warm enough, so
 #   nobody stops; the film freezes before it has set, and is dust or cracks by spring. The nights are taken as one like
-#   the other. It does not apply to sheets, nor where the work is heated, where readings of the nights are told, where
-#   the data tells no time, nor where the days are too cold as well, which temperature-cold-sheet tells.
+#   the other. So with data that asks for its least temperature for hours after the work too, where the mean of the
+#   nights lies clearly lower. It does not apply to sheets, nor where the work is heated, where readings of the nights
+#   are told, where the data tells no time, nor where the days are too cold as well, which temperature-cold-sheet tells.
 # custom:
 #   id: temperature-freezing-film
 #   topic: temperature
@@ -17,6 +18,7 @@
 #   example: "Acrylic film, no frost for 48 h after; mid-October, 45% of nights below freezing"
 package temperature.freezing_film
 
+import data.lib.degrees
 import data.lib.facts
 import data.lib.finding
 import data.lib.forecast
@@ -38,6 +40,48 @@ findings contains found if {
 	related := [finding.related_product(kept.product, [kept.slot], "its data on frost")]
 	found := finding.at_with(line, ["material", "tag", "install"], _message(window, kept, share), {"related": related})
 }
+
+# Data that asks for the least temperature of the work for hours after it, too.
+findings contains found if {
+	some window in facts.live_windows
+	line := facts.lines_by_id[window.line]
+	not odds.is_heated(line)
+	not line.figures.reading_night_c
+	not odds.sheet(line, window)
+	warm := _warm(line, window)[0]
+	window.mean_min_c < warm.check.limit_c - _rules.below_c
+	related := [finding.related_product(warm.product, [warm.slot], "its data on the hours after")]
+	message := naming.say("%s must stay as warm as its data asks (%s) for %s after: %s%s the nights go down to %s", [
+		naming.plain(warm.item),
+		words.quoted(warm.check.limit_text),
+		warm.says,
+		forecast.when(window),
+		forecast.where,
+		degrees.write(round(window.mean_min_c), degrees.like(line, warm.check)),
+	])
+	found := finding.at_with(line, ["material", "tag", "install"], message, {"related": related})
+}
+
+_warm(line, window) := [{"item": item, "product": product_of, "slot": slot, "check": check, "says": says} |
+	some item in facts.main_items(line)
+	thick.is_film(item)
+	product_of := facts.product_of(item)
+	some slot in _rules.texts
+	text := lower(object.get(product_of.texts, slot, ""))
+	count(_time_of(text)) == 0
+	some hit in regex.find_all_string_submatch_n(_rules.warm, text, 1)
+	says := sprintf("%s %s", [hit[1], hit[2]])
+	_spans_night(to_number(hit[1]), hit[2])
+	some check in window.checks
+	check.item == item.id
+	check.bound == "apply_min_c"
+]
+
+_spans_night(time, _) if time >= _rules.least_hours
+
+_spans_night(_, unit) if not regex.match(_rules.hours, unit)
+
+_time_of(text) := [time | time := _time(text)]
 
 # _kept lists the films of a row that their data keeps from frost for a time: {"item", "product", "slot", "says",
 # "nights"}.

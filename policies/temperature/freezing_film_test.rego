@@ -64,3 +64,28 @@ test_told_with_the_cold_days if {
 	cold := bench.check("membrane", "LA-2", 5, "5 °C", 0.7, 0.3, {})
 	count(_with("no frost for 48 h", {}, 0.6, [cold])) == 0
 }
+
+_after(text, mean, row) := found if {
+	line := bench.sheet(object.union({"items": [_film]}, row))
+	check := bench.check("membrane", "LA-2", 4.44, "40 °F", 0.3, 0.8, {"item": _film.id})
+	doc := bench.document([line], [_data(text)], [bench.window([check], {"night_frost": 0.3, "mean_min_c": mean})])
+	found := freezing_film.findings with input as doc
+}
+
+test_as_warm_after_the_work if {
+	{f.message | some f in _after("40 °F and rising, and for 24 hours after", 0.6, {})} == {concat(" ", [
+		"LA-2 (fluid-applied-acrylic-air-barrier) must stay as warm as its data asks (\"40 °F\") for 24 hours after:",
+		"on 19 Jan 2027 in Milwaukee the nights go down to 34 °F",
+	])}
+}
+
+test_after_the_work[name] if {
+	some name, tc in {
+		"two nights": ["40 °F min. and for the 2 nights following", 0, {}, 1],
+		"mean near the limit": ["40 °F and up, for 24 h after", 2.5, {}, 0],
+		"an hour": ["40 °F and up, for 4 h after", 0, {}, 0],
+		"by day alone": ["40 °F and rising", 0, {}, 0],
+		"heated": ["40 °F, for 24 h after", 0, {"signals": [bench.signal("heated", "shelter", "tent, heated")]}, 0],
+	}
+	count(_after(tc[0], tc[1], tc[2])) == tc[3]
+}

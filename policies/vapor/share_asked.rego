@@ -142,7 +142,8 @@ _share(text) := parts[0] if {
 	parts := [part.share | some part in data.vapor.share.parts; regex.match(part.like, text)]
 	count(parts) == 1
 } else := to_number(found[0][1]) / 100 if {
-	found := regex.find_all_string_submatch_n(data.vapor.share.percent, text, -1)
+	bare := regex.replace(text, data.vapor.share.humid, "")
+	found := regex.find_all_string_submatch_n(data.vapor.share.percent, bare, -1)
 	count(found) == 1
 }
 

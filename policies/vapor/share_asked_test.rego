@@ -65,6 +65,8 @@ test_by_the_note[name] if {
 		"T7: two-thirds of the RSI outboard of the sheet": 1,
 		"Up to half of the insulation outside the membrane": 0,
 		"Half of the sheets are stored outside": 0,
+		"Room at 45 % RH. At least 60 % of the nominal R is outboard of the sheathing": 1,
+		"Room at 60 % relative humidity; 30 % of the nominal R outside of the sheet": 0,
 	}
 	count(_found(_row({}), _empty, _note(name))) == n
 }
@@ -119,6 +121,7 @@ test_the_row_tells_both_and_the_note[name] if {
 	some name, tc in {
 		"share": ["RSI 1.0 exterior, RSI 3.5 in the studs", "Filled walls: outboard share of insul. R 40 % min", 1],
 		"enough": ["R-20 outboard, R-19 batt in stud", "Filled walls: outboard share of insul. R 40 % min", 0],
+		"mineral batts": ["R-8 outboard; R-23 mineral batts in the studs", "Outboard share of insul. R 40 % min", 1],
 		"two units": ["RSI 1.0 outboard, R-19 batt in stud", "Outboard share of insul. R 40 % min", 0],
 		"by the inch": ["R-6 per in. outboard, R-19 batt in stud", "Outboard share of insul. R 40 % min", 0],
 		"one figure": ["R-5 outboard, studs empty", "Outboard share of insul. R 40 % min", 0],
