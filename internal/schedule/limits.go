@@ -308,7 +308,7 @@ func (r *reader) toldOf(rule limitFigure, q phrase.Quantity, sentence string) bo
 }
 
 // listed is a comma after a figure: what follows is of the next one.
-var listed = regexp.MustCompile(`^\.?\s*[,;]`)
+var listed = regexp.MustCompile(`^[\])]?\.?\s*[,;]`)
 
 // lastWords gives the last n words of a text.
 func lastWords(text string, n int) string {
