@@ -93,8 +93,15 @@ _of_all(line, item) := need if {
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
-	sheet.chemistry(item) != ""
+	_is_adhered(item)
 	usual := _usual(line)
+}
+
+_is_adhered(item) if sheet.chemistry(item) != ""
+
+_is_adhered(item) if {
+	item.class in data.exposure.usual.classes
+	facts.has_key(item, data.sequence.lap.adhered_keys)
 }
 
 _noted(line, item, kind) := [{

@@ -76,3 +76,9 @@ test_silent[name] if {
 	}
 	count(_found(line, [])) == 0
 }
+
+test_usual_figure_of_a_permeable_sheet[mm] if {
+	some mm, n in {38: 1, 50: 0}
+	item := object.union(bench.own, {"keys": ["vapor-permeable-self-adhered-membrane", "acrylic-adhesive", "polyolefin"]})
+	count(_found(object.union(_lap(mm, "onto each side"), {"items": [item]}), [])) == n
+}
