@@ -137,8 +137,11 @@ func (q *Quantity) close(text string) {
 
 // closing moves the end over a bracket that the span left open.
 func closing(text string, s Span) int {
-	open := strings.Count(text[s.Start:s.End], "(") - strings.Count(text[s.Start:s.End], ")")
-	end := s.End
+	inner, end := text[s.Start:s.End], s.End
+	if strings.Count(inner, "[") > strings.Count(inner, "]") && strings.HasPrefix(text[end:], "]") {
+		return end + 1
+	}
+	open := strings.Count(inner, "(") - strings.Count(inner, ")")
 	if open > 0 && strings.HasPrefix(text[end:], ".)") {
 		end++
 	}

@@ -246,3 +246,18 @@ func FuzzQuantities(f *testing.F) {
 		}
 	})
 }
+
+// TestBracketsOfEitherKind: a second unit in square brackets belongs to the figure as one
+// in round brackets does, with the bracket that closes it.
+func TestBracketsOfEitherKind(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"40 mils [1.0 mm] dry":       "40 mils [1.0 mm]",
+		"40 mils (1.0 mm) dry":       "40 mils (1.0 mm)",
+		"[film of 40 mils] on decks": "40 mils",
+	} {
+		if said := r.Quantities(text, ""); len(said) == 0 || said[0].Text != want {
+			t.Errorf("%s: %+v, want %s", text, said, want)
+		}
+	}
+}

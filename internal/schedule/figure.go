@@ -116,9 +116,27 @@ func (r *reader) upperFigure(figures map[string]Figure, c source, f Figure) {
 			}
 		}
 	}
+	if f.Max != nil && *f.Max == *f.Min {
+		r.upperEnd(&upper, c)
+	}
 	if upper.Max != nil && *upper.Max > *f.Min {
 		upper.Min = upper.Max
 		figures["apply_max_c"] = upper
+	}
+}
+
+// toUpper stands between the two ends of a range of which each is told in two units: "25 °F
+// [-4 °C] to 110 °F [43 °C]", "40 °F (4 °C) and rising, to 110 °F (43 °C)".
+var toUpper = regexp.MustCompile(`(?i)^\s*(?:and (?:up|rising|above)\s*)?,?\s*(?:up )?to\s*$`)
+
+// upperEnd takes the upper end of such a range.
+func (r *reader) upperEnd(upper *Figure, c source) {
+	said := r.phrase.Quantities(c.text, hint("temperature", c.unit))
+	if len(said) < 2 || said[0].Kind != "temperature" || said[1].Kind != "temperature" || said[1].Max == nil || *said[1].Max <= *upper.Min {
+		return
+	}
+	if toUpper.MatchString(c.text[said[0].End:max(said[0].End, said[1].Start)]) {
+		upper.take(said[1])
 	}
 }
 

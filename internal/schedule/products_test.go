@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -688,6 +689,35 @@ func TestKeepOffNotItsOwnFace(t *testing.T) {
 		}
 		if strings.Join(got, ", ") != want {
 			t.Errorf("%s: keeps off %q, want %q", words, got, want)
+		}
+	}
+}
+
+// TestEndsInTwoUnits: of a range of which each end is told in two units, the upper end is
+// the most at which the product goes on.
+func TestEndsInTwoUnits(t *testing.T) {
+	for cell, want := range map[string]string{
+		"20 °F [-7 °C] to 100 °F [38 °C]":              "-6.7 37.8",
+		"40 °F (4 °C) and rising, up to 95 °F (35 °C)": "4.4 35.0",
+		"5 °C (41 °F) to 35 °C (95 °F), dry":           "5.0 35.0",
+		"40 °F (4 °C); service to 180 °F (82 °C)":      "4.4 -",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
+			page{name: "P", grid: "Code | Type | Apply at | VOC, g/L | Not with\nQS-4 | SBS self-adhered sheet | " + cell + " | 90 | EPDM\nQS-5 | Hybrid, one part | 40 °F to 100 °F | 20 | EPDM"})
+		figures := product(t, s, "QS-4").Figures
+		low, high := figures["apply_min_c"].Min, figures["apply_max_c"].Max
+		got := "-"
+		if high == nil {
+			high = figures["apply_max_c"].Min
+		}
+		if low != nil {
+			got = fmt.Sprintf("%.1f -", *low)
+			if high != nil {
+				got = fmt.Sprintf("%.1f %.1f", *low, *high)
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", cell, got, want)
 		}
 	}
 }
