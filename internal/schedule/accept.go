@@ -82,6 +82,7 @@ var perUnit = regexp.MustCompile(`\d\s?\pL{1,3}/\pL$`)
 // accepts reads the substrates that product data accepts, each with its primer.
 func (r *reader) accepts(p *Product, c source) {
 	if p.Role == "primer" || p.Role == "sealant" || p.Role == "adhesive" {
+		c.text = r.words.writtenOut(c.text)
 		p.Suits = append(p.Suits, r.madeOf(p, c.text, r.suited(p, c))...)
 		return
 	}

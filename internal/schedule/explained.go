@@ -14,6 +14,7 @@ type explanation struct{ word, says string }
 var (
 	sayings   = regexp.MustCompile(`[.;|•·]\s+|\n`)
 	explained = regexp.MustCompile(`^([^=]*?)\s*(?:=|\s(in)\s)\s*(.+)$`)
+	unquoted  = regexp.MustCompile(`['"‘’“”]([^'"‘’“”]+)['"‘’“”]`)
 	several   = regexp.MustCompile(`\s*[/&]\s*|\s+and\s+`)
 	shortened = regexp.MustCompile(`^(\pL[\pL ]{2,40}?)\s*\(([^()\s]+)\)\s*(?::|=|$)`) // "Hold points (HP): ..."
 	furtherOn = regexp.MustCompile(`\s*[,(:]|\s(?:as|that|which|when|where|while)\s`)
@@ -81,6 +82,9 @@ func (r *reader) explanations(note string, heads map[string]bool) []explanation 
 		for part := range strings.SplitSeq(saying, ",") {
 			part = strings.TrimRight(strings.TrimSpace(part), ".")
 			m := explained.FindStringSubmatch(part)
+			if m != nil {
+				m[1] = unquoted.ReplaceAllString(m[1], "$1") // "'Days' = most days open"
+			}
 			named := shortened.FindStringSubmatch(part)
 			switch {
 			case named != nil && heads[named[2]]:

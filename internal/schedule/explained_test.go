@@ -144,3 +144,21 @@ One vapor retarder (0.3 perm or tighter) per assembly.`})
 	}
 	t.Errorf("signals %+v", s.Project.Signals)
 }
+
+// A note may put the heading that it explains between quotes.
+func TestNotesExplainQuotedHeadings(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap mm | Placed | Covered
+D1 | BT-1 | plywood | none | 60 | @2026-03-02 | @2026-03-09`}, page{name: "P", grid: `
+"TE" is the least for air and face. 'Open' = longest in the sun, "PM" = lowest application temperature, C
+
+Tag | Type | PM | Open | Keep off
+BT-1 | butyl sheet | -5 | 60 | coal tar`})
+	p := product(t, s, "BT-1")
+	if f := p.Figures["exposure_days"]; f.Min == nil || *f.Min != 60 {
+		t.Errorf("days %+v, want 60", f)
+	}
+	if f := p.Figures["apply_min_c"]; f.Min == nil || *f.Min != -5 {
+		t.Errorf("least temperature %+v, want -5 °C", f)
+	}
+}

@@ -108,7 +108,9 @@ type acceptanceWords struct {
 	NotIn     string `json:"not_in"` // a bracket that bars what its group names
 	notIn     *regexp.Regexp
 	// Short forms that are plain only as a word of a list of substrates.
-	Short map[string]string `json:"short"`
+	Short  map[string]string `json:"short"`
+	State  string            `json:"state"` // words for the state of a bed before it: "dry ply"
+	inList *regexp.Regexp
 	// Words that take what they name out of a list: in a bracket, before or after it, and
 	// between two of the list.
 	Excepted struct {
@@ -286,6 +288,7 @@ func (a *acceptanceWords) compile() error {
 		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"unjoined", a.Unjoined, &a.unjoined}, {"not_held", a.NotHeld, &a.notHeld}, {"film_face", a.FilmFace, &a.filmFace},
+		{"state", fmt.Sprintf(inListAs, a.State), &a.inList},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
 		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {

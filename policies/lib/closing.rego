@@ -77,9 +77,17 @@ _parts(text) := {part |
 open(line) := [s |
 	some s in told(line, "edge_open")
 	not is_closed_in(line, s.slot)
+	not _comes_over(line, s)
 ]
 
 default open(_) := []
+
+# "The wall sheet (left loose there) over it": what is loose is the sheet above, which comes down over the edge.
+_comes_over(line, s) if {
+	text := lower(object.get(line.texts, s.slot, ""))
+	some found in regex.find_n(data.sequence.edge.comes_over, text, -1)
+	contains(found, lower(s.text))
+}
 
 # rule is the note of the project that asks for every edge to be closed; undefined without.
 rule(line) := [l |

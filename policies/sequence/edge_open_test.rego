@@ -52,3 +52,18 @@ test_silent[name] if {
 	}
 	count(_found(signals, [_note])) == 0
 }
+
+# The sheet above is loose until it comes down over the edge; other words beside a loose edge are no lap.
+test_loose_sheet_above[text] if {
+	some text, many in {
+		"head tape up behind the wrap, wrap (kept loose here) lapped over it 100 mm": 0,
+		"strip under the wall sheet, sheet (left loose for now), over it 4 in.": 0,
+		"strip over the slab edge, top (left loose)": 1,
+		"foot (left loose), 3 in. laps": 1,
+	}
+	said := regex.find_n(`(left|kept) loose`, text, 1)[0]
+	row := bench.sheet({"signals": [bench.signal("edge_open", "lap", said)], "texts": {"lap": text}})
+	doc := bench.document([row], [], [])
+	found := edge_open.findings with input as doc
+	count(found) == many
+}
