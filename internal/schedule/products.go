@@ -197,6 +197,7 @@ func (r *reader) madeFor(p *Product) {
 		if !ok {
 			continue
 		}
+		rest = r.tagsWritten(rest)
 		for _, m := range r.lex.findTags(rest) {
 			if m.product >= 0 && r.sched.Products[m.product].ID != p.ID {
 				p.Suits = append(p.Suits, r.target(m, rest[m.start:m.end], At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells[slot]}))

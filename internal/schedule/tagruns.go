@@ -32,8 +32,9 @@ func (r *reader) runsWritten(text string) string {
 	})
 }
 
-// tagTail is a list of tags of which only the first is written out: "SA-1/-1L, -2".
-var tagTail = regexp.MustCompile(`\b([A-Za-z]{1,6})-(\d{1,3}[A-Za-z]?)((?:\s*[/,&]\s*-\d{1,3}[A-Za-z]?)+)`)
+// tagTail is a list of tags of which only the first is written out: "SA-1/-1L, -2",
+// "ROLL-40, -40C, -HT".
+var tagTail = regexp.MustCompile(`\b([A-Za-z]{1,6})-(\d{1,3}[A-Za-z]{0,3}|[A-Z]{1,4})((?:\s*[/,&]\s*-(?:\d{1,3}[A-Za-z]{0,3}|[A-Z]{1,4})\b)+)`)
 
 // tagStem is a tag without its number, in capitals: "cured FL".
 var tagStem = regexp.MustCompile(`([A-Z]{2,4})(?:[^A-Za-z0-9-]|$)`)
