@@ -73,3 +73,14 @@ test_silent[name] if {
 	}
 	count(_found(lines)) == 0
 }
+
+# The work may be named by what it is and whose it is; a lap onto a later sheet that slips under is another thing.
+test_named_by_what_it_is[text] if {
+	some [slot, text, many] in [
+		["remark", "Pan sits on the fluid coat of D-3.", 1],
+		["touches", "bonded to the wall, stuck onto the AB-2 primer strip of item D-3", 1],
+		["remark", "Rests on the sheet of D-3, which slips under", 0],
+		["remark", "Sits on the shelf angle of the frame, color as D-3", 0],
+	]
+	count(_found([_pan("2026-06-09"), _wool("2026-06-03", slot, text)])) == many
+}
