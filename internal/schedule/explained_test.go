@@ -162,3 +162,14 @@ BT-1 | butyl sheet | -5 | 60 | coal tar`})
 		t.Errorf("least temperature %+v, want -5 °C", f)
 	}
 }
+
+// The face of the building on which the work is has a column of its own, and is no bed.
+func TestFaceAndWhereIsPlace(t *testing.T) {
+	s := read(t, `
+Mark | Face / where | Membrane | On | Primer | Installed
+D1 | N, grids 1-4 | R-1 | CMU | PR-1 | @2026-06-02
+D2 | E, stair tower | R-1 | plywood | none | @2026-06-09`)
+	if l := line(t, s, "D2"); l.Place != "E, stair tower" || l.Texts["substrate"] != "plywood" {
+		t.Errorf("place %q, on %q", l.Place, l.Texts["substrate"])
+	}
+}

@@ -109,7 +109,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	codes, rest := r.wallsIn(sentence)
-	sentence = r.withListUnit(sentence)
+	sentence = r.withListUnit(r.withDegrees(sentence))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)
 	for i, q := range quantities {
@@ -208,6 +208,33 @@ var bracketed = regexp.MustCompile(`^\s*(?:at most|or less|max\.?|min\.?)?\s*\((
 
 // namedBare is a bare figure of a list, after its name and before the next.
 var namedBare = regexp.MustCompile(`(?i)(\pL\s+\d[\d.]*)(\s*,\s|\s+(?:and|or)\s)`)
+
+// bareDegrees is a figure in degrees of no scale, and the word after it.
+var bareDegrees = regexp.MustCompile(`(?i)(\d\s?)(?:deg(?:rees)?\.?|°)(\s+(\pL{3,}))`)
+
+// withDegrees writes the scale beside a bare "240 deg service", which is that of the
+// service temperatures of the data: on a job with one scale nobody writes it.
+func (r *reader) withDegrees(sentence string) string {
+	m := bareDegrees.FindStringSubmatchIndex(sentence)
+	if m == nil || !r.words.hasAny(sentence[m[6]:m[7]], r.words.serves) {
+		return sentence
+	}
+	scale := ""
+	for i := range r.sched.Products {
+		unit := r.sched.Products[i].Figures["service_max_c"].Unit
+		if unit == "" || unit == scale {
+			continue
+		}
+		if scale != "" {
+			return sentence // data in two scales
+		}
+		scale = unit
+	}
+	if scale == "" {
+		return sentence
+	}
+	return sentence[:m[3]] + scale + sentence[m[4]:]
+}
 
 // withListUnit writes the unit of a list beside its bare figures, where its lead gives
 // it ("VOC, g/L: primers 350") or its last figure ("VOC: primers 350, sealants 250 g/L").

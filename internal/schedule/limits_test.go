@@ -705,3 +705,29 @@ func TestLimitNearSomething(t *testing.T) {
 		}
 	}
 }
+
+// A service temperature in degrees of no scale is in that of the data; other degrees
+// are angles.
+func TestServiceInBareDegrees(t *testing.T) {
+	for note, want := range map[string]int{
+		"Sheets below metal caps and copings: 230 deg service at least.": 1,
+		"Underlayment beneath metal 220 degrees rated, no less.":         1,
+		"Turn the coping edge 180 deg under the cleat.":                  0,
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply, °F | Service to, °F
+R-1 | rubberized asphalt membrane | 40 | 180
+
+`+note+`
+`)
+		got := 0
+		for _, l := range s.Project.Limits {
+			if l.Kind == "service_c" && l.Min != nil && *l.Min > 100 && *l.Min < 112 {
+				got++
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %d limits, want %d (%+v)", note, got, want, s.Project.Limits)
+		}
+	}
+}
