@@ -106,3 +106,16 @@ func TestBedsOfBeads(t *testing.T) {
 		}
 	}
 }
+
+// A wash may be told with what is washed before its last word.
+func TestDayOfTheWashInOtherWords(t *testing.T) {
+	s := read(t, `
+Mark | Material | Substrate | Installed | Remarks
+B1 | SBS sheet | limestone | 14 Oct 2026 | Mason rinses the stone down 14 Oct 2026
+B2 | SBS sheet | brick | 19 Oct 2026 | hosed the face off 17 Oct 2026`)
+	for mark, want := range map[string]string{"B1": "2026-10-14", "B2": "2026-10-17"} {
+		if got := line(t, s, mark).Dates["washed"].From; got != want {
+			t.Errorf("%s: washed %q, want %q", mark, got, want)
+		}
+	}
+}
