@@ -103,3 +103,29 @@ func TestLapsBesideBond(t *testing.T) {
 		}
 	}
 }
+
+// An office without a column of films tells those of liquids among the laps and ends; a
+// small bare figure beside no word of coats is kept, as it may be a slip.
+func TestFilmsAmongLaps(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Lap / termination mm
+1 | fluid-applied acrylic air barrier | CMU | none | 0.8 dry; laps 75
+2 | polyurethane waterproofing | concrete | none | 1.8, 2 coats
+3 | polyurethane waterproofing | concrete | none | 2.2, fleece at corners
+4 | rubberized asphalt membrane | CMU | none | 2.5
+5 | rubberized asphalt membrane | CMU | none | 75
+`)
+	got := ""
+	for _, l := range s.Lines {
+		got += l.Mark
+		for _, key := range []string{"thickness_mm", "lap_mm"} {
+			if f := l.Figures[key]; f.Min != nil {
+				got += fmt.Sprintf(" %s %.1f", key, *f.Min)
+			}
+		}
+		got += "; "
+	}
+	want := "1 thickness_mm 0.8 lap_mm 75.0; 2 thickness_mm 1.8; 3 thickness_mm 2.2; 4 lap_mm 2.5; 5 lap_mm 75.0; "
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}

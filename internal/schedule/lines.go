@@ -281,6 +281,10 @@ func isDateSlot(slot string) bool {
 
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	if c.slot == "lap" {
+		if c = r.filmAmongLaps(l, c); !strings.ContainsAny(c.text, "0123456789") && l.Figures["thickness_mm"].At == c.at {
+			r.signals(l, c)
+			return
+		}
 		c.text = filmFirst.ReplaceAllString(counted.ReplaceAllString(c.text, ""), "$1 $3 $2")
 		c = r.bothLaps(l, c)
 	}
