@@ -135,12 +135,7 @@ func (r *reader) identify(p *Product) {
 		m = r.withoutUse(parts, p.Texts["alias"], m)
 	}
 	if m.Family == "" && len(m.Traits) > 0 {
-		// the chemistry is told, and the rest of the row is that of a sheet
-		if _, sheet := p.Cells["exposure_days"]; sheet {
-			if as := r.vocab.Describe(append(parts, "self-adhered sheet")...); as.Family != "" {
-				m = as
-			}
-		}
+		m = r.byRestOfRow(p, parts, m)
 	}
 	if m.Class == "sealant" && r.isFilm(p, parts) { // "two-part urethane", so many mils thick and so many days bare
 		if as := r.vocab.Describe(strings.Join(parts, " ") + " fluid-applied membrane"); as.Class == "membrane" {
@@ -153,6 +148,38 @@ func (r *reader) identify(p *Product) {
 	if p.Class != "primer" && r.primersOnly(p.section) {
 		r.asPrimer(p, p.Name)
 	}
+}
+
+// byRestOfRow is what a product is of which the chemistry is told, by the rest of its
+// row: that of a sheet, or that of a sealant, which has no thickness of its own and no
+// count of days in the sun.
+func (r *reader) byRestOfRow(p *Product, parts []string, m material.Material) material.Material {
+	if _, limited := p.Cells["exposure_days"]; !limited {
+		return m
+	}
+	if r.isBead(p, parts) {
+		own := strings.Split(strings.Join(parts, ", "), ", ")
+		if as := r.vocab.Describe(append(own, "sealant")...); as.Class == "sealant" {
+			return as
+		}
+		if as := r.vocab.Describe(strings.Join(m.Traits, " ") + " sealant"); as.Class == "sealant" { // "butyl metal-lap sealant"
+			return as
+		}
+	}
+	if as := r.vocab.Describe(append(parts, "self-adhered sheet")...); as.Family != "" {
+		return as
+	}
+	return m
+}
+
+// isBead holds for what is called a sealant, and for what has a dash for its thickness
+// and no days in the sun.
+func (r *reader) isBead(p *Product, words []string) bool {
+	if sealantWord.MatchString(strings.Join(words, " ")) {
+		return true
+	}
+	_, thick := p.Cells["thickness"]
+	return thick && r.words.isBlank(p.Texts["thickness"]) && !strings.ContainsAny(p.Texts["exposure_days"], "0123456789")
 }
 
 // isFilm holds for what the words for it call no sealant and its data takes for a film:

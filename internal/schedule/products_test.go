@@ -721,3 +721,26 @@ func TestEndsInTwoUnits(t *testing.T) {
 		}
 	}
 }
+
+// Of a product of which only the chemistry is told the rest of the row tells the kind: what
+// is called a sealant, or has no thickness and no days in the sun, is no sheet.
+func TestChemistryByTheRestOfTheRow(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | A-1 | CMU | none
+2 | B-2 | CMU | none
+3 | C-3 | CMU | none
+
+Tag | Type | Thickness mm | Exposure max d | Apply min C
+A-1 | Polyurethane, 2-part | – | unlimited | 5
+B-2 | Butyl panel-lap sealant | – | concealed | 0
+C-3 | Butyl | 1 | 60 | 0
+`)
+	got := ""
+	for _, p := range s.Products {
+		got += p.Tag + " " + p.Family + " " + p.Role + "; "
+	}
+	want := "A-1 polyurethane-sealant sealant; B-2 butyl-sealant sealant; C-3 butyl-flashing-tape flashing; "
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
