@@ -100,3 +100,17 @@ test_makers_letter_gives_less if {
 	some f in _lettered(30, 77)
 	endswith(f.message, "its data allows 60 days")
 }
+
+_citing(text) := object.union(_bare(77, 77), {"texts": {"remark": text}})
+
+test_letter_cited_by_the_row if {
+	every text in ["Accepted by sheet maker's letter 12 May, up to 90 d.", "mfr letter L-3 allows 80 days here"] {
+		count(_found(_citing(text), _allows(60, "60"))) == 0
+	}
+}
+
+test_letter_that_gives_less_or_is_not_there if {
+	every text in ["Maker's letter up to 70 d", "maker's letter for 90 days requested", "GC letter, 90 d"] {
+		count(_found(_citing(text), _allows(60, "60"))) == 1
+	}
+}

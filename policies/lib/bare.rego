@@ -58,7 +58,18 @@ own(row) := _raised(row, told) if {
 _raised(row, told) := {"days": letter.max, "told": told, "by": "the maker's letter"} if {
 	letter := limits.raised("exposure_days", row.line, row.item.keys)
 	letter.max > measure.high(told.figure)
+} else := {"days": days, "told": told, "by": "the maker's letter"} if {
+	days := max(_own_letters(row.line))
+	days > measure.high(told.figure)
 } else := {"days": measure.high(told.figure), "told": told, "by": stated.whose(told)}
+
+# The row itself may cite the letter and its days: "maker's letter of 3 May, up to 120 d". One that is only asked for
+# allows nothing.
+_own_letters(line) := [to_number(said[1]) |
+	some text in line.texts
+	some said in regex.find_all_string_submatch_n(data.exposure.letter.days, lower(text), -1)
+	not regex.match(data.exposure.letter.pending, lower(text))
+]
 
 # noted is the lowest limit of the project's notes.
 noted(row) := limits.lowest_max(_noted(row))
