@@ -731,3 +731,23 @@ R-1 | rubberized asphalt membrane | 40 | 180
 		}
 	}
 }
+
+// The unit of a row of criteria stands with what it is about, and its figures are bare.
+func TestLimitsUnderTheUnitOfTheItem(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer
+1 | rubberized asphalt membrane | CMU | P-1
+
+Item | Requirement | Ref
+Office | 21 °C, 30 % RH in winter. | C-3
+VOC (g/L) | Wall and joint primers ≤ 300. Sealants ≤ 200. | C-4
+`)
+	got := ""
+	for _, l := range s.Project.Limits {
+		if l.Max != nil {
+			got += fmt.Sprintf("%s %.0f %v%v; ", l.Kind, *l.Max, l.Roles, l.Keys)
+		}
+	}
+	if want := "voc_gl 300 [primer][]; voc_gl 200 [sealant][]; "; got != want {
+		t.Errorf("limits %s\nwant   %s", got, want)
+	}
+}

@@ -39,11 +39,25 @@ type roleKind struct {
 // roleKindIn finds the kind that a figure's own words tell it is for.
 func (r *reader) roleKindIn(text string) (roleKind, bool) {
 	for _, kind := range r.limitRules.Kinds {
-		if r.words.hasAny(text, kind.Words) {
+		if r.words.hasAny(text, kind.Words) && !r.ofSeveral(text, kind) {
 			return kind, true
 		}
 	}
 	return roleKind{}, false
+}
+
+// otherAnd stands before the name of a kind that shares its noun with another: "wall and
+// joint primers". A plural before it is a thing of its own: "sheets and joint primers".
+var otherAnd = regexp.MustCompile(`(?i)(?:^|\s)\pL+[^s\s\d.,;:]\s*(?:\band|&|/)\s*$`)
+
+// ofSeveral holds where the words name all of a role by what each is for, and not the
+// one kind.
+func (r *reader) ofSeveral(text string, kind roleKind) bool {
+	low := strings.ToLower(text)
+	return slices.ContainsFunc(kind.Words, func(word string) bool {
+		at := strings.Index(low, word)
+		return at > 0 && otherAnd.MatchString(low[:at])
+	})
 }
 
 func (r *reader) whenIn(text string) []string {

@@ -40,7 +40,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	if len(words) > 2 && specSection.MatchString(words[0]) {
 		words = words[1:] // "07 25 00 / 3.4 | Laps | 3 in. or more"
 	}
-	text := strings.Join(r.askedOf(words), " ")
+	text := strings.Join(r.askedOf(r.withItemUnit(words)), " ")
 	p := &r.sched.Project
 	if m := r.words.projectName.FindStringSubmatch(text); m != nil && !r.nameTold {
 		p.Name, r.nameTold = m[1], true
