@@ -407,3 +407,23 @@ func TestPatterns(t *testing.T) {
 		}
 	}
 }
+
+// A figure and the joint that a layer lies so far from: the bead of the joint does not reach
+// it; what laps so far past the joint covers it.
+func TestKeptFromAJoint(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"membrane 100 below the seam":            true,
+		"sheet 80 mm behind bead":                true,
+		"sheet laps 100 below the seam":          false,
+		"membrane extends 80 mm behind the bead": false,
+	} {
+		got := false
+		for _, s := range r.Signals(text) {
+			got = got || s.ID == "no_contact" && !s.No
+		}
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
