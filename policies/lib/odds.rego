@@ -2,7 +2,10 @@
 # title: Season odds
 # description: |
 #   Which temperature limits of a row the season breaks, and how badly. Heat and a tent end the question; mid-day work
-#   is held against the days that have a usable spell; shade and an early start count as colder.
+#   is held against the days that have a usable spell; shade and an early start count as colder. What lies on the bed
+#   of a heated row and is done in the same month is in the same heat.
+# custom:
+#   looks: across rows
 package lib.odds
 
 import data.lib.facts
@@ -60,6 +63,32 @@ is_heated(line) if {
 	_project_heats
 	not facts.denied(line, "heated")
 	not facts.said(line, "unheated")
+}
+
+# "Topping as F-01", and F-01 is heated: one floor, in one room.
+is_heated(line) if {
+	text := lower(object.get(line.texts, "substrate", ""))
+	regex.match(data.temperature.cold.same_bed, text)
+	_says_no_heat_of_its_own(line)
+	some other in facts.live_lines
+	other.table == line.table
+	other.mark != ""
+	other.id != line.id
+	facts.said(other, "heated")
+	not facts.said(other, "unheated")
+	_is_of_bed(text, lower(other.mark))
+	substring(other.dates.install.from, 0, 7) == substring(line.dates.install.from, 0, 7)
+}
+
+_says_no_heat_of_its_own(line) if {
+	not facts.denied(line, "heated")
+	not facts.said(line, "unheated")
+}
+
+_is_of_bed(text, mark) if {
+	some said in regex.find_all_string_submatch_n(data.temperature.cold.same_bed, text, -1)
+	startswith(said[1], mark)
+	not regex.match(`^[\pL\d]`, trim_prefix(said[1], mark))
 }
 
 # Heated offices are no heated work: the notes must tell of a tent or of heat brought for the work.

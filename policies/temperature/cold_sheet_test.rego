@@ -166,3 +166,40 @@ test_no_grade_suits if {
 	some f in _of(bench.document([bench.sheet({})], [], [arctic]))
 	endswith(f.message, "; no usual grade suits, it takes a heated enclosure")
 }
+
+_beside(text, other) := _of(bench.document(
+	[
+		bench.sheet({"texts": {"substrate": text}, "dates": {"install": {"from": "2027-01-19"}}}),
+		object.union(bench.sheet({"dates": {"install": {"from": "2027-01-21"}}}), other),
+	],
+	[],
+	[bench.window([_january], {})],
+))
+
+_heated(mark) := {
+	"id": "W!40",
+	"mark": mark,
+	"signals": [{
+		"id": "heated",
+		"no": false,
+		"text": "heated",
+		"slot": "remark",
+		"at": {"sheet": "W", "row": 40, "cell": "N40"},
+	}],
+}
+
+test_bed_of_a_heated_row if {
+	count(_beside("screed as F-01; block", _heated("F-01"))) == 0
+	count(_beside("slab, same as F-01", _heated("F-01"))) == 0
+}
+
+test_bed_of_another_row if {
+	count(_beside("screed as F-011", _heated("F-01"))) == 1
+	count(_beside("screed beside F-01", _heated("F-01"))) == 1
+	count(_beside("screed as F-01", {"id": "W!40", "mark": "F-01"})) == 1
+}
+
+test_bed_of_a_row_heated_in_another_month if {
+	march := object.union(_heated("F-01"), {"dates": {"install": {"from": "2027-03-01"}}})
+	count(_beside("screed as F-01", march)) == 1
+}
