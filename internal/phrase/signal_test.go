@@ -261,6 +261,8 @@ func TestSignals(t *testing.T) {
 		{"on ventilated battens", "vented", "laid_direct"},
 		{"steel to steel", "metal_to_metal", ""},
 		{"nowhere near the membrane", "no_contact", ""},
+		{"cladding date not confirmed by the CM", "", "by_others"},
+		{"flashing by the roofer", "by_others", ""},
 		{"clear anodized", "", "no_contact"},
 		{"nylon washers under heads", "separator", ""},
 		{"slip sheet deleted", "!separator deleted", "separator"},
