@@ -171,7 +171,7 @@ func (r *reader) acceptsNone(p *Product, c source) {
 func (r *reader) acceptPart(p *Product, c source, text string) {
 	rule, list := r.primerWords(p, text)
 	only := r.words.hasAny(text, r.words.accept.Only)
-	var added []int
+	var added, ends []int
 	found := r.near(p, text)
 	barred := r.barredIn(text, found)
 	for i, m := range found {
@@ -187,7 +187,7 @@ func (r *reader) acceptPart(p *Product, c source, text string) {
 			a.Primer, a.Primers, a.Only = rule, list, only
 		}
 		p.Accepts = append(p.Accepts, a)
-		added = append(added, len(p.Accepts)-1)
+		added, ends = append(added, len(p.Accepts)-1), append(ends, m.end)
 	}
 	if rule == "" {
 		return
@@ -198,6 +198,8 @@ func (r *reader) acceptPart(p *Product, c source, text string) {
 	}
 	if bracketOnly(text, r.words) {
 		added = added[len(added)-1:]
+	} else if end := r.ownBracket(p, text); slices.Contains(ends, end) {
+		added = []int{added[slices.Index(ends, end)]}
 	}
 	for _, i := range added {
 		if p.Accepts[i].Primer == "unsaid" {
@@ -212,6 +214,35 @@ func bracketOnly(text string, w *wordlists) bool {
 	i := strings.LastIndexByte(text, '(')
 	return i >= 0 && w.hasAny(text[i:], w.accept.Only) && !strings.Contains(text[:i], ":")
 }
+
+// ownBracket gives the end of the bed before the one bracket that names a primer, where further beds
+// without a bracket follow it: "glass, precast (PR-2), sheet A-2" asks for it on precast.
+func (r *reader) ownBracket(p *Product, text string) (end int) {
+	in := bracket.FindAllStringIndex(text, -1)
+	if len(in) != 1 || strings.TrimSpace(text[in[0][1]:]) == "" || !opensList.MatchString(text[in[0][1]:]) {
+		return 0
+	}
+	follows, named := false, false
+	for _, m := range r.near(p, text) {
+		switch within := m.start >= in[0][0] && m.end <= in[0][1]; {
+		case within:
+			named = named || r.isPrimer(m)
+		case r.isPrimer(m):
+			return 0
+		case m.end <= in[0][0]:
+			end = m.end
+		default:
+			follows = true
+		}
+	}
+	if !named || !follows {
+		return 0
+	}
+	return end
+}
+
+// opensList is how a list goes on after a bracket.
+var opensList = regexp.MustCompile(`^\s*(?:,|and\b|or\b|&)`)
 
 func inBrackets(text string, at int) bool {
 	return strings.LastIndexByte(text[:at], '(') > strings.LastIndexByte(text[:at], ')')
@@ -291,6 +322,9 @@ func (r *reader) primerRule(p *Product, c source) {
 			continue // a primer of the splice is not under the sheet
 		}
 		barred := r.barredBeds(p, &piece)
+		if r.asOther(p, piece.text) {
+			continue
+		}
 		rule, list := r.primerWords(p, piece.text)
 		for _, b := range barred {
 			if rest := without(list, b.primer); len(rest) > 0 {
@@ -334,6 +368,14 @@ func (r *reader) primerRule(p *Product, c source) {
 			r.rest(p, rule, list)
 		}
 	}
+}
+
+// asOther holds for a primer rule that only points at another product's: "per SL-2",
+// where the sheet is bedded in that sealant.
+func (r *reader) asOther(p *Product, text string) bool {
+	at := r.words.accept.asOther.FindStringIndex(text)
+	found := r.near(p, text)
+	return at != nil && len(found) == 1 && found[0].start == at[1] && found[0].product >= 0 && !r.isPrimer(found[0])
 }
 
 // bedsFirst puts "none" without a bed after what is said of beds: "none; PR-1 on

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -28,9 +29,9 @@ func (r *reader) contents(t *table, col int) contents {
 		switch {
 		case r.holds(c, "date") || r.yearSaid == 0 && r.holds(c, dayOnly):
 			is.dates++
-		case r.isTag(c.Value):
+		case r.isTag(c.Value), r.isKnownTags(c.Value):
 			is.tags++
-			if _, known := r.lex.tags[fold(c.Value)]; known {
+			if _, known := r.lex.tags[fold(c.Value)]; known || r.isKnownTags(c.Value) {
 				is.known++
 			}
 		case r.head.drawing.MatchString(c.Value):
@@ -51,6 +52,27 @@ func (r *reader) contents(t *table, col int) contents {
 	}
 	return is
 }
+
+// isKnownTags holds for a cell of nothing but tags of the product data, each with one word
+// at most that says which piece of it is meant: "FL-1 / FL-2", "FL-2 pan".
+func (r *reader) isKnownTags(s string) bool {
+	for _, part := range severalTags.Split(s, -1) {
+		words := strings.Fields(part)
+		if len(words) == 0 || len(words) > 2 || len(words) == 2 && len(words[1]) < shortestNoun { // never "M9 o/ M7"
+			return false
+		}
+		if _, known := r.lex.tags[fold(words[0])]; !known {
+			return false
+		}
+	}
+	return true
+}
+
+// shortestNoun is how many letters the word after a tag has at least.
+const shortestNoun = 3
+
+// severalTags parts the tags of a cell that names more than one.
+var severalTags = regexp.MustCompile(`\s*[/;,+&]\s*`)
 
 // How many words a text has that tells something, and a sentence at least without one
 // of the little words that tie others together.

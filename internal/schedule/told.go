@@ -97,18 +97,23 @@ var runningCode = regexp.MustCompile(`^(\pL{1,4})[-./]?(\d{1,2})[.:)]?$`)
 const fewestNotes = 4
 
 // runningCodes are the numbers of notes that run on from one under one letter: "N-1"
-// to "N-9". Products are numbered so too, so most of the rows must name none.
+// to "N-9", "N-01" to "N-12". Products are numbered so too, so most of the rows must name
+// none, or the heading says that they are what the project asks for.
 func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
-	codes, named := map[string][]string{}, map[string]int{}
+	codes, named, asked := map[string][]string{}, map[string]int{}, map[string]bool{}
+	above := []string{}
 	for _, row := range s.Rows {
 		words, at := noteCells(s, row)
+		headed := slices.ContainsFunc(above, r.words.askedHeading.MatchString)
+		above = words
 		if len(words) < 2 {
 			continue
 		}
 		m := runningCode.FindStringSubmatch(words[0])
-		if m == nil || m[2] != strconv.Itoa(len(codes[m[1]])+1) {
+		if m == nil || strings.TrimLeft(m[2], "0") != strconv.Itoa(len(codes[m[1]])+1) {
 			continue
 		}
+		asked[m[1]] = asked[m[1]] || headed
 		codes[m[1]] = append(codes[m[1]], strings.TrimRight(words[0], ".:)"))
 		if says := r.toldSentences(strings.Join(words[1:], " "), at); len(says) > 1 && r.namesProduct(says[0].text) {
 			named[m[1]]++
@@ -116,7 +121,7 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 	}
 	out := map[string]bool{}
 	for letter, list := range codes {
-		if len(list) < fewestNotes || 2*named[letter] >= len(list) {
+		if len(list) < fewestNotes || 2*named[letter] >= len(list) && !asked[letter] {
 			continue
 		}
 		for _, code := range list {

@@ -60,6 +60,8 @@ type wordlists struct {
 	thickAfter         *regexp.Regexp    // and between a layer and its thickness: "wool, 4 in."
 	namesRow           *regexp.Regexp    // words by which a bed is that of another row: "block, line 12"
 	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
+	laidBefore         *regexp.Regexp    // after a sheet that lies there before the work: "in place"
+	askedHeading       *regexp.Regexp    // over what the project asks for: "Requirement"
 	openFromStart      *regexp.Regexp    // "days open run from the first day of the work"
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	noteHeading        *regexp.Regexp    // a cell over notes, and one over their numbers
@@ -137,6 +139,8 @@ type acceptanceWords struct {
 	harm    *regexp.Regexp
 	Carrier string `json:"carrier"` // what a primer is made of: "solvent base"
 	carrier *regexp.Regexp
+	AsOther string `json:"as_other"` // before the product whose primer it takes: "per"
+	asOther *regexp.Regexp
 	Meant   []string `json:"meant"`
 	Unless  []string `json:"unless"`
 	Laps    []string `json:"laps"`
@@ -184,6 +188,8 @@ type readingFile struct {
 		Details       string              `json:"details"`
 		CoveringRow   string              `json:"covering_row"`
 		OpenFromStart string              `json:"open_from_start"`
+		LaidBefore    string              `json:"laid_before"`
+		AskedHeading  string              `json:"asked_heading"`
 		LookedAhead   string              `json:"looked_ahead"`
 		BareUntil     string              `json:"bare_until"`
 		NamesRow      string              `json:"names_row"`
@@ -235,7 +241,7 @@ func (w *wordlists) compile(file *readingFile) error {
 	}{
 		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords}, {"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
-		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
+		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"laid_before", f.LaidBefore, &w.laidBefore}, {"asked_heading", f.AskedHeading, &w.askedHeading}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord}, {"wide_lead", "(?i)" + f.WideLead, &w.wideLead}, {"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading}, {"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
@@ -289,7 +295,7 @@ func (a *acceptanceWords) compile() error {
 		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
 		{"unjoined", a.Unjoined, &a.unjoined}, {"not_held", a.NotHeld, &a.notHeld}, {"film_face", a.FilmFace, &a.filmFace},
 		{"state", fmt.Sprintf(inListAs, a.State), &a.inList},
-		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier},
+		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier}, {"as_other", a.AsOther, &a.asOther},
 		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
 		var err error
