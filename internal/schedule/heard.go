@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -19,7 +20,7 @@ func (r *reader) hear(text string) *heard {
 	h, ok := r.heard[text]
 	if !ok {
 		n := &nouns{lex: r.lex}
-		plain := r.lex.unboxed(text)
+		plain := r.lex.unboxed(stepMark.ReplaceAllString(text, "$1;$2"))
 		h = &heard{clauses: r.phrase.Read(plain, n, phrase.Options{}), mentions: n.list}
 		for i := range h.clauses {
 			if cl := &h.clauses[i]; plain != text {
@@ -30,6 +31,10 @@ func (r *reader) hear(text string) *heard {
 	}
 	return h
 }
+
+// stepMark parts the steps of a work that are told in one cell ("prime > sheet > board"),
+// and is no sign of a limit ("R > 10"). A full sentence may stand in each.
+var stepMark = regexp.MustCompile(`([^\s>] )>( \pL)`)
 
 // mention gives what a noun stands for.
 func (h *heard) mention(n phrase.Noun) (mention, bool) {

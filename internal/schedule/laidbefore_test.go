@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 const laidProducts = `
 Tag | Description | Min application temp °F | Lap in. | Max days exposed | Keep off
@@ -73,6 +76,19 @@ PM-4 | silane primer for joints | 20 | n/a | brick, for SE-1`})
 	for _, a := range product(t, s, "ST-1").Accepts {
 		if want := a.Text == "brick"; want != (a.Primer == "listed") || a.Primer == "always" && a.Text != "PM-4" {
 			t.Errorf("%s: %s %v", a.Text, a.Primer, a.Primers)
+		}
+	}
+}
+
+// TestStepsOfWork: the steps that signs part are clauses of their own, so that what one
+// says of its materials is not said of the next; a figure after the sign is a limit.
+func TestStepsOfWork(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Substrate | Primer | Membrane | Lap | Remarks
+D1 | sheathing | PR-1 | WB-1 | 3 in. | LQ-1 over TF-1 edge > TF-2 bedded in sealant > brick, U > 0.2`}, page{name: "P", grid: laidProducts})
+	for _, it := range line(t, s, "D1").Items {
+		if it.Tag == "TF-2" && it.Slot == "remark" && (it.Relation == "over" || strings.Contains(it.Clause, "LQ-1")) {
+			t.Errorf("%s is %s in %q", it.Tag, it.Relation, it.Clause)
 		}
 	}
 }
