@@ -16,9 +16,10 @@ type letterWords struct {
 // grant is what a sentence tells of a maker's letter: its mark, and from where on it
 // tells what it raises. The zero grant is of a sentence about something else.
 type grant struct {
-	mark string
-	from int
-	told bool // the figure that it raises was read
+	mark  string
+	level string // the one level that it holds for: "L12"
+	from  int
+	told  bool // the figure that it raises was read
 }
 
 // grantIn reads the letter of a sentence: "L-2 sheet maker, 22 Oct: extends exposure of
@@ -39,9 +40,11 @@ func (r *reader) grantIn(sentence string) *grant {
 	}
 	mark := unmarkedLetter
 	if m := letterMark.FindStringSubmatch(sentence); m != nil {
-		mark = m[1] + m[2]
+		if tag := m[1] + m[2]; !r.isTag(tag) { // "FM-1 maker, 22 Oct: ..." is headed by the sheet
+			mark = tag
+		}
 	}
-	return &grant{mark: mark, from: from}
+	return &grant{mark: mark, level: letterLevel.FindString(sentence[:from]), from: from}
 }
 
 // unmarkedLetter stands for a letter that the notes give no mark.
@@ -65,9 +68,14 @@ func (g *grant) settles(l *Limit, q phrase.Quantity, after string) bool {
 	if at := strings.TrimSpace(atPlace.FindString(after)); at != "" && !wholeProject.MatchString(at) {
 		_, place, _ := strings.Cut(at, " ")
 		l.Scope = fold(place)
+	} else if g.level != "" {
+		l.Scope = fold(g.level)
 	}
 	return true
 }
 
 // wholeProject is a place that is all of them.
 var wholeProject = regexp.MustCompile(`(?i)^\w+ (?:this|the) (?:project|job|building)\b`)
+
+// letterLevel is the level of a building that a letter names before what it raises.
+var letterLevel = regexp.MustCompile(`\bL(?:evel |vl )?\d{1,3}\b`)

@@ -560,6 +560,7 @@ func TestLettersRaiseLimits(t *testing.T) {
 	table := "Mark | Location | Membrane | Substrate | Primer\n1 | ramp | FX-3 | CMU | none\n2 | yard | FX-4 | CMU | none\n\nTag | Type | Days open\nFX-3 | SBS sheet | 60\nFX-4 | butyl sheet | 45\n\nNotes\n"
 	for note, want := range map[string]schedule.Limit{
 		"K-7 Membrane manufacturer, 4 Mar: exposure of FX-3 extended to 75 days at the ramp, if tarped within 20 days of placing.": {Letter: "K-7", Scope: "the ramp"},
+		"FX-3 maker, 4 Mar: exposure at L7 extended to 75 days.":                                                                   {Letter: "letter", Scope: "l7"},
 		"Letter M12 of the supplier extends the exposure of FX-3 from 60 days to 75 days on this job.":                             {Letter: "M12"},
 		"The maker has raised to 75 days the time that FX-3 may stay exposed.":                                                     {Letter: "letter"},
 		"FX-3 may stay exposed 75 days.": {},

@@ -69,11 +69,28 @@ raised(kind, line, keys) := limit if {
 
 _is_granted(limit, line) if in_scope(limit.scope, line)
 
+# The level of a letter may stand in a column of its own: "L12 N/E/W", "L10-L13".
+_is_granted(limit, line) if {
+	some ref in line.refs
+	_is_at_level(ref, limit.scope)
+}
+
 _is_granted(limit, line) if {
 	regex.match(`[0-9]`, limit.letter)
 	some text in line.texts
 	regex.match(sprintf(`(?i)(^|[^\w-])%s([^\w-]|$)`, [limit.letter]), text)
 }
+
+_is_at_level(ref, scope) if {
+	level := to_number(regex.find_all_string_submatch_n(`^l(?:evel |vl )?(\d+)$`, scope, 1)[0][1])
+	told := regex.find_all_string_submatch_n(`(?i)\bl(?:evel |vl )?(\d+)(?:\s*[-–/]\s*l?(\d+))?\b`, ref, 1)[0]
+	to_number(told[1]) <= level
+	level <= _last_level(told)
+}
+
+_last_level(told) := to_number(told[2]) if told[2] != ""
+
+_last_level(told) := to_number(told[1]) if told[2] == ""
 
 # lowest_max and highest_min pick the strictest of several limits; undefined where none has the bound.
 lowest_max(limits) := limit if {

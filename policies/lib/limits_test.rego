@@ -211,3 +211,14 @@ test_near_something[place] if {
 	found := limits.limits_for("voc_gl", line, [], "primer") with input.project as {"limits": [limit], "signals": []}
 	count(found) == 1 == holds
 }
+
+# A letter for one level holds in the rows that are there, by their own column or place.
+test_letter_of_a_level if {
+	letter := {"kind": "exposure_days", "max": 90, "min": null, "keys": [], "scope": "l12", "letter": "letter"}
+	project := {"limits": [letter], "signals": []}
+	granted := {ref |
+		some ref in ["L12 N/E/W", "L10-L13", "level 12", "L10 S", "L13-L14", "D/612"]
+		limits.raised("exposure_days", object.union(_line, {"refs": [ref]}), []) with input.project as project
+	}
+	granted == {"L12 N/E/W", "L10-L13", "level 12"}
+}

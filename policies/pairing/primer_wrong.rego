@@ -26,7 +26,7 @@ import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
-	primers := primer.named(line)
+	primers := [p | some p in primer.named(line); not _is_of_joint(p)]
 	beds := sheet.beds_of(line)
 	every bed in beds { not primer_fit.own_rule(bed, primer.on(bed, primers)) }
 	problems := [p | some bed in beds; p := primer_fit.problem(bed, primer.on(bed, primers))]
@@ -36,6 +36,9 @@ findings contains found if {
 		finding.related_product(problems[0].by, problems[0].slots, "its data"),
 	]})
 }
+
+# "P-4 at joints" is under the sealant of those, and not under the sheet.
+_is_of_joint(item) if regex.match(data.pairing.primer.at_joints, lower(object.get(item, "clause", "")))
 
 # The cells of the side at fault, where the row has a primer for each side.
 _cells_of(line, problem) := [cell |

@@ -154,3 +154,8 @@ test_one_primer_of_two_faces if {
 	count(_by_side([one], "none")) == 0
 	count(_by_side([one], "always")) == 1
 }
+
+test_primer_of_the_joints if {
+	joint := object.union(bench.own(bench.butyl_primer), {"clause": "P-4 in coping joints"})
+	count(_found([bench.own(bench.sbs), bench.block, joint], [_sheet])) == 0
+}

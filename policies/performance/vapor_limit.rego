@@ -90,6 +90,15 @@ _is_beside_the_field(limit, line) if {
 	not regex.match(data.vapor.barriers.inside_words, lower(limit.text))
 }
 
+# A strip that ties in to a tight sheet in place is an edge of that.
+_is_beside_the_field(_, line) if {
+	item := facts.main_items(line)[0]
+	some under in facts.items_in(line, ["substrate", "under"])
+	under.class == "membrane"
+	under.product != ""
+	under.product != item.product
+}
+
 _is_of_room_side(limit) if regex.match(data.vapor.barriers.room_side_words, lower(limit.text))
 
 _name(_, item) := item.product if item.product != ""

@@ -101,3 +101,12 @@ test_inside_of_the_studs[name] if {
 	}
 	count(_found(57.2135, "1", {"place": case.place}, [case.limit])) == case.count
 }
+
+test_strip_on_a_sheet_in_place if {
+	row := desk.row(12, "FM-4", {"place": "Vivarium E, window wall"})
+	bed := object.union(row.items[0], {"id": "bed", "slot": "under", "product": "FM-1", "class": "membrane"})
+	product := desk.product("FM-4", 7, {"figures": {"vapor_ng": desk.figure(915.416, "16", "perm")}})
+	on_sheet := object.union(row, {"items": array.concat(row.items, [bed])})
+	count(vapor_limit.findings) == 1 with input as desk.document([row], [product], [_tight])
+	count(vapor_limit.findings) == 0 with input as desk.document([on_sheet], [product], [_tight])
+}

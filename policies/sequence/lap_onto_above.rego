@@ -149,7 +149,10 @@ _lapped_outside(line) := [item |
 
 _is_above(item) if "lies_above" in item.signals
 
-_is_above(item) if regex.match(data.sequence.order.leg, lower(item.clause))
+_is_above(item) if {
+	regex.match(data.sequence.order.leg, lower(item.clause))
+	not regex.match(data.sequence.order.comes_down, lower(item.clause))
+}
 
 # Another piece than the row's own lies there: "bar on the outside of the sheet above".
 _is_subject(other, item) if {

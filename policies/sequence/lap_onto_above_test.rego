@@ -137,3 +137,12 @@ test_over_the_fillet_of_the_row[name] if {
 	})
 	count(lap_onto_above.findings) == case with input as bench.document([lower], [], [])
 }
+
+# A cover of a wall's top comes down over both of its faces.
+test_silent_where_it_comes_down if {
+	over := object.union(_wall, {
+		"clause": "75 down over the wall sheet outside and the upstand of the deck inside",
+		"signals": [],
+	})
+	count(_told([over], [])) == 0
+}
