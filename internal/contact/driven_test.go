@@ -60,3 +60,21 @@ S-1 | solvent-release butyl sealant | – | –`) {
 		}
 	}
 }
+
+// A fastener that holds one thing to another goes through the first as well.
+func TestFastenerThroughBoth(t *testing.T) {
+	got := map[string]bool{}
+	for _, c := range find(t, `
+Mark | Membrane | Substrate | Primer | Remarks
+T1 | AB-1 | concrete | none | WD-5 to concrete with SC-1 at 16 in. o.c.; AB-1 over
+
+Tag | Name | Type | Apply min °F | Max exposure, days
+AB-1 | wall sheet | SBS self-adhered sheet | 40 | 60
+WD-5 | nailer | ACQ-treated lumber | – | –
+SC-1 | screw | zinc-plated steel screw | – | –`) {
+		got[c.A.Product+" "+c.B.Product] = true
+	}
+	if !got["WD-5 SC-1"] {
+		t.Errorf("got %v", got)
+	}
+}

@@ -20,6 +20,7 @@ func Find(s *schedule.Schedule) []Contact {
 		f := finder{line: l, main: l.Main(), found: found[:0]}
 		f.own()
 		f.between()
+		f.fastened()
 		f.buildUp()
 		if i > 0 {
 			f.layer(&s.Lines[i-1])
@@ -257,6 +258,26 @@ func (f *finder) between() {
 		f.add(*a, *b, a.Slot, kindOf(b, a.Slot != "remark" || !slices.Contains(b.Signals, "bond_failed")))
 	}
 }
+
+// fastened finds what a fastener holds besides what it goes into: "nailer to slab with
+// screws" puts the screws through the nailer.
+func (f *finder) fastened() {
+	items := f.line.Items
+	for i := range items {
+		for j := i + 2; j < len(items); j++ {
+			a, b := &items[i], &items[j]
+			if a.At != b.At || a.Clause != b.Clause || a.Clause == "" {
+				break
+			}
+			if b.Class == "fastener" && b.Side == "object" && fastens[b.Relation] && a.Side == "subject" && a.Class != "fastener" && a.Slot == "remark" {
+				f.add(*a, *b, a.Slot, kindOf(b, true))
+			}
+		}
+	}
+}
+
+// fastens are relations of what holds a thing in its place.
+var fastens = map[string]bool{"with": true, "by": true, "fastened_by": true}
 
 // driven holds for a fastener of which the next words tell what it goes through: "screws
 // at 12 in., through the copper".
