@@ -108,7 +108,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
-	codes, rest := r.wallsIn(sentence)
+	codes, rest := r.wallsIn(withoutExamples(sentence))
 	sentence = r.withListUnit(r.withDegrees(sentence))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)

@@ -752,3 +752,19 @@ VOC (g/L) | Wall and joint primers ≤ 300. Sealants ≤ 200. | C-4
 		t.Errorf("limits %s\nwant   %s", got, want)
 	}
 }
+
+// TestExamplesInBrackets: a wall beside other things in brackets is an example of what a
+// limit is asked of, and not the one place of it.
+func TestExamplesInBrackets(t *testing.T) {
+	for note, want := range map[string]string{
+		"Membrane within 1 in. of dark metal (copings, W-2 panel): service rating 220 °F min.": "",
+		"Membrane under dark metal (W-2): service rating 220 °F min.":                          "w-2",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Wall type | Place\nD1 | SBS sheet | CMU | none | W-1 | parapet\nD2 | SBS sheet | CMU | none | W-2 | panel\nD3 | SBS sheet | CMU | none | W-3 | brick\n\n"+note+"\n")
+		for _, l := range s.Project.Limits {
+			if l.Kind == "service_c" && l.Scope != want {
+				t.Errorf("%s: scope %q, want %q", note, l.Scope, want)
+			}
+		}
+	}
+}

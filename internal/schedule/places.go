@@ -67,6 +67,7 @@ var facing = regexp.MustCompile(`\b((?:[NSEW]|[Nn]orth|[Ss]outh|[Ee]ast|[Ww]est)
 // words that stands in the place of some line, and not of most, the first of
 // several; and those that an "and" joins to it.
 func (r *reader) placeIn(sentence string) string {
+	sentence = withoutExamples(sentence)
 	if marks := r.marksIn(sentence); len(marks) > 0 {
 		return strings.Join(marks, ", ")
 	}
@@ -155,3 +156,22 @@ func (r *reader) ofRoom(sentence string) bool {
 	}
 	return false
 }
+
+// withoutExamples takes out the brackets that name a mark beside something that is none:
+// "dark metal (copings, W-4 panel)" is no more than examples of it.
+func withoutExamples(sentence string) string {
+	return bracket.ReplaceAllStringFunc(sentence, func(in string) string {
+		marked, plain := false, false
+		for _, part := range strings.Split(in, ",") {
+			marked = marked || unreadCode.MatchString(part)
+			plain = plain || plainWords.MatchString(part)
+		}
+		if marked && plain {
+			return ""
+		}
+		return in
+	})
+}
+
+// plainWords is a part of such a bracket that has no code.
+var plainWords = regexp.MustCompile(`^\(?\s*\pL[\pL ]{2,}\)?$`)

@@ -19,6 +19,7 @@ dark(line) := words if {
 # any lists the words of the row that name a metal cover, of whatever color but light.
 any(line) := words if {
 	not is_parted(line)
+	not _is_stone(line)
 	named := [{"text": text, "slot": slot} |
 		some slot in data.temperature.service.over
 		text := line.texts[slot]
@@ -28,6 +29,13 @@ any(line) := words if {
 	count(words) > 0
 	count(_in_cells(line, "light_color")) == 0
 }
+
+_is_stone(line) if {
+	some slot in data.temperature.service.over
+	regex.match(data.temperature.service.stone_words, lower(line.texts[slot]))
+}
+
+_is_stone(line) if regex.match(data.temperature.service.stone_words, lower(line.place))
 
 # is_direct: the metal is said to lie on the sheet, or is of the sort that lies on it as a rule.
 is_direct(line) if facts.said(line, "laid_direct")

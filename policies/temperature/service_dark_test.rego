@@ -182,3 +182,13 @@ test_dark_membrane if {
 
 # Base plies under cap sheets rarely have a figure.
 test_membrane_without_a_figure if count(_found(_cap_sheet, bench.product({}), [])) == 0
+
+# A wall's cap of metal lies on the sheet as a coping does; a coping of stone is no metal.
+test_caps_and_stone if {
+	found := {cover |
+		some cover in ["brown zinc cap on cleats", "limestone coping", "precast concrete coping"]
+		line := {"items": [bench.own], "texts": {"touches": cover}, "signals": []}
+		count(_found(line, _serves(70, "70"), [bench.limit("service_c", {"min": 85, "when": []})])) > 0
+	}
+	found == {"brown zinc cap on cleats"}
+}
