@@ -171,3 +171,12 @@ R-1 | fluid-applied acrylic membrane | 5 | `+cell+`
 		}
 	}
 }
+
+// A short form of plasticized ends no sentence.
+func TestKeepOffShortForms(t *testing.T) {
+	holdKeptOff(t, map[string]string{
+		"EPDM, plast. PVC":       "epdm pvc-plasticized",
+		"plast. PVC, coal tar":   "pvc-plasticized coal-tar-pitch",
+		"interior plaster, EPDM": "gypsum-plaster epdm",
+	})
+}

@@ -87,11 +87,22 @@ func (h *headings) own(sub string) ballot {
 		for i, part := range headingParts(sub) {
 			best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
 		}
-		if len(best) == 0 && h.endsInRemarks(sub) {
+		if h.endsInRemarks(sub) && best.onlyOf("reference", "remark") { // who makes them may be told by a word for papers
+			delete(best, "reference")
 			best.take([]guess{{slot: "remark", score: remarksOf, words: lastWord(sub)}}, 1)
 		}
 		return best
 	})
+}
+
+// onlyOf holds where a heading could stand for nothing but some slots, or for none.
+func (b ballot) onlyOf(slots ...string) bool {
+	for slot := range b {
+		if !slices.Contains(slots, slot) {
+			return false
+		}
+	}
+	return true
 }
 
 // remarksOf is the score of a heading that is known only as remarks of somebody.

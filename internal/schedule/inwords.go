@@ -82,10 +82,11 @@ var (
 	spliceAfter = regexp.MustCompile(`(?i)^\W{0,2}(?:min\.?\s+)?(?:splices?|seams?|laps?|overlaps?)\b`)
 )
 
-// gapBefore and gapAfter stand beside the width of a gap between boards, which is no
-// lap: "1/8 in. gap", "joints 3 mm open", "gaps up to 3 mm".
+// gapBefore and gapAfter stand beside the width of a gap between boards, or beside how far
+// short of something a sheet ends, which are no laps: "1/8 in. gap", "joints 3 mm open",
+// "gaps up to 3 mm", "stop 1 in. below the cap".
 var (
-	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$`)
+	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$|\b(?:stops?|stopped|ends?|ended|held|hold)\s+$`)
 	gapAfter  = regexp.MustCompile(`(?i)^\W{0,2}(?:max\.?|min\.?|wide|open)?\s*(?:gaps?|apart|open|joints?|spac\w+)\b`)
 )
 

@@ -7,6 +7,8 @@ import "testing"
 func TestLapsInWords(t *testing.T) {
 	head := "Mark | Membrane | Substrate | Primer | Touches | Lap | Install date\n"
 	for words, want := range map[string]float64{
+		"75 mm side / 150 mm end; ends 25 mm below the sill": 75,
+		"bedded both sides; held 20 mm below the sill":       0,
 		"35 wet mils, comb each bay":                         0,
 		"1-1/2\" all laps":                                   38.1,
 		"3 in. side, 6 in. end":                              76.2,

@@ -457,3 +457,18 @@ func TestHeadingsBelowMuchText(t *testing.T) {
 		}
 	}
 }
+
+// TestRemarksBesideAWordForPapers: who makes the remarks may be told by a word for papers.
+func TestRemarksBesideAWordForPapers(t *testing.T) {
+	for heading, want := range map[string]string{"Inspector's remarks": "remark", "Inspector": "reference"} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap | " + heading + `
+D1 | SBS sheet | plywood | none | 3 in. | left open for the crane
+D2 | SBS sheet | plywood | none | 3 in. | OK`})
+		if got := line(t, s, "D1").Texts[want]; want == "remark" && got == "" {
+			t.Errorf("%s: remark %q", heading, got)
+		}
+		if got := line(t, s, "D1").Texts["remark"]; want != "remark" && got != "" {
+			t.Errorf("%s: remark %q", heading, got)
+		}
+	}
+}

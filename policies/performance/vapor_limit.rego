@@ -83,6 +83,12 @@ _is_beside_the_field(limit, line) if {
 	item.family in data.vapor.barriers.inside_families
 }
 
+# Flashings are tight by their nature.
+_is_beside_the_field(limit, line) if {
+	limit.max == null
+	line.role == "flashing"
+}
+
 # Nor of what lies inside of the studs, unless the note speaks of that.
 _is_beside_the_field(limit, line) if {
 	limit.max == null

@@ -110,3 +110,9 @@ test_strip_on_a_sheet_in_place if {
 	count(vapor_limit.findings) == 1 with input as desk.document([row], [product], [_tight])
 	count(vapor_limit.findings) == 0 with input as desk.document([on_sheet], [product], [_tight])
 }
+
+# Flashings are tight by their nature.
+test_flashings_need_not_be_open[role] if {
+	some role, n in {"flashing": 0, "membrane": 1}
+	count(_found(57.2135, "1", {"place": "Vivarium N, base", "role": role}, [_open])) == n
+}
