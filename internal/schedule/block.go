@@ -33,8 +33,7 @@ type headingSearch struct {
 
 // headingAt finds the heading that begins at a row.
 func (r *reader) headingAt(s *workbook.Sheet, row int, search *headingSearch) (headingBlock, bool) {
-	words := rowWords(s, row)
-	if search.looked > mostLooked && !search.found[words] {
+	if search.looked > mostLooked && !search.found[rowWords(s, row)] {
 		if above, _ := r.ownTexts(s, row-1); above > 1 {
 			return headingBlock{}, false
 		}
@@ -44,7 +43,7 @@ func (r *reader) headingAt(s *workbook.Sheet, row int, search *headingSearch) (h
 	}
 	b, ok := r.tryHeading(s, row)
 	if ok {
-		search.found[words] = true
+		search.found[rowWords(s, row)] = true
 	}
 	return b, ok
 }

@@ -93,12 +93,9 @@ var bareNumber = regexp.MustCompile(`^0*[1-9]\d*(?:\.\d+)?$|^0\.\d+$`)
 func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 	t := &table{sheet: s, kind: kindSchedule}
 	for row := 1; row <= s.MaxRow; row++ {
-		if slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }) {
-			continue
-		}
 		code, layers, ok := r.listedWall(s, row)
 		switch {
-		case !ok:
+		case !ok, slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }):
 		case t.nums == nil:
 			t.nums, t.first, t.last = []int{code, layers}, row, row
 		case code == t.nums[0] && layers == t.nums[1]:
