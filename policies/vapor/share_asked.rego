@@ -22,6 +22,7 @@ package vapor.share_asked
 import data.lib.facts
 import data.lib.finding
 import data.lib.measure
+import data.lib.ratio
 import data.lib.section
 import data.lib.vaporclass
 import data.lib.wall_type
@@ -199,8 +200,8 @@ _tokens(text) := {name | some name in regex.split(`[\s,;:/&+()]+`, lower(text));
 # Where the sheet lies in the build-up: the innermost of its kind.
 _place(wall, sheet) := min([i | some i, layer in wall.layers; layer.family == sheet.family])
 
-_outside(wall, place) := sum([layer.r | some layer in outside]) if {
-	outside := [layer | some i, layer in wall.layers; i > place; layer.insulates]
-	count(outside) > 0
-	every layer in outside { is_number(layer.r) }
+_outside(wall, place) := ratio.outside(wall.layers, place) if {
+	some i, layer in wall.layers
+	i > place
+	layer.insulates
 }
