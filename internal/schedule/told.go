@@ -152,6 +152,10 @@ func (r *reader) namesProduct(words string) bool {
 	return r.vocab.Family(words) != ""
 }
 
+// plainWord is written as any word that begins a cell ("Weeps at 24 in. o.c."): it is a
+// name where it has the cell to itself.
+var plainWord = regexp.MustCompile(`^\p{Lu}\p{Ll}{2,}$`)
+
 // usedCodes are the words of the schedule's cells that a note may explain.
 func usedCodes(t *table, used map[string]bool) {
 	for row := t.first; row <= t.last; row++ {
@@ -159,8 +163,11 @@ func usedCodes(t *table, used map[string]bool) {
 			if slot := t.cols[i].Slot; slot == "reference" || slot == "place" || slot == "group" {
 				continue // "N1, N4" are notes that the row cites, "W2" its wall
 			}
-			for _, w := range cellWords(text(t.sheet, row, col)) {
-				used[w] = true
+			cell := text(t.sheet, row, col)
+			for _, w := range cellWords(cell) {
+				if w == cell || !plainWord.MatchString(w) {
+					used[w] = true
+				}
 			}
 		}
 	}

@@ -79,3 +79,24 @@ K-5|EPDM membrane, 1.2 mm. Lay +5 to +35 C. Open 45 days.`}, walls)
 		t.Error("a legend of products was taken for notes")
 	}
 }
+
+// A word that begins a cell of the schedule is no name of a product that a note tells of,
+// unless it has a cell to itself.
+func TestPlainWordsNameNoProduct(t *testing.T) {
+	s := readPages(t, page{name: "Conditions", grid: `
+Drips directly under the butyl flashing, 60 mil. Lay from 20 F up. Open 30 days.
+Alder: butyl flashing, 60 mil. Lay from 20 F up. Open 30 days.`}, page{name: "Work", grid: `
+Mark|Material|Substrate|Primer|Installed|Comments
+A-1|Alder|concrete|none|2026-06-01|Drips at every pier
+A-2|Alder|concrete|none|2026-06-08|`})
+	var tags []string
+	for _, p := range s.Products {
+		tags = append(tags, p.Tag)
+	}
+	if len(tags) != 1 || tags[0] != "Alder" {
+		t.Errorf("products %q, want Alder alone", tags)
+	}
+	if len(s.Project.Notes) != 1 {
+		t.Errorf("%d notes, want the one on drips", len(s.Project.Notes))
+	}
+}

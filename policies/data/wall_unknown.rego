@@ -1,0 +1,94 @@
+# METADATA
+# title: Wall type that is not in the list
+# description: |
+#   The workbook lists its wall types, on a table of their build-ups or in notes of one wall a line, and this row names
+#   one that the list lacks: a slip of the pen, or a wall that was dropped or never drawn. Its layers, insulation and
+#   vapor control could not be checked. Codes of other letters than the listed ones (roofs, soffits, partitions) and
+#   variants of a listed wall (W2a of W2) are left alone. Each wall is told once.
+# custom:
+#   id: data-wall-unknown
+#   topic: data
+#   severity: error
+#   reason: Nobody can tell which layers this wall has, so neither its insulation nor its vapor control can be checked.
+#   remedy: Correct the wall type, or add its build-up to the list.
+#   source: the workbook's own wall types
+#   basis: source-read
+#   example: "a row of wall type W9; the list has W1 to W7"
+#   looks: across rows
+package data.wall_unknown
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.wall_type
+
+findings contains finding.at_with(lines[0], ["group"], message, {"related": related}) if {
+	some name, lines in _unknown
+	message := sprintf("Wall type %s is not in the list of wall types, which has %s", [
+		lines[0].texts.group,
+		concat(", ", sort(_listed[_letters(name)])),
+	])
+	related := [finding.related(line, ["group"], "the same wall type") |
+		some line in array.slice(lines, 1, count(lines))
+	]
+}
+
+# The rows of each wall that the list lacks.
+_unknown := {name: lines |
+	some name, lines in _used
+	_is_explained(_letters(name))
+	not name in _names
+	not regex.replace(name, data.data.walls.variant, "$1") in _names
+}
+
+# The list is that of the schedule's walls: it has several that the schedule uses, and most of them.
+_is_explained(letters) if {
+	known := [name | some name in _listed[letters]; _used[lower(name)]]
+	count(known) >= data.data.walls.least
+	missing := [name | some name, _ in _used; _letters(name) == letters; not name in _names]
+	count(missing) < count(known)
+}
+
+_used := {name: lines |
+	some name in {one.name | some one in _named}
+	lines := [one.line | some one in _named; one.name == name]
+}
+
+_named := [{"name": name, "line": line} |
+	some line in facts.live_lines
+	line.cells.group
+	not _is_build_up(line)
+	some name in {lower(part) | some part in regex.split(data.data.walls.between, line.texts.group)}
+	regex.match(data.data.walls.code, name)
+]
+
+_names := {lower(name) | some name in _all}
+
+# The listed walls by the letters of their codes.
+_listed := {letters: names |
+	some letters in {_letters(lower(name)) | some name in _all}
+	names := {name | some name in _all; _letters(lower(name)) == letters}
+}
+
+_all contains name if {
+	some line in facts.live_lines
+	_is_build_up(line)
+	some name in wall_type.names(line)
+	regex.match(data.data.walls.code, lower(name))
+}
+
+_all contains name if {
+	some note in input.project.notes
+	some pattern in [data.data.walls.noted, data.data.walls.headed]
+	some found in regex.find_all_string_submatch_n(pattern, note.text, -1)
+	name := found[1]
+}
+
+# A row that tells the layers of a wall, and no work.
+_is_build_up(line) if {
+	not line.cells.install
+	not line.cells.material
+	some item in line.items
+	item.slot == "layers"
+}
+
+_letters(name) := regex.find_n(`^\p{L}+`, name, 1)[0]

@@ -1,0 +1,63 @@
+package data.wall_unknown_test
+
+import data.data.wall_unknown
+import data.lib.bench_test as bench
+import data.lib.desk_test as desk
+
+_row(n, wall) := desk.row(n, "FL-1", {
+	"group": wall,
+	"texts": {"group": wall, "material": "FL-1"},
+	"cells": {"group": sprintf("B%d", [n]), "material": sprintf("C%d", [n]), "install": sprintf("F%d", [n])},
+})
+
+_wall(n, name) := object.union(object.remove(bench.line(sprintf("Types!%d", [n]), n, {}), ["cells"]), {
+	"mark": name,
+	"texts": {"mark": name, "layers": "brick, wool, FL-1, block"},
+	"cells": {"mark": sprintf("A%d", [n]), "layers": sprintf("B%d", [n])},
+	"items": [{"slot": "layers", "polarity": "yes"}],
+})
+
+_list := [_wall(3, "EW1"), _wall(4, "EW2"), _wall(5, "EW3")]
+
+_usual := [_row(10, "EW1"), _row(11, "EW2"), _row(12, "EW2")]
+
+_notes(texts) := {"project": {"notes": [{"text": text, "at": {"sheet": "N", "row": 1, "cell": "A1"}} |
+	some text in texts
+]}}
+
+_found(rows, more) := found if {
+	found := wall_unknown.findings with input as object.union(desk.document(rows, [], []), more)
+}
+
+test_fires_in_full if {
+	rows := array.concat(array.concat(_list, _usual), [_row(14, "EW7"), _row(15, "EW7, EW1")])
+	_found(rows, {}) == {{
+		"line": "W!14",
+		"cells": ["B14"],
+		"message": "Wall type EW7 is not in the list of wall types, which has EW1, EW2, EW3",
+		"related": [{"line": "W!15", "cells": ["B15"], "what": "the same wall type"}],
+	}}
+}
+
+test_fires_for_notes[name] if {
+	some name, texts in {
+		"one note for all": ["Wall types. EW1: brick, wool, block. EW2: panel, wool, board. EW3: precast"],
+		"a note for each": ["EW1 brick, cavity 40, wool, block", "EW2 panel, wool, board", "EW3 - precast panels"],
+	}
+	count(_found(array.concat(_usual, [_row(14, "EW7")]), _notes(texts))) == 1
+}
+
+test_silent[name] if {
+	some name, case in {
+		"no list": {"rows": [_row(14, "EW7")], "notes": []},
+		"listed": {"rows": [_row(14, "EW3")], "notes": []},
+		"variant of a listed wall": {"rows": [_row(14, "EW3a")], "notes": []},
+		"other letters": {"rows": [_row(14, "RF7")], "notes": []},
+		"no code": {"rows": [_row(14, "stair tower")], "notes": []},
+		"no wall": {"rows": [_row(14, "")], "notes": []},
+		"most are not listed": {"rows": [_row(20 + n, sprintf("EW%d", [n])) | some n in [4, 5, 6]], "notes": []},
+		"struck": {"rows": [object.union(_row(14, "EW7"), {"struck": true})], "notes": []},
+	}
+	list := [wall | some wall in _list; name != "no list"]
+	count(_found(array.concat(array.concat(list, _usual), case.rows), _notes(case.notes))) == 0
+}
