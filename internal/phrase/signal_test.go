@@ -429,3 +429,25 @@ func TestKeptFromAJoint(t *testing.T) {
 		}
 	}
 }
+
+// Heat is told by what it comes from, by how long it is on, or by what is held; a closed
+// hoarding shelters, and gas that is only laid on heats nothing.
+func TestHeldHeat(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"under closed hoarding, oil heaters":   true,
+		"gas heat day and night":               true,
+		"10 °C kept on the deck till cured":    true,
+		"within a sealed enclosure, 12 C held": true,
+		"gas main passes below":                false,
+		"door kept closed, no gas heat":        false,
+	} {
+		got := false
+		for _, s := range r.Signals(text) {
+			got = got || s.ID == "heated" && !s.No
+		}
+		if got != want {
+			t.Errorf("%q: heated %v", text, got)
+		}
+	}
+}

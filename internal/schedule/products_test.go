@@ -744,3 +744,20 @@ C-3 | Butyl | 1 | 60 | 0
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 }
+
+// "No primer on" lists what a sheet takes as it is, and bars none of it.
+func TestUnprimedBarsNothing(t *testing.T) {
+	s := readPages(t, page{name: "Products", grid: `
+Tag | Description | Thickness (mm) | Used with
+VO-3 | vapor permeable self-adhered sheet, acrylic | 0.5 | no primer required on OSB, cement board; PR-2 on block
+VO-4 | vapor permeable self-adhered sheet, acrylic | 0.5 | not on OSB
+PR-2 | water-borne acrylic primer | - | -`}, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Lap | Install date
+D1 | VO-3 | OSB | none | brick | 2 in. | @2026-05-02
+D2 | VO-4 | OSB | none | brick | 2 in. | @2026-05-02`})
+	for _, p := range s.Products {
+		if want := p.Tag == "VO-4"; p.Tag != "PR-2" && len(p.KeepOff) > 0 != want {
+			t.Errorf("%s keeps off %+v", p.Tag, p.KeepOff)
+		}
+	}
+}

@@ -239,6 +239,10 @@ func (r *reader) bareList(text string) bool {
 func (r *reader) suited(p *Product, c source) []Target {
 	var fit, barred []string
 	for _, part := range r.words.stances(c.text) {
+		if bare := r.words.accept.unprimed.ReplaceAllString(part.text, ""); bare != part.text {
+			fit = append(fit, bare) // "no primer on gypsum or plywood": they are met, and unprimed
+			continue
+		}
 		if r.words.hasAny(firstWords(part.text, 2), r.words.accept.Off) {
 			barred = append(barred, part.text)
 		} else {

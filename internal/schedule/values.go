@@ -33,6 +33,8 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 		slot = "lap"
 	case q.Kind == "length" && q.Unit != "mil" && q.Unit != "mils" && !r.words.hasAny(c.text, r.words.thick):
 		return "" // "3/8 in. joint"
+	case q.Kind == "air_permeance" && r.words.hasAny(c.text, r.words.wholes):
+		return "" // ten times as much is allowed to go through a panel as through its sheet
 	case q.Kind == "temperature" && !r.words.hasAny(c.text, r.words.serves):
 		return ""
 	}

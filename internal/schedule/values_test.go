@@ -40,3 +40,16 @@ No sheet under 40 mil thick.`})
 		t.Errorf("%d limits", len(s.Project.Limits))
 	}
 }
+
+// What went through a panel that was tested as a whole is no permeance of its sheet.
+func TestPanelIsNoSheet(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Lap | Stated value | Install date
+D1 | butyl sheet | plywood | none | brick | 2 in. | 0.002 L/(s·m²) at 75 Pa | @2026-05-02
+D2 | butyl sheet | plywood | none | brick | 2 in. | test wall 0.15 L/(s·m²) at 75 Pa | @2026-05-02`})
+	for mark, want := range map[string]bool{"D1": true, "D2": false} {
+		if _, is := line(t, s, mark).Figures["air_lsm2"]; is != want {
+			t.Errorf("%s: a sheet's air permeance is told: %v", mark, is)
+		}
+	}
+}

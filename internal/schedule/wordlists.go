@@ -33,6 +33,7 @@ type wordlists struct {
 	singles            map[string]bool   // traits that single out a family from all that share its chemistry
 	values             map[string]string // slots of the figures that a column of values holds, by kind
 	thick, serves      []string          // words of a thickness, of a temperature in service
+	wholes             []string          // words of what is tested for air as a whole
 	status             *regexp.Regexp    // what stands before the day up to which a log is kept
 	stillOpen          map[string]bool   // in the place of a cover date: not covered by that day
 	asSpecified        *regexp.Regexp    // "as spec", "no change": the product that was specified
@@ -133,17 +134,20 @@ type acceptanceWords struct {
 	heat    *regexp.Regexp
 	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
 	denied  *regexp.Regexp
-	Gone    string `json:"gone"` // after what must be taken off a bed: "form oil off"
-	gone    *regexp.Regexp
-	Harm    string `json:"harm"` // a bracket that gives the reason: "(eats the glue)"
-	harm    *regexp.Regexp
-	Carrier string `json:"carrier"` // what a primer is made of: "solvent base"
-	carrier *regexp.Regexp
-	AsOther string `json:"as_other"` // before the product whose primer it takes: "per"
-	asOther *regexp.Regexp
-	Meant   []string `json:"meant"`
-	Unless  []string `json:"unless"`
-	Laps    []string `json:"laps"`
+	// opens what needs no primer, and bars nothing: "no primer on"
+	Unprimed string `json:"unprimed"`
+	unprimed *regexp.Regexp
+	Gone     string `json:"gone"` // after what must be taken off a bed: "form oil off"
+	gone     *regexp.Regexp
+	Harm     string `json:"harm"` // a bracket that gives the reason: "(eats the glue)"
+	harm     *regexp.Regexp
+	Carrier  string `json:"carrier"` // what a primer is made of: "solvent base"
+	carrier  *regexp.Regexp
+	AsOther  string `json:"as_other"` // before the product whose primer it takes: "per"
+	asOther  *regexp.Regexp
+	Meant    []string `json:"meant"`
+	Unless   []string `json:"unless"`
+	Laps     []string `json:"laps"`
 }
 
 // readingFile is the layout of knowledge/reading.json.
@@ -171,6 +175,7 @@ type readingFile struct {
 		Values        map[string]string   `json:"values_by_kind"`
 		Thick         []string            `json:"thickness_words"`
 		Serves        []string            `json:"service_words"`
+		Wholes        []string            `json:"whole_words"`
 		YoungBeds     []string            `json:"young_beds"`
 		Laps          []string            `json:"lap_words"`
 		Headed        []string            `json:"heading_signals"`
@@ -224,7 +229,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), prose: f.Prose, asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), unitLabels: set(f.UnitLabels), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), unitLabels: set(f.UnitLabels), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, wholes: f.Wholes, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
@@ -296,7 +301,7 @@ func (a *acceptanceWords) compile() error {
 		{"unjoined", a.Unjoined, &a.unjoined}, {"not_held", a.NotHeld, &a.notHeld}, {"film_face", a.FilmFace, &a.filmFace},
 		{"state", fmt.Sprintf(inListAs, a.State), &a.inList},
 		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier}, {"as_other", a.AsOther, &a.asOther},
-		{"gone", a.Gone, &a.gone}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
+		{"gone", a.Gone, &a.gone}, {"unprimed", a.Unprimed, &a.unprimed}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {

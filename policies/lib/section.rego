@@ -108,8 +108,10 @@ _is_field(profile, layer) if {
 	count(profile.lines) == 1
 }
 
-# is_strip: the row tells a strip and not the field of the wall.
+# is_strip: the row tells a strip or a tape and not the field of the wall.
 is_strip(line) if regex.match(data.vapor.barriers.strip_words, lower(object.get(line.texts, "material", "")))
+
+is_strip(line) if facts.main_items(line)[0].class == "tape"
 
 _computed(profile, i) := profile.result.layers[i]
 

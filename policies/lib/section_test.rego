@@ -111,3 +111,14 @@ test_strips_are_no_layer[name] if {
 	)})
 	count(judged) == case
 }
+
+test_tapes_are_no_layer[class] if {
+	some class, count_of in {"tape": 0, "membrane": 1}
+	doc := wall.document([wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {})], {})
+	lines := [object.union(line, {"items": items}) |
+		some line in doc.lines
+		items := [object.union(item, {"class": class}) | some item in line.items; line.id == "W!40"]
+	]
+	judged := section.judged with input as object.union(doc, {"lines": lines})
+	count(judged) == count_of
+}
