@@ -300,6 +300,9 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 			return
 		}
 		r.spread(&f, c, kind)
+		if before, read := l.Figures[key]; read && c.slot == "reading_air" {
+			f = widened(f, before)
+		}
 		r.dryFilm(l, c)
 		r.pullTests(l, c)
 		r.signals(l, c) // "55, tented"

@@ -102,6 +102,57 @@ func (r *reader) airColumn(t *table) {
 	}
 }
 
+// dayEnds takes two columns of a schedule that tell the low and the high of the air for
+// readings of the day ("Air lo", "Air hi"), and not for the limits of what goes on.
+func (r *reader) dayEnds(t *table) {
+	if t.kind != kindSchedule {
+		return
+	}
+	low, high := -1, -1
+	for i := range t.cols {
+		lower, upper := r.endOfDay(t, i)
+		if lower && low < 0 {
+			low = i
+		}
+		if upper && high < 0 {
+			high = i
+		}
+	}
+	if low < 0 || high < 0 {
+		return
+	}
+	for _, i := range []int{low, high} {
+		c := &t.cols[i]
+		c.Slot, c.Why = "reading_air", "it tells one end of the air of the day, beside a column of the other"
+	}
+}
+
+// endOfDay tells which end of the day's air a column gives by its heading, which says
+// nothing of limits or of laying.
+func (r *reader) endOfDay(t *table, i int) (lower, upper bool) {
+	c := t.cols[i]
+	words := r.head.usual(headingWords(c.Heading))
+	switch {
+	case c.Slot != "" && c.Slot != "reading_air" && c.Slot != "apply_min" && c.Slot != "apply_max":
+	case !holdsAny(words, r.head.dayAir), holdsAny(words, r.head.applies), holdsAny(words, r.head.noDay):
+	case !r.columnHolds(t.stretch(), t.nums[i], "temperature"):
+	default:
+		lower, upper = holdsAny(words, r.head.lower), holdsAny(words, r.head.upper)
+	}
+	return lower && !upper, upper && !lower
+}
+
+// widened is a reading of the air with the one of the other end of the day that the row
+// tells in a column of its own.
+func widened(f, before Figure) Figure {
+	if f.Min == nil || f.Max == nil || before.Min == nil || before.Max == nil || before.At == f.At {
+		return f
+	}
+	least, most := min(*f.Min, *before.Min), max(*f.Max, *before.Max)
+	before.Min, before.Max, before.Text = &least, &most, before.Text+" to "+f.Text
+	return before
+}
+
 // highLow is the high and the low of a day or a month in one cell: "71/43".
 var highLow = regexp.MustCompile(`^\s*-?\d+(?:\.\d+)?\s*/\s*(-?\d+(?:\.\d+)?\b.*)$`)
 

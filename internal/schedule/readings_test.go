@@ -184,3 +184,31 @@ D5 | butyl sheet | plywood | acrylic primer | @2026-03-06 | 44-58 | hard freeze 
 		t.Errorf("no night of frost heard: %v", line(t, s, "D5").Signals)
 	}
 }
+
+// The low and the high of the day's air in two columns are one reading, and no limits of
+// what goes on; limits stay limits, and one end alone does.
+func TestEndsOfTheDayInTwoColumns(t *testing.T) {
+	for heads, want := range map[string]string{
+		"Ambient lo °C | Ambient hi °C":                "air_c 4.0 to 13.0",
+		"Outdoor low °C | Outdoor high °C":             "air_c 4.0 to 13.0",
+		"Lay min °C | Lay max °C":                      "",
+		"Outdoor limit low °C | Outdoor limit high °C": "",
+		"Min °C | Max °C":                              "",
+	} {
+		s := read(t, `Item | Membrane | Substrate | Primer | Installed | `+heads+` | Covered
+1 | self-adhered SBS sheet | plywood | solvent primer | 2026-03-03 | 4 | 13 | 2026-03-20
+2 | self-adhered SBS sheet | CMU | solvent primer | 2026-03-04 | 5 | 12 | 2026-03-20
+3 | self-adhered SBS sheet | CMU | solvent primer | 2026-03-05 | nt | nt | 2026-03-20
+`)
+		got := ""
+		if f, read := s.Lines[0].Figures["reading_air_c"]; read {
+			got = fmt.Sprintf("air_c %.1f to %.1f", *f.Min, *f.Max)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", heads, got, want)
+		}
+		if _, limit := s.Lines[0].Figures["apply_max_c"]; limit != (want == "") {
+			t.Errorf("%s: limit %v", heads, limit)
+		}
+	}
+}
