@@ -568,3 +568,28 @@ func TestKeptByKind(t *testing.T) {
 		}
 	}
 }
+
+// A separator that lies "between" parts the row's sheet from its neighbor, where its own
+// words call it one; a film between other things does not.
+func TestSeparatorBetweenUnnamed(t *testing.T) {
+	head := "Mark | Membrane | Substrate | Primer | Touches | Remarks\n"
+	for remark, want := range map[string]string{
+		"polyethylene separation sheet all the way between":         "separated by polyethylene-sheet",
+		"10 mil poly sep. layer laid between":                       "separated by polyethylene-sheet",
+		"10 mil poly between":                                       "direct",
+		"polyethylene separation sheet between slab and insulation": "direct",
+	} {
+		got := ""
+		for _, c := range find(t, head+"D1 | SBS membrane | concrete | none | EPDM roof | "+remark) {
+			if c.From == "touches" {
+				got = c.Kind
+				if c.Separator != nil {
+					got += " by " + c.Separator.Family
+				}
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", remark, got, want)
+		}
+	}
+}

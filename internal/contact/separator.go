@@ -101,7 +101,13 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 			return true
 		}
 	}
-	return others == 0 && slices.Contains(s.Signals, "put_between")
+	return others == 0 && (slices.Contains(s.Signals, "put_between") || isBetween(s))
+}
+
+// isBetween holds for "separation strip, full width between": its own words call it a
+// separator, and what it lies between is not named again.
+func isBetween(s *schedule.Item) bool {
+	return s.Relation == "between" && s.Side == "subject" && slices.Contains(s.Signals, "separator")
 }
 
 // stuckWith holds for "board dabbed on with adhesive": what sticks the separator

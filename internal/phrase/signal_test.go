@@ -448,6 +448,24 @@ func TestHeldHeat(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%q: heated %v", text, got)
+
+// A bead that is not bonded to its rod is as it should be; a sheet that is not bonded to
+// the wall is not.
+func TestNotBondedToARod(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"bead not adhered to the backer rod":      false,
+		"sealant never bonded to closed-cell rod": false,
+		"not bonded here, by design":              false,
+		"sheet not adhered to block":              true,
+		"lap not bonded at corner":                true,
+	} {
+		got := false
+		for _, s := range r.Signals(text) {
+			got = got || s.ID == "bond_failed" && !s.No
+		}
+		if got != want {
+			t.Errorf("%q: %v", text, got)
 		}
 	}
 }
