@@ -2,9 +2,9 @@
 # title: Opening flashed from the head down
 # description: |
 #   The order told for the flashings of an opening puts the head before the sill. Each piece then laps behind the one
-#   below it, and the first rain runs into the wall at both corners of the sill. It applies to a cell that holds
-#   nothing but the parts of an opening in a row. It does not apply to other layers, nor to a list without head or
-#   sill.
+#   below it, and the first rain runs into the wall at both corners of the sill. It applies to a cell, or a part of
+#   one, that holds nothing but the parts of an opening in a row. It does not apply to other layers, nor to a list
+#   without head or sill.
 # custom:
 #   id: sequence-opening-order
 #   topic: sequence
@@ -21,12 +21,15 @@ import data.lib.finding
 
 findings contains finding.at(line, [slot], message) if {
 	some line in facts.live_lines
-	some slot in ["order", "remark"]
-	text := line.texts[slot]
+	some slot in _data.order_slots
+	text := _said(line.texts[slot])[_]
 	parts := _parts(text)
 	_first(parts, "head") < _first(parts, "sill")
 	message := sprintf("the opening is flashed in the order \"%s\", its head before its sill", [text])
 }
+
+# _said is all that the cells of a slot say, and each part of it.
+_said(text) := {trim_space(part) | some part in array.concat([text], split(text, ";"))}
 
 # _parts are the parts of an opening that a text lists, and nothing else; undefined where it says more.
 _parts(text) := [part | some word in words; part := _part_of[word]] if {

@@ -33,3 +33,13 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+test_part_of_the_cells_of_a_slot[text] if {
+	some text in ["brick; head, jambs, sill", "heads, jambs, sills; primed"]
+	count(_found({"substrate": text}, {"cells": {"substrate": "F12"}})) == 1
+}
+
+test_parts_in_an_order_of_their_own if {
+	count(_found({"remark": "head taped; sill pan set; jambs"}, {})) == 0
+	count(_found({"substrate": "head block; sill, jamb, head"}, {"cells": {"substrate": "F12"}})) == 0
+}
