@@ -89,3 +89,26 @@ func TestRemarksOfSomebody(t *testing.T) {
 		}
 	}
 }
+
+// Field logs cut the words of their headings to the bone.
+func TestHeadingsOfFieldLogs(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tc := range []struct{ sub, want string }{
+		{"SLT used", "sealant"},
+		{"MEM", "material"},
+		{"ED mm", "end_dam"},
+		{"ED ht", "end_dam"},
+		{"Salt", ""},
+	} {
+		got := ""
+		if list := h.guesses("", tc.sub); len(list) > 0 {
+			got = list[0].slot
+		}
+		if got != tc.want {
+			t.Errorf("%q: %s, want %s", tc.sub, got, tc.want)
+		}
+	}
+}
