@@ -82,3 +82,14 @@ test_silent[name] if {
 	}
 	count(_found([contact])) == 0
 }
+
+# A preformed strip is cured, whichever of the two goes on first: the real table.
+test_urethane_on_a_cured_strip if {
+	{f.severity | some f in _on_a_strip(_urethane)} == {"error"}
+	count(_on_a_strip(_bead)) == 0
+}
+
+_on_a_strip(bead) := found if {
+	strip := bench.end("material", "G-2", "silicone-transition-strip", "membrane", ["silicone", "silicone-rubber"])
+	found := no_bond.findings with input as bench.document([bench.contact(strip, bead, {})], [])
+}
