@@ -91,7 +91,11 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 	}
 	if site != nil {
 		doc.Project.Place.Months = bands(site)
-		doc.Windows = b.windows(doc, site, set.Hours)
+		own := map[string]sited{}
+		if set.Site == nil && set.Place == "" {
+			own = b.ownSites(doc)
+		}
+		doc.Windows = b.windows(doc, site, own, set.Hours)
 	}
 	dewPoints(doc.Lines)
 	doc.Profiles = b.profiles(doc, site)

@@ -59,6 +59,7 @@ type MonthBand struct {
 // each temperature limit that a material of the line has.
 type Window struct {
 	Line       string  `json:"line"`
+	Place      string  `json:"place,omitempty"` // of a sheet that tells one of its own, other than the project's
 	From       string  `json:"from"`
 	To         string  `json:"to"`
 	MeanMinC   float64 `json:"mean_min_c"` // mean of the daily minima in the window

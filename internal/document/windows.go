@@ -8,29 +8,71 @@ import (
 	"abut/internal/schedule"
 )
 
+// sited is the place of a sheet, and its climate.
+type sited struct {
+	place string
+	site  *climate.Site
+}
+
+// ownSites are the places of sheets that tell another than the project's in the same cell
+// in which the project's sheet tells that: the same form, filled in for two buildings.
+func (b *Builder) ownSites(doc *Document) map[string]sited {
+	first := map[string]int{} // the first row of each sheet that has lines
+	for _, l := range doc.Lines {
+		if row, seen := first[l.Sheet]; !seen || l.Row < row {
+			first[l.Sheet] = l.Row
+		}
+	}
+	out := map[string]sited{}
+	at := doc.Project.Place.At
+	if row, has := first[at.Sheet]; !has || at.Row >= row {
+		return out
+	}
+	for _, f := range doc.Project.Places {
+		row, has := first[f.At.Sheet]
+		if !has || f.At.Sheet == at.Sheet || f.At.Cell != at.Cell || f.At.Row >= row {
+			continue
+		}
+		place, site := b.locate([]schedule.Fact{f}, "")
+		if site != nil && place.Station != doc.Project.Place.Station {
+			out[f.At.Sheet] = sited{place.Text, site}
+		}
+	}
+	return out
+}
+
 // windows computes the season odds of every live line with a known
-// installation date.
-func (b *Builder) windows(doc *Document, site *climate.Site, hours climate.Hours) []Window {
+// installation date, in the place of the project or in that of its sheet.
+func (b *Builder) windows(doc *Document, site *climate.Site, own map[string]sited, hours climate.Hours) []Window {
 	products := map[string]*schedule.Product{}
 	for i := range doc.Products {
 		products[doc.Products[i].ID] = &doc.Products[i]
 	}
+	type season struct {
+		place string
+		climate.Span
+	}
 	var out []Window
-	seasons := map[climate.Span]Window{}
+	seasons := map[season]Window{}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]
 		span, ok := installSpan(l)
 		if l.Struck || !ok {
 			continue
 		}
-		w, known := seasons[span]
+		here := sited{site: site}
+		if other, own := own[l.Sheet]; own {
+			here = other
+		}
+		w, known := seasons[season{here.place, span}]
 		if !known {
-			w = b.season(site, span, hours)
-			seasons[span] = w
+			w = b.season(here.site, span, hours)
+			w.Place = here.place
+			seasons[season{here.place, span}] = w
 		}
 		w.Line = l.ID
 		for _, c := range b.limitsOf(l, products) {
-			o := site.Odds(span, hours, c.LimitC)
+			o := here.site.Odds(span, hours, c.LimitC)
 			c.ShareBelow, c.ShareAbove, c.DaysUsable = o.ShareBelow, o.ShareAbove, o.DaysUsable
 			w.Checks = append(w.Checks, c)
 		}

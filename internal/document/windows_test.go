@@ -7,6 +7,7 @@ import (
 
 	"abut/internal/document"
 	"abut/internal/schedule"
+	"abut/internal/workbook"
 )
 
 const winter = `
@@ -179,6 +180,63 @@ func TestDocumentsKeepToTheSchema(t *testing.T) {
 	for _, grid := range []string{winter, "Mark | Membrane | Substrate\nD1 | qq | ww\n"} {
 		if err := document.Validate(build(t, grid, document.Settings{})); err != nil {
 			t.Error(err)
+		}
+	}
+}
+
+// buildSheets builds the document of a workbook of two sheets, South and North.
+func buildSheets(t *testing.T, set document.Settings, south, north string) *document.Document {
+	t.Helper()
+	var book *workbook.Book
+	for name, grid := range map[string]string{"South": south, "North": north} {
+		one, err := workbook.Read("log.csv", []byte(strings.TrimLeft(grid, "\n")), workbook.DefaultLimits())
+		if err != nil {
+			t.Fatal(err)
+		}
+		one.Sheets[0].Name = name
+		switch {
+		case book == nil:
+			book = one
+		case name == "North":
+			book.Sheets = append(book.Sheets, one.Sheets...)
+		default:
+			book.Sheets = append(one.Sheets, book.Sheets...)
+		}
+	}
+	doc, err := builder(t).Build(book, set)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return doc
+}
+
+// A sheet that tells another place in the cell of the form in which the first tells the
+// project's has the seasons of that place; one that tells it elsewhere has not.
+func TestSheetsOfTwoPlaces(t *testing.T) {
+	log := func(mark, site, above string) string {
+		return "Annex log |" + above + "\nSite: " + site + `
+
+Mark | Membrane | Substrate | Primer | Install date
+` + mark + `1 | SBS-modified self-adhered sheet | CMU | solvent-borne primer | 12 Feb 2026
+` + mark + `2 | SBS-modified self-adhered sheet | CMU | solvent-borne primer | 13 Feb 2026`
+	}
+	south := log("S", "Savannah, Georgia", "")
+	for name, c := range map[string]struct {
+		north, want string
+		set         document.Settings
+	}{
+		"the same cell":          {log("N", "Duluth, Minnesota", ""), "Duluth", document.Settings{}},
+		"the same place":         {log("N", "Savannah, Georgia", ""), "", document.Settings{}},
+		"another cell":           {log("N", "as before", "as in Duluth, Minnesota"), "", document.Settings{}},
+		"the settings beat both": {log("N", "Duluth, Minnesota", ""), "", document.Settings{Place: "Savannah, Georgia"}},
+	} {
+		doc := buildSheets(t, c.set, south, c.north)
+		s, n := window(doc, "S1"), window(doc, "N1")
+		if s == nil || n == nil || s.Place != "" || !strings.HasPrefix(n.Place, c.want) || (n.Place == "") != (c.want == "") {
+			t.Fatalf("%s: %+v, %+v", name, s, n)
+		}
+		if colder := n.MeanMaxC < s.MeanMaxC-10; colder != (c.want != "") {
+			t.Errorf("%s: highs of %.0f and %.0f °C", name, s.MeanMaxC, n.MeanMaxC)
 		}
 	}
 }

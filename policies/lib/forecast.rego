@@ -13,14 +13,14 @@ import data.lib.words
 # how words the odds of a check: "on 19 Jan 2027 in Milwaukee the air is below that in 90% of working hours".
 how(line, window, check, that) := sprintf("%s%s the air is below %s in %s of working hours", [
 	when(window),
-	where,
+	where(window),
 	that,
 	words.percent(check.share_below),
 ]) if {
 	not odds.is_mid_day(line)
 } else := sprintf("%s%s only %s of days have four hours running at or above %s", [
 	when(window),
-	where,
+	where(window),
 	words.percent(check.days_usable),
 	that,
 ])
@@ -30,8 +30,13 @@ when(window) := sprintf("on %s", [words.date(window.from)]) if {
 	window.from == window.to
 } else := sprintf("from %s", [words.date_range(window.from, window.to)])
 
-# where is " in Milwaukee", ", 18 mi west of Milwaukee," or nothing.
-where := sprintf(" in %s", [place.text]) if {
+# where is " in Milwaukee", ", 18 mi west of Milwaukee," or nothing; the sheet's own place where it tells another.
+where(window) := sprintf(" in %s", [own]) if {
+	own := object.get(window, "place", "")
+	own != ""
+} else := _where
+
+_where := sprintf(" in %s", [place.text]) if {
 	place := input.project.place
 	place.text != ""
 	count(place.text) <= 40

@@ -56,7 +56,7 @@ findings contains found if {
 		words.quoted(warm.check.limit_text),
 		warm.says,
 		forecast.when(window),
-		forecast.where,
+		forecast.where(window),
 		degrees.write(round(window.mean_min_c), degrees.like(line, warm.check)),
 	])
 	found := finding.at_with(line, ["material", "tag", "install"], message, {"related": related})
@@ -114,7 +114,7 @@ _message(window, kept, share) := naming.say("%s must not freeze for %s: %s%s %s 
 	naming.plain(kept.item),
 	kept.says,
 	forecast.when(window),
-	forecast.where,
+	forecast.where(window),
 	words.percent(window.night_frost),
 	_in_several(kept.nights, share),
 ])

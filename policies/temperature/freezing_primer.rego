@@ -86,6 +86,6 @@ _spans_night(check) if facts.said(facts.product_of(check), "frost_free_hours")
 _message(window, check) := naming.say("%s must be dry before night: %s%s %s of nights are below freezing", [
 	forecast.primer_name(check),
 	forecast.when(window),
-	forecast.where,
+	forecast.where(window),
 	words.percent(window.night_frost),
 ])

@@ -56,7 +56,7 @@ _severity(grade) := "warning" if {
 _message(item, window, grade) := naming.say("No grade is given for %s; %s%s %s of working hours are below %s, %s%s", [
 	naming.plain(item),
 	forecast.when(window),
-	forecast.where,
+	forecast.where(window),
 	words.percent(grade.share_below),
 	degrees.write(grade.limit_c, grade.limit_text),
 	sprintf("where the %s stops", [grade.name]),

@@ -80,7 +80,7 @@ _message(line, window, check) := naming.say("%s goes on up to %s, but %s%s %s%s"
 	forecast.name(check),
 	forecast.limit(check, like),
 	forecast.when(window),
-	forecast.where,
+	forecast.where(window),
 	_air(window, check, like),
 	_sun(line, window, like),
 ]) if {

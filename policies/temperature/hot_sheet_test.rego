@@ -84,3 +84,11 @@ test_other_roles_are_silent if {
 	count(_found(object.union(_check(32.2, "90 F", 0.9), {"role": "sealant"}), [_sun])) == 0
 	count(_found(object.union(_check(32.2, "90 F", 0.9), {"bound": "apply_min_c"}), [_sun])) == 0
 }
+
+# A sheet of another building tells its own place.
+test_place_of_the_sheet if {
+	there := object.union(_july, {"place": "Tucson, Arizona"})
+	doc := bench.document([bench.sheet({})], [], [bench.window([_check(32.2, "90 F", 0.6)], there)])
+	some f in hot_sheet.findings with input as doc
+	contains(f.message, "on 13 Jul 2026 in Tucson, Arizona the air is above that")
+}

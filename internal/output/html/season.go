@@ -41,6 +41,9 @@ func newSeason(id string, doc *document.Document, b *board) *season {
 	}
 	s := &season{}
 	for _, w := range doc.Windows {
+		if w.Place != "" {
+			continue // the chart is of the project's place
+		}
 		for _, c := range w.Checks {
 			if r, ok := seasonRowOf(w, c, b); ok {
 				s.Rows = append(s.Rows, r)
