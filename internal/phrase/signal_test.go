@@ -448,6 +448,9 @@ func TestHeldHeat(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%q: heated %v", text, got)
+		}
+	}
+}
 
 // A bead that is not bonded to its rod is as it should be; a sheet that is not bonded to
 // the wall is not.
