@@ -19,6 +19,17 @@ func (f *finder) onBoard(i int) bool {
 	return o.At == items[i].At && o.Polarity == "yes" && lies[o.Relation] && o.Side == "object" && isBoard(o) && !f.same(o)
 }
 
+// aboveBoard holds for roofing that a cell of neighbors puts above an insulation named
+// before it: "polyiso in 2 layers, RF-4 above".
+func (f *finder) aboveBoard(i int) bool {
+	items := f.line.Items
+	it := &items[i]
+	if it.Class != "roofing" || it.Side == "subject" || !slices.Contains(it.Signals, "lies_above") {
+		return false
+	}
+	return i > 0 && items[i-1].At == it.At && items[i-1].Polarity == "yes" && items[i-1].Class == "insulation"
+}
+
 // isBoard holds for what is laid between a sheet and its roofing.
 func isBoard(it *schedule.Item) bool {
 	return it.Class == "insulation" || it.Class == "sheathing" || strings.HasSuffix(it.Family, "cover-board")

@@ -68,7 +68,9 @@ func (f *finder) own() {
 			f.add(*second, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it) || f.onBoard(i) || f.deniedInRemark(it)):
 			f.add(*f.main, *it, it.Slot, "apart")
-		case it.Slot == "touches" && f.heldOff(i), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
+		case it.Slot == "touches" && f.pastMetal(i):
+			f.add(*f.main, *it, it.Slot, "direct") // though it is named after "then", the cell tells what parts the two
+		case it.Slot == "touches" && (f.heldOff(i) || f.aboveBoard(i)), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))

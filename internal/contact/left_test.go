@@ -141,3 +141,35 @@ func TestWouldNotHoldTo(t *testing.T) {
 		},
 		func(c contact.Contact) bool { return c.A.Product == "JS-7" && c.B.Product == "RF-3" })
 }
+
+// Roofing above the insulation that is named before it lies on that.
+func TestRoofingAboveInsulation(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"polyiso 2 x 60, RF-3 above":   "near",
+		"EPS, tapered; RF-3 above":     "near",
+		"RF-3 above; polyiso 2 x 60":   "direct",
+		"polyiso 2 x 60, RF-3 at edge": "direct",
+		"no polyiso, RF-3 above":       "direct",
+	},
+		func(touches string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | AB-1 | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | brick" + threeProducts
+		},
+		func(c contact.Contact) bool {
+			return c.From == "touches" && c.A.Product == "AB-1" && c.B.Product == "RF-3"
+		})
+}
+
+// Sheet metal that a cell calls the separator parts the row's own from what it names next.
+func TestSeparatorNamedFirst(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"galv. steel separator 0.5, then RF-3":             "separated",
+		"stainless separator strip continuous; RF-3 under": "separated",
+		"galv. steel closure 0.5; RF-3 under":              "direct",
+		"no stainless separator; RF-3 under":               "direct",
+		"RF-3 at the curb; brick; stainless separator":     "direct",
+	},
+		func(touches string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches | Termination\nT1 | AB-1 | plywood | none | " + touches + " | RF-3 stays behind\nT2 | AB-1 | plywood | none | brick | -" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.A.Product == "AB-1" && c.B.Product == "RF-3" })
+}

@@ -20,6 +20,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && f.keepsOff(s, b) {
 			return s
 		}
+		if b.Slot == "touches" && f.past(s, b) {
+			return s
+		}
 		if !separates(s) {
 			continue
 		}
@@ -40,6 +43,21 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		}
 	}
 	return nil
+}
+
+// past holds for sheet metal that a cell of neighbors calls the separator, and for what it
+// names next, which lies behind that: "stainless separator, then FM-1".
+func (f *finder) past(s, b *schedule.Item) bool {
+	if s.At != b.At || s.Clause == b.Clause || s.Class != "flashing-metal" || !slices.Contains(s.Signals, "separator") {
+		return false
+	}
+	i := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return o.ID == s.ID })
+	return i+1 < len(f.line.Items) && f.line.Items[i+1].ID == b.ID && (i == 0 || f.line.Items[i-1].At != s.At)
+}
+
+// pastMetal holds where a separator of sheet metal is named just before item i.
+func (f *finder) pastMetal(i int) bool {
+	return i > 0 && f.past(&f.line.Items[i-1], &f.line.Items[i]) && f.line.Items[i].Polarity == "yes" && f.line.Items[i-1].Polarity == "yes"
 }
 
 // coversFirst holds for a separator that a cell of covers names before another: what

@@ -101,7 +101,7 @@ func (m *matcher) at(toks []token, i int, hits []hit) []hit {
 	for _, n := range m.first[t.low] {
 		hits = n.walk(toks, i, i+1, hits)
 	}
-	if t.kind == number {
+	if t.kind == number && !ofTag(toks, i) {
 		for _, n := range m.nums {
 			hits = n.walk(toks, i, i+1, hits)
 		}
@@ -114,6 +114,11 @@ func (m *matcher) at(toks []token, i int, hits []hit) []hit {
 		}
 	}
 	return hits
+}
+
+// ofTag holds for the number of a tag: the 4 of "RF-4 above" counts nothing.
+func ofTag(toks []token, i int) bool {
+	return i > 1 && toks[i].glued && toks[i-1].low == "-" && toks[i-1].glued && toks[i-2].kind == word
 }
 
 // longestStem is the longest start of a word that is looked up.
