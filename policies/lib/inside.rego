@@ -58,10 +58,23 @@ _across_rows := [{
 	"vinyl": is_vinyl(item.family, item.text),
 } |
 	some line in _film_rows
+	not _names_open_outer(line)
 	item := facts.main_items(line)[0]
-	outer := _sheets_of(_wall(line))[0]
+	outer := [found | some found in _sheets_of(_wall(line)); not found.line.id in _paired_lines][0]
 	_may_be_cold(_wall(line))
 ]
+
+# A row that tells of both itself is told there.
+_paired_lines := {pair.line.id | some pair in pairs}
+
+# The row of the film names the sheet on the other face, which is open: a tight one elsewhere in the wall is not its own.
+_names_open_outer(line) if {
+	some item in line.items
+	facts.is_there(item)
+	item.class in data.vapor.barriers.sheet_classes
+	vaporclass.is_open(item)
+	regex.match(data.vapor.barriers.outside_words, lower(item.clause))
+}
 
 _may_be_cold(_) if facts.project_said("one_tight_layer")
 

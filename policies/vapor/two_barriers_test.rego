@@ -300,3 +300,21 @@ test_side_told_otherwise[name] if {
 	}
 	count(_two_rows({"texts": case.texts, "items": case.items}, {}, [])) == case.count
 }
+
+# The row of the film that names an open sheet on the other face has its own; a row that tells of both is told there.
+test_film_with_its_own_sheet_outside[name] if {
+	own := object.union(desk.own(24, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	sheet := object.union(desk.own(24, "V-1"), {"id": "W!24/7", "slot": "touches", "class": "membrane"})
+	some name, case in {
+		"open sheet outside": {"sheet": {"clause": "V-1 on the outer face"}, "count": 0},
+		"open sheet somewhere": {"sheet": {"clause": "V-1 at the sill"}, "count": 1},
+		"tight sheet outside": {"sheet": {"clause": "R-01 on the outer face", "product": "R-01", "keys": []}, "count": 1},
+	}
+	count(_two_rows({"items": [own, object.union(sheet, case.sheet)]}, {}, [])) == case.count
+}
+
+test_sheet_row_that_tells_of_the_film if {
+	both := {"items": [desk.own(23, "R-01"), _batt, _film]}
+	{f.line | some f in _two_rows({}, both, [])} == {"W!23"}
+	{f.line | some f in _two_rows({}, both, [desk.row(25, "R-01", {"group": "W4"})])} == {"W!23", "W!24"}
+}
