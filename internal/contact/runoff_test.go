@@ -49,3 +49,24 @@ func TestRunoffTouchesNothing(t *testing.T) {
 		t.Errorf("got %q", got)
 	}
 }
+
+// A gutter that is named again is the one of which the row has told the metal.
+func TestRunoffIntoTheNamedGutter(t *testing.T) {
+	for cells, want := range map[string]string{
+		"galvanized gutter, 150 half round, bare | copper valley discharges into the gutter": "copper-sheet>galvanized-sheet",
+		"zinc gutter half round | copper valley empties in gutter":                           "copper-sheet>zinc-sheet",
+		"galvanized gutter brackets | copper valley empties in the hopper":                   "",
+		"galvanized gutter, bare | copper valley set in gutter":                              "",
+		"no galvanized gutter, bare | copper valley empties in gutter":                       "copper-sheet>sheet-metal-unspecified",
+	} {
+		var got []string
+		for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Touches | Termination\nD1 | – | plywood | none | "+cells+"\nD2 | butyl tape | CMU | none | clay brick | –\n") {
+			if c.Line == "!2" && c.Kind == "runoff" {
+				got = append(got, name(c.A)+">"+name(c.B))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: got %q, want %q", cells, got, want)
+		}
+	}
+}

@@ -48,7 +48,29 @@ func (l *Line) namedBefore(i int) *Item {
 			return from
 		}
 	}
-	return nil
+	return l.fullerBefore(i, word)
+}
+
+// fullerBefore finds the one earlier item that says of what a thing is made that item i
+// only names: "gutter" after "galv. gutter G90, bare".
+func (l *Line) fullerBefore(i int, word string) *Item {
+	it := &l.Items[i]
+	if !strings.HasSuffix(it.Family, "-unspecified") {
+		return nil
+	}
+	var found *Item
+	for j := range l.Items[:i] {
+		from := &l.Items[j]
+		says := slices.ContainsFunc(headingWords(from.Text), func(w string) bool { return strings.TrimSuffix(w, "s") == word })
+		if !says || from.Class != it.Class || from.Polarity == "no" || strings.HasSuffix(from.Family, "-unspecified") {
+			continue
+		}
+		if found != nil && found.Family != from.Family {
+			return nil
+		}
+		found = from
+	}
+	return found
 }
 
 // clearOfNamed takes what a clause keeps the row's material clear of, in words that no
