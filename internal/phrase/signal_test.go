@@ -472,3 +472,34 @@ func TestNotBondedToARod(t *testing.T) {
 		}
 	}
 }
+
+// Boards with open joints let daylight in, and a sheet may be said to be seen there; the
+// number of a tag is no count of what stands beside it.
+func TestOpenJoints(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"larch boards, 8 open joints":                  "open_cover",
+		"zinc cassettes w/ 15 mm open joints":          "open_cover",
+		"clay brick, open head joints at 600":          "",
+		"panels, closed joints":                        "",
+		"membrane seen in the gaps":                    "shows_through",
+		"joints show the sheet":                        "shows_through",
+		"no sheet visible at the joints":               "!shows_through",
+		"sheet not visible between boards":             "!shows_through",
+		"bead visible at joints":                       "",
+		"tiles with sheet exposed at 10 joints":        "shows_through",
+		"sheet exposed at joints until slots are shut": "shows_through",
+		"RF-4 above": "lies_above",
+		"4 above":    "",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if s.ID == "open_cover" || s.ID == "shows_through" || s.ID == "lies_above" {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

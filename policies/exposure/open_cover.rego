@@ -4,7 +4,7 @@
 #   A perforated screen, slats or cladding with open joints keep the rain off in part, and the sun not at all: the
 #   days of the sheet go on to count behind them. In the third summer the sheet is chalked along every hole, and the
 #   screen must come down to reach it. It does not apply to sheets whose data lets them stay exposed, nor where the
-#   row puts insulation or board between the two.
+#   row puts insulation or board between the two and does not say that the sheet is seen all the same.
 # custom:
 #   id: exposure-open-cover
 #   topic: exposure
@@ -27,7 +27,6 @@ findings contains found if {
 	some line in sheet.lines
 	said := _said(line)
 	not daylight.left_open(line)
-	not _is_closed_behind(line, said)
 	shy := daylight.shy(line)
 	message := naming.say("%s stays in daylight behind its cover (%s); %s", [
 		naming.plain(shy.item),
@@ -40,12 +39,23 @@ findings contains found if {
 	})
 }
 
+# What the row says of its sheet comes before what it says of the cover.
 _said(line) := [s |
 	some s in line.signals
-	s.id == "open_cover"
-	s.slot in data.exposure.light.cover_slots
-	facts.said(line, "open_cover")
+	s.id == "shows_through"
+	facts.said(line, "shows_through")
 ][0]
+
+_said(line) := said if {
+	not facts.said(line, "shows_through")
+	said := [s |
+		some s in line.signals
+		s.id == "open_cover"
+		s.slot in data.exposure.light.cover_slots
+		facts.said(line, "open_cover")
+	][0]
+	not _is_closed_behind(line, said)
+}
 
 # What lies between the sheet and its open cover: "wool and perforated screen".
 _is_closed_behind(line, said) if {

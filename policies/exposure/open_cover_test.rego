@@ -53,3 +53,18 @@ test_may_stay if {
 	free := bench.product({"signals": [base.said("may_stay_exposed", "UV stable")]})
 	count(_found({"signals": [_slats]}, free)) == 0
 }
+
+# The row says that its sheet is seen through the cover, whatever lies between elsewhere.
+test_shows_through[name] if {
+	wool := bench.item_of("touches", "wool", "insulation")
+	some name, case in {
+		"seen": {"signals": [bench.signal("shows_through", "remark", "sheet visible in the joints")], "count": 1},
+		"seen beside wool": {
+			"items": [bench.own, wool],
+			"signals": [_slats, bench.signal("shows_through", "remark", "sheet visible in the joints")],
+			"count": 1,
+		},
+		"not seen": {"signals": [bench.denial("shows_through", "remark", "sheet not visible in the joints")], "count": 0},
+	}
+	count(_found(object.remove(case, ["count"]), _allows(90))) == case.count
+}
