@@ -155,3 +155,22 @@ D2 | butyl membrane | CMU | none | laps 4`})
 		}
 	}
 }
+
+// What a sheet lets through by the test of a material is told in a remark; an assembly's, and
+// what is asked for, is not it.
+func TestAirOfTheSheetInARemark(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"0.09 L/(s·m²) @ 75 Pa by ASTM E2178, report on file":       0.09,
+		"membrane approved with 0.03 cfm/ft² at 1.57 psf":           0.1524,
+		"CAN/ULC-S741: 0.011 L/(s·m²)":                              0.011,
+		"assembly 0.11 L/(s·m²) by E2357; sheet by E2178":           0,
+		"membrane shall be tested to 0.02 L/(s·m²) max., E2178":     0,
+		"0.11 L/(s·m²) at 75 Pa, as the drawings have it":           0,
+		"mock-up wall 0.11 L/(s·m²) at 75 Pa, sheet to ASTM E2178.": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && (!near(f.Min, want) || f.At.Cell == "") {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}
