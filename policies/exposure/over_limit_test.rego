@@ -118,3 +118,16 @@ test_letter_that_gives_less_or_is_not_there if {
 		count(_found(_citing(text), _allows(60, "60"))) == 1
 	}
 }
+
+# Work of a month that is covered within a week: what is laid first lies longest, and is asked about.
+test_what_is_laid_first[name] if {
+	some name, case in {
+		"first to first is over": {"allowed": 60, "level": "warning"},
+		"first to first is on the limit": {"allowed": 80, "level": "note"},
+		"last to last is over": {"allowed": 49, "level": "warning"},
+		"all is over": {"allowed": 39, "level": "error"},
+	}
+	spans := {"bare_days": bench.span(40, 90, 50, "2026-05-01", "2026-07-29")}
+	line := object.union(_bare(40, 90), {"spans": spans})
+	{f.severity | some f in _found(line, _allows(case.allowed, "x"))} == {case.level}
+}

@@ -91,18 +91,22 @@ _is_noted(row) if {
 	limit.max != null
 }
 
-# level is error where the days from the end of the installation to the end of the cover are over the limit, or even
-# the shortest count is; a note where only what was laid first is; a temporary cover told in the row makes it a note.
+# level is error where even the shortest count is over the limit; a warning where what is laid and covered last is, or
+# what is laid and covered first; a note where only what is laid first and covered last is; a temporary cover told in
+# the row makes it a note.
 level(row, days) := "note" if {
 	row.span.max > days
 	facts.said(row.line, "covered_otherwise")
 } else := "error" if {
 	row.span.min > days
 } else := "warning" if {
-	row.span.last > days
+	max([row.span.last, _first(row.span)]) > days
 } else := "note" if {
 	row.span.max > days
 }
+
+# From the first day of the installation to the first of the cover.
+_first(span) := (span.min + span.max) - span.last
 
 # softer is at most a warning, for figures that nobody stated.
 softer("error") := "warning"
