@@ -47,6 +47,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"pull":            {"pull_pa", "strength"},
 
 	"insulation_thickness": {"insulation_mm", "length"},
+	"outside_r":            {"outside_r_m2kw", "r_value"},
 }
 
 // figure reads the quantity that a cell of a figure column states; ok is false

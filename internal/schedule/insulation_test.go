@@ -42,3 +42,21 @@ func TestSizeAfterTag(t *testing.T) {
 		t.Errorf("in inches: %v", *f.Min)
 	}
 }
+
+// A column of the resistance outside is the row's own, under a heading that spans others too.
+func TestResistanceOutside(t *testing.T) {
+	for heading, want := range map[string]float64{
+		"RSI outboard":             3.1,
+		"Exterior R-value":         3.1 * 0.1761102,
+		"ci R":                     3.1 * 0.1761102,
+		"Outside RSI (m²·K/W)":     3.1,
+		"R (h·ft²·°F/Btu) outside": 3.1 * 0.1761102,
+		"R-value":                  0,
+	} {
+		s := read(t, "Mark | Wall type | Membrane | Substrate | Primer | "+heading+" | Remarks\nT1 | EX-4 | butyl sheet | plywood | none | 3.1 | none\nT2 | EX-4 | butyl sheet | CMU | none | 2.9 | rolled twice")
+		f, ok := line(t, s, "T1").Figures["outside_r_m2kw"]
+		if ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", heading, f)
+		}
+	}
+}

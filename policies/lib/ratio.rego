@@ -25,3 +25,12 @@ outside(layers, i) := sum([layer.r | some layer in outer]) if {
 	outer := [layer | some j, layer in layers; j > i; layer.insulates]
 	every layer in outer { is_number(layer.r) }
 }
+
+# stated is the resistance (m²·K/W) that small letters tell: "RSI 3.5", "R-20". That of an inch is that of no board.
+stated(text) := to_number(found[0][1]) if {
+	found := regex.find_all_string_submatch_n(data.vapor.share.rsi, text, 1)
+	found[0][2] == ""
+} else := to_number(found[0][1]) / data.vapor.ratio.r_si if {
+	found := regex.find_all_string_submatch_n(data.vapor.share.r, text, 1)
+	found[0][2] == ""
+}

@@ -157,21 +157,12 @@ _filled(line) := [object.union(item, {"r": r}) |
 ]
 
 _r(item) := stated[0] if {
-	stated := [r | some text in array.concat([item.clause], _product_texts(item)); r := _stated(lower(text))]
+	stated := [r | some text in array.concat([item.clause], _product_texts(item)); r := ratio.stated(lower(text))]
 }
 
 _product_texts(item) := [text | some text in facts.product_of(item).texts]
 
 default _product_texts(_) := []
-
-# A resistance by the inch is that of no board.
-_stated(text) := to_number(found[0][1]) if {
-	found := regex.find_all_string_submatch_n(data.vapor.share.rsi, text, 1)
-	found[0][2] == ""
-} else := to_number(found[0][1]) / data.vapor.ratio.r_si if {
-	found := regex.find_all_string_submatch_n(data.vapor.share.r, text, 1)
-	found[0][2] == ""
-}
 
 # The one build-up of the row's wall, where the note means it; told of one wall only.
 _wall(line, ask) := walls[0] if {
