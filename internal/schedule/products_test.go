@@ -761,3 +761,27 @@ D2 | VO-4 | OSB | none | brick | 2 in. | @2026-05-02`})
 		}
 	}
 }
+
+// A remark that bars something in brackets, or after it has said what the product is for,
+// bars only that.
+func TestRemarkTurns(t *testing.T) {
+	for words, want := range map[string]string{
+		"Gutter seams, copper flashings (has naphtha: never on polystyrene)": "polystyrene",
+		"Copper flashings, not for polystyrene":                              "polystyrene",
+		"Never on copper, not on polystyrene":                                "copper polystyrene",
+		"Not on copper (ask first)":                                          "copper",
+		"Copper flashings (first prime zinc)":                                "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
+			page{name: "P", grid: "Code | Type | Apply at °C | VOC, g/L | Remarks\nQS-4 | Butyl sealant | 5 to 40 | 90 | " + words + "\nQS-5 | Hybrid sealant | 5 to 40 | 20 | -"})
+		var got []string
+		for _, off := range product(t, s, "QS-4").KeepOff {
+			if !off.Except {
+				got = append(got, off.Text)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: keeps off %q, want %q", words, got, want)
+		}
+	}
+}

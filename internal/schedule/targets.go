@@ -267,21 +267,43 @@ func (r *reader) suited(p *Product, c source) []Target {
 
 // remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
 func (r *reader) remarkTargets(p *Product, c source) {
-	for _, part := range r.words.splitList(c.text) {
-		fine, not := r.words.hasAny(part.text, r.words.accept.Fine), r.words.hasAny(part.text, r.words.accept.Not)
-		fine = fine || r.words.hasAny(firstWords(part.text, 2), r.words.accept.Meant)
+	for _, words := range r.remarkStances(c.text) {
+		fine, not := r.words.hasAny(words, r.words.accept.Fine), r.words.hasAny(words, r.words.accept.Not)
+		fine = fine || r.words.hasAny(firstWords(words, 2), r.words.accept.Meant)
 		if !fine && !not {
 			continue
 		}
-		for _, m := range r.near(p, part.text) {
-			if r.stateBarred(part.text, m) {
+		for _, m := range r.near(p, words) {
+			if r.stateBarred(words, m) {
 				continue
 			}
-			tg := r.target(m, part.text[m.start:m.end], c.at)
+			tg := r.target(m, words[m.start:m.end], c.at)
 			tg.Except = fine && !not
 			p.KeepOff = append(p.KeepOff, tg)
 		}
 	}
+}
+
+// remarkStances parts a note where what it says turns: a bracket that bars something bars
+// what stands in it ("metal laps (solvent: not on foam)"), and what follows a comma and
+// "not" is another matter than what stands before it ("metal laps, not for foam").
+func (r *reader) remarkStances(text string) []string {
+	var out []string
+	for _, part := range r.words.splitList(text) {
+		rest := bracket.ReplaceAllStringFunc(part.text, func(in string) string {
+			if !r.words.hasAny(in, r.words.accept.Not) {
+				return in
+			}
+			out = append(out, r.reasoned(strings.Trim(in, "() ")))
+			return " "
+		})
+		if at := turned.FindStringIndex(rest); at != nil && !r.words.hasAny(rest[:at[0]], r.words.accept.Not) {
+			out = append(out, rest[:at[0]])
+			rest = rest[at[0]+1:]
+		}
+		out = append(out, rest)
+	}
+	return out
 }
 
 func (r *reader) target(m mention, words string, at At) Target {
