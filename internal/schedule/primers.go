@@ -4,12 +4,15 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // primersByUse takes products that the primer columns of the schedule name, and
-// that nothing else tells the kind of, for primers.
+// that nothing else tells the kind of, for primers: those too of which only the chemistry
+// is told ("solvent, synthetic rubber", "latex") and that the schedule lays nowhere.
 func (r *reader) primersByUse(t *table) {
 	col := t.column("primer")
+	laid := sync.OnceValue(func() map[int]bool { return r.laidIn(t) })
 	for row := t.first; col > 0 && row <= t.last; row++ {
 		if t.ownCells(row) < 2 {
 			continue // a heading merged over the columns
@@ -20,7 +23,7 @@ func (r *reader) primersByUse(t *table) {
 			}
 			p := &r.sched.Products[m.product]
 			words := firstNonEmpty(p.Texts["type"], p.Name)
-			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) {
+			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) && !(stuffOnly(p) && !laid()[m.product]) {
 				continue
 			}
 			r.asPrimer(p, words)
@@ -57,6 +60,32 @@ func (r *reader) asPrimer(p *Product, words string) {
 func (r *reader) coatAsPrimer(p *Product) bool {
 	words := p.Texts["type"] + " " + p.Texts["material"] + " " + p.Name
 	return (p.Class == "coating" || p.Class == "mastic") && r.words.hasAny(words, r.words.accept.Primer)
+}
+
+// stuffOnly holds for a product of which the words tell the stuff and no use.
+func stuffOnly(p *Product) bool {
+	words := strings.Join([]string{p.Texts["type"], p.Texts["material"], p.Texts["chemistry"], p.Texts["alias"]}, " ")
+	stuff := p.byRow || p.Class == "coating" || p.Class == "mastic"
+	return stuff && p.Class != "primer" && !sealantWord.MatchString(words) && !coatWord.MatchString(words)
+}
+
+// coatWord calls a product by another use than a primer's.
+var coatWord = regexp.MustCompile(`(?i)\b(?:mastic|cement|paint|coat(?:s|ing)?|filler|sealer|repellent|stain)\b`)
+
+// laidIn are the products that a schedule names as what is laid or gunned.
+func (r *reader) laidIn(t *table) map[int]bool {
+	out := map[int]bool{}
+	for i, col := range t.nums {
+		if slot := t.cols[i].Slot; slot != "tag" && slot != "material" && slot != "sealant" && slot != "edge" {
+			continue
+		}
+		for words := range r.said(t, col) {
+			for _, m := range r.lex.findTags(words) {
+				out[m.product] = true
+			}
+		}
+	}
+	return out
 }
 
 // onBed stands after the primer that a piece is about.

@@ -135,7 +135,7 @@ func (r *reader) identify(p *Product) {
 		m = r.withoutUse(parts, p.Texts["alias"], m)
 	}
 	if m.Family == "" && len(m.Traits) > 0 {
-		m = r.byRestOfRow(p, parts, m)
+		m, p.byRow = r.byRestOfRow(p, parts, m), true
 	}
 	if m.Class == "sealant" && r.isFilm(p, parts) { // "two-part urethane", so many mils thick and so many days bare
 		if as := r.vocab.Describe(strings.Join(parts, " ") + " fluid-applied membrane"); as.Class == "membrane" {

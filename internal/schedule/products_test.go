@@ -785,3 +785,30 @@ func TestRemarkTurns(t *testing.T) {
 		}
 	}
 }
+
+// What a primer column names, of which the data tells the stuff and no use, is a primer;
+// what the schedule also lays, or calls a sealant, is none.
+func TestPrimersOfStuffOnly(t *testing.T) {
+	s := read(t, `Mark | Product | Substrate | Primer | Lap
+W-1 | A-1 | block | P-1 | 3 in.
+W-2 | A-1 | plywood | P-2 | 3 in.
+W-3 | A-1 | block | none, C-3 at edges | 3 in.
+W-4 | D-4 | brick | none | -
+W-5 | A-1 | brick | D-4 | 3 in.
+
+Tag | Chemistry | Thickness | Apply min °F | Days open
+A-1 | rubberized asphalt, self-adhered | 40 mil | 40 | 60
+P-1 | acrylic, water-borne | - | 40 | same shift
+P-2 | SBS rubber in solvent | - | 20 | same shift
+C-3 | butyl caulk, solvent release | - | 25 | -
+D-4 | latex | 4 mil | 40 | no limit
+`)
+	got := ""
+	for _, p := range s.Products {
+		got += p.Tag + " " + p.Role + " " + p.Family + "; "
+	}
+	want := "A-1 membrane rubberized-asphalt-membrane; P-1 primer water-primer; P-2 primer solvent-primer; C-3 sealant butyl-sealant; D-4 coating latex-paint; "
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}

@@ -192,6 +192,7 @@ type Product struct {
 	Repeats bool              `json:"repeats"` // the tag stands more than once
 
 	section string // the words that head its rows in the table
+	byRow   bool   // only the chemistry is told: the rest of its row made it a sheet or a sealant
 	home    *table // that it was registered from, nil of a card or note
 }
 
