@@ -310,7 +310,11 @@ func (p *Product) also(before, all []string) {
 // primerRule reads a primer column of its own: "none on clean metal; T-01 or
 // T-02 elsewhere".
 func (r *reader) primerRule(p *Product, c source) {
-	if p.Role == "primer" {
+	if p.Role == "primer" { // its own row tells there what it primes: "masonry, board. Not metal"
+		c.text = r.words.writtenOut(c.text)
+		if !r.saysNone(c.text) {
+			p.Suits = append(p.Suits, r.suited(p, c)...)
+		}
 		return
 	}
 	var anywhere []string // primers that no substrate is named for

@@ -812,3 +812,28 @@ D-4 | latex | 4 mil | 40 | no limit
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 }
+
+// In the row of a primer the column of primers tells what it is for, and not what it is
+// primed with.
+func TestPrimersTellTheirBeds(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Lap
+W-1 | R-1 | block | P-1 | 3 in.
+W-2 | R-1 | brick | P-2 | 3 in.
+W-3 | R-1 | brick | P-3 | 3 in.
+
+Tag | Type | Thickness | Max days open | Min apply °C | Primer / use
+R-1 | rubberized asphalt membrane | 1 mm | 60 | 5 | P-1 or P-2
+P-1 | water-borne primer | - | - | 5 | block, plywood. Not on steel
+P-2 | solvent primer | - | - | -5 | brick, steel; never XPS
+P-3 | acrylic primer | - | - | 5 | none
+`)
+	got := ""
+	for _, tag := range []string{"P-1", "P-2", "P-3"} {
+		p := product(t, s, tag)
+		got += tag + " for " + targets(p.Suits) + ", not " + targets(p.KeepOff) + "; "
+	}
+	want := "P-1 for concrete-masonry osb-plywood-sheathing, not carbon-steel; P-2 for clay-brick carbon-steel, not xps; P-3 for , not ; "
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
