@@ -71,7 +71,10 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
-		text = summed(filmFirst.ReplaceAllString(text, "$1 $3 $2"))
+		text = summed(filmFirst.ReplaceAllString(filmBehind(text), "$1 $3 $2"))
+		if c.unit != "" {
+			text = filmNoUnit.ReplaceAllString(text, "$1 "+c.unit+" $2")
+		}
 	}
 	for _, q := range r.quantities(text, kind, c.unit) {
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
@@ -213,6 +216,24 @@ func (r *reader) withHeadingUnit(text, kind, unit string) string {
 
 // filmFirst is a film told before its unit: "17 dry mils".
 var filmFirst = regexp.MustCompile(`(?i)(\d)\s+(dry|wet)\s+(mils?)\b`)
+
+// wordThenFilm is a film told after its word, at the start of a cell and further on: "wet
+// 60 / dry 30 mils", "WFT: 1.5 mm, DFT: 0.75 mm".
+var (
+	wordThenFilm  = regexp.MustCompile(`(?i)\b(wet|dry|wft|dft)(?: film)?\s*[:=]?\s*(\d+(?:\.\d+)?(?:\s*(?:mils?|mm|µm|microns?)\b)?)`)
+	opensWithFilm = regexp.MustCompile(`(?i)^\s*(?:wet|dry|wft|dft)\b`)
+)
+
+// filmBehind puts the words of films behind their figures, where a cell opens with one.
+func filmBehind(text string) string {
+	if !opensWithFilm.MatchString(text) {
+		return text
+	}
+	return wordThenFilm.ReplaceAllString(text, "$2 $1")
+}
+
+// filmNoUnit is a film whose unit the heading tells: "60 wet / 30 dry".
+var filmNoUnit = regexp.MustCompile(`(?i)(\d)\s+(wet|dry|wft|dft)\b`)
 
 // wetThen and dryThen stand right behind a film, after the bracket of its second unit.
 var (

@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 )
@@ -171,6 +172,27 @@ func TestAirOfTheSheetInARemark(t *testing.T) {
 		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
 		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && (!near(f.Min, want) || f.At.Cell == "") {
 			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}
+
+// TestFilmsAfterTheirWords: the word for a film may stand before its figure.
+func TestFilmsAfterTheirWords(t *testing.T) {
+	for cell, want := range map[string]string{
+		"wet 50 / dry 25":              "0.64 25 mil dry",
+		"50 wet, 25 dry":               "0.64 25 mil dry",
+		"WFT: 1.5 mm, DFT: 0.75 mm":    "0.75 0.75 mm DFT",
+		"dry 25 / wet 50":              "0.64 dry 25 / wet 50",
+		"wet 50":                       "1.27 wet 50",
+		"25 mil, dry laid on wet slab": "0.64 25 mil, dry laid on wet slab",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Thickness, mil
+D1 | LM-1 | concrete | none | ` + cell + `
+D2 | LM-1 | CMU | none | 30`}, page{name: "P", grid: "Tag | Type | Thickness | Apply min °F\nLM-1 | fluid-applied acrylic membrane | 30 mil dry | 40\nTP-1 | butyl tape | 1 mm | 20"})
+		f := line(t, s, "D1").Figures["thickness_mm"]
+		if f.Min == nil || fmt.Sprintf("%.2f %s", *f.Min, f.Text) != want {
+			t.Errorf("%s: %v %+v, want %s", cell, value(f.Min), f, want)
 		}
 	}
 }
