@@ -272,6 +272,7 @@ func (r *reader) outside(b *workbook.Book, all []*table) {
 			r.projectFacts(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
 		}
 	}
+	r.each(all, kindSchedule, r.wallLimits)
 }
 
 // tables finds and classifies the tables of every sheet.

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
 
@@ -42,6 +43,39 @@ func (r *reader) wallTypes(t *table) {
 			c.Slot, c.Confidence, c.Why = "layers", 1, "it is a part of the wall, as its neighbors are"
 		}
 	}
+}
+
+// wallLimits takes what the remarks of a list of walls ask of the sheet there ("AB 10 perm
+// min., dries both ways") for limits of the rows on that wall, as a note that names the
+// wall tells them.
+func (r *reader) wallLimits(t *table) {
+	mark := t.column("mark")
+	if mark == 0 || t.has("layers") == 0 || t.has("install", "finish", "cover", "lap", "primer", "specified") > 0 {
+		return
+	}
+	for row := t.first; row <= t.last; row++ {
+		code := text(t.sheet, row, mark)
+		if !r.codes[code] {
+			continue
+		}
+		for i, col := range t.nums {
+			if t.cols[i].Slot != "remark" {
+				continue
+			}
+			for _, part := range r.words.splitList(text(t.sheet, row, col)) {
+				if r.bounds(part.text, "vapor_permeance") {
+					r.limitsIn(code+": "+part.text, t.at(row, col))
+				}
+			}
+		}
+	}
+}
+
+// bounds holds for words with a figure of the kind that they call the least or the most.
+func (r *reader) bounds(text, kind string) bool {
+	return slices.ContainsFunc(r.phrase.Quantities(text, ""), func(q phrase.Quantity) bool {
+		return q.Kind == kind && (q.Bound == "min" || q.Bound == "max")
+	})
 }
 
 // ofResistance is the part that heads the resistance of the insulation beside it.

@@ -88,3 +88,24 @@ D1 | SBS sheet | concrete | none | brick`}, page{name: "Types", grid: grid})
 		}
 	}
 }
+
+// What the remarks of a list of walls ask of the sheet holds for the rows on that wall; a
+// figure that they only tell, and one of something else, asks nothing.
+func TestLimitsOfWalls(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Wall | Membrane | Substrate | Primer | Lap
+D1 | EW2 | SBS sheet | concrete | none | 3 in.
+D2 | EW3 | SBS sheet | concrete | none | 3 in.
+D3 | EW4 | SBS sheet | concrete | none | 3 in.`}, page{name: "Types", grid: `
+Wall | Facing | Insulation | Air barrier | Backup | Remarks
+EW2 | brick | 2 in. XPS | fluid | plywood on studs with batts | sheet at least 5 perm; 2 hr rated
+EW3 | brick | 3 in. wool | SBS sheet | block | sheet has 0.05 perm, STC 50 min.
+EW4 | stone | 3 in. wool | SBS sheet | block | 0.1 perm max. over the pool hall`})
+	got := ""
+	for _, l := range s.Project.Limits {
+		got += fmt.Sprintf("%s %s %v %v; ", l.Kind, l.Scope, l.Min != nil, l.Max != nil)
+	}
+	if want := "vapor_ng ew2 true false; vapor_ng ew4 false true; "; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
