@@ -8,6 +8,7 @@ package lib.inside
 import data.lib.facts
 import data.lib.section
 import data.lib.vaporclass
+import data.lib.wall_type
 
 # pairs lists rows with both: {"line", "outer": item, "inner": words, "cell", "vinyl": true or false}.
 pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell, "vinyl": inner.vinyl} |
@@ -21,7 +22,8 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
 # all insulation is in the studs, or the notes bar a second barrier wherever it lies: {"line" of the film, "outer",
-# "outer_line", "inner": words, "cell", "vinyl"}; or the row of a film tells itself of the tight sheet outside.
+# "outer_line", "inner": words, "cell", "vinyl", "barred": rows of wall types that bar it}; or the row of a film tells
+# itself of the tight sheet outside.
 across := array.concat(_across_rows, _in_one_row)
 
 _in_one_row := [{
@@ -31,6 +33,7 @@ _in_one_row := [{
 	"inner": film.text,
 	"cell": film.at.cell,
 	"vinyl": is_vinyl(film.family, film.text),
+	"barred": [],
 } |
 	facts.project_said("one_tight_layer")
 	some line in facts.live_lines
@@ -56,12 +59,13 @@ _across_rows := [{
 	"inner": item.text,
 	"cell": item.at.cell,
 	"vinyl": is_vinyl(item.family, item.text),
+	"barred": _barring(line),
 } |
 	some line in _film_rows
 	not _names_open_outer(line)
 	item := facts.main_items(line)[0]
 	outer := [found | some found in _sheets_of(_wall(line)); not found.line.id in _paired_lines][0]
-	_may_be_cold(_wall(line))
+	_may_be_cold(line)
 ]
 
 # A row that tells of both itself is told there.
@@ -78,7 +82,15 @@ _names_open_outer(line) if {
 
 _may_be_cold(_) if facts.project_said("one_tight_layer")
 
-_may_be_cold(wall) if not wall in _insulated_walls
+_may_be_cold(line) if count(_barring(line)) > 0
+
+_may_be_cold(line) if not _wall(line) in _insulated_walls
+
+# The row of the wall type allows one tight layer, or bars one inside, whatever the studs hold.
+_barring(line) := [wall |
+	some wall in wall_type.of(line)
+	facts.said(wall, "one_tight_layer")
+]
 
 # _sheets_of lists the sheets of a wall: those that cover it before those at its openings and edges.
 _sheets_of(wall) := array.concat(
@@ -97,8 +109,12 @@ _film_rows := [line |
 	not line.id in section.told_lines
 	facts.main_items(line)[0].family in data.vapor.barriers.inside_families
 	_tells_inside(line)
-	_has_filled_studs(line)
+	_is_closing(line)
 ]
+
+_is_closing(line) if _has_filled_studs(line)
+
+_is_closing(line) if count(_barring(line)) > 0
 
 _film_walls := {_wall(line) | some line in _film_rows}
 

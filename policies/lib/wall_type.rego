@@ -1,8 +1,13 @@
 # METADATA
 # title: Rows of wall types
 # description: |
-#   What the row of a build-up is called by, where a table of its own lists the walls of the schedule.
+#   What the row of a build-up is called by, where a table of its own lists the walls of the schedule, and which of
+#   those a row of the schedule stands under.
+# custom:
+#   looks: across rows
 package lib.wall_type
+
+import data.lib.facts
 
 # names of a wall type: the short words in the first columns of its row, as they are written.
 names(line) := {name |
@@ -10,4 +15,26 @@ names(line) := {name |
 	name := trim_space(line.texts[slot])
 	name != ""
 	count(name) <= data.lib.wall_types.longest_name
+}
+
+# of lists the rows of a list of walls that a row of the schedule stands under: "W4", "W4 LAUNDRY WALL - BRICK".
+of(line) := [wall |
+	some wall in _walls
+	wall.table != line.table
+	_is_of(line, wall.mark)
+]
+
+_walls := [wall |
+	some wall in facts.live_lines
+	wall.mark != ""
+	wall.texts.layers != ""
+]
+
+_is_of(line, mark) if trim_space(line.texts.type) == mark
+
+_is_of(line, mark) if line.group == mark
+
+_is_of(line, mark) if {
+	startswith(line.group, mark)
+	regex.match(data.lib.wall_types.end, substring(line.group, count(mark), 1))
 }

@@ -19,6 +19,7 @@ package vapor.inboard_barred
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.wall_type
 import data.lib.words
 
 findings contains found if {
@@ -50,25 +51,7 @@ _inside(line) := [item |
 
 # _told lists what the build-up of the row's wall type says of insulation inside.
 _told(line) := [{"wall": wall, "name": wall.mark, "slot": slot, "text": text} |
-	some wall in _walls
-	wall.table != line.table
-	_is_of(line, wall.mark)
+	some wall in wall_type.of(line)
 	some slot, text in wall.texts
 	regex.match(data.vapor.inboard.barred, lower(text))
 ]
-
-_walls := [wall |
-	some wall in facts.live_lines
-	wall.mark != ""
-	wall.texts.layers != ""
-]
-
-_is_of(line, mark) if trim_space(line.texts.type) == mark
-
-_is_of(line, mark) if line.group == mark
-
-# "W4 LAUNDRY WALL – BRICK"
-_is_of(line, mark) if {
-	startswith(line.group, mark)
-	regex.match(data.vapor.inboard.end, substring(line.group, count(mark), 1))
-}

@@ -1,17 +1,18 @@
 # METADATA
-# title: Vapor barrier inside in a warm climate
+# title: Vapor barrier on the cooled side of the insulation
 # description: |
 #   Polyethylene inside belongs to cold climates. Where winters are mild the film only stops drying: in a humid
 #   summer outdoor vapor meets it on the cooled side, and within two such summers the gypsum behind it is spotted.
-#   It does not apply to vinyl wall covering, nor to walls that already have a tight sheet outside, which are told
-#   by other rules.
+#   Around a freezer or a cold store vapor drives inward all year, and a tight layer on the room side of the insulation
+#   turns it to ice until the liner comes off: an error there. It does not apply to vinyl wall covering, nor, where
+#   winters are mild, to walls that already have a tight sheet outside, which are told by other rules.
 # custom:
 #   id: vapor-inside-warm
 #   topic: vapor
 #   severity: warning
-#   reason: Vapor drives inward in summer and condenses on the cool back of the film.
-#   remedy: Leave the film out; paint is enough inside in this climate.
-#   source: IRC R702.7 bars class I inside in zones 1 to 3
+#   reason: Vapor drives inward there and condenses on the cool back of the film.
+#   remedy: Leave the film out; what keeps vapor back belongs on the warm side, which is the outer one there.
+#   source: IRC R702.7 bars class I inside in zones 1 to 3; cold stores from common practice
 #   basis: source-read
 #   example: "polyethylene behind the gypsum board in Houston"
 package vapor.inside_warm
@@ -19,7 +20,10 @@ package vapor.inside_warm
 import data.lib.facts
 import data.lib.finding
 import data.lib.section
+import data.lib.vaporclass
+import data.lib.wall_type
 import data.lib.winter
+import data.lib.words
 
 findings contains finding.at(facts.lines_by_id[layer.line], ["material", "tag", layer.at.cell], message) if {
 	winter.celsius >= data.vapor.climate.warm_c
@@ -40,3 +44,41 @@ _is_outside(one, i) if {
 	some layer in array.slice(one.layers, i + 1, count(one.layers))
 	layer.insulates
 }
+
+# The room is kept cold, and what the row lays on its side is tight.
+findings contains finding.at_with(line, ["material", "tag", side.slot], message, extra) if {
+	some line in facts.live_lines
+	item := facts.main_items(line)[0]
+	item.class in data.vapor.cold_rooms.classes
+	vaporclass.of(item) == "I"
+	side := _room_side(line)[0]
+	room := _cold_room(line)[0]
+	message := sprintf("%s lies on the room side (%s) of %s (%s), into which vapor drives all year", [
+		item.text,
+		words.quoted(side.text),
+		"a room that is kept cold",
+		words.quoted(room.text),
+	])
+	related := [finding.related(room.line, [room.slot], "the room") | room.line.id != line.id]
+	extra := {"severity": "error", "related": related}
+}
+
+_room_side(line) := [{"slot": slot, "text": text} |
+	some slot in data.vapor.cold_rooms.side_slots
+	text := object.get(line.texts, slot, "")
+	regex.match(data.vapor.cold_rooms.room_side, lower(text))
+	not regex.match(data.vapor.cold_rooms.warm_side, lower(text))
+]
+
+# The row's place tells the room, or the row of its wall type does.
+_cold_room(line) := [{"line": told.line, "slot": told.slot, "text": told.text} |
+	some told in array.concat(
+		[{"line": line, "slot": slot, "text": object.get(line.texts, slot, "")} | some slot in ["place", "group", "remark"]],
+		[{"line": wall, "slot": slot, "text": text} |
+			some wall in wall_type.of(line)
+			some slot, text in wall.texts
+		],
+	)
+	regex.match(data.vapor.cold_rooms.words, lower(told.text))
+	not regex.match(data.vapor.cold_rooms.beside, lower(told.text))
+]

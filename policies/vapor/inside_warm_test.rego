@@ -1,5 +1,6 @@
 package vapor.inside_warm_test
 
+import data.lib.bench_test as bench
 import data.lib.wall_test as wall
 import data.vapor.inside_warm
 
@@ -26,4 +27,45 @@ test_silent[name] if {
 		"two barriers are told elsewhere": {"layers": [wall.film, wall.batt, wall.sheet], "winter": 12},
 	}
 	count(_found(case.layers, case.winter)) == 0
+}
+
+_cold(row, film) := found if {
+	item := object.union(bench.item("material", "poly", "polyethylene-sheet", "membrane", []), {"vapor_ng": film})
+	usual := {"group": "W9", "items": [item], "texts": {"substrate": "room side of PIR"}}
+	line := bench.line("W!12", 12, object.union(usual, row))
+	wall := bench.line("T!4", 4, {
+		"sheet": "T",
+		"table": "t2",
+		"mark": "W9",
+		"texts": {"layers": "panel; block; PIR; liner", "remark": "walk-in cooler, 2 C"},
+	})
+	found := inside_warm.findings with input as object.union(bench.document([], []), {"lines": [line, wall]})
+}
+
+test_cold_room_in_full if {
+	{[f.message, f.severity] | some f in _cold({}, 4)} == {[
+		concat("", [
+			"poly lies on the room side (\"room side of PIR\") of a room that is kept cold (\"walk-in cooler, 2 C\"), ",
+			"into which vapor drives all year",
+		]),
+		"error",
+	]}
+}
+
+test_cold_room_told_by_the_place if {
+	count(_cold({"group": "", "texts": {"place": "Cold store, S", "remark": "behind the liner panels"}}, 4)) == 1
+}
+
+test_cold_room_silent[name] if {
+	some name, case in {
+		"warm side": {"row": {"texts": {"substrate": "outer face of block, warm side"}}, "film": 4},
+		"open film": {"row": {}, "film": 800},
+		"another wall": {"row": {"group": "W8"}, "film": 4},
+		"side not told": {"row": {"texts": {"substrate": "PIR"}}, "film": 4},
+		"room beside it": {
+			"row": {"group": "", "texts": {"place": "Office next to the freezer", "substrate": "room side of studs"}},
+			"film": 4,
+		},
+	}
+	count(_cold(case.row, case.film)) == 0
 }

@@ -4,8 +4,8 @@
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
 #   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the
-#   project bars a second one. It does not apply to empty studs where no note bars a second one, to a wall whose
-#   outside is all vapor-open, nor to claddings and roofs.
+#   project bars a second one. It does not apply to empty studs where neither a note nor the wall type bars a second
+#   one, to a wall whose outside is all vapor-open, nor to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor
@@ -23,6 +23,7 @@ import data.lib.finding
 import data.lib.inside
 import data.lib.section
 import data.lib.winter
+import data.lib.words
 
 findings contains finding.at_with(told.outer_line(fault), told.cells(fault), message, extra) if {
 	some fault in section.judged
@@ -41,8 +42,10 @@ findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.ce
 findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], message, {"related": related}) if {
 	some pair in inside.across
 	not _is_told(pair)
-	message := _message(pair.outer.text, pair.inner)
-	related := [finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")]
+	message := _across(pair)
+	outer := finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")
+	walls := [finding.related(wall, ["remark", "layers"], "the wall type") | some wall in pair.barred]
+	related := array.concat([outer], walls)
 }
 
 # No insulation lies between the two, and the notes bar a second one all the same.
@@ -66,6 +69,15 @@ _is_outer_sheet(layer) if {
 	layer.class in data.vapor.barriers.sheet_classes
 	not layer.family in data.vapor.barriers.inside_families
 }
+
+_across(pair) := sprintf("%s lies inside of %s, and wall type %s allows one vapor-tight layer (%s)", [
+	pair.inner,
+	pair.outer.text,
+	pair.barred[0].mark,
+	words.quoted([s.text | some s in pair.barred[0].signals; s.id == "one_tight_layer"][0]),
+]) if {
+	count(pair.barred) > 0
+} else := _message(pair.outer.text, pair.inner)
 
 _message(outer, inner) := sprintf(
 	"%s and %s close in the insulation between them, which dries to neither side",

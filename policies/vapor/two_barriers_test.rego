@@ -318,3 +318,32 @@ test_sheet_row_that_tells_of_the_film if {
 	{f.line | some f in _two_rows({}, both, [])} == {"W!23"}
 	{f.line | some f in _two_rows({}, both, [desk.row(25, "R-01", {"group": "W4"})])} == {"W!23", "W!24"}
 }
+
+# The wall type bars a film inside: it is one too many though the studs are empty and insulation lies outside.
+test_film_that_the_wall_type_bars[name] if {
+	some name, case in {
+		"barred": {"wall": "W7", "says": ["one_tight_layer"], "count": 1},
+		"another wall": {"wall": "W71", "says": ["one_tight_layer"], "count": 0},
+		"nothing barred": {"wall": "W7", "says": [], "count": 0},
+	}
+	film := object.union(desk.own(30, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	side := {"substrate": "inside face of studs"}
+	rows := [
+		desk.row(30, "VR-1", {"role": "film", "group": "W7", "items": [film], "texts": side}),
+		desk.row(31, "R-01", {"group": "W7", "items": [desk.own(31, "R-01")]}),
+		desk.row(32, "MW", {"group": "W7", "role": "insulation", "items": [_wool]}),
+		desk.row(4, "W7", {
+			"sheet": "T",
+			"table": "t2",
+			"mark": case.wall,
+			"texts": {"layers": "panel; wool; sheet; studs"},
+			"signals": [object.union(desk.said(4, id, "remark"), {"text": "single tight layer"}) | some id in case.says],
+		}),
+	]
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	found := two_barriers.findings with input as desk.document(rows, [tight], [])
+	count(found) == case.count
+	every f in found {
+		f.message == "VR-1 lies inside of R-01, and wall type W7 allows one vapor-tight layer (\"single tight layer\")"
+	}
+}
