@@ -100,6 +100,8 @@ func TestSignals(t *testing.T) {
 		{"west wall in direct sun", "sun_exposed", "shaded"},
 		{"second shift, after dark", "night_work", ""},
 		{"rolled on at 6:45 am", "morning_work", "mid_day"},
+		{"crew starts 6:30 am", "morning_work", "mid_day"},
+		{"start 12 May", "", "morning_work"},
 		{"11 am to 2 pm only", "mid_day", ""},
 		{"ponding on the slab", "surface_wet", ""},
 		{"no standing water", "!surface_wet", "surface_wet"},

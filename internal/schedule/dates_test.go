@@ -112,3 +112,49 @@ func TestCoverInTurns(t *testing.T) {
 		}
 	}
 }
+
+// A short word heads the last day of the work; over a paint it heads no date.
+func TestShortWordForTheLastDay(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Start | Fin | Cover by
+A1 | butyl sheet | plywood | @2026-04-06 | @2026-04-16 | @2026-04-30
+A2 | butyl sheet | plywood | @2026-04-06 | @2026-04-20 | @2026-04-30`)
+	if got := line(t, s, "A2").Dates["install"]; got.To != "2026-04-20" {
+		t.Errorf("done by %q, want 2026-04-20", got.To)
+	}
+	s = read(t, `Mark | Membrane | Substrate | Start | Fin | Cover by
+A1 | butyl sheet | steel angle | @2026-04-06 | painted | @2026-04-30
+A2 | butyl sheet | steel angle | @2026-04-06 | galv. | @2026-04-30`)
+	if got := line(t, s, "A2").Dates["install"]; got.To != "2026-04-06" || len(s.Lines) != 2 {
+		t.Errorf("done by %q, want 2026-04-06", got.To)
+	}
+}
+
+// The clock of the sun may be told from the first sheet to the last one covered.
+func TestSunCountedFromTheFirstSheet(t *testing.T) {
+	for note, want := range map[string]int{
+		"UV clock: first roll up to last board on.":           24,
+		"UV days run from start of sheet until fully clad":    24,
+		"UV limit: first see the data sheet.":                 14,
+		"UV limits: per data. First delivery to site 6 April": 14,
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Installed | Covered
+A1 | butyl sheet | plywood | 6-16 Apr 2026 | 30 Apr 2026`}, page{name: "Notes", grid: "1 | " + note})
+		if got := line(t, s, "A1").Spans["bare_days"].Last; got != want {
+			t.Errorf("%s: %d days, want %d", note, got, want)
+		}
+	}
+}
+
+// An office may cut the words for priming and for the sheet short.
+func TestShortWordsForPriming(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Installed | Notes
+A1 | butyl sheet | plywood | P-1 | @2026-04-13 | prmd Thu 4/9/2026, shts on Mon 4/13/2026
+A2 | butyl sheet | plywood | P-1 | @2026-04-13 | prm delivery later`)
+	if got := line(t, s, "A1").Spans["prime_gap_days"]; got.Min != 4 {
+		t.Errorf("%+v, want 4 days", got)
+	}
+	if got, ok := line(t, s, "A2").Spans["prime_gap_days"]; ok {
+		t.Errorf("%+v, want none", got)
+	}
+}

@@ -73,3 +73,14 @@ test_primed_earlier_by_the_shop if {
 	line := object.union(_gap(3, 3), {"signals": [bench.signal("primed_earlier", "primer", "shop primed")]})
 	count(_found(line, [], [])) == 0
 }
+
+test_words_for_priming_again[text] if {
+	some text, hits in {
+		"re-prm before the sheet": 0,
+		"reprime Monday": 0,
+		"no re-prm": 1,
+		"not re-primed": 1,
+		"primed once": 1,
+	}
+	count(_found(object.union(_own, object.union(_gap(3, 3), {"texts": {"remark": text}})), [_asks], [])) == hits
+}
