@@ -93,3 +93,40 @@ _on_a_strip(bead) := found if {
 	strip := bench.end("material", "G-2", "silicone-transition-strip", "membrane", ["silicone", "silicone-rubber"])
 	found := no_bond.findings with input as bench.document([bench.contact(strip, bead, {})], [])
 }
+
+_asphalt := bench.end("material", "AB-7", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
+
+_strip_bead := bench.end("sealant", "S-9", "neutral-silicone-sealant", "sealant", ["silicone-rubber"])
+
+_told(text, signals) := found if {
+	doc := bench.document([bench.contact(_asphalt, _strip_bead, {"signals": signals})], [])
+	note := {"text": text, "at": {"sheet": "N", "row": 3, "cell": "B3"}}
+	project := object.union(object.get(doc, "project", {}), {"notes": [note]})
+	found := no_bond.findings with input as object.union(doc, {"project": project})
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+# A note that wants a letter for such a bead makes a lapse of the question.
+test_letter_asked_by_the_notes[text] if {
+	some text, severity in {
+		"Beads against bituminous sheet need both makers' letters first": "warning",
+		"SBS sheet: caulk only S-4, others with written approval": "warning",
+		"Caulk on SBS sheet: S-9, others with letter": "note",
+		"Caulk on EPDM: letter required": "note",
+		"Bituminous sheet: submit letter of warranty": "note",
+		"Beads on SBS sheet are tooled": "note",
+	}
+	{f.severity | some f in _told(text, [])} == {severity}
+}
+
+test_letter_asked_and_at_hand if {
+	{f.severity | some f in _told("Beads on SBS sheet: letter required", ["letter_on_file"])} == {"note"}
+}
+
+test_letter_asked_in_words if {
+	some f in _told("Beads on SBS sheet: letter required", [])
+	endswith(f.message, "; the notes ask for a letter")
+	some related in f.related
+	related.what == "Beads on SBS sheet: letter required"
+}

@@ -15,7 +15,40 @@ import data.lib.words
 # tell makes the finding from the words for a harm; a question to the makers has words of its own.
 tell(v, message) := _finding(v, naming.sentence(message)) if v.outcome == "harm"
 
-tell(v, _) := _finding(v, naming.sentence(_question(v))) if v.outcome == "ask"
+tell(v, _) := _finding(v, naming.sentence(_question(v))) if {
+	v.outcome == "ask"
+	not _asking(v.contact)
+}
+
+# A question that the notes want answered in writing, and the row tells of no answer.
+tell(v, _) := object.union(found, {"related": array.concat([asking], found.related)}) if {
+	v.outcome == "ask"
+	note := _asking(v.contact)
+	asking := finding.related_address(note.at, note.text)
+	message := sprintf("%s; the notes ask for a letter", [naming.sentence(_question(v))])
+	found := _finding(object.union(v, {"severity": "warning"}), message)
+}
+
+# _asking is the first note that asks for a letter where a bead like this one meets a sheet like this, and that does not
+# name the bead itself; undefined without one.
+_asking(contact) := notes[0] if {
+	contact.kind == "direct"
+	not hush.has_proof(contact)
+	asked := data.contact.judging.asked
+	notes := [note |
+		some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+		bead.class in asked.bead_classes
+		some note in input.project.notes
+		some text in regex.split(`[.;]\s`, lower(note.text))
+		regex.match(asked.letter, text)
+		regex.match(asked.bead, text)
+		not lower(bead.text) in regex.split(`[^\w-]+`, text)
+		some key, words_for in asked.sheets
+		key in sheet.keys
+		regex.match(words_for, text)
+	]
+	count(notes) > 0
+}
 
 # touch words the contact of two named sides: "A is in contact with B, with no separator shown".
 touch(contact, one, other) := sprintf("%s is in contact with %s%s", [one, other, _between(contact)])
