@@ -154,6 +154,23 @@ func TestRoofingAboveInsulation(t *testing.T) {
 		func(touches string) string {
 			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | AB-1 | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | brick" + threeProducts
 		},
+<<<<<<< HEAD
+		func(c contact.Contact) bool {
+			return c.From == "touches" && c.A.Product == "AB-1" && c.B.Product == "RF-3"
+		})
+}
+
+// A neighbor that comes with something between is parted from the sheet by it.
+func TestNeighborWithSomethingBetween(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"EPDM bulb gasket with a galvanized steel plate between": "separated",
+		"EPDM boot, with polyethylene film in between":           "separated",
+		"EPDM bulb gasket with no plate between":                 "direct",
+		"EPDM bulb gasket with galvanized steel clips":           "direct",
+	},
+		func(touches string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | AB-1 | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | brick" + threeProducts
+		},
 		func(c contact.Contact) bool {
 			return c.From == "touches" && c.A.Product == "AB-1" && c.B.Product == "RF-3"
 		})
@@ -172,4 +189,21 @@ func TestSeparatorNamedFirst(t *testing.T) {
 			return "Mark | Membrane | Substrate | Primer | Touches | Termination\nT1 | AB-1 | plywood | none | " + touches + " | RF-3 stays behind\nT2 | AB-1 | plywood | none | brick | -" + threeProducts
 		},
 		func(c contact.Contact) bool { return c.A.Product == "AB-1" && c.B.Product == "RF-3" })
+
+		func(c contact.Contact) bool { return c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "epdm") })
+}
+
+// A remark denies the contact of a neighbor by a word that only its data has for it.
+func TestDeniedByAWordOfTheData(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"The plasticized goods never meet the sheet": "apart",
+		"The wall sheet does not touch the roof":     "apart",
+		"Sheet does not touch the brick":             "direct",
+		"The plasticized goods meet the sheet":       "direct",
+		"The plasticized goods touch no brick":       "direct",
+	},
+		func(remark string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | concrete | none | RF-3 | " + remark + "\nT2 | AB-1 | plywood | none | brick |" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.From == "touches" && c.B.Product == "RF-3" })
 }

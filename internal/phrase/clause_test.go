@@ -198,3 +198,25 @@ func TestConditionOfAnAddedPiece(t *testing.T) {
 		}
 	}
 }
+
+// What one thing comes with between is what parts it from the row's own.
+func TestWithSomethingBetween(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"EPDM gasket with zinc flashing between":                      "yes [EPDM gasket] separated_by [zinc flashing]",
+		"coping, with felt in between them":                           "yes [coping] / yes [coping] separated_by [felt]",
+		"EPDM gasket with wool board interposed":                      "yes [EPDM gasket] separated_by [wool board]",
+		"shims with no felt between":                                  "yes [shims] / no [shims] separated_by [felt]",
+		"lintel with shims between plank and coping":                  "yes [lintel] with [shims] / yes [shims] between [plank+coping]",
+		"EPDM gasket with shims":                                      "yes [EPDM gasket] with [shims]",
+		"coping on plank with butyl tape between, clear of the grout": "yes [coping] on [plank] / yes [plank] separated_by [butyl tape] / yes [plank] clear_of [grout]",
+	} {
+		var got []string
+		for _, c := range r.Read(text, testLexicon(), Options{}) {
+			got = append(got, showClause(text, c))
+		}
+		if s := strings.Join(got, " / "); s != want {
+			t.Errorf("%s:\n got %s\nwant %s", text, s, want)
+		}
+	}
+}

@@ -86,7 +86,29 @@ func (p *clauseParser) related(x *piece) []hit {
 		}
 		rels, end = append(rels, h), h.to
 	}
-	return p.withObjects(x, p.steps(x, p.joined(x, rels)))
+	return p.parted(x, p.withObjects(x, p.steps(x, p.joined(x, rels))))
+}
+
+// parted reads "gasket with a steel plate between": what stands between the two is what
+// parts them, and not one more thing that comes with the first.
+func (p *clauseParser) parted(x *piece, rels []hit) []hit {
+	name := func(h hit) string { return p.lang.relationNames[h.id] }
+	for k := 0; k+1 < len(rels); k++ {
+		if name(rels[k]) != "with" || name(rels[k+1]) != "between" || len(p.group(x, rels[k].to, rels[k+1].from)) == 0 {
+			continue
+		}
+		stop := len(x.toks)
+		if k+2 < len(rels) {
+			stop = rels[k+2].from
+		}
+		sides := p.group(x, rels[k+1].to, stop)
+		if slices.ContainsFunc(sides, func(n Noun) bool { return n.Kind != "self" }) {
+			continue
+		}
+		rels[k].id = slices.Index(p.lang.relationNames, "separated_by")
+		rels = slices.Delete(rels, k+1, k+2)
+	}
+	return rels
 }
 
 // steps drops the "then" of "then mastic along the edge of the sheet": it tells the

@@ -149,7 +149,7 @@ func (r *reader) items(l *Line, c source) {
 		l.figures(cl, c, r.ofBed(h, cl))
 		r.keptClear(l, h, cl, c, named)
 		r.keptApart(l, h, cl, room, named)
-		r.clearOfNamed(l, cl, c)
+		r.clearOfNamed(l, h, cl, c)
 		if cl.Relation == "clear_of" && cl.Polarity == "yes" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return r.saysSheet(h, n) }) {
 			ids = append(ids, "held_back") // "gasket is 30 clear of the sheet"
 		}

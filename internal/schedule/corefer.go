@@ -75,33 +75,52 @@ func (l *Line) fullerBefore(i int, word string) *Item {
 
 // clearOfNamed takes what a clause keeps the row's material clear of, in words that no
 // material has, for the one neighbor that another cell names with one of them: "60 clear
-// of the boot" beside "EPDM pipe boot".
-func (r *reader) clearOfNamed(l *Line, cl phrase.Clause, c source) {
-	if cl.Relation != "clear_of" || cl.Polarity != "yes" || len(cl.Object) > 0 || c.slot != "remark" {
+// of the boot" beside "EPDM pipe boot". What a clause keeps from touching may be called by
+// what its data calls it: "the rubber never touches the sheet" beside GK-2, an EPDM rubber.
+func (r *reader) clearOfNamed(l *Line, h *heard, cl phrase.Clause, c source) {
+	away := cl.Relation == "clear_of" && cl.Polarity == "yes" && len(cl.Object) == 0
+	touching := cl.Relation == "against" && cl.Polarity == "no" || cl.Relation == "" && slices.ContainsFunc(cl.Signals, func(g phrase.Signal) bool { return g.ID == "no_contact" && !g.No })
+	denied := touching && !slices.ContainsFunc(slices.Concat(cl.Subject, cl.Object), func(n phrase.Noun) bool { return !r.saysSheet(h, n) })
+	if !away && !denied || c.slot != "remark" {
 		return
 	}
-	var found *Item
-	words := longWords.FindAllString(strings.ToLower(cl.Text), -1)
-	for i := range l.Items {
-		it := &l.Items[i]
-		if it.At == c.at || it.Family == "" || it.Polarity != "yes" || !neighborSlots[it.Slot] || !r.sharesWord(longWords.FindAllString(strings.ToLower(it.Text), -1), words) {
-			continue
-		}
-		if found != nil && found.Text != it.Text {
-			return
-		}
-		found = it
-	}
+	found := r.oneNeighbor(l, c, longWords.FindAllString(strings.ToLower(cl.Text), -1), denied)
 	if found == nil {
 		return
 	}
 	again := *found
 	again.ID, again.Slot, again.At = fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), c.slot, c.at
 	again.Relation, again.Side, again.Clause, again.Signals = "clear_of", "object", strings.TrimSpace(cl.Text), []string{"held_back"}
+	if denied {
+		again.Relation, again.Polarity, again.Signals = "against", "no", nil
+	}
 	if cl.Clearance != nil {
 		again.ClearMM = cl.Clearance.Min
 	}
 	l.Items = append(l.Items, again)
+}
+
+// oneNeighbor is the one neighbor that another cell names with one of the words, or
+// where byData holds, whose data calls it by one that is no word for the row's own.
+func (r *reader) oneNeighbor(l *Line, c source, words []string, byData bool) *Item {
+	var found *Item
+	main := r.productOf(l.Main())
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.At == c.at || it.Family == "" || it.Polarity != "yes" || !neighborSlots[it.Slot] {
+			continue
+		}
+		p := r.productOf(it)
+		called := byData && p != nil && slices.ContainsFunc(words, func(w string) bool { return !r.limitRules.skip[w] && p.calls(w) && (main == nil || !main.calls(w)) })
+		if !called && !r.sharesWord(longWords.FindAllString(strings.ToLower(it.Text), -1), words) {
+			continue
+		}
+		if found != nil && found.Text != it.Text {
+			return nil
+		}
+		found = it
+	}
+	return found
 }
 
 // longWords are the words of a text, a compound as its parts.
