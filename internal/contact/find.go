@@ -58,7 +58,7 @@ var touching = map[string]bool{
 func (f *finder) own() {
 	for i := range f.line.Items {
 		it := &f.line.Items[i]
-		if f.main == nil || it.ID == f.main.ID || f.same(it) || drains[it.Relation] {
+		if f.main == nil || it.ID == f.main.ID || f.same(it) || drains[it.Relation] || f.carried(i) {
 			continue
 		}
 		second := f.ofSecond(i)
@@ -70,7 +70,7 @@ func (f *finder) own() {
 			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "touches" && f.pastMetal(i):
 			f.add(*f.main, *it, it.Slot, "direct") // though it is named after "then", the cell tells what parts the two
-		case it.Slot == "touches" && (f.heldOff(i) || f.aboveBoard(i)), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
+		case it.Slot == "touches" && (f.heldOff(i) || f.aboveBoard(i) || f.rainedOn(it)), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
@@ -254,7 +254,7 @@ func (f *finder) between() {
 		if a.At != b.At || a.Clause != b.Clause && !driven(a, b) || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
 			continue
 		}
-		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] {
+		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] || f.carried(i+1) {
 			continue
 		}
 		f.add(*a, *b, a.Slot, kindOf(b, a.Slot != "remark" || !slices.Contains(b.Signals, "bond_failed")))

@@ -14,7 +14,26 @@ var reach = map[string]struct{ fromSubject bool }{
 }
 
 // drains are the relations in which water runs and nothing touches.
-var drains = map[string]bool{"drains_onto": true, "drained_from": true}
+var drains = map[string]bool{"drains_onto": true, "drained_from": true, "drains_in": true}
+
+// carried holds for what the rain off another goes to: the copper of "rain off the zinc
+// goes over the copper". The zinc lies on nothing there.
+func (f *finder) carried(i int) bool {
+	items := f.line.Items
+	if i == 0 || i == len(items) || items[i].Side != "object" || items[i].Relation == "" || apartWords[items[i].Relation] {
+		return false
+	}
+	from := &items[i-1]
+	return from.At == items[i].At && from.Clause == items[i].Clause && from.Relation == "drained_from" && from.Side == "object"
+}
+
+// rainedOn holds for a neighbor that stands above the row's own material, where a remark
+// says that its rain comes down there: they need not touch.
+func (f *finder) rainedOn(it *schedule.Item) bool {
+	return slices.Contains(it.Signals, "lies_above") && slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.Slot == "remark" && o.Relation == "drained_from" && o.Side == "object" && f.names(&o, it)
+	})
+}
 
 // runoff finds what water reaches from another material, where the words say
 // that it drains there or that the one stands above the other.
@@ -28,7 +47,7 @@ func (f *finder) runoff() {
 		if before == nil {
 			before = f.main
 		}
-		if upper, lower := f.flow(before, it, last); upper != nil && lower != nil && !alike(upper, lower) {
+		if upper, lower := f.flow(i, before, last); upper != nil && lower != nil && !alike(upper, lower) {
 			c := contactOf(f.line, *upper, *lower, it.Slot, "runoff")
 			c.Clause, c.At, c.ClearMM = it.Clause, it.At, nil
 			f.found = append(f.found, c)
@@ -38,9 +57,16 @@ func (f *finder) runoff() {
 
 // flow tells which of two materials the water comes from; nil where the words
 // of the second do not tell.
-func (f *finder) flow(before, it *schedule.Item, last bool) (upper, lower *schedule.Item) {
+func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *schedule.Item) {
+	it := &f.line.Items[i]
 	r, told := reach[it.Relation]
 	switch {
+	case it.Relation == "drained_from" && f.carried(i+1): // the rain goes there
+		return nil, nil
+	case f.carried(i):
+		return before, it
+	case it.Relation == "drains_in" && it.Side == "subject" && last: // "cedar shakes drain in"
+		return it, f.main
 	case told && it.Side == "object":
 		if r.fromSubject {
 			return before, it

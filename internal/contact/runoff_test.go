@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"abut/internal/contact"
 )
 
 func TestRunoff(t *testing.T) {
@@ -68,5 +70,45 @@ func TestRunoffIntoTheNamedGutter(t *testing.T) {
 		if strings.Join(got, " ") != want {
 			t.Errorf("%s: got %q, want %q", cells, got, want)
 		}
+	}
+}
+
+// Rain off one material comes down on another, or on the row's own, and touches nothing.
+func TestRainOff(t *testing.T) {
+	for remark, want := range map[string]string{
+		"Rain off the zinc goes over the stainless":      "zinc-sheet>stainless-sheet",
+		"Runoff of the zinc sheet washes over the ledge": "zinc-sheet>copper-sheet",
+		"Water from the zinc falls on the ledge":         "zinc-sheet>copper-sheet",
+		"Oak shingles drain in":                          "tannin-rich-wood>copper-sheet",
+		"Redwood soffit drips on it":                     "tannin-rich-wood>copper-sheet",
+		"Zinc laid over the lead":                        "",
+		"Roof drain in deck":                             "",
+	} {
+		var got []string
+		for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Touches | Remarks\nD1 | copper sheet | plywood | none | brick | "+remark+"\nD2 | butyl tape | CMU | none | clay brick |\n") {
+			if c.Line == "!2" && c.Kind == "runoff" {
+				got = append(got, name(c.A)+">"+name(c.B))
+			}
+			if c.Line == "!2" && c.From == "remark" && c.Kind == "direct" && want != "" {
+				t.Errorf("%s: %s touches %s", remark, name(c.A), name(c.B))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: got %q, want %q", remark, got, want)
+		}
+	}
+}
+
+// What stands above and sheds its rain need not touch what lies below.
+func TestRainedOnIsNear(t *testing.T) {
+	for remark, want := range map[string]string{
+		"Rain from the aluminum runs down to the copper": "near",
+		"Screwed down": "direct",
+	} {
+		holdKinds(t, map[string]string{remark: want}, func(words string) string {
+			return "Mark | Flashing | Substrate | Primer | Touches | Remarks\nD1 | copper sheet | plywood | none | aluminum fascia above | " + words + "\nD2 | butyl tape | CMU | none | clay brick |\n"
+		}, func(c contact.Contact) bool {
+			return c.From == "touches" && c.A.Family == "copper-sheet" && c.Kind != "runoff"
+		})
 	}
 }

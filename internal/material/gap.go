@@ -16,6 +16,9 @@ func (v *Vocabulary) isName(text string, toks []token, h hit) bool {
 			return false
 		}
 		if v.nameWords[toks[j].low] {
+			if j+1 < len(toks) && !toks[j].upper && v.breaks[toks[j+1].low] {
+				return false // "rain off the zinc falls on the sill"
+			}
 			return j == h.last+1 || toks[j-1].upper && toks[j-1].key < 0
 		}
 	}

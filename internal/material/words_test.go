@@ -266,3 +266,22 @@ func TestLowSolvent(t *testing.T) {
 		}
 	}
 }
+
+// What falls on something is a material; a name is written as one.
+func TestFallsOn(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"water off the zinc sheet falls onto brick": "zinc sheet",
+		"rain of the copper falls into it":          "copper",
+		"Copper Falls Clinic":                       "",
+		"copper falls":                              "",
+	} {
+		got := ""
+		if found := v.Find(text); len(found) > 0 {
+			got = found[0].Text
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}

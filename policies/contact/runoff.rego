@@ -16,6 +16,7 @@
 #   example: "material: copper coping; touches: drains onto aluminum panels below"
 package contact.runoff
 
+import data.lib.facts
 import data.lib.hit
 import data.lib.naming
 import data.lib.told
@@ -28,6 +29,15 @@ findings contains hit.tell(v, _message(v.contact)) if {
 
 # A gutter, pipe or diverter told in the same words takes the water elsewhere.
 _is_caught(contact) if regex.match(data.contact.runoff_words.caught, lower(contact.clause))
+
+# A remark may say so of the same material: "gutter above", "rain off the gutter is led away in pipe".
+_is_caught(contact) if {
+	some item in facts.lines_by_id[contact.line].items
+	item.slot == "remark"
+	item.family == contact.a.family
+	item.family != ""
+	regex.match(data.contact.runoff_words.caught, lower(item.clause))
+}
 
 # "above" alone says where a thing stands, not that water falls on the other: enough for a harm, not for a question.
 _is_said(v) if v.outcome == "harm"

@@ -56,3 +56,23 @@ _asked(clause) := {object.get(f, "severity", "") | some f in found} if {
 test_question_where_it_drains if _asked("drains onto aluminum panels") == {"note"}
 
 test_no_question_for_a_place_alone if _asked("aluminum panels below") == set()
+
+# A remark on the same material may say where its water goes.
+_remarked(remark) := found if {
+	one := bench.contact(bench.copper, bench.aluminum, {"kind": "runoff"})
+	said := object.union(bench.copper, {"slot": "remark", "clause": remark})
+	plain := bench.document([one], [])
+	doc := object.union(plain, {"lines": [bench.line("W!12", 12, {"items": [said]})]})
+	found := runoff.findings with input as doc
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_caught_by_a_remark[remark] if {
+	some remark, n in {
+		"rain off the copper is led away in a pipe": 0,
+		"water off the copper never gets to the panels": 0,
+		"rain off the copper goes over the panels": 1,
+	}
+	count(_remarked(remark)) == n
+}
