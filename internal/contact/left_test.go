@@ -202,3 +202,32 @@ func TestDeniedByAWordOfTheData(t *testing.T) {
 		},
 		func(c contact.Contact) bool { return c.From == "touches" && c.B.Product == "RF-3" })
 }
+
+// A coat or wrap that the row says its own metal has parts that from what it is bedded in.
+func TestCoatOfTheMetal(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"Two coats of bitumen on all sides":              "separated",
+		"Asphalt paint on the back of the zinc":          "separated",
+		"Back-painted with epoxy paint before it is set": "separated",
+		"Wrapped in isolation tape":                      "separated",
+		"Isolation tape at the clips":                    "direct",
+		"No bituminous paint":                            "direct",
+		"Asphalt paint on the top face only":             "direct",
+		"Asphalt paint on the cut ends":                  "direct",
+		"Asphalt paint once the mortar is in":            "direct",
+		"Bituminous paint on the structural steel":       "direct",
+	},
+		func(remark string) string {
+			return "Mark | Flashing | Substrate | Primer | Touches | Remarks\nT1 | zinc sheet | wet mortar | none | brick | " + remark + "\nT2 | butyl tape | plywood | none | brick |\n"
+		},
+		func(c contact.Contact) bool { return c.A.Family == "zinc-sheet" && c.From == "substrate" })
+}
+
+// A coat stops neither a fastener nor what the row's sheet is no metal for.
+func TestCoatIsOfTheMetal(t *testing.T) {
+	holdKinds(t, map[string]string{"zinc sheet": "direct", "butyl tape": "direct"},
+		func(own string) string {
+			return "Mark | Flashing | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | plywood | none | copper nails | Asphalt paint both faces\nT2 | butyl tape | plywood | none | brick |\n"
+		},
+		func(c contact.Contact) bool { return c.From == "touches" })
+}

@@ -23,13 +23,16 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if b.Slot == "touches" && f.past(s, b) {
 			return s
 		}
-		if !separates(s) {
+		if !separates(s) && !f.coats(s) {
 			continue
 		}
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
 			return s
 		}
 		if b.Slot == "substrate" && touching[s.Slot] && (f.aloneInCell(s) || f.coats(s) || f.laidUnder(s)) {
+			return s
+		}
+		if f.saidCoated(s, b) {
 			return s
 		}
 		if f.stuckWith(s, b) {
@@ -203,8 +206,28 @@ func says(s, o *schedule.Item) bool {
 // coats holds for a coat of isolating paint on the row's own metal, which parts it
 // from the mortar or concrete that it is bedded in.
 func (f *finder) coats(s *schedule.Item) bool {
-	return s.Class == "coating" && slices.Contains(s.Keys, "separator") && f.main != nil && f.main.Class == "flashing-metal"
+	return s.Class == "coating" && (slices.Contains(s.Keys, "separator") || slices.Contains(s.Keys, "asphaltic")) && f.main != nil && f.main.Class == "flashing-metal"
 }
+
+// saidCoated holds for a coat that a remark, or the cell of the row's own metal, says the
+// metal has, whatever it then lies on: "bituminous paint both faces", "wrapped in isolation
+// tape". Words that name
+// another thing tell of the coat of that, and a fastener goes through it.
+func (f *finder) saidCoated(s, b *schedule.Item) bool {
+	wraps := (s.Class == "separator" || s.Class == "tape" || slices.Contains(s.Keys, "polyethylene-film")) && slices.Contains(s.Signals, "wraps_whole") && f.main != nil && f.main.Class == "flashing-metal"
+	if s.Slot != "remark" && s.Slot != "material" || s.Polarity != "yes" || !f.coats(s) && !wraps || slices.Contains(s.Signals, "coat_in_part") || !bears[b.Slot] || bridges[b.Class] {
+		return false
+	}
+	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" && o.Family != f.main.Family && o.Family != b.Family
+	})
+}
+
+// bears are the columns of what the row's own material lies on or against, and bridges
+// the classes of what goes through a coat or is laid on it.
+var bears = map[string]bool{"substrate": true, "touches": true, "left": true, "right": true, "top": true, "bottom": true, "front": true, "behind": true, "edge": true}
+
+var bridges = map[string]bool{"fastener": true, "sealant": true, "mastic": true, "adhesive": true, "primer": true, "coating": true}
 
 // aloneInCell holds for "strip between" as all that a cell tells of neighbors: it
 // parts the row's material from what it goes on.
