@@ -219,7 +219,8 @@ func (f *finder) saidCoated(s, b *schedule.Item) bool {
 		return false
 	}
 	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
-		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" && o.Family != f.main.Family && o.Family != b.Family
+		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" &&
+			(o.Family != f.main.Family && o.Family != b.Family || o.Relation == "after") // "once the mortar is in"
 	})
 }
 
