@@ -77,7 +77,7 @@ func (f *finder) own() {
 		case it.Slot == "remark" && it.Side == "subject" && f.stopsShort(i):
 			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "remark":
-			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && !f.onAnother(it)))
+			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && !(timed[it.Relation] && it.Side == "object") && !f.onAnother(it)))
 		case it.Slot == "material" && it.Relation != "":
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		}
@@ -413,6 +413,9 @@ func whole(order string) bool {
 	_, err := strconv.Atoi(strings.TrimSpace(order))
 	return err == nil
 }
+
+// timed are relations of which the second side tells when, and not what touches.
+var timed = map[string]bool{"before": true, "after": true}
 
 // apartWords are relations that keep two materials apart.
 var apartWords = map[string]bool{"clear_of": true, "separated_by": true, "between": true, "before": true, "after": true}
