@@ -73,6 +73,9 @@ func signAt(toks []token, i int) (neg bool, at int) {
 	if t.kind != sign || t.low != "-" && t.low != "+" || i+1 >= len(toks) || !toks[i+1].glued {
 		return false, i
 	}
+	if t.low == "-" && i > 1 && toks[i-1].low == "/" && toks[i-2].low == "+" {
+		return false, i // "+/-50%" is either way
+	}
 	if t.glued && i > 0 && (toks[i-1].kind != sign || toks[i-1].low == ")" || toks[i-1].low == "'") {
 		return false, i
 	}

@@ -233,6 +233,7 @@ func firstLine(s string) string {
 
 // cell reads one cell into its line by the slot of its column.
 func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
+	r.sized(l, c)
 	switch fig, isFigure := figureOf[c.slot]; {
 	case c.slot == "inspected" && r.onlyAhead(c.text): // of the work itself nothing is told
 	case isDateSlot(c.slot):

@@ -10,11 +10,16 @@ import (
 
 // wordFigures tell which figures the words around them name, from
 // policies/knowledge/reading.json: of product data, of rows, and of rows where
-// the words tell what was measured and not what is allowed.
+// the words tell what was measured and not what is allowed. Sized are those of joints,
+// fasteners and wet films, which stand in the cells of SizedSlots.
 type wordFigures struct {
 	Products []wordFigure `json:"products"`
 	Lines    []wordFigure `json:"lines"`
 	Measured []wordFigure `json:"measured"`
+	Sized    []wordFigure `json:"sized"`
+
+	SizedSlots []string     `json:"sized_slots"`
+	Spread     spreadFigure `json:"spread"`
 }
 
 // wordFigure is one of them. In Words # stands for the figure. A number without
@@ -35,7 +40,10 @@ type wordFigure struct {
 }
 
 func (w *wordFigures) compile() (err error) {
-	for _, list := range [][]wordFigure{w.Products, w.Lines, w.Measured} {
+	if err = w.Spread.compile(); err != nil {
+		return err
+	}
+	for _, list := range [][]wordFigure{w.Products, w.Lines, w.Measured, w.Sized} {
 		for i := range list {
 			one := &list[i]
 			for into, words := range map[**regexp.Regexp]string{&one.words: one.Words, &one.not: one.Not, &one.bare: one.Bare} {

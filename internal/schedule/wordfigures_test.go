@@ -119,3 +119,70 @@ W8 | butyl sheet | plywood | none | service entrance, 40 F`})
 		}
 	}
 }
+
+// The sizes and the movement of joints, told in the cell of edges or in a remark; a
+// groove's depth is none of the bead.
+func TestJointsInWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Termination | Remarks
+J1 | SL-3 | precast panels | none | 3/8 in wide, moves 1/4 in each way | -
+J2 | SL-3 | precast panels | none | 20 mm wide, 10 mm deep | joint moves ±40%
+J3 | SL-3 | precast panels | none | width 12 mm; depth of sealant 6 mm | 3 mm movement each way
+J4 | SL-3 | precast panels | none | 3/4 in wide | rod set 3/8 in deep
+J5 | SL-3 | precast panels | none | 5/8 in wide | moves 3 in a century`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open
+SL-3 | neutral silicone sealant, +/-50% | 20 | no limit`})
+	holdFigures(t, "products", func(tag string) map[string]schedule.Figure { return product(t, s, tag).Figures }, map[string]map[string]float64{
+		"SL-3": {"movement": 0.5},
+	})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"J1": {"joint_mm": 9.525, "movement_mm": 6.35, "joint_depth_mm": none},
+		"J2": {"joint_mm": 20, "joint_depth_mm": 10, "movement": 0.4},
+		"J3": {"joint_mm": 12, "joint_depth_mm": 6, "movement_mm": 3},
+		"J4": {"joint_mm": 19.05, "joint_depth_mm": none},
+		"J5": {"joint_mm": 15.875, "movement_mm": none},
+	})
+}
+
+// How far fasteners and weeps are apart; a height above grade, a tie and a lap are no
+// such spacing.
+func TestSpacingInWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Termination | Remarks
+W1 | SBS sheet | CMU | none | Bar, fasteners at 18 in. | Weep vents 32 in o.c.
+W2 | SBS sheet | CMU | none | bar, screws 300 mm c/c | weeps @ 800 mm centres
+W3 | SBS sheet | CMU | none | bar at 8 in above grade | weeps 6 in above grade
+W4 | SBS sheet | CMU | none | bar and bead | ties 16 in o.c.
+W5 | SBS sheet | CMU | none | anchored 12" on center | weep holes every 24 in
+W6 | SBS sheet | CMU | none | screws lapped 4 in | weeps 3/8 in wide`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"spacing_mm": 457.2, "weep_spacing_mm": 812.8}, "W2": {"spacing_mm": 300, "weep_spacing_mm": 800},
+		"W3": {"spacing_mm": none, "weep_spacing_mm": none}, "W4": {"spacing_mm": none},
+		"W5": {"spacing_mm": 304.8, "weep_spacing_mm": 609.6}, "W6": {"spacing_mm": none, "weep_spacing_mm": none},
+	})
+}
+
+// The wet film, told or by how far a volume goes; a primer's goes for the primer.
+func TestWetFilmsInWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | FL-1 | CMU | none | single pass at 40 mils wet
+W2 | FL-1 | CMU | none | WFT 45
+W3 | FL-1 | CMU | none | 1 gal covers 50 sq ft
+W4 | FL-1 | CMU | none | laid at 40 sf/gal, rolled
+W5 | FL-1 | CMU | none | 0.9 L/m2 in one coat
+W6 | FL-1 | CMU | none | primer goes 300 sf/gal
+W7 | FL-1 | CMU | none | wet gauge every 100 sf
+W8 | FL-1 | CMU | none | 5 gal pail does 400 sf
+W9 | FL-1 | CMU | none | 200 sf from a 5 gal pail
+W10 | FL-1 | CMU | none | 40 wet days in spring
+W11 | FL-1 | CMU | none | 1.6 m²/L
+W12 | FL-1 | CMU | none | 2 coats, 30 wet`}, page{name: "P", grid: `
+Tag | Type | Dry thickness, mils | Apply min °F | Max days open
+FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"wet_mm": 1.016}, "W2": {"wet_mm": 1.143}, "W3": {"wet_mm": 0.8149167}, "W4": {"wet_mm": 1.0186458}, "W5": {"wet_mm": 0.9},
+		"W6": {"wet_mm": none}, "W7": {"wet_mm": none}, "W8": {"wet_mm": 0.5093229}, "W9": {"wet_mm": 1.0186458}, "W10": {"wet_mm": none},
+		"W11": {"wet_mm": 0.625}, "W12": {"wet_mm": 0.762},
+	})
+}
