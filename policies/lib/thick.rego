@@ -74,3 +74,37 @@ _heading(row) := concat("; ", [lower(column.heading) |
 	some column in table.columns
 	column.slot == "thickness"
 ])
+
+# is_asked_dry: the thickness in a product's data is that of the dry film. Where neither its cell nor its heading says
+# so, other words of the data may ("30 mil dry" in a remark), or a note on all films.
+is_asked_dry(product, figure) if film(product, figure) == "dry"
+
+is_asked_dry(product, figure) if {
+	not film(product, figure)
+	number := regex.find_n(`\d+(\.\d+)?`, figure.text, 1)[0]
+	like := sprintf(data.performance.thickness.film.dry_beside, [replace(number, ".", "[.]")])
+	some text in product.texts
+	regex.match(like, lower(text))
+}
+
+is_asked_dry(product, figure) if {
+	not film(product, figure)
+	is_film(product)
+	some note in input.project.notes
+	regex.match(data.performance.thickness.film.dry_listed, lower(note.text))
+}
+
+# most_coats is how many coats the words of a row tell at most, 1 without any; undefined where the number is open.
+most_coats(line) := max({1} | _coats(line)) if not _is_open(line)
+
+_coats(line) := {number |
+	some text in line.texts
+	some told in regex.find_all_string_submatch_n(data.performance.thickness.film.coats_told, lower(text), -1)
+	number := object.get(data.performance.thickness.film.numbers, told[1], 9)
+}
+
+_is_open(line) if {
+	count(_coats(line)) == 0
+	some text in line.texts
+	regex.match(data.performance.thickness.film.coats_open, lower(text))
+}

@@ -2,16 +2,17 @@
 # title: Wet film too thin for the dry film that is asked for
 # description: |
 #   What dries of a wet film is its share of solids: 40 mil wet at 50 % solids leave 20 mil. The row tells the wet film,
-#   the data of the product asks for a dry one, and what is left falls short of it. Where the data tells no solids, all
-#   of the film is taken to stay. It does not apply where the row tells of several coats, since the figure may be that
-#   of each, nor where wet and dry are not told apart in words.
+#   or how far a volume goes (1 gal over 100 sf is 16 mil wet), the data of the product asks for a dry one, and what is
+#   left falls short of it. Where the data tells no solids, all of the film is taken to stay. The figure may be that of
+#   each of several coats, and is taken so. It does not apply where their number is open, nor where wet and dry are not
+#   told apart in words, nor where the dry film was read.
 # custom:
 #   id: performance-film-wet
 #   topic: performance
 #   severity: error
 #   reason: The film that is left when it has dried is below its tested thickness and has pinholes.
 #   remedy: Put on another coat, until the wet film times the solids gives the dry film that the data asks for.
-#   source: the product's data in this workbook; a wet film times its solids by volume is the dry one
+#   source: the product's data in this workbook; a wet film times its solids by volume is the dry one; 1 L/m² is 1 mm
 #   basis: common-practice
 #   example: "LM-1, 40 mil wet; its data says 30 mil dry, 50 % solids by volume"
 package performance.film_wet
@@ -24,33 +25,54 @@ import data.lib.thick
 
 findings contains found if {
 	some line in facts.live_lines
-	wet := line.figures.thickness_mm
-	measure.is_sound(wet)
-	thick.film(line, wet) == "wet"
-	not _is_in_coats(line)
+	wet := _wet(line)
 	some item in facts.main_items(line)
 	product := facts.product_of(item)
 	asked := product.figures.thickness_mm
 	measure.is_sound(asked)
-	thick.film(product, asked) == "dry"
-	dry := measure.high(wet) * _solids(product)
+	thick.is_asked_dry(product, asked)
+	coats := thick.most_coats(line)
+	dry := (measure.high(wet) * coats) * _solids(product)
 	thick.under(dry, measure.low(asked))
-	message := naming.say("%s at %s wet dries to %s%s; its data asks for %s dry", [
+	message := naming.say("%s at %s dries to %s%s; its data asks for %s dry", [
 		naming.plain(item),
-		measure.written(measure.high(wet), "length", wet),
-		measure.written(dry, "length", wet),
+		_told(wet, asked, coats),
+		measure.written(dry, "length", asked),
 		_share(product),
 		measure.written(measure.low(asked), "length", asked),
 	])
-	found := finding.at_with(line, ["material", "tag", "thickness"], message, {
+	found := finding.at_with(line, ["material", "tag", "thickness", object.get(wet.at, "cell", "")], message, {
 		"related": [finding.related_product(product, ["thickness"], "its data")],
 	})
 }
 
-_is_in_coats(line) if {
-	some text in line.texts
-	regex.match(data.performance.thickness.film.coats, lower(text))
+# The wet film that a column tells, else that of the row's words.
+_wet(line) := figure if {
+	_is_wet(line)
+	figure := line.figures.thickness_mm
+} else := figure if {
+	figure := line.figures.wet_mm
+	measure.is_sound(figure)
+	not line.figures.film_mm
 }
+
+_is_wet(line) if {
+	measure.is_sound(line.figures.thickness_mm)
+	thick.film(line, line.figures.thickness_mm) == "wet"
+}
+
+# "1 gal covers 100 sf" is written with its film, in the unit of the data.
+_told(wet, asked, coats) := sprintf("%s (%s wet)%s", [
+	wet.text,
+	measure.written(measure.high(wet), "length", asked),
+	_times(coats),
+]) if {
+	regex.match(data.performance.thickness.film.spread, lower(wet.text))
+} else := sprintf("%s wet%s", [measure.written(measure.high(wet), "length", wet), _times(coats)])
+
+_times(coats) := sprintf(" in each of %d coats", [coats]) if {
+	coats > 1
+} else := ""
 
 _solids(product) := measure.high(product.figures.solids) if {
 	measure.is_sound(product.figures.solids)

@@ -76,3 +76,38 @@ test_by_heading if {
 	count(film_wet.findings) == 0 with input as _headed("Mil")
 	count(film_wet.findings) == 0 with input as _headed("Film, wet / dry")
 }
+
+# The film told in a remark, and by how far a volume goes.
+_words(mm, text, remark) := desk.row(12, "LM-1", {
+	"figures": {"wet_mm": desk.figure(mm, text, "mil")},
+	"texts": {"remark": remark},
+})
+
+test_film_of_a_remark if {
+	dry := _told(0.762, "30 mil dry", _half)
+	count(_found(_words(0.762, "30 mil", "single pass, 30 mil wet"), dry)) == 1
+	count(_found(_words(1.524, "60 mil", "60 mil wet in one pass"), dry)) == 0
+	count(_found(_words(0.762, "30 mil", "two coats, 30 wet each"), dry)) == 0
+	count(_found(_words(0.381, "15 mil", "two coats, 15 wet each"), dry)) == 1
+	count(_found(_words(0.381, "15 mil", "coats of 15 wet until it is full"), dry)) == 0
+	read := {"figures": {"film_mm": desk.figure(0.762, "30 mil", "mil")}}
+	count(_found(object.union(_words(0.762, "30 mil", "30 wet, 30 dry read"), read), dry)) == 0
+}
+
+test_film_by_coverage if {
+	[f.message | some f in _found(_words(0.4074583, "1 gal covers 100 sf", ""), _told(0.762, "30 mil dry", _half))] == [concat(" ", [
+		"LM-1 (rubberized-asphalt-membrane) at 1 gal covers 100 sf (16 mil wet) dries to 8.02 mil (50 % solids);",
+		"its data asks for 30 mil dry",
+	])]
+}
+
+test_data_that_says_dry_beside_the_figure[name] if {
+	row := _words(0.762, "30 mil", "30 mil wet")
+	bare := _told(0.762, "30", _half)
+	some name, case in {
+		"in a remark": [object.union(bare, {"texts": {"remark": "30 mil dry, 50% solids"}}), 1],
+		"another figure": [object.union(bare, {"texts": {"remark": "130 mil dry"}}), 0],
+		"nowhere": [bare, 0],
+	}
+	count(_found(row, case[0])) == case[1]
+}
