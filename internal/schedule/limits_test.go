@@ -768,3 +768,36 @@ func TestExamplesInBrackets(t *testing.T) {
 		}
 	}
 }
+
+// How far apart fasteners of bars and weeps may be, and how deep beads: a height above
+// grade, ties and the depth of a groove are none of these.
+func TestLimitsOfSpacingAndDepth(t *testing.T) {
+	for note, want := range map[string]string{
+		"Term bars: screws 200 mm c/c max.":                      "spacing_mm 200",
+		"Bars at all top edges, anchored every 12 in.":           "spacing_mm 305",
+		"Bar at least 8 in above finished grade.":                "",
+		"Brick ties 16 in on center.":                            "",
+		"Weeps just above the flashing, 600 mm centres at most.": "weep_spacing_mm 600",
+		"Weep vents at 24 in o.c.":                               "weep_spacing_mm 610",
+		"Weeps 1 in above grade.":                                "",
+		"Sealant beads: 12 mm maximum depth.":                    "joint_depth_mm 12",
+		"Joint sealant: depth 1/2 in max.":                       "joint_depth_mm 13",
+		"Reglet 1 in deep for the sealant.":                      "",
+	} {
+		s := read(t, walls+"\n\n"+note+"\n")
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Max != nil && (l.Kind == "spacing_mm" || l.Kind == "weep_spacing_mm" || l.Kind == "joint_depth_mm") {
+				got += fmt.Sprintf("%s %.0f", l.Kind, *l.Max)
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+		for _, p := range s.Products {
+			if p.Tag == "Weeps" {
+				t.Errorf("%s: made a product of a note", note)
+			}
+		}
+	}
+}

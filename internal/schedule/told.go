@@ -131,15 +131,20 @@ func (r *reader) runningCodes(s *workbook.Sheet) map[string]bool {
 	return out
 }
 
-// isTradeWord holds for a short word of the trade ("TWF"), or for a column of figures
-// ("VOC"), which no product is called by.
+// isTradeWord holds for a short word of the trade ("TWF"), for a column of figures
+// ("VOC") or for a word by which notes state limits ("Weeps"), which no product is
+// called by.
 func (r *reader) isTradeWord(code string) bool {
 	for _, g := range r.head.match(code) {
 		if _, figure := figureOf[g.slot]; figure && g.score >= 1 {
 			return true
 		}
 	}
-	return !strings.ContainsFunc(code, unicode.IsDigit) && r.vocab.Family(code) != ""
+	if strings.ContainsFunc(code, unicode.IsDigit) {
+		return false
+	}
+	ofLimits := func(f limitFigure) bool { return slices.Contains(f.Words, strings.ToLower(code)) }
+	return r.vocab.Family(code) != "" || slices.ContainsFunc(r.limitRules.Figures, ofLimits)
 }
 
 // namesProduct holds for words that name a material or point at another product.
