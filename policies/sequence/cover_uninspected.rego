@@ -1,11 +1,13 @@
 # METADATA
 # title: Covered before it is inspected
 # description: |
-#   The row's date of inspection, test or sign-off lies after the day on which the work is covered. What is behind
+#   The row's date of inspection, test or sign-off lies after the day on which the work is covered, or its words put the
+#   look after the cover ("inspector sees it once the brick is up"). What is behind
 #   insulation or cladding cannot be looked at, pulled at or flooded any more, and the sign-off says nothing. The
 #   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates, to a
 #   cover date before the work itself, nor to a protection course that goes on with the membrane ahead of a flood
-#   test, unless the soil or paving over it comes ahead of the test as well.
+#   test, unless the soil or paving over it comes ahead of the test as well, nor to words of clips and ties, of openings,
+#   or of a test of the finished wall.
 # custom:
 #   id: sequence-cover-uninspected
 #   topic: sequence
@@ -20,6 +22,7 @@ package sequence.cover_uninspected
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
+import data.lib.sheet
 import data.lib.words
 
 findings contains found if {
@@ -36,6 +39,21 @@ findings contains found if {
 	])
 	found := finding.at(line, ["inspected", "cover", object.get(line.dates, ["inspected", "at", "cell"], "")], message)
 }
+
+# In words alone: "pull test after the boards are on".
+findings contains found if {
+	some line in sheet.lines
+	some slot in data.sequence.looked.slots
+	clause := _after_cover(line.texts[slot])[0]
+	message := naming.say("%s is looked at only when it is covered (\"%s\")", [naming.row(line), trim_space(clause)])
+	found := finding.at(line, [slot, "cover"], message)
+}
+
+_after_cover(text) := [clause |
+	some clause in regex.split(`[;\n]|\.(\s|$)`, text)
+	regex.match(data.sequence.looked.after, lower(clause))
+	not regex.match(data.sequence.looked.unless, lower(clause))
+]
 
 # The cover date lies before the work itself: one date is wrong, and that is told.
 _is_slip(line) if line.spans.bare_days.max < 0

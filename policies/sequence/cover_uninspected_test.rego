@@ -63,3 +63,33 @@ test_test_of_the_window_comes_later if {
 test_signed_off_next_day if count(_found([_flooded(0, "20 Jul 2027")])) == 1
 
 test_without_dates if _found([bench.sheet({})]) == set()
+
+_said(remark) := object.union(bench.sheet({"cells": {"remark": "M12", "cover": "L12"}}), {"texts": {"remark": remark}})
+
+test_look_after_the_cover_in_words[remark] if {
+	some remark in [
+		"Pull tests after the wool is on",
+		"Crew of the lab checks laps once cladding is hung.",
+		"inspection when backfilling is done; no date",
+		"Cover it first, inspect later",
+		"Flood test after pavers are down",
+		"Site inspection follows once it is covered up",
+	]
+	count(_found([_said(remark)])) == 1
+}
+
+test_silent_in_words[remark] if {
+	some remark in [
+		"Cladding only after pull test",
+		"Inspect after brick ties are in, before boards",
+		"Hose test of windows once cladding is up",
+		"Insulation is not put on until inspected",
+		"Inspect when membrane is complete, boards follow",
+		"Blower door test after drywall is up",
+		"Pull test after 7 days",
+		"Test when gyp boards are up",
+		"Test after primer is dry",
+		"Inspected before it is covered up",
+	]
+	count(_found([_said(remark)])) == 0
+}
