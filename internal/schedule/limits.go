@@ -152,7 +152,10 @@ func (r *reader) limitsIn(sentence string, at At) {
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
-			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{Kind: rule.Kind, Text: sentence, At: at, Roles: []string{}, Keys: []string{}, When: []string{}})
+			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{
+				Kind: rule.Kind, Text: said, At: at, Roles: []string{}, Keys: []string{}, When: []string{},
+				Scope: fold(strings.Join(codes, ", ")), // "insulation in W2 and W3: noncombustible only"
+			})
 		}
 	}
 }

@@ -801,3 +801,25 @@ func TestLimitsOfSpacingAndDepth(t *testing.T) {
 		}
 	}
 }
+
+// A note on some wall types asks for insulation that does not burn in those alone.
+func TestInsulationOfWallTypes(t *testing.T) {
+	for note, want := range map[string]string{
+		"Insulation in W-2 and W-3: stone wool only.":            "w-2, w-3",
+		"No foam plastic insulation in W-3.":                     "w-3",
+		"Sealant in W-2: no foam rod.":                           "none",
+		"W-2: XPS insulation is part of the tested wall.":        "none",
+		"Cavity insulation of W-2 is to be noncombustible wool.": "w-2",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Wall type | Place\nD1 | SBS sheet | CMU | none | W-1 | parapet\nD2 | SBS sheet | CMU | none | W-2 | panel\nD3 | SBS sheet | CMU | none | W-3 | brick\n\n"+note+"\n")
+		got := "none"
+		for _, l := range s.Project.Limits {
+			if l.Kind == "noncombustible" {
+				got = l.Scope
+			}
+		}
+		if got != want {
+			t.Errorf("%s: scope %q, want %q", note, got, want)
+		}
+	}
+}

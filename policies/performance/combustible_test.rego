@@ -58,3 +58,36 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1], case[2])) == 0
 }
+
+# A note that names its wall types.
+_of(walls) := {
+	"kind": "noncombustible",
+	"min": null,
+	"max": null,
+	"roles": [],
+	"keys": [],
+	"scope": walls,
+	"when": [],
+	"text": "Insulation in W7 and W9: stone wool only",
+	"at": {"sheet": "N", "row": 5, "cell": "B5"},
+}
+
+_in(group, more) := found if {
+	row := bench.line_of(12, object.union(
+		{"role": "insulation", "group": group, "items": [_board("polyiso")]},
+		more,
+	))
+	doc := object.union(bench.document([row], [], []), {"project": {"signals": [], "limits": [_of("w7, w9")]}})
+	found := combustible.findings with input as doc
+}
+
+test_by_wall_type if {
+	count(_in("W9", {})) == 1
+	count(_in("W8", {})) == 0
+}
+
+test_sprayed_into_a_gap if {
+	foam := [_board("closed-cell-spray-foam")]
+	count(_in("W9", {"items": foam, "place": "Door frames, level 2", "texts": {"remark": "gap 20 mm"}})) == 0
+	count(_in("W9", {"items": foam, "place": "North wall", "texts": {"remark": "75 mm over the sheet"}})) == 1
+}
