@@ -69,11 +69,19 @@ var makeWord = regexp.MustCompile(`\b[A-Z][a-z]{3,}\b`)
 
 // addUnmade makes "Ridge 40" known for "Tarn Ridge 40" where Tarn makes several
 // products: schedules leave the maker's name out. What is left must be a name of
-// its own, of one product, and no words for a material ("Tarn Butyl Tape").
+// its own, of one product, and no words for a material ("Tarn Butyl Tape"). Where
+// several products are called by a maker and a code ("Tarn SA-40"), the code is a name.
 func (l *lexicon) addUnmade() {
+	coded := 0
+	for short := range l.unmade {
+		if codeName.MatchString(short) {
+			coded++
+		}
+	}
 	for _, short := range slices.Sorted(maps.Keys(l.unmade)) {
 		key, maker := fold(short), l.unmade[short]
-		if _, known := l.tags[key]; known || l.maker[maker] < 2 || len(l.short[key]) != 1 || len(l.vocab.Find(maker)) > 0 || l.isWords(short) {
+		isCode := coded >= fewestCodes && codeName.MatchString(short)
+		if _, known := l.tags[key]; known || len(l.short[key]) != 1 || len(l.vocab.Find(maker)) > 0 || !isCode && (l.maker[maker] < 2 || l.isWords(short)) {
 			continue
 		}
 		l.tags[key] = l.short[key][0]
@@ -82,6 +90,12 @@ func (l *lexicon) addUnmade() {
 	}
 }
 
+// codeName is a name that begins with a code; fewestCodes is from how many such names
+// on an office's products are called so.
+var codeName = regexp.MustCompile(`^\p{Lu}{1,4}-(?:\d+\p{Lu}*|\p{Lu}{1,2})(?: \p{Lu}{1,3})?$`)
+
+const fewestCodes = 3
+
 // isWords holds for a text that is words for a kind of material and nothing else.
 func (l *lexicon) isWords(text string) bool {
 	return l.vocab.Family(text) != "" && strings.Trim(mask(text, l.materials(nil, text, 0)), "| ") == ""
@@ -89,7 +103,7 @@ func (l *lexicon) isWords(text string) bool {
 
 // nameShape is what a name is like without its maker's: two words or more of which
 // the first is in capitals, or a code.
-var nameShape = regexp.MustCompile(`^(?:\p{Lu}[^ ]* .+|\p{Lu}*\d+\p{Lu}+|\p{Lu}+\d+)$`)
+var nameShape = regexp.MustCompile(`^(?:\p{Lu}[^ ]* .+|\p{Lu}*\d+\p{Lu}+|\p{Lu}+\d+|\p{Lu}+-(?:\d+\p{Lu}*|\p{Lu}{1,2}))$`)
 
 // isCalled holds for a place where a name without its maker's can stand: it is
 // written as a name, and is no mark of the schedule.

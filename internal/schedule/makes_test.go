@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"strings"
 	"testing"
 
 	"abut/internal/schedule"
@@ -78,6 +79,31 @@ func TestProductsOfAMakerByKind(t *testing.T) {
 	for _, tg := range product(t, s, "Tarn Ridge 40").KeepOff {
 		if tg.Except != (tg.Text == "silicone") {
 			t.Errorf("%s: excepted %v", tg.Text, tg.Except)
+		}
+	}
+}
+
+// Products with a maker and a code are called by the code alone; a code that two of
+// them have, or that is a mark of the schedule, is none of them.
+func TestNamesByTheirCode(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Adjacent | Lap
+D1 | Tarn RB-30 | block | none | PF-6 on the room side | 75 mm
+D2 | RB-30 LT | block | none | none | 75 mm
+D3 | Tarn RB-30 | block | none | BT-9 | 75 mm`}, page{name: "Data", grid: `Product | What it is | Goes on down to, °C | Stay bare, days
+Tarn RB-30 | SBS sheet on polyethylene film | 5 | 60
+Tarn RB-30 LT | SBS sheet on polyethylene film, winter grade | -9 | 60
+Dorn PF-6 | polyethylene film | - | 30
+Tarn BT-9 | butyl strip | -5 | 90
+Dorn BT-9 | butyl strip | -5 | 60`})
+	for mark, want := range map[string]string{"D1": "Tarn RB-30, Dorn PF-6", "D2": "Tarn RB-30 LT", "D3": "Tarn RB-30"} {
+		var got []string
+		for _, it := range line(t, s, mark).Items {
+			if it.Product != "" {
+				got = append(got, it.Product)
+			}
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
 		}
 	}
 }
