@@ -59,6 +59,7 @@ func runIdentify(text, format string, from projectFlags, s Streams) error {
 	if err != nil {
 		return err
 	}
+	vocab = vocab.Explaining()
 	reader, err := phrase.From(tree)
 	if err != nil {
 		return err

@@ -9,22 +9,23 @@ import (
 // Describe reads one product that several cells tell of: its name, then its
 // chemistry or carrier, then notes. Name and chemistry together give the
 // family; from notes come only grades, never what a thing is made of. What is
-// not understood is given as unknown, with the nearest families.
+// not understood is given as unknown.
 func (v *Vocabulary) Describe(parts ...string) Material {
 	whole := strings.TrimSpace(strings.Join(parts, "; "))
 	m, g, ok := v.describe(parts)
 	if !ok {
 		m = unknown(whole)
-		if m.Near = v.mayBe(&g, nil); len(m.Near) == 0 {
-			m.Near = v.near(whole)
+		if v.explains {
+			if m.Near = v.mayBe(&g, nil); len(m.Near) == 0 {
+				m.Near = v.near(whole)
+			}
 		}
 	}
 	m.Text = whole
 	return m
 }
 
-// Family is that of Describe, "" for what is not understood; nothing is looked for that
-// is most like it, which takes far longer.
+// Family is that of Describe, "" for what is not understood.
 func (v *Vocabulary) Family(parts ...string) string {
 	m, _, _ := v.describe(parts)
 	return m.Family

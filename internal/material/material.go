@@ -16,12 +16,12 @@ type Material struct {
 	Class      string   `json:"class"`
 	Traits     []string `json:"traits"`
 	Keys       []string `json:"keys"`       // family and traits: what judgements are looked up by
-	Why        []string `json:"why"`        // which words said what
+	Why        []string `json:"why"`        // which words said what; of a vocabulary that explains
 	Confidence float64  `json:"confidence"` // 0..1
 	Unknown    bool     `json:"unknown"`    // no word was understood
 	Generic    bool     `json:"generic"`    // the family leaves the chemistry open
 	Weak       bool     `json:"weak"`       // read from an ambiguous word alone
-	Near       []string `json:"near"`       // nearest families, where none is named
+	Near       []string `json:"near"`       // nearest families, where none is named; of a vocabulary that explains
 }
 
 // Find lists the materials of a text in order; their words do not overlap.
@@ -67,7 +67,7 @@ func (v *Vocabulary) material(g *group) (Material, bool) {
 		return Material{}, false
 	}
 	r := v.resolve(g)
-	m := Material{Traits: []string{}, Keys: []string{}, Near: []string{}, Why: v.why(g, r), Confidence: r.confidence(g)}
+	m := Material{Traits: []string{}, Keys: []string{}, Near: []string{}, Why: []string{}, Confidence: r.confidence(g)}
 	if r.family >= 0 {
 		f := &v.families[r.family]
 		m.Family, m.Name, m.Class, m.Generic = f.id, f.name, f.class, f.generic
@@ -77,7 +77,12 @@ func (v *Vocabulary) material(g *group) (Material, bool) {
 	m.Traits = v.traits(g, m.Class, m.Traits, r)
 	if r.family < 0 {
 		m.Name = v.stuffName(g)
-		m.Near = append(m.Near, v.mayBe(g, m.Traits)...)
+	}
+	if v.explains {
+		m.Why = v.why(g, r)
+		if r.family < 0 {
+			m.Near = append(m.Near, v.mayBe(g, m.Traits)...)
+		}
 	}
 	m.Keys = append(m.Keys, m.Traits...)
 	return m, m.Family != "" || len(m.Traits) > 0

@@ -49,6 +49,16 @@ type Vocabulary struct {
 	fuzzyLength int             // letters that a word must have to be read in spite of a slip
 	slipLength  int             // and in spite of a letter left out
 	nearAt      float64         // how much alike the nearest families must be, 0..1
+
+	explains bool // tells why, and what is nearest
+}
+
+// Explaining is the same vocabulary, which also tells why, and the nearest families of words
+// that name none. Only a person asks for either, and they take far longer than all the rest.
+func (v *Vocabulary) Explaining() *Vocabulary {
+	out := *v
+	out.explains = true
+	return &out
 }
 
 type bucket struct {

@@ -166,7 +166,7 @@ func TestDescribe(t *testing.T) {
 }
 
 func TestUnknownHasNear(t *testing.T) {
-	v := load(t)
+	v := load(t).Explaining()
 	m := v.Describe("bentonyt panell")
 	if !m.Unknown || len(m.Near) == 0 {
 		t.Errorf("%+v", m)
