@@ -24,6 +24,7 @@ type lexicon struct {
 	marks  map[string]bool
 	short  map[string][]int  // folded last words of a product name -> products
 	shorts []string          // the keys of short, longest first
+	ends   nameIndex         // of shorts
 	lead   map[string]int    // folded first word of "Larch Primer", by which lists call it
 	heads  map[string]bool   // words that end such names
 	unmade map[string]string // names without their first word -> that word, folded
@@ -74,7 +75,7 @@ func (l *lexicon) done() {
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
 	slices.SortFunc(l.names, longest)
 	l.index = nameIndex{}
-	l.shorts = slices.SortedFunc(maps.Keys(l.short), longest)
+	l.shorts, l.ends = slices.SortedFunc(maps.Keys(l.short), longest), nameIndex{}
 }
 
 // addEnds makes ".P2" known for "072713.P2" where no other tag ends so.

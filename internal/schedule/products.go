@@ -9,8 +9,9 @@ import (
 )
 
 func newProduct(tag, sheet string, row int) Product {
+	maker, _, _ := strings.Cut(fold(tag), " ")
 	return Product{
-		ID: tag, Tag: tag, Sheet: sheet, Row: row, Cells: map[string]string{}, Texts: map[string]string{},
+		maker: maker, ID: tag, Tag: tag, Sheet: sheet, Row: row, Cells: map[string]string{}, Texts: map[string]string{},
 		Figures: map[string]Figure{}, Accepts: []Acceptance{}, KeepOff: []Target{}, Suits: []Target{}, Signals: []Said{},
 		Traits: []string{}, Keys: []string{},
 	}

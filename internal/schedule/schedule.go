@@ -191,6 +191,7 @@ type Product struct {
 	Signals []Said            `json:"signals"` // same_day, keep_from_freezing, may_stay_exposed, never_exposed
 	Repeats bool              `json:"repeats"` // the tag stands more than once
 
+	maker   string // the first word of its tag, folded
 	section string // the words that head its rows in the table
 	byRow   bool   // only the chemistry is told: the rest of its row made it a sheet or a sealant
 	home    *table // that it was registered from, nil of a card or note

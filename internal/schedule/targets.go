@@ -350,13 +350,12 @@ func (r *reader) targetKeys(m material.Material) []string {
 // are also called by the last words of their names ("Prime W" or "W").
 func (r *reader) near(p *Product, text string) []mention {
 	found := r.lex.findListed(text)
-	maker, _, _ := strings.Cut(fold(p.Tag), " ")
-	for _, short := range r.lex.shorts {
+	for _, n := range r.lex.ends.in(foldKeep(text), r.lex.shorts) {
+		short := r.lex.shorts[n]
 		for _, i := range r.lex.short[short] {
-			if first, _, _ := strings.Cut(fold(r.sched.Products[i].Tag), " "); first != maker {
-				continue
+			if like := &r.sched.Products[i]; like.maker == p.maker {
+				found = r.lex.addShort(found, text, short, i, like.Tag)
 			}
-			found = r.lex.addShort(found, text, short, i, r.sched.Products[i].Tag)
 		}
 	}
 	found = r.ofKind(r.lex.addMakes(found, text), text)
