@@ -46,7 +46,7 @@ findings contains found if {
 _told(line) := [{"text": found[0], "slot": slot} |
 	some slot in ["remark", "material", "place", "type", "cover"]
 	text := object.get(line.texts, slot, "")
-	not regex.match(data.exposure.temporary_roof.unless, text)
 	found := regex.find_n(data.exposure.temporary_roof.words, text, 1)
 	count(found) > 0
+	not regex.match(data.exposure.temporary_roof.unless, text)
 ][0]

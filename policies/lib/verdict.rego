@@ -37,9 +37,10 @@ _heard(contact) := judge(contact) if {
 	contact.line in hush.telling_rows
 } else := object.union(_by_case[contact.case], {"contact": contact})
 
-_by_case := {case: object.remove(judge(alike[0]), ["contact"]) |
+_by_case := {case: v |
 	some case in {contact.case | some contact in _shared}
 	alike := [contact | some contact in _shared; contact.case == case]
+	v := {key: told | some key, told in judge(alike[0]); key != "contact"}
 }
 
 # Nothing is told of most cases.

@@ -23,14 +23,10 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	slot := [slot | some slot in data.pairing.immersed.slots; _is_wet(line, slot)][0]
 	some item in facts.main_items(line)
+	barred := _barred[item.product]
 	product := facts.product_of(item)
-	barred := [{"slot": slot, "text": said[0]} |
-		some slot, text in product.texts
-		said := regex.find_all_string_submatch_n(data.pairing.immersed.barred, lower(text), 1)[0]
-	]
-	count(barred) > 0
+	slot := [slot | some slot in data.pairing.immersed.slots; _is_wet(line, slot)][0]
 	message := naming.say("%s stays under water there; its data says %s", [
 		naming.plain(item),
 		words.quoted(barred[0].text),
@@ -40,6 +36,16 @@ findings contains found if {
 		[barred[0].slot],
 		"its data on immersion",
 	)]})
+}
+
+# _barred holds by the ID of a product where its data keeps it out of water.
+_barred := {product.id: barred |
+	some product in input.products
+	barred := [{"slot": slot, "text": said[0]} |
+		some slot, text in product.texts
+		said := regex.find_all_string_submatch_n(data.pairing.immersed.barred, lower(text), 1)[0]
+	]
+	count(barred) > 0
 }
 
 _is_wet(line, slot) if {

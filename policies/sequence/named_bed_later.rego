@@ -24,7 +24,6 @@ import data.lib.words
 
 findings contains finding.at_with(line, ["install", bed.slot], message, {"related": related}) if {
 	some line in facts.live_lines
-	line.dates.install.state in data.sequence.order.dated
 	bed := _named(line)
 	bed.line.dates.install.from > line.dates.install.to
 	message := sprintf("this is set on %s, before %s %s (%s)", [
@@ -59,13 +58,14 @@ _by_mark := {key: beds |
 # _told gives by its ID what a row says that it stands on, lies over or follows: {"key", "slot", "says"}.
 _told := {line.id: list |
 	some line in facts.live_lines
+	line.dates.install.state in data.sequence.order.dated
 	list := array.concat(_on(line), [told |
 		some way in data.sequence.named.ways
 		some slot in way.slots
 		text := line.texts[slot]
-		found := regex.find_all_string_submatch_n(way.like, text, 1)
+		mark := regex.find_all_string_submatch_n(way.like, text, 1)[0][1]
 		not regex.match(data.sequence.named.unless, lower(text))
-		told := {"key": _key(line.sheet, found[0][1]), "slot": slot, "says": way.says}
+		told := {"key": _key(line.sheet, mark), "slot": slot, "says": way.says}
 	])
 	count(list) > 0
 }

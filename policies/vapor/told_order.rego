@@ -26,10 +26,10 @@ findings contains finding.at_with(line, ["material", slot], message, {"severity"
 	winter.celsius <= data.vapor.climate.cool_c
 	some line in facts.live_lines
 	not line.id in section.judged_lines
-	some slot in data.vapor.order.slots
-	layers := _layers(lower(line.texts[slot]))
 	sheet := facts.main_items(line)[0]
 	vaporclass.is_tight(sheet)
+	some slot in data.vapor.order.slots
+	layers := _layers(lower(line.texts[slot]))
 	_is_last(layers, lower(sheet.text))
 	message := sprintf(
 		"%s lies outside of all the insulation, as the row tells it; with %s room moisture condenses on it",

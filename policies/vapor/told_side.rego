@@ -44,10 +44,10 @@ _wrong(line) := [one |
 ]
 
 _off(line) := [{"item": item, "product": product, "meant": meant, "put": put.side, "text": put.text} |
-	not _is_excused(line)
 	some item in facts.main_items(line)
 	product := facts.product_of(item)
 	meant := _side(concat(" ", [object.get(product.texts, slot, "") | some slot in ["type", "material"]]))
+	not _is_excused(line)
 	put := _put(line, item)
 	put.side != meant
 ]
