@@ -39,6 +39,9 @@ func natives() map[string]native {
 		ast.Concat.Name:        concat,
 		ast.Sprintf.Name:       sprintf,
 		ast.Sort.Name:          sorted,
+		ast.Max.Name:           largest,
+		ast.And.Name:           both,
+		ast.Substring.Name:     substring,
 		ast.Lower.Name:         words(strings.ToLower),
 		ast.Upper.Name:         words(strings.ToUpper),
 		ast.TrimSpace.Name:     words(strings.TrimSpace),
@@ -225,10 +228,69 @@ func number(text string) any {
 	return text
 }
 
-// sorted leaves arrays to OPA, which has an order for equal numbers.
+// sorted leaves arrays of other things than texts to OPA, which has an order for
+// equal numbers.
 func sorted(args []value.Value) value.Value {
-	if set, ok := args[0].(*value.Set); ok {
-		return value.NewArray(slices.Clone(set.Elems())...)
+	var list []value.Value
+	switch v := args[0].(type) {
+	case *value.Set:
+		list = v.Elems()
+	case *value.Array:
+		list = v.Elems()
+		if slices.ContainsFunc(list, func(v value.Value) bool { _, ok := v.(ast.String); return !ok }) {
+			return nil
+		}
+	default:
+		return nil
 	}
-	return nil
+	list = slices.Clone(list)
+	slices.SortFunc(list, value.Compare)
+	return value.NewArray(list...)
+}
+
+// largest is the last of the greatest, as with OPA.
+func largest(args []value.Value) (most value.Value) {
+	if _, isObject := args[0].(*value.Object); isObject {
+		return nil
+	}
+	_, values := pairs(args[0])
+	for _, v := range values {
+		if most == nil || value.Compare(most, v) <= 0 {
+			most = v
+		}
+	}
+	return most
+}
+
+func both(args []value.Value) value.Value {
+	a, isSet := args[0].(*value.Set)
+	b, both := args[1].(*value.Set)
+	if !isSet || !both {
+		return nil
+	}
+	if b.Len() < a.Len() {
+		a, b = b, a
+	}
+	out := value.NewSet()
+	for _, v := range a.Elems() {
+		if b.Has(v) {
+			out.Add(v)
+		}
+	}
+	return out
+}
+
+// substring begins at a character of the text; a length below 0 goes to its end.
+func substring(args []value.Value) value.Value {
+	text, ok := args[0].(ast.String)
+	from, length := whole(args[1]), whole(args[2])
+	if !ok || from == nil || length == nil || *from < 0 {
+		return nil
+	}
+	runes := []rune(string(text))
+	rest := runes[min(*from, len(runes)):]
+	if *length >= 0 {
+		rest = rest[:min(*length, len(rest))]
+	}
+	return ast.String(rest)
 }
