@@ -823,3 +823,20 @@ func TestInsulationOfWallTypes(t *testing.T) {
 		}
 	}
 }
+
+// One sentence asks the air of the material and of the tested assembly: each is a limit of
+// its own, and holds everywhere.
+func TestAirOfMaterialAndAssembly(t *testing.T) {
+	for _, note := range []string{
+		"Air permeance: material 0.02 L/(s·m²), mock-up walls 0.15 L/(s·m²) at 75 Pa.",
+		"Air at 75 Pa 0.02 L/(s·m²) for the sheet, 0.15 L/(s·m²) for the assembly.",
+		"Sheet: 0.02 L/(s·m²) max. by E2178. Whole wall by E2357: 0.15 L/(s·m²) max.",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | SBS sheet | CMU | none\nD2 | SBS sheet | CMU | none\n\n"+note+"\n")
+		for kind, want := range map[string]float64{"air_lsm2": 0.02, "air_result_lsm2": 0.15} {
+			if l := limit(s, kind); l == nil || l.Max == nil || !near(l.Max, want) || l.Scope != "" {
+				t.Errorf("%s: %s %+v, want %v everywhere", note, kind, l, want)
+			}
+		}
+	}
+}

@@ -16,6 +16,10 @@ func (r *reader) values(l *Line, c source) {
 	r.dryFilm(l, c)
 	r.pullTests(l, c)
 	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "air_permeance" && r.words.hasAny(c.text, r.words.wholes) {
+			keep(l.Figures, "air_result_lsm2", figureTold(q, c.at)) // ten times as much is allowed through a panel as through its sheet
+			continue
+		}
 		if slot := r.valueSlot(c, q); slot != "" && keep(l.Figures, figureOf[slot].key, figureTold(q, c.at)) {
 			l.Cells[slot] = c.at.Cell
 		}
@@ -33,8 +37,6 @@ func (r *reader) valueSlot(c source, q phrase.Quantity) string {
 		slot = "lap"
 	case q.Kind == "length" && q.Unit != "mil" && q.Unit != "mils" && !r.words.hasAny(c.text, r.words.thick):
 		return "" // "3/8 in. joint"
-	case q.Kind == "air_permeance" && r.words.hasAny(c.text, r.words.wholes):
-		return "" // ten times as much is allowed to go through a panel as through its sheet
 	case q.Kind == "temperature" && !r.words.hasAny(c.text, r.words.serves):
 		return ""
 	}

@@ -51,5 +51,8 @@ D2 | butyl sheet | plywood | none | brick | 2 in. | test wall 0.15 L/(s·m²) at
 		if _, is := line(t, s, mark).Figures["air_lsm2"]; is != want {
 			t.Errorf("%s: a sheet's air permeance is told: %v", mark, is)
 		}
+		if _, is := line(t, s, mark).Figures["air_result_lsm2"]; is == want {
+			t.Errorf("%s: a panel's test is told: %v", mark, is)
+		}
 	}
 }

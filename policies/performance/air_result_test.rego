@@ -43,3 +43,18 @@ test_silent[name] if {
 	}
 	count(_found(case.value, case.text, case.limit)) == 0
 }
+
+# The limit of an assembly beside that of a material, in one note.
+test_own_limit_of_the_assembly[value] if {
+	some value, count_of in {"0.15": 0, "0.31": 1}
+	text := "Air: sheet 0.02, assembly 0.20 L/(s·m²)"
+	figure := desk.figure(to_number(value), value, "L/(s·m²)")
+	result := object.union(figure, {"at": {"sheet": "W", "row": 12, "cell": "M12"}})
+	row := desk.row(12, "FM-1", {"figures": {"air_result_lsm2": result}, "texts": {"remark": value}})
+	limits := [
+		desk.limit("air_lsm2", null, 0.02, {"text": text}),
+		desk.limit("air_result_lsm2", null, 0.2, {"text": text}),
+	]
+	found := air_result.findings with input as desk.document([row], [desk.product("FM-1", 7, {})], limits)
+	count(found) == count_of
+}
