@@ -319,6 +319,7 @@ func (r *reader) primerRule(p *Product, c source) {
 	}
 	var anywhere []string // primers that no substrate is named for
 	var before []Target   // beds of the piece before
+	more := r.head.namesMore(c.heading, "primer")
 	pieces := r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))))
 	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
 	for _, piece := range pieces {
@@ -344,7 +345,9 @@ func (r *reader) primerRule(p *Product, c source) {
 			continue
 		}
 		if rule == "" {
-			rule = "always" // "Key W on concrete": a primer that has no row of its own
+			if rule = "always"; more { // "Key W on concrete": a primer that has no row of its own
+				rule = "unsaid" // "Bed in SK-2", "Held by a bar"
+			}
 		}
 		var beds []Target
 		if r.words.accept.these.MatchString(piece.text) { // "PR-1 on block; PR-2 on these and on steel"
@@ -368,7 +371,7 @@ func (r *reader) primerRule(p *Product, c source) {
 			p.also(anywhere, all)
 			anywhere = all
 		}
-		if !named {
+		if !named && rule != "unsaid" {
 			r.rest(p, rule, list)
 		}
 	}

@@ -97,6 +97,15 @@ func headingParts(text string) []string {
 	return slices.DeleteFunc(parts, func(p string) bool { return len(p) < minPart }) // "cfm/sf"
 }
 
+// namesMore holds for a heading of several parts, of which one does not stand for the slot:
+// "Primer / remarks".
+func (h *headings) namesMore(text, slot string) bool {
+	parts := headingParts(text)
+	return len(parts) > 1 && slices.ContainsFunc(parts, func(part string) bool {
+		return !slices.ContainsFunc(h.match(part), func(g guess) bool { return g.slot == slot })
+	})
+}
+
 // names holds for a heading of which one part stands for the slot.
 func (h *headings) names(text, slot string) bool {
 	return slices.ContainsFunc(partMarks.Split(text, -1), func(part string) bool {

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -67,6 +68,29 @@ ZP-4 | acrylic primer | 5 | concrete | -`})
 		f, ok := line(t, s, mark).Figures["primed_concrete_age_days"]
 		if ok == math.IsNaN(want) || ok && (f.Min == nil || *f.Min != want) {
 			t.Errorf("%s: %+v, want %v", mark, f, want)
+		}
+	}
+}
+
+// A column of primers and of other things may tell nothing of a primer; one of primers
+// alone names one that has no row of its own.
+func TestColumnOfPrimersAndMore(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Primer / remarks": "brick listed, steel unsaid",
+		"Primer":           "brick listed, steel always",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+D1 | SH-3 | brick | PM-2`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open | ` + heading + `
+SH-3 | SBS sheet | 5 | 60 | PM-2 on brick; bolted to steel
+PM-2 | solvent-borne primer | 5 | 30 | -`})
+		var got []string
+		for _, a := range product(t, s, "SH-3").Accepts {
+			got = append(got, a.Text+" "+a.Primer)
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %q, want %q", heading, got, want)
 		}
 	}
 }
