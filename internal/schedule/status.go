@@ -7,6 +7,7 @@ import "strings"
 type statusWords struct {
 	Before string   `json:"before"` // stands before the day: "status as of"
 	Open   []string `json:"open"`   // in the place of a cover date
+	Lead   string   `json:"lead"`   // before the day on which a remark says that it is open
 }
 
 // statusDay is the day up to which the notes say that the log is kept, the last
@@ -34,5 +35,26 @@ func (r *reader) stillOpen(l *Line, status Day) {
 	if !ok || cover.From != "" || said != "" && !r.words.stillOpen[said] {
 		return
 	}
+	if told := r.openSaid(l); told.From > status.From {
+		status = told
+	}
 	l.count("open_days", l.openFrom(false), status)
+}
+
+// openSaid is the day on which a remark says that the sheet is still open: "still bare
+// 14 Nov"; no day where it does not, or where the day lies before the work.
+func (r *reader) openSaid(l *Line) Day {
+	text := l.Texts["remark"]
+	read := r.phrase.Dates
+	year := r.year(l)
+	if year > 0 {
+		read = r.phrase.ColumnDates // "9/30" is a day there
+	}
+	for _, d := range read(text, r.bookOrder, year) {
+		from := iso(d.From)
+		if d.State == "day" && from >= l.Dates["install"].From && r.words.openLead.MatchString(text[:d.Start]) {
+			return Day{From: from, To: iso(d.To), Text: d.Text, State: d.State, At: At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells["remark"]}}
+		}
+	}
+	return Day{}
 }
