@@ -45,6 +45,11 @@ func (r *reader) productWords(p *Product, row At, slot, words string) string {
 			return strings.Trim(above.Texts[slot]+", "+words[at[1]:], ", ")
 		}
 	}
+	if m := r.words.gradeOf.FindStringSubmatchIndex(words); m != nil && (slot == "type" || slot == "material") {
+		if i, end, known := r.namedAt(p, words, m[4], m[5]); known && r.sched.Products[i].ID != p.ID {
+			return strings.Trim(r.sched.Products[i].Texts[slot]+", "+words[m[2]:m[3]]+", "+strings.Trim(words[end:], " ,;."), ", ")
+		}
+	}
 	same := r.words.sameAs
 	if slot == "type" || slot == "material" {
 		same = slices.Concat(same, r.words.productAs)

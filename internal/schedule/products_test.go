@@ -837,3 +837,26 @@ P-3 | acrylic primer | - | - | 5 | none
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 }
+
+// A product may be told as a grade of another; "grade A2" of a steel is none of it.
+func TestGradeOfAnotherProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+D1 | M4 | brick | PM-2
+D2 | M4W | brick | PM-2`}, page{name: "P", grid: `
+Code | What | Apply min °C | Max days open
+M4 | self-adhered butyl sheet | 5 | 60
+M4W | winter grade of M4, slit rolls | -10 | 60
+M6 | stainless sheet, fine grade of finish | - | -
+PM-2 | solvent-borne primer | 5 | 30`})
+	m4, winter := product(t, s, "M4"), product(t, s, "M4W")
+	if winter.Family == "" || winter.Family != m4.Family {
+		t.Errorf("M4W is %q, M4 %q", winter.Family, m4.Family)
+	}
+	if got := winter.Texts["type"]; got != "self-adhered butyl sheet, winter grade, slit rolls" {
+		t.Errorf("M4W is %q", got)
+	}
+	if got := product(t, s, "M6").Family; got != "stainless-sheet" {
+		t.Errorf("M6 is %q", got)
+	}
+}

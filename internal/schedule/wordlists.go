@@ -17,6 +17,7 @@ type wordlists struct {
 	noLimit            []string
 	sameAs             []*regexp.Regexp
 	productAs          []*regexp.Regexp // "AB-1, winter grade" in product data
+	gradeOf            *regexp.Regexp   // "winter grade of AB-1" there
 	roleByClass        map[string]string
 	roleByFamily       map[string]string
 	flashing           []string
@@ -160,6 +161,7 @@ type readingFile struct {
 		Ditto         []string            `json:"ditto"`
 		SameAs        []string            `json:"same_as"`
 		ProductAs     []string            `json:"product_as"`
+		GradeOf       string              `json:"grade_of"`
 		SameLead      string              `json:"same_lead"`
 		RoleByClass   map[string]string   `json:"roles_by_class"`
 		RoleByFamily  map[string]string   `json:"roles_by_family"`
@@ -248,7 +250,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords}, {"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"laid_before", f.LaidBefore, &w.laidBefore}, {"asked_heading", f.AskedHeading, &w.askedHeading}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
-		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"status.lead", "(?i)" + f.Status.Lead, &w.openLead}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
+		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"grade_of", f.GradeOf, &w.gradeOf}, {"status.lead", "(?i)" + f.Status.Lead, &w.openLead}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord}, {"wide_lead", "(?i)" + f.WideLead, &w.wideLead}, {"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading}, {"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
 		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},
