@@ -514,3 +514,24 @@ func TestOpenJoints(t *testing.T) {
 		}
 	}
 }
+
+// Notes may let nothing meet without a letter.
+func TestLettersOnly(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"no letter: no use":                          true,
+		"contact only where both makers sent letter": true,
+		"each pair needs its own letter":             true,
+		"letters required for any other contact":     true,
+		"letter on file for each sheet":              false,
+		"no contact with the sheet":                  false,
+	} {
+		got := false
+		for _, s := range r.Signals(text) {
+			got = got || s.ID == "letters_only" && !s.No
+		}
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

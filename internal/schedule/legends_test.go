@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // The codes of the column that no heading tells stand on a sheet of their own, one short
 // word in a cell and its meaning in the next.
@@ -32,6 +35,49 @@ func TestCodesOfShelter(t *testing.T) {
 		}
 		if heated != tc.heated || slots != tc.slots {
 			t.Errorf("%s: %d rows heated and %d columns of shelter, want %d and %d", name, heated, slots, tc.heated, tc.slots)
+		}
+	}
+}
+
+// A note lists the pairs of products for which letters are at hand.
+func TestLetterPairs(t *testing.T) {
+	for note, want := range map[string]string{
+		"Letters on file: JS-1 and JS-2 with AB-1; JS-3 w/ AB-2, mill aluminum. No letter = no contact": "JS-1,JS-2|AB-1 JS-3|AB-2,aluminum only",
+		"Both makers' letters in hand for JS-1 with AB-1, AB-2. AB-2 with primer only.":                 "JS-1|AB-1,AB-2",
+		"Letters on file: JS-1 with AB-1, JS-2 with AB-2":                                               "",
+		"Letters on file: JS-1 with AB-1; JS-2 with AB-2 pending. Contact only with a letter.":          "JS-1|AB-1 only",
+		"Letters to follow: JS-1 with AB-1":                                                             "",
+		"Maker's letter on file for AB-1: 90 days":                                                      "",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant
+T1 | AB-1 | CMU | none | JS-1
+T2 | AB-2 | CMU | none | JS-2
+
+` + note}, page{name: "P", grid: `
+Tag | What it is | Apply min °F | Max exposure, days
+AB-1 | SBS self-adhered sheet | 40 | 60
+AB-2 | butyl sheet | 20 | 90
+JS-1 | neutral silicone sealant | 0 | –
+JS-2 | polyurethane sealant | 40 | –
+JS-3 | butyl sealant | 20 | –`})
+		var got []string
+		for _, l := range s.Project.Letters {
+			var with []string
+			for _, tg := range l.With {
+				if with = append(with, tg.Products...); len(tg.Products) == 0 {
+					with = append(with, tg.Keys[len(tg.Keys)-1])
+				}
+			}
+			got = append(got, strings.Join(l.Products, ",")+"|"+strings.Join(with, ","))
+		}
+		for _, said := range s.Project.Signals {
+			if said.ID == "letters_only" {
+				got = append(got, "only")
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
 		}
 	}
 }

@@ -1,7 +1,9 @@
 package schedule
 
 import (
+	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"abut/internal/phrase"
@@ -11,6 +13,69 @@ import (
 type letterWords struct {
 	By     []string `json:"by"`
 	Raises []string `json:"raises"`
+
+	Pairs   string `json:"pairs"`   // what leads a list of pairs that letters are at hand for
+	Between string `json:"between"` // what stands between the two sides of one
+	Lacking string `json:"lacking"` // words of a letter that is not there
+
+	pairs, between, lacking *regexp.Regexp
+}
+
+func (w *letterWords) compile() (err error) {
+	for into, words := range map[**regexp.Regexp]string{&w.pairs: w.Pairs, &w.between: w.Between, &w.lacking: w.Lacking} {
+		if *into, err = regexp.Compile("(?i)" + words); err != nil {
+			return fmt.Errorf("letters: %w", err)
+		}
+	}
+	return nil
+}
+
+// letterPairs reads a list of the pairs that letters are at hand for: "Letters on file:
+// SE-1 and SE-2 with FM-1, FM-3; SE-3 with FM-2". A part that tells two pairs at once, or
+// of a letter that is not there, is left out.
+func (r *reader) letterPairs(note string, at At) {
+	words := &r.limitRules.Letters
+	lead := words.pairs.FindStringIndex(note)
+	if lead == nil {
+		return
+	}
+	list := note[lead[1]:]
+	for i, group := range r.words.parted(list) {
+		before, _, _ := strings.Cut(list, group)
+		if i > 0 && !strings.HasSuffix(strings.TrimSpace(before), ";") {
+			r.lettersOnly(list[len(before):], at)
+			return // a sentence after the list
+		}
+		sides := words.between.Split(group, -1)
+		if len(sides) != 2 || words.lacking.MatchString(group) {
+			continue
+		}
+		letter := PairLetter{Products: []string{}, With: []Target{}, Text: strings.TrimSpace(group), At: at}
+		for _, m := range r.near(&Product{}, sides[0]) {
+			if m.product >= 0 {
+				letter.Products = append(letter.Products, r.sched.Products[m.product].ID)
+			}
+		}
+		for _, m := range r.near(&Product{}, sides[1]) {
+			letter.With = append(letter.With, r.target(m, sides[1][m.start:m.end], at))
+		}
+		if len(letter.Products) > 0 && len(letter.With) > 0 {
+			r.sched.Project.Letters = append(r.sched.Project.Letters, letter)
+		}
+	}
+}
+
+// lettersOnly keeps that nothing may meet without a letter, which the sentence after the
+// list may say like a legend: "No letter = no contact".
+func (r *reader) lettersOnly(sentence string, at At) {
+	for _, cl := range r.hear(sentence).clauses {
+		for _, s := range cl.Signals {
+			said := Said{ID: s.ID, No: s.No, Text: s.Text, Slot: "note", At: at}
+			if s.ID == "letters_only" && !slices.Contains(r.sched.Project.Signals, said) {
+				r.sched.Project.Signals = append(r.sched.Project.Signals, said)
+			}
+		}
+	}
 }
 
 // grant is what a sentence tells of a maker's letter: its mark, and from where on it

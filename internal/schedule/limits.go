@@ -81,6 +81,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 	}
 	file.Limits.skip = set(file.Limits.Skip)
 	var err error
+	if err := file.Limits.Letters.compile(); err != nil {
+		return nil, err
+	}
 	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {
 		return nil, err
 	}

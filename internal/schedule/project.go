@@ -50,6 +50,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
 	p.Places = append(p.Places, Fact{Text: text, At: at})
+	r.letterPairs(text, at)
 	heading, lead, coded, first := "", "", "", len(p.Limits)
 	subject := ""
 	for i, part := range r.words.splitList(text) {

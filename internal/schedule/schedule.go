@@ -30,6 +30,16 @@ type Project struct {
 	Signals []Said  `json:"signals"` // conditions stated for the whole job
 	Notes   []Fact  `json:"notes"`   // every note, for reference
 	Indoor  []Room  `json:"indoor"`
+
+	Letters []PairLetter `json:"letters"` // letters that the notes tell of, for pairs of products
+}
+
+// PairLetter is a letter at hand by which each of some products may meet each of others.
+type PairLetter struct {
+	Products []string `json:"products"` // their ids
+	With     []Target `json:"with"`
+	Text     string   `json:"text"`
+	At       At       `json:"at"`
 }
 
 // Fact is a text with its address.

@@ -59,7 +59,23 @@ _is_lifted(s, all) if {
 	exception.target.except
 }
 
-_said(self, other) := [s |
+_said(self, other) := array.concat(_by_data(self, other), _by_letter(self, other))
+
+# A letter that the notes tell of names both.
+_by_letter(self, other) := [{
+	"word": "allows",
+	"rank": _rank(found, other),
+	"by": facts.product_of(self),
+	"target": object.union(found, {"letter": letter.text}),
+	"self": self,
+	"other": other,
+} |
+	some letter in object.get(input.project, "letters", [])
+	self.product in letter.products
+	some found in letter.with
+]
+
+_by_data(self, other) := [s |
 	product := facts.product_of(self)
 	some list in [
 		{"targets": product.keep_off, "word": "bars", "against": "allows"},

@@ -56,7 +56,7 @@ _shared := [contact | some contact in facts.live_contacts; contact.case; not con
 
 judge(contact) := _fine(contact, hush.why(contact)) if {
 	hush.why(contact)
-} else := _fine(contact, sprintf("the data of %s allows it", [said.by.id])) if {
+} else := _fine(contact, _allowed(said)) if {
 	said := product_says.heard(contact)
 	said.word == "allows"
 } else := _settled(contact) if {
@@ -68,7 +68,34 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 	contact.kind == "direct"
 	product_says.heard(contact).word == "bars"
 	v := _verdict(contact, "keep_off", _eased(contact, "error"), {"row": {}, "mechanism": "", "why": ""})
+} else := v if {
+	_is_unlettered(contact)
+	v := _verdict(contact, "no_letter", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
 } else := _by_rows(contact)
+
+_allowed(said) := "a letter on file names both" if said.target.letter
+
+_allowed(said) := sprintf("the data of %s allows it", [said.by.id]) if not said.target.letter
+
+# The notes let nothing meet without a letter, and their letters name this bead and this sheet, but not the two together.
+_is_unlettered(contact) if {
+	contact.kind == "direct"
+	contact.from in data.contact.judging.letters.from
+	facts.project_said("letters_only")
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.class in data.contact.judging.letters.beads
+	sheet.class in data.contact.settled.sheet.classes
+	bead.product in _lettered
+	sheet.product in _lettered_with
+}
+
+_lettered := {id | some letter in object.get(input.project, "letters", []); some id in letter.products}
+
+_lettered_with := {id |
+	some letter in object.get(input.project, "letters", [])
+	some found in letter.with
+	some id in found.products
+}
 
 _settled(contact) := _fine(contact, _kept_apart(contact)) if settled.extent(contact) == "whole"
 
