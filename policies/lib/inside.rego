@@ -71,7 +71,7 @@ _across_rows := [{
 # A row that tells of both itself is told there.
 _paired_lines := {pair.line.id | some pair in pairs}
 
-# The row of the film names the sheet on the other face, which is open: a tight one elsewhere in the wall is not its own.
+# The row of the film names the sheet on the other face, which is open: a tight one elsewhere in the wall is not its.
 _names_open_outer(line) if {
 	some item in line.items
 	facts.is_there(item)

@@ -77,7 +77,7 @@ _allowed(said) := "a letter on file names both" if said.target.letter
 
 _allowed(said) := sprintf("the data of %s allows it", [said.by.id]) if not said.target.letter
 
-# The notes let nothing meet without a letter, and their letters name this bead and this sheet, but not the two together.
+# The notes let nothing meet without a letter, and their letters name this bead and this sheet, but not the two as one.
 _is_unlettered(contact) if {
 	contact.kind == "direct"
 	contact.from in data.contact.judging.letters.from
