@@ -28,6 +28,7 @@ type languageData struct {
 	NeedsObject    []string            `json:"needs_object"`
 	WeakAfterEmpty []string            `json:"weak_after_empty"`
 	Removal        []string            `json:"removal"`
+	FormsOff       []string            `json:"forms_off"`
 	Removing       []string            `json:"removing"`
 	RemovalLead    []string            `json:"removal_lead"`
 	Prepositions   []string            `json:"prepositions"`
@@ -46,7 +47,7 @@ type language struct {
 	relationNames                      []string
 	needsObject, weak, removalLead     map[string]bool
 	prepositions                       map[string]bool // they end the reach of a negation
-	removal, removing                  *matcher
+	removal, removing, formsOff        *matcher
 	roleBefore, roleAfter              *matcher
 	roles                              []string
 }
@@ -55,7 +56,7 @@ func newLanguage(d languageData) (*language, error) {
 	l := &language{abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), prepositions: set(d.Prepositions), needsObject: set(d.NeedsObject)}
 	for into, list := range map[**matcher][]string{
 		&l.negators: d.Negators, &l.idioms: d.NotNegation, &l.breaks: d.BreakBefore,
-		&l.ifs: d.Conditions, &l.removal: d.Removal, &l.removing: d.Removing, &l.self: d.Self, &l.overlap: d.Overlap,
+		&l.ifs: d.Conditions, &l.removal: d.Removal, &l.formsOff: d.FormsOff, &l.removing: d.Removing, &l.self: d.Self, &l.overlap: d.Overlap,
 	} {
 		*into = newMatcher()
 		if err := (*into).addAll(0, list); err != nil {

@@ -115,6 +115,9 @@ func (p *clauseParser) removal(cl *Clause, x *piece, added bool) {
 	}
 	for _, h := range p.lang.removal.find(x.toks) {
 		from := x.toks[h.from].Start
+		if len(cl.Nouns) == 1 && slices.ContainsFunc(p.lang.formsOff.find(x.toks), func(o hit) bool { return o.from <= h.from && o.to >= h.to }) {
+			continue // "concrete stripped May 3": its forms are
+		}
 		if x.what[h.from] > 0 || p.negatedAt(x.toks, x.negs, h) || from < cl.Start || from >= cl.End {
 			continue
 		}

@@ -535,3 +535,37 @@ func TestLettersOnly(t *testing.T) {
 		}
 	}
 }
+
+// Rain on a wall nobody lets dry leaves it wet; oil of the mill is oil until it is wiped off.
+func TestWetOrOilyFace(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"block dark from the showers":                      "surface_wet",
+		"rained all night, crew cannot wait for it to dry": "surface_wet no:surface_dry",
+		"starts before the face is dry":                    "no:surface_dry",
+		"do not roll before the face is dry":               "",
+		"waited two days, dry":                             "surface_dry",
+		"steel deck, rolling oil on it":                    "release_oil",
+		"rolling oil, acetone wipe":                        "release_oil no:release_oil",
+		"oil wiped off":                                    "no:release_oil",
+		"no wipe in the price":                             "",
+		"oil-based paint":                                  "",
+	} {
+		got := map[string]bool{}
+		for _, s := range r.Signals(text) {
+			switch s.ID {
+			case "surface_wet", "surface_dry", "release_oil":
+				got[map[bool]string{true: "no:"}[s.No]+s.ID] = true
+			}
+		}
+		for _, w := range strings.Fields(want) {
+			if !got[w] {
+				t.Errorf("%s: no %s in %v", text, w, got)
+			}
+			delete(got, w)
+		}
+		if len(got) > 0 {
+			t.Errorf("%s: %v besides", text, got)
+		}
+	}
+}

@@ -1,10 +1,10 @@
 # METADATA
-# title: Form-release oil under a sheet
+# title: Oil of the forms or the mill under a sheet
 # description: |
 #   Oil from the forms, or bond breaker on tilt-up panels, is on every cast face unless someone takes it off.
 #   Water beads on it, and so does primer; the sheet peels as one piece, at the latest in its second summer.
-#   Sprinkle the face: where water beads, it is not clean. It does not apply where the row says that the oil is
-#   cleaned off.
+#   Sprinkle the face: where water beads, it is not clean. New galvanized and rolled metal comes with the oil of the
+#   mill, which does the same. It does not apply where the row says that the oil is cleaned or wiped off.
 # custom:
 #   id: pairing-release-oil
 #   topic: pairing
@@ -19,8 +19,8 @@ package pairing.release_oil
 import data.lib.face
 import data.lib.finding
 import data.lib.naming
-import data.lib.rows
 import data.lib.sheet
+import data.lib.verdict
 
 findings contains found if {
 	some line in sheet.lines
@@ -35,14 +35,11 @@ findings contains found if {
 
 # Where the oil is named as a material under the sheet, the contact is told.
 _is_told_as_contact(line) if {
-	some contact in input.contacts
-	contact.line == line.id
-	contact.kind == "direct"
-	some end in [contact.a, contact.b]
+	some told in verdict.told
+	told.contact.line == line.id
+	some end in [told.contact.a, told.contact.b]
 	end.slot == "substrate"
 	"oil-or-wax-residue" in end.keys
-	some judged in rows.best(contact)
-	judged.row.verdict == "incompatible"
 }
 
 _message(line, item, told) := naming.say("%s goes on an oily face (%s), and nothing says that the oil comes off", [

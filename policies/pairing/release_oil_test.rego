@@ -33,12 +33,24 @@ test_silent_when_denied if {
 	count(_found([object.union(bench.said("release_oil", "no form oil"), {"no": true})])) == 0
 }
 
+# The sheet that lies on the oil is a second one of the row: its contact is told, and not hushed.
 test_silent_where_the_contact_is_told if {
-	oil := {"slot": "substrate", "family": "form-release-agent", "keys": ["oil-or-wax-residue"], "class": "residue"}
-	sheet := {"slot": "material", "family": "rubberized-asphalt-membrane", "keys": ["asphaltic"], "class": "membrane"}
+	oil := bench.end("substrate", "form oil", "form-release-agent", "coating", ["oil-or-wax-residue"])
+	sheet := bench.end("behind", "FM-1", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
 	doc := object.union(
 		bench.schedule([bench.sbs, bench.concrete], {"signals": [bench.said("release_oil", "form oil")]}, []),
-		{"contacts": [{"line": "W!12", "kind": "direct", "wet": false, "a": sheet, "b": oil}]},
+		{"contacts": [bench.contact(sheet, oil, {"from": "substrate"})]},
 	)
 	count(release_oil.findings) == 0 with input as doc
+}
+
+# The row's own sheet on oil is no contact that is told: this rule tells it.
+test_fires_where_the_contact_is_hushed if {
+	oil := bench.end("substrate", "form oil", "form-release-agent", "coating", ["oil-or-wax-residue"])
+	sheet := bench.end("material", "FM-1", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
+	doc := object.union(
+		bench.schedule([bench.sbs, bench.concrete], {"signals": [bench.said("release_oil", "form oil")]}, []),
+		{"contacts": [bench.contact(sheet, oil, {"from": "substrate"})]},
+	)
+	count(release_oil.findings) == 1 with input as doc
 }
