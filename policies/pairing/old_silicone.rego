@@ -28,7 +28,7 @@ findings contains found if {
 	not facts.has_key(own, ["silicone"])
 	left := [item |
 		some item in facts.items_in(line, ["substrate", "remark"])
-		item.class == "sealant"
+		_is_bead(item, line)
 		facts.has_key(item, ["silicone"])
 		"left_on" in item.signals
 	]
@@ -38,4 +38,12 @@ findings contains found if {
 		words.quoted(left[0].clause),
 	])
 	found := finding.at_with(line, ["material", "tag", left[0].at.cell], message, {"facts": [own.id, left[0].id]})
+}
+
+_is_bead(item, _) if item.class == "sealant"
+
+# In the row of a sealant, "old silicone" is a bead too.
+_is_bead(item, line) if {
+	item.family == ""
+	line.role == "sealant"
 }

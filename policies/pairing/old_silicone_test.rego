@@ -43,3 +43,11 @@ test_silent[name] if {
 }
 
 test_silent_where_a_board_goes_on if count(_found([bench.sbs, _fillet], {"role": "insulation"})) == 0
+
+# "Old silicone" is a bead in the row of a bead, and may be anything under a sheet.
+test_bare_word[role] if {
+	some role, n in {"sealant": 1, "membrane": 0}
+	bead := bench.item("material", "S-2", "polyurethane-sealant", "sealant", ["polyurethane"])
+	word := object.union(_fillet, {"family": "", "class": "", "keys": ["silicone"]})
+	count(_found([bead, word], {"role": role})) == n
+}
