@@ -76,13 +76,22 @@ func (f *finder) own() {
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark" && it.Side == "subject" && f.stopsShort(i):
 			f.add(*f.main, *it, it.Slot, "apart")
+		case it.Slot == "remark" && f.mixedIn(it):
+			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark":
 			f.add(*f.main, *it, it.Slot, kindOf(it, it.Relation != "" && !(timed[it.Relation] && it.Side == "object") && !f.onAnother(it)))
-		case it.Slot == "material" && it.Relation != "":
+		case it.Slot == "material" && (it.Relation != "" || f.mixedIn(it)):
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		}
 	}
 	f.primerOnBed()
+}
+
+// mixedIn holds for what the cell of a mortar or concrete, or a remark on it, says is in
+// its mix: "mortar, calcium chloride added".
+func (f *finder) mixedIn(it *schedule.Item) bool {
+	here := it.At == f.main.At || it.Slot == "remark" && slices.Contains(it.Signals, "mixed_in")
+	return it.Class == "other" && f.main.Class == "masonry" && here
 }
 
 // ofSecond gives the second material of a row where that is the one that the cell has

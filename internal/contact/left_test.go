@@ -2,6 +2,7 @@ package contact_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"abut/internal/contact"
@@ -230,4 +231,20 @@ func TestCoatIsOfTheMetal(t *testing.T) {
 			return "Mark | Flashing | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | plywood | none | copper nails | Asphalt paint both faces\nT2 | butyl tape | plywood | none | brick |\n"
 		},
 		func(c contact.Contact) bool { return c.From == "touches" })
+}
+
+// What a mortar has in its mix touches it, whether its cell or a remark says so.
+func TestMixedIn(t *testing.T) {
+	for row, want := range map[string]string{
+		"grout, calcium chloride added | ":            "direct",
+		"grout | calcium chloride added to the grout": "direct",
+		"grout, no calcium chloride | ":               "",
+		"grout | calcium chloride stored in shed":     "near",
+		"zinc sheet | calcium chloride stored in mix": "near",
+	} {
+		own, remark, _ := strings.Cut(row, " | ")
+		holdKinds(t, map[string]string{remark: want}, func(words string) string {
+			return "Mark | Material | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | brick | none | galvanized ties | " + words + "\nT2 | butyl tape | plywood | none | brick |\n"
+		}, func(c contact.Contact) bool { return c.B.Family == "deicing-salt" && c.Kind != "apart" })
+	}
 }
