@@ -107,3 +107,37 @@ Dorn BT-9 | butyl strip | -5 | 60`})
 		}
 	}
 }
+
+// A remark tells that another product came in place of the row's own; an offer, a part
+// of the work and an answered change are none of that.
+func TestProductsThatStandIn(t *testing.T) {
+	remarks := map[string]string{
+		"RB-30 LT on back order, use the regular RB-30":  "Tarn RB-30",
+		"Out of stock; none":                             "Tarn RB-30 LT",
+		"VS-8 delivered instead":                         "Dorn VS-8",
+		"Winter grade not available, so crew took RB-30": "Tarn RB-30",
+		"switched to VS-8":                               "Dorn VS-8",
+		"RB-30 may be used in lieu if warm":              "Tarn RB-30 LT",
+		"VS-8 used in lieu, approved by RFI 8":           "Tarn RB-30 LT",
+		"laps onto RB-30":                                "Tarn RB-30 LT",
+		"ran out, RB-30 used instead at the jambs":       "Tarn RB-30 LT",
+		"LT sent in lieu of RB-30":                       "Tarn RB-30 LT",
+		"PF-6 sent instead":                              "Tarn RB-30 LT",
+		"late, request to use VS-8":                      "Tarn RB-30 LT",
+	}
+	for remark, want := range remarks {
+		s := readPages(t, page{name: "S", grid: `Mark | Material | Thickness, mm | Substrate | Primer | Remarks
+D1 | Tarn RB-30 LT | 0.8 | block | none | ` + remark}, page{name: "Data", grid: `Product | What it is | Goes on down to, °C | Stay bare, days
+Tarn RB-30 | SBS sheet on polyethylene film | 5 | 60
+Tarn RB-30 LT | SBS sheet on polyethylene film, winter grade | -9 | 60
+Dorn PF-6 | water-borne primer | 5 | -
+Dorn VS-8 | self-adhered vapor permeable membrane, acrylic adhesive | -5 | 90`})
+		l := line(t, s, "D1")
+		if got := l.Main().Product; got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+		if _, told := l.Figures["thickness_mm"]; told != (want == "Tarn RB-30 LT") {
+			t.Errorf("%s: the thickness of the sheet that is not there: %v", remark, told)
+		}
+	}
+}
