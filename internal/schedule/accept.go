@@ -46,6 +46,9 @@ func (w *wordlists) split(text string, ends func(text string, point int) bool) [
 	return out
 }
 
+// lettered is a letter after what it tells apart: "ASTM E96 procedure B. No ...".
+var lettered = regexp.MustCompile(`(?i)\b(?:procedure|proc|method|type|grade|class|group|option|annex|schedule) [a-z]$`)
+
 // endsSentence tells a full stop from the point of an abbreviation: a capital
 // follows it, and the word before is no abbreviation.
 func (w *wordlists) endsSentence(text string, i int) bool {
@@ -59,7 +62,7 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 	word := text[strings.LastIndexAny(text[:i], " ,(/")+1 : i]
 	if len(word) == 1 { // "+5 to +35 C. Open ...", never "J. Larch"
 		before := strings.TrimRight(text[:i-1], " °")
-		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i])
+		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i]) || lettered.MatchString(text[:i])
 	}
 	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
 	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])

@@ -840,3 +840,22 @@ func TestAirOfMaterialAndAssembly(t *testing.T) {
 		}
 	}
 }
+
+// A letter that tells procedures apart ends a sentence; an initial does not.
+func TestSentenceAfterALetter(t *testing.T) {
+	for note, want := range map[string]string{
+		"Sheets outside: 8 perms or more, ASTM E96 method B. No poly on the room side of studs.": "Sheets outside: 8 perms or more, ASTM E96 method B",
+		"Sheets outside: 8 perms or more, as J. Larch wrote. No poly.":                           "Sheets outside: 8 perms or more, as J. Larch wrote",
+	} {
+		s := read(t, walls+"\n\n"+note+"\n")
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Kind == "vapor_ng" {
+				got = l.Text
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}
