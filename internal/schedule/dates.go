@@ -16,6 +16,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		return
 	}
 	for _, x := range coverDay(r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)), c) {
+		r.weekdayTold(l, x, c, orders[""])
 		if c.slot == "remark" && x.State == "day" && r.words.bareUntil.MatchString(c.text[:x.Start]) {
 			l.bareUntil(r.dayOf(sameSeason(x, l.Dates["install"], halfYear), c, orders[""]))
 			continue
@@ -37,6 +38,16 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 			continue
 		}
 		l.Dates[slot] = d
+	}
+}
+
+// weekdayTold keeps a day in words whose weekday falls on another, whatever is done on
+// it ("crew comes Wednesday 06/14/2027"); of one that could be read both ways the
+// weekday may tell which.
+func (r *reader) weekdayTold(l *Line, x phrase.Date, c source, order dayOrder) {
+	x = sameSeason(x, l.Dates["install"], halfYear)
+	if x.WeekdayOff && x.State == "day" && !r.eitherWay([]string{x.Text}) {
+		l.Dates["said"] = r.dayOf(x, c, order)
 	}
 }
 

@@ -158,3 +158,22 @@ A2 | butyl sheet | plywood | P-1 | @2026-04-13 | prm delivery later`)
 		t.Errorf("%+v, want none", got)
 	}
 }
+
+// A day in a remark whose weekday falls on another; one that fits, one without a
+// weekday and one that could be read both ways are none.
+func TestWeekdaysInRemarks(t *testing.T) {
+	for remark, want := range map[string]string{
+		"mock-up seen Tuesday 06/16/2027":   "2027-06-16",
+		"lab comes Fri., 17 June 2027":      "2027-06-17",
+		"rolls promised Sunday 2027-06-21":  "2027-06-21",
+		"mock-up seen Wednesday 06/16/2027": "",
+		"mock-up seen 06/16/2027":           "",
+		"crew off Mondays; back on 16 June": "",
+		"lab comes Monday 06/07/2027":       "",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Install date | Remarks\nD1 | SBS sheet | CMU | none | 06/14/2027 | "+remark+"\n")
+		if got := line(t, s, "D1").Dates["said"].From; got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
