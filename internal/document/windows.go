@@ -110,11 +110,13 @@ func installSpan(l *schedule.Line) (climate.Span, bool) {
 	if err != nil {
 		return climate.Span{}, false
 	}
-	to, err := time.Parse(time.DateOnly, d.To)
-	if err != nil {
-		to = from
+	span := climate.Span{From: from, To: from}
+	if d.To != "" {
+		if to, err := time.Parse(time.DateOnly, d.To); err == nil {
+			span.To = to
+		}
 	}
-	return climate.Span{From: from, To: to}, true
+	return span, true
 }
 
 func iso(t time.Time) string { return t.Format(time.DateOnly) }

@@ -16,15 +16,16 @@ func (p *dateParser) part(i int, loose bool) (part, bool) {
 			return part{}, false
 		}
 	}
-	forms := []func(int) (part, bool){p.iso, p.dotted, p.slash, p.dayMonth, p.monthDay}
+	type form = func(*dateParser, int) (part, bool) // p.iso and the like would each be made anew for every word
+	forms := append(make([]form, 0, 11), (*dateParser).iso, (*dateParser).dotted, (*dateParser).slash, (*dateParser).dayMonth, (*dateParser).monthDay)
 	if loose || p.asksForDate(i) {
-		forms = append(forms, p.monthAndDay)
+		forms = append(forms, (*dateParser).monthAndDay)
 	}
 	if weekday < 0 {
-		forms = append(forms, p.weekOf, p.weekNumber, p.edge, p.quarter, p.season)
+		forms = append(forms, (*dateParser).weekOf, (*dateParser).weekNumber, (*dateParser).edge, (*dateParser).quarter, (*dateParser).season)
 	}
-	for _, form := range forms {
-		if a, ok := form(i); ok {
+	for _, read := range forms {
+		if a, ok := read(p, i); ok {
 			a.weekday = weekday
 			a.next = p.afterTime(a.next)
 			return a, true

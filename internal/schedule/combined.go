@@ -230,20 +230,19 @@ func (r *reader) hasLength(text string) bool {
 	return false
 }
 
-// parted are the pieces of a cell, each as a cell of its own. One that is not parted
+// parted adds the pieces of a cell, each as a cell of its own. One that is not parted
 // tells what the column is mainly of ("32 mil DFT" under "Thk; laps"), and a ditto all.
-func (r *reader) parted(c source, by *combination) []source {
+func (r *reader) parted(out []source, c source, by *combination) []source {
 	if by == nil || c.text == "" {
-		return []source{c}
+		return append(out, c)
 	}
 	pieces := r.pieces(c.text, by)
 	if _, refers := r.refersTo(c.text); refers {
 		pieces = slices.Repeat([]string{c.text}, len(by.slots))
 	}
 	if len(pieces) < len(by.slots) {
-		return []source{c}
+		return append(out, c)
 	}
-	var out []source
 	for i, text := range pieces {
 		one := c
 		one.slot, one.text, one.part = by.slots[i], text, true

@@ -193,9 +193,10 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 				src.text = layerMark.ReplaceAllString(src.text, "$1; ")
 			}
 		}
-		for _, one := range r.parted(src, t.cols[i].parts) {
-			l.says(one)
-			out = append(out, one)
+		before := len(out)
+		out = r.parted(out, src, t.cols[i].parts)
+		for n := range out[before:] {
+			l.says(&out[before+n])
 		}
 	}
 	l.Struck = own > 0 && struck*2 > own
@@ -207,7 +208,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 var layerMark = regexp.MustCompile(`([^\s>]{2})\s+(?:>|→|-+>|»)\s+`)
 
 // says keeps where and what a line says of a slot.
-func (l *Line) says(c source) {
+func (l *Line) says(c *source) {
 	if _, again := l.Cells[c.slot]; !again {
 		l.Cells[c.slot] = c.at.Cell
 		l.Texts[c.slot] = c.text

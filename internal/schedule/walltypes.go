@@ -157,17 +157,19 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 
 // listedWall finds the code and the layers of a row that tells nothing else.
 func (r *reader) listedWall(s *workbook.Sheet, row int) (code, layers int, ok bool) {
-	var cells []workbook.Cell
-	for _, c := range s.Row(row) {
-		if !c.Merged && strings.TrimSpace(c.Value) != "" {
-			cells = append(cells, c)
+	cells := make([]*workbook.Cell, 0, 3)
+	all := s.Row(row)
+	for i := range all {
+		if c := &all[i]; !c.Merged && strings.TrimSpace(c.Value) != "" {
+			if cells = append(cells, c); len(cells) > 2 {
+				return 0, 0, false
+			}
 		}
 	}
 	if len(cells) != 2 || !wallMark.MatchString(strings.TrimSpace(cells[0].Value)) {
 		return 0, 0, false
 	}
-	told := cells[1].Value
-	if len(layerSigns.FindAllString(told, -1)) < 1 || len(r.lex.find(told)) < 2 {
+	if told := cells[1].Value; !layerSigns.MatchString(told) || len(r.lex.find(told)) < 2 {
 		return 0, 0, false
 	}
 	return cells[0].Col, cells[1].Col, true
