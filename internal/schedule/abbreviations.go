@@ -45,6 +45,7 @@ func (r *reader) definitions(note string) {
 	if len(nextEntry.FindAllString(note, -1)) >= leastCodes {
 		note = nextEntry.ReplaceAllString(note, ";$1")
 	}
+	r.listedCodes(note)
 	parts := strokes.Split(note, -1)
 	if coded := codes(parts); coded < leastCodes || coded*2 < len(parts) {
 		parts = []string{note}
@@ -58,6 +59,37 @@ func (r *reader) definitions(note string) {
 		}
 	}
 }
+
+// listedCodes keeps the meanings of a list of nothing but short words with a meaning each,
+// also of those with a digit and before a name or a figure: "MW mineral wool; RFV PVC roof;
+// PE6 6 mil polyethylene".
+func (r *reader) listedCodes(note string) {
+	parts := strings.FieldsFunc(note, func(c rune) bool { return c == ';' || c == '\n' })
+	var found [][]string
+	inWords := 0
+	for _, part := range parts {
+		m := listedCode.FindStringSubmatch(strings.TrimSpace(part))
+		if m == nil || r.words.saidOf.MatchString(m[2]) {
+			continue
+		}
+		found = append(found, m)
+		if coded.MatchString(m[0]) {
+			inWords++
+		}
+	}
+	if len(found) < leastListed || len(found) < len(parts)-1 || inWords*2 < len(found) {
+		return
+	}
+	for _, m := range found {
+		r.define(m[1], strings.TrimSpace(m[2]))
+	}
+}
+
+// listedCode is an entry of such a list.
+var listedCode = regexp.MustCompile(`^([A-Z][A-Z0-9]{0,5}(?:[-/][A-Z0-9]{1,4})?)\s+([\pL\d][^=]{2,70})$`)
+
+// leastListed is how many entries such a list has.
+const leastListed = 3
 
 // nextEntry is a comma before the next short word of a list: "HW = hollow wall, GS =
 // gypsum sheathing".
@@ -114,12 +146,19 @@ func (r *reader) readLegend(note string) {
 		if r.words.isBlank(short) || r.words.isNone(short) || r.words.isDitto(short) || len(r.vocab.Find(m[1])) > 0 {
 			continue
 		}
-		for _, meaning := range strings.FieldsFunc(m[2], func(c rune) bool { return c == '(' || c == ')' }) {
+		for _, meaning := range meanings(m[2]) {
 			if meaning = strings.TrimSpace(meaning); r.words.isNone(meaning) || r.words.isBlank(meaning) || r.words.isDitto(meaning) {
 				r.legend[short] = meaning
 			}
 		}
 	}
+}
+
+// meanings are what an entry of a legend says: all of it, what stands in brackets, and
+// each side of a stroke ("N = none required / none used").
+func meanings(says string) []string {
+	out := strings.FieldsFunc(says, func(c rune) bool { return c == '(' || c == ')' })
+	return append(out, strokes.Split(says, -1)...)
 }
 
 // legendKey is a short word as legends and cells may both write it.
@@ -183,14 +222,35 @@ func (r *reader) tells(word string) bool {
 	return slices.ContainsFunc(r.hear(word).clauses, func(cl phrase.Clause) bool { return len(cl.Signals) > 0 })
 }
 
+// noneFirst writes out the office's own words for none where they open a part of a primer
+// cell: "NR on steel; PR-3 on block", and "NR = not required".
+func (r *reader) noneFirst(text string) string {
+	return opensPart.ReplaceAllStringFunc(text, func(part string) string {
+		word := strings.TrimLeft(part, ";,. ")
+		if meaning := r.legend[legendKey(word)]; meaning == "" || !r.words.isNone(meaning) {
+			return part
+		}
+		return strings.TrimSuffix(part, word) + plainNone
+	})
+}
+
+// plainNone is the plain word for none.
+const plainNone = "none"
+
+// opensPart is a short word in capitals at the head of a part of a cell.
+var opensPart = regexp.MustCompile(`(?:^|[;,.]\s*)[A-Z][A-Z/]{0,4}\b`)
+
 // spelled writes out the office's short words in a cell; what a primer column
 // holds is a primer, also where its meaning does not say so.
 func (r *reader) spelled(text, slot string) string {
 	if meaning := r.letters[text]; meaning != "" && slot == "shelter" {
 		return meaning
 	}
-	if meaning, ok := r.legend[legendKey(text)]; ok && slot != "mark" && slot != "group" {
+	if meaning, ok := r.legend[legendKey(text)]; ok && slot != "mark" && slot != "group" && slot != "place" { // N is a side of the building too
 		return meaning
+	}
+	if slot == "primer" && len(r.legend) > 0 {
+		text = r.noneFirst(text)
 	}
 	if len(r.short) == 0 || r.words.isBlank(text) || r.words.isNone(text) || r.words.isDitto(text) {
 		return text

@@ -89,3 +89,46 @@ Mark | Membrane | Substrate | Primer | Covered by | Remarks
 		t.Errorf("front and substrate %s", got)
 	}
 }
+
+// A list of short words with a meaning each tells also those with a digit, and those before
+// a name; sentences beside one another are no list.
+func TestListOfShortWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Remarks
+T1 | butyl sheet | plywood | none | RFV | QX4 in
+T2 | butyl sheet | plywood | none | KW | VT9 in
+T3 | butyl sheet | plywood | none | ZN | -`}, page{name: "Codes", grid: `
+Next to | KW mineral wool; RFV PVC roof (flexible); ZN zinc coping; QX4 4 in rigid wool
+Rules | VT9 Ask first; all laps rolled; keep dry`})
+	if got := line(t, s, "T1").Texts; got["touches"] != "PVC roof (flexible)" || got["remark"] != "4 in rigid wool in" {
+		t.Errorf("T1: %v", got)
+	}
+	if got := line(t, s, "T3").Texts["touches"]; got != "zinc coping" {
+		t.Errorf("T3 touches %q", got)
+	}
+	if got := line(t, s, "T2").Texts["remark"]; got != "VT9 in" {
+		t.Errorf("T2 remark %q", got)
+	}
+}
+
+// An office's letter for none may have two words for it, and opens a part of a primer cell;
+// under places it is a side of the building.
+func TestLegendOfNoneInTwoWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Location | Membrane | Substrate | Primer
+T1 | N | SH-3 | concrete | N
+T2 | E | SH-3 | plywood | PM-2`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open | Primer
+SH-3 | SBS sheet | 5 | 60 | N on steel; PM-2 on concrete, plywood
+PM-2 | solvent-borne primer | 5 | 30 | -`}, page{name: "Notes", grid: `
+Primer | PM-2 see list; N = not required / none used`})
+	got := line(t, s, "T1").Texts
+	if got["place"] != "N" || got["primer"] != "not required" {
+		t.Errorf("T1: %v", got)
+	}
+	for _, a := range product(t, s, "SH-3").Accepts {
+		if want := map[bool]string{true: "none", false: "listed"}[a.Text == "steel"]; a.Primer != want {
+			t.Errorf("%s: %s, want %s", a.Text, a.Primer, want)
+		}
+	}
+}

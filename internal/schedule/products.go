@@ -31,7 +31,9 @@ func (t *table) nameColumn() int {
 // which primer.
 func (r *reader) bedWords(slot, words string) string {
 	switch slot {
-	case "accepts", "accepts_primer", "accepts_none", "primer":
+	case "accepts_primer", "primer":
+		return r.noneFirst(r.spelled(words, "substrate"))
+	case "accepts", "accepts_none":
 		return r.spelled(words, "substrate")
 	}
 	return words
