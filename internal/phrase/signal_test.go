@@ -569,3 +569,28 @@ func TestWetOrOilyFace(t *testing.T) {
 		}
 	}
 }
+
+// A bead is fresh where the words say so, and no longer where it cured or is days old.
+func TestFreshBead(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"soft bead of the glazier":           "yes",
+		"tooled into one another":            "yes",
+		"foam goes in before the bead skins": "yes",
+		"silicone has not yet cured":         "yes",
+		"bead 10 days old":                   "no",
+		"foam once the silicone has cured":   "no",
+		"sealant bead":                       "",
+		"fresh mortar":                       "",
+	} {
+		got := ""
+		for _, s := range r.Signals(text) {
+			if s.ID == "bead_fresh" {
+				got = map[bool]string{true: "no", false: "yes"}[s.No]
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}
