@@ -95,7 +95,8 @@ test_film_of_a_remark if {
 }
 
 test_film_by_coverage if {
-	[f.message | some f in _found(_words(0.4074583, "1 gal covers 100 sf", ""), _told(0.762, "30 mil dry", _half))] == [concat(" ", [
+	found := _found(_words(0.4074583, "1 gal covers 100 sf", ""), _told(0.762, "30 mil dry", _half))
+	[f.message | some f in found] == [concat(" ", [
 		"LM-1 (rubberized-asphalt-membrane) at 1 gal covers 100 sf (16 mil wet) dries to 8.02 mil (50 % solids);",
 		"its data asks for 30 mil dry",
 	])]

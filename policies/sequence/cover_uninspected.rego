@@ -1,13 +1,12 @@
 # METADATA
 # title: Covered before it is inspected
 # description: |
-#   The row's date of inspection, test or sign-off lies after the day on which the work is covered, or its words put the
-#   look after the cover ("inspector sees it once the brick is up"). What is behind
-#   insulation or cladding cannot be looked at, pulled at or flooded any more, and the sign-off says nothing. The
-#   same day is fine: the look comes first and the cover after it. It does not apply to rows without both dates, to a
-#   cover date before the work itself, nor to a protection course that goes on with the membrane ahead of a flood
-#   test, unless the soil or paving over it comes ahead of the test as well, nor to words of clips and ties, of openings,
-#   or of a test of the finished wall.
+#   The row's date of inspection, test or sign-off lies after the day on which the work is covered, or its words put
+#   the look after the cover ("inspector sees it once the brick is up"). What is behind insulation or cladding cannot
+#   be looked at, pulled at or flooded any more, and the sign-off says nothing. The same day is fine: the look comes
+#   first and the cover after it. It does not apply to rows without both dates, to a cover date before the work itself,
+#   nor to a protection course that goes on with the membrane ahead of a flood test, unless the soil or paving over it
+#   comes ahead of the test as well, nor to words of clips and ties, of openings, or of a test of the finished wall.
 # custom:
 #   id: sequence-cover-uninspected
 #   topic: sequence

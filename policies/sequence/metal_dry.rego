@@ -1,9 +1,9 @@
 # METADATA
 # title: Drip or metal flashing laid dry
 # description: |
-#   A metal drip or pan lies in a bed of sealant, or water that runs back under its edge goes into the wall. The row says
-#   that its metal is set dry, or that nothing is under it. It does not apply to copings and covers that hang on cleats,
-#   to a dry fit before it is bedded, nor to a face that is dry.
+#   A metal drip or pan lies in a bed of sealant, or water that runs back under its edge goes into the wall. The row
+#   says that its metal is set dry, or that nothing is under it. It does not apply to copings and covers that hang on
+#   cleats, to a dry fit before it is bedded, nor to a face that is dry.
 # custom:
 #   id: sequence-metal-dry
 #   topic: sequence

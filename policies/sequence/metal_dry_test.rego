@@ -33,7 +33,7 @@ test_fires_in_full if {
 		"cells": ["C12", "M12"],
 		"message": "MF-2 (rubberized-asphalt-membrane) is laid dry, with no bed under it (\"Laid dry on the angle\")",
 		"severity": "error",
-		"related": [{"at": {"sheet": "N", "row": 4, "cell": "A4"}, "cells": ["A4"], "what": "Bed all metal drips in sealant"}],
+		"related": [{"at": _asked.at, "cells": ["A4"], "what": "Bed all metal drips in sealant"}],
 	}}
 }
 

@@ -1,10 +1,10 @@
 # METADATA
 # title: Fasteners or weeps too far apart
 # description: |
-#   A termination bar presses only where it is fastened, and water on a flashing leaves only at a weep. The row's spacing
-#   is above the figure that the notes state for it; without one, bars above 12 in (305 mm) and weeps above 33 in
-#   (838 mm) are asked about. It does not apply to fasteners of what is no bar, to heights and widths, nor to a spacing
-#   within rounding of the figure.
+#   A termination bar presses only where it is fastened, and water on a flashing leaves only at a weep. The row's
+#   spacing is above the figure that the notes state for it; without one, bars above 12 in (305 mm) and weeps above 33
+#   in (838 mm) are asked about. It does not apply to fasteners of what is no bar, to heights and widths, nor to a
+#   spacing within rounding of the figure.
 # custom:
 #   id: sequence-spacing-wide
 #   topic: sequence

@@ -40,7 +40,7 @@ test_fires_in_full if {
 			"the notes ask for at most 24 in",
 		]),
 		"severity": "error",
-		"related": [{"at": {"sheet": "N", "row": 4, "cell": "A4"}, "cells": ["A4"], "what": "Weep vents: 24 in. o.c. at most."}],
+		"related": [{"at": asked[0].at, "cells": ["A4"], "what": "Weep vents: 24 in. o.c. at most."}],
 	}}
 }
 

@@ -2,8 +2,8 @@
 # title: Tight sheet in place of a permeable one
 # description: |
 #   A remark says that another sheet came in place of the row's own, and the one that came is tight to vapor where the
-#   one that the row names lets it through. The wall was drawn to dry outward through it. It does not apply where a limit
-#   of the notes tells it already, nor to a change that the designer has answered.
+#   one that the row names lets it through. The wall was drawn to dry outward through it. It does not apply where a
+#   limit of the notes tells it already, nor to a change that the designer has answered.
 # custom:
 #   id: substitution-stood-in
 #   topic: substitution
@@ -23,17 +23,11 @@ import data.lib.measure
 findings contains found if {
 	some line in facts.live_lines
 	some was in line.items
-	was.slot in {"material", "tag"}
-	was.polarity == "no"
-	was.relation == "instead_of"
+	_went(was)
 	now := facts.main_items(line)[0]
 	before := facts.product_of(was).figures.vapor_ng
 	after := facts.product_of(now).figures.vapor_ng
-	measure.is_sound(before)
-	measure.is_sound(after)
-	measure.low(before) >= data.substitution.vapor.permeable_min_ng
-	measure.high(after) < data.substitution.vapor.permeable_min_ng
-	measure.high(after) * data.substitution.vapor.factor < measure.low(before)
+	_closes(before, after)
 	not facts.said(line, "change_accepted")
 	not line.id in _by_limit
 	message := sprintf("%s came in place of %s and lets %s of vapor through, where the row's own lets %s", [
@@ -46,6 +40,21 @@ findings contains found if {
 		finding.related_product(facts.product_of(now), ["vapor"], "its data"),
 		finding.related_product(facts.product_of(was), ["vapor"], "that of the row's own"),
 	]})
+}
+
+# _went: the row names it, and another came in its place.
+_went(item) if {
+	item.slot in {"material", "tag"}
+	item.polarity == "no"
+	item.relation == "instead_of"
+}
+
+_closes(before, after) if {
+	measure.is_sound(before)
+	measure.is_sound(after)
+	measure.low(before) >= data.substitution.vapor.permeable_min_ng
+	measure.high(after) < data.substitution.vapor.permeable_min_ng
+	measure.high(after) * data.substitution.vapor.factor < measure.low(before)
 }
 
 _by_limit := {found.line | some found in data.performance.vapor_limit.findings}

@@ -7,7 +7,9 @@ _was(id) := object.union(desk.own(12, id), {"polarity": "no", "relation": "inste
 
 _now(id) := object.union(desk.own(12, id), {"at": {"sheet": "W", "row": 12, "cell": "M12"}})
 
-_data(id, row, ng) := desk.product(id, row, {"figures": {"vapor_ng": desk.figure(ng, sprintf("%v", [ng]), "ng/(Pa·s·m²)")}})
+_data(id, row, ng) := desk.product(id, row, {"figures": {"vapor_ng": _vapor(ng)}})
+
+_vapor(ng) := desk.figure(ng, sprintf("%v", [ng]), "ng/(Pa·s·m²)")
 
 _found(items, more, before, after) := found if {
 	row := desk.row(12, "PS-4", object.union({"items": items}, more))
