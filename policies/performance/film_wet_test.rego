@@ -90,6 +90,7 @@ test_film_of_a_remark if {
 	count(_found(_words(0.762, "30 mil", "two coats, 30 wet each"), dry)) == 0
 	count(_found(_words(0.381, "15 mil", "two coats, 15 wet each"), dry)) == 1
 	count(_found(_words(0.381, "15 mil", "coats of 15 wet until it is full"), dry)) == 0
+	count(_found(_words(0.762, "30 mil", "30 wet, next day 30 wet"), dry)) == 0
 	read := {"figures": {"film_mm": desk.figure(0.762, "30 mil", "mil")}}
 	count(_found(object.union(_words(0.762, "30 mil", "30 wet, 30 dry read"), read), dry)) == 0
 }

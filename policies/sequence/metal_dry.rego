@@ -41,16 +41,21 @@ _severity(asked) := "error" if {
 # A drip, by the words of the row; with a note, any metal that is no cover.
 _is_bedded_usually(line, item, _) if {
 	item.class in data.sequence.dry.classes
-	regex.match(data.sequence.dry.drips, _names(line))
+	regex.match(data.sequence.dry.drips, _names(line, item))
 }
 
 _is_bedded_usually(line, item, asked) if {
 	count(asked) > 0
 	item.class in data.sequence.dry.classes
-	not regex.match(data.sequence.dry.hung, _names(line))
+	not regex.match(data.sequence.dry.hung, _names(line, item))
 }
 
-_names(line) := lower(concat(" ", [line.place, line.texts.material, object.get(line.texts, "type", "")]))
+_names(line, item) := lower(concat(" ", [
+	line.place,
+	line.texts.material,
+	object.get(line.texts, "type", ""),
+	item.name,
+]))
 
 _dry(text) := [clause |
 	some clause in regex.split(`[;\n]|\.(\s|$)`, text)

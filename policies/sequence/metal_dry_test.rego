@@ -48,8 +48,16 @@ test_silent[name] if {
 		"a dry face": [_row("Drip edge", "Set on dry substrate in mastic", "flashing-metal"), [_asked]],
 		"a coping on cleats": [_row("Coping", "laid dry on cleats", "flashing-metal"), [_asked]],
 		"no drip, and no note": [_row("Belt course", "laid dry", "flashing-metal"), []],
+		"a cover by its data": [_named("Copper coping cover", "Ledge"), [_asked]],
 		"a sheet": [_row("Drip edge", "laid dry", "membrane"), [_asked]],
 		"bedded": [_row("Drip edge", "in a bed of butyl, weeps kept dry", "flashing-metal"), [_asked]],
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+_named(name, place) := object.union(_row(place, "laid dry", "flashing-metal"), {"items": [object.union(
+	desk.own(12, "MF-2"),
+	{"family": "copper-sheet", "class": "flashing-metal", "name": name},
+)]})
+
+test_a_drip_by_its_data if count(_found(_named("Copper drip edge", "Ledge"), [])) == 1
