@@ -52,7 +52,7 @@ func (b *Builder) windows(doc *Document, site *climate.Site, own map[string]site
 		place string
 		climate.Span
 	}
-	var out []Window
+	out := make([]Window, 0, len(doc.Lines))
 	seasons := map[season]Window{}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]

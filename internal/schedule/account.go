@@ -36,6 +36,9 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 			r.missed(s, onSheet(all, s))
 		}
 	}
+	for i := range r.sched.Lines {
+		r.sched.Lines[i].columns = nil // nobody asks what stands under a column from here on
+	}
 }
 
 func sheetRead(s *workbook.Sheet, tables []*table) SheetRead {
@@ -137,13 +140,14 @@ func (r *reader) noMaterial(l *Line, slot string, c workbook.Cell) string {
 	if _, ok := r.refersTo(c.Value); ok {
 		return ""
 	}
-	for _, it := range l.Items {
-		if it.At.Cell == c.Ref() && !it.Unknown {
+	ref := c.Ref()
+	for i := range l.Items {
+		if it := &l.Items[i]; it.At.Cell == ref && !it.Unknown {
 			return ""
 		}
 	}
-	for _, s := range l.Signals {
-		if s.At.Cell == c.Ref() {
+	for i := range l.Signals {
+		if l.Signals[i].At.Cell == ref {
 			return ""
 		}
 	}

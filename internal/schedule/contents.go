@@ -91,7 +91,7 @@ func (r *reader) isSentence(text string) bool {
 // countWords counts the words of a text that are more than a letter or a figure.
 func countWords(text string) int {
 	n := 0
-	for _, w := range strings.Fields(text) {
+	for w := range strings.FieldsSeq(text) {
 		if strings.IndexFunc(w, unicode.IsLetter) >= 0 && len(w) > 1 && !startsWithDigit(w) {
 			n++
 		}

@@ -315,13 +315,17 @@ func (d Day) week() Day {
 }
 
 func bounds(d Day) (from, to time.Time, ok bool) {
+	if d.From == "" {
+		return from, to, false
+	}
 	from, err := time.Parse("2006-01-02", d.From)
 	if err != nil {
 		return from, to, false
 	}
-	to, err = time.Parse("2006-01-02", d.To)
-	if err != nil {
-		to = from
+	if to = from; d.To != "" {
+		if end, err := time.Parse("2006-01-02", d.To); err == nil {
+			to = end
+		}
 	}
 	return from, to, true
 }

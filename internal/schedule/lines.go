@@ -160,7 +160,7 @@ func (r *reader) untagged(sources []source) {
 
 // sources collects the cells of a row by slot.
 func (r *reader) sources(t *table, row int, l *Line) []source {
-	out := make([]source, 0, len(t.nums))
+	out := r.room[:0]
 	own, struck := 0, 0
 	for i, col := range t.nums {
 		slot := t.cols[i].Slot
@@ -200,6 +200,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		}
 	}
 	l.Struck = own > 0 && struck*2 > own
+	r.room = out
 	return out
 }
 

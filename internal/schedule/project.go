@@ -160,16 +160,21 @@ var noteCode = regexp.MustCompile(`^[A-Z]{1,2}[-.]?\d{1,2}[.):]?$`)
 // them is left out: "10 | Days uncovered ..." says nothing of ten days.
 func noteCells(s *workbook.Sheet, row workbook.Row) ([]string, At) {
 	var words []string
-	at := At{Sheet: s.Name, Row: row.Number}
-	for _, c := range row.Cells {
+	var from *workbook.Cell
+	for i := range row.Cells {
+		c := &row.Cells[i]
 		v := strings.TrimSpace(c.Value)
 		if v == "" || c.Merged {
 			continue
 		}
-		if at.Cell == "" || len(v) > 6 {
-			at.Cell = c.Ref()
+		if from == nil || len(v) > 6 {
+			from = c
 		}
 		words = append(words, v)
+	}
+	at := At{Sheet: s.Name, Row: row.Number}
+	if from != nil {
+		at.Cell = from.Ref()
 	}
 	if len(words) > 1 && noteNumber.MatchString(words[0]) && len(strings.Fields(words[1])) > 1 {
 		words = words[1:]

@@ -74,6 +74,7 @@ type reader struct {
 	limitRules *limitRules
 	lex        *lexicon
 	heard      map[string]*heard // texts read before
+	room       []source          // of the row that is read
 	marks      map[string]bool
 	marked     map[string][]int // lines by their marks
 	bookOrder  phrase.DateOrder
