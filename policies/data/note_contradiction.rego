@@ -49,4 +49,5 @@ _named(limit) := meant[0] if {
 	key in {meant[0].id, meant[0].family}
 }
 
-_quoted(tag) := regex.replace(tag, `([^\w])`, `\$1`)
+# Only signs of ASCII may stand behind a stroke in a pattern; others ("SA–1") mean themselves.
+_quoted(tag) := regex.replace(tag, `([[:punct:]])`, `\$1`)

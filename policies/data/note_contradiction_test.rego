@@ -40,3 +40,10 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+# Tags are written with dashes, points and letters of any alphabet.
+test_tags_with_signs[tag] if {
+	some tag in ["FM–3", "FM·3", "№ 3→", "FM_3.1 (W)", "ФМ+3"]
+	product := object.union(_data(60), {"id": tag, "tag": tag})
+	count(_found(_note(90, sprintf("%s may stay open 90 days", [tag])), [product])) == 1
+}
