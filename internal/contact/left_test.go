@@ -247,4 +247,19 @@ func TestMixedIn(t *testing.T) {
 			return "Mark | Material | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | brick | none | galvanized ties | " + words + "\nT2 | butyl tape | plywood | none | brick |\n"
 		}, func(c contact.Contact) bool { return c.B.Family == "deicing-salt" && c.Kind != "apart" })
 	}
+
+// The cell of the row's own metal tells of its coat, whatever the column is called.
+func TestCoatToldBesideTheMetal(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"zinc 0.8, bituminous paint on both faces":     "separated",
+		"aluminum channel, epoxy paint all round":      "separated",
+		"aluminum channel, asphalt paint on one face":  "direct",
+		"aluminum channel, asphalt paint on the bolts": "direct",
+		"aluminum channel, no bituminous paint":        "direct",
+		"aluminum channel":                             "direct",
+	},
+		func(own string) string {
+			return "No. | Item | Product code | Laid onto | Prime coat | Touches | Start\n1 | Flashing | " + own + " | wet mortar | none | brick | 2026-05-04\n2 | Sheet | butyl tape | plywood | none | brick | 2026-05-04\n"
+		},
+		func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "substrate" })
 }

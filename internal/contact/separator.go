@@ -211,11 +211,14 @@ func (f *finder) coats(s *schedule.Item) bool {
 
 // saidCoated holds for a coat that a remark, or the cell of the row's own metal, says the
 // metal has, whatever it then lies on: "bituminous paint both faces", "wrapped in isolation
-// tape". Words that name
-// another thing tell of the coat of that, and a fastener goes through it.
+// tape". Words that name another thing tell of the coat of that, and a fastener goes through it.
 func (f *finder) saidCoated(s, b *schedule.Item) bool {
-	wraps := (s.Class == "separator" || s.Class == "tape" || slices.Contains(s.Keys, "polyethylene-film")) && slices.Contains(s.Signals, "wraps_whole") && f.main != nil && f.main.Class == "flashing-metal"
-	if s.Slot != "remark" && s.Slot != "material" || s.Polarity != "yes" || !f.coats(s) && !wraps || slices.Contains(s.Signals, "coat_in_part") || !bears[b.Slot] || bridges[b.Class] {
+	if f.main == nil || f.main.Class != "flashing-metal" || !bears[b.Slot] || bridges[b.Class] {
+		return false
+	}
+	own := s.Slot == "remark" || s.Slot == "material" || s.At == f.main.At
+	wraps := (s.Class == "separator" || s.Class == "tape" || slices.Contains(s.Keys, "polyethylene-film")) && slices.Contains(s.Signals, "wraps_whole")
+	if !own || s.Polarity != "yes" || !f.coats(s) && !wraps || slices.Contains(s.Signals, "coat_in_part") {
 		return false
 	}
 	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
