@@ -247,6 +247,7 @@ func TestMixedIn(t *testing.T) {
 			return "Mark | Material | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | brick | none | galvanized ties | " + words + "\nT2 | butyl tape | plywood | none | brick |\n"
 		}, func(c contact.Contact) bool { return c.B.Family == "deicing-salt" && c.Kind != "apart" })
 	}
+}
 
 // The cell of the row's own metal tells of its coat, whatever the column is called.
 func TestCoatToldBesideTheMetal(t *testing.T) {

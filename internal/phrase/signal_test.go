@@ -594,3 +594,41 @@ func TestFreshBead(t *testing.T) {
 		}
 	}
 }
+
+// What a row says of the face under a sheet, and of what was not tried there.
+func TestFacesAndTrials(t *testing.T) {
+	r := reader(t)
+	ids := map[string]bool{"dirt_stays": true, "release_oil": true, "waxed_face": true, "not_tried": true}
+	for text, want := range map[string]string{
+		"CMU, white with chalk dust":                       "dirt_stays",
+		"slab edge caked with mud":                         "dirt_stays",
+		"no one brushed it":                                "dirt_stays",
+		"a little dust, blown off":                         "!dirt_stays",
+		"thick dust, vacuumed off first":                   "dirt_stays !dirt_stays",
+		"new zinc sheet, cutting oil on it":                "release_oil",
+		"steel angle with a film of grease":                "release_oil",
+		"deck pan, mill oil wiped off with solvent":        "!release_oil !dirt_stays",
+		"galvanized, degreased":                            "!release_oil",
+		"oil canning of the panels":                        "",
+		"plywood, waxed face to the weather":               "waxed_face",
+		"strand board, slick side out":                     "waxed_face",
+		"OSB, textured side out":                           "!waxed_face",
+		"waxed release paper":                              "",
+		"no bleed test made on the granite":                "not_tried",
+		"stain test outstanding":                           "not_tried",
+		"stain trial done, no staining on the marble":      "!not_tried",
+		"no pull test yet":                                 "",
+		"not tested on this marble, mock-up not asked for": "not_tried",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if id := map[bool]string{true: "!"}[s.No] + s.ID; ids[s.ID] && !slices.Contains(got, id) {
+				got = append(got, id)
+			}
+		}
+		slices.SortFunc(got, func(a, b string) int { return strings.Compare(b, a) })
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

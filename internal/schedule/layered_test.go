@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 )
@@ -342,5 +343,23 @@ F2 | east | concrete / SBS sheet / XPS | 300 mm
 `)
 	if l := &s.Lines[0]; l.Order != "" || l.Texts["layers"] == "" {
 		t.Errorf("order %q, layers %q", l.Order, l.Texts["layers"])
+	}
+}
+
+// What product data allows only after a trial, or with a gap, stays a question.
+func TestSuitsOnAProviso(t *testing.T) {
+	for text, want := range map[string]string{
+		"marble: stain test first; glass":                      "architectural-glass",
+		"brick after a trial on site; aluminum":                "aluminum-sheet",
+		"cedar with a vented gap; plywood":                     "osb-plywood-sheathing",
+		"tested with glass and aluminum":                       "aluminum-sheet architectural-glass",
+		"glass, aluminum; letter required before use on brick": "aluminum-sheet architectural-glass",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: "Tag | Type | Thickness | Application temp. | Days open | Use with\nR-1 | neutral silicone sealant | 1 mm | 5 °C | 60 | " + text})
+		got := strings.Fields(targets(product(t, s, "R-1").Suits))
+		slices.Sort(got)
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
 	}
 }

@@ -212,3 +212,24 @@ func TestEndsOfTheDayInTwoColumns(t *testing.T) {
 		}
 	}
 }
+
+// The moisture of wood is told by the meter that read it, in a column of results too.
+func TestWoodMoistureByItsMeter(t *testing.T) {
+	for cell, want := range map[string]float64{
+		"wood meter 22 %":       0.22,
+		"21 % by pins":          0.21,
+		"plywood read 24 %":     0.24,
+		"resistance meter 17%":  0.17,
+		"plywood 40 % primed":   0,
+		"wind gusts, 30 % done": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Results\nK1 | butyl sheet | plywood | none | "+cell+"\n")
+		got := 0.0
+		if f := line(t, s, "K1").Figures["wood_moisture"]; f.Min != nil {
+			got = *f.Min
+		}
+		if got != want {
+			t.Errorf("%q: %v, want %v", cell, got, want)
+		}
+	}
+}

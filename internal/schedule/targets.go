@@ -235,10 +235,16 @@ func (r *reader) bareList(text string) bool {
 }
 
 // suited lists what a primer or sealant is for; "tested compatible with" is no
-// exception there. A sentence that opens with what to keep off is no part of it.
+// exception there. A sentence that opens with what to keep off is no part of it, nor one
+// that asks for something first: "stone: stain trial first" leaves the question open.
 func (r *reader) suited(p *Product, c source) []Target {
 	var fit, barred []string
+	left := false // some sentence
 	for _, part := range r.words.stances(c.text) {
+		if r.words.proviso.MatchString(part.text) {
+			left = true
+			continue
+		}
 		if bare := r.words.accept.unprimed.ReplaceAllString(part.text, ""); bare != part.text {
 			fit = append(fit, bare) // "no primer on gypsum or plywood": they are met, and unprimed
 			continue
@@ -253,6 +259,8 @@ func (r *reader) suited(p *Product, c source) []Target {
 		off := c
 		off.text, off.slot, off.goes = strings.Join(barred, "\n"), "keep_off", false
 		p.KeepOff = append(p.KeepOff, r.targets(p, off)...)
+	}
+	if len(barred) > 0 || left {
 		c.text = strings.Join(fit, "\n")
 	}
 	return slices.DeleteFunc(r.targets(p, c), func(t Target) bool {

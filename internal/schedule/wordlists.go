@@ -41,6 +41,7 @@ type wordlists struct {
 	stoodIn            *regexp.Regexp    // "# furnished in lieu": a product that came in place of the row's own
 	stoodNot           *regexp.Regexp    // and words by which it is only asked for, or has been answered
 	asSpecified        *regexp.Regexp    // "as spec", "no change": the product that was specified
+	proviso            *regexp.Regexp    // in what a product is for: a trial, a letter or a gap comes first
 	statePrimer        *regexp.Regexp    // opens brackets of a state and the primer it takes: "(damp with PR-3)"
 	primerIf           *regexp.Regexp    // a primer and the age of concrete that it is for: "PR-4 if conc. is 3 to 7 d old"
 	withPrimer         *regexp.Regexp    // a figure and the primer it holds with: "-5 with PR-2"
@@ -207,6 +208,7 @@ type readingFile struct {
 		ThickAfter    string              `json:"thick_after"`
 		WithPrimer    string              `json:"with_primer"`
 		PrimerIf      string              `json:"primer_if"`
+		Proviso       string              `json:"proviso"`
 		StatePrimer   string              `json:"state_primer"`
 		StoodIn       string              `json:"stood_in"`
 		StoodNot      string              `json:"stood_in_not"`
@@ -255,7 +257,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
 		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"laid_before", f.LaidBefore, &w.laidBefore}, {"asked_heading", f.AskedHeading, &w.askedHeading}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
 		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"grade_of", f.GradeOf, &w.gradeOf}, {"status.lead", "(?i)" + f.Status.Lead, &w.openLead}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
-		{"stood_in", "(?i)" + f.StoodIn, &w.stoodIn}, {"stood_in_not", "(?i)" + f.StoodNot, &w.stoodNot},
+		{"proviso", "(?i)" + f.Proviso, &w.proviso}, {"stood_in", "(?i)" + f.StoodIn, &w.stoodIn}, {"stood_in_not", "(?i)" + f.StoodNot, &w.stoodNot},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord}, {"wide_lead", "(?i)" + f.WideLead, &w.wideLead}, {"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading}, {"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
 		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},

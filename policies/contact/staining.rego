@@ -16,10 +16,16 @@
 #   example: "sealant: oil-based caulk; touches: limestone"
 package contact.staining
 
+import data.lib.facts
 import data.lib.hit
 import data.lib.naming
 import data.lib.told
 
 findings contains hit.tell(v, _message(v.contact)) if some v in told.under("staining")
 
-_message(contact) := hit.touch(contact, naming.plain(contact.a), naming.plain(contact.b))
+_message(contact) := sprintf("%s goes on %s, and the row says that it was not tried", [
+	naming.plain(contact.a),
+	naming.plain(contact.b),
+]) if {
+	facts.said(facts.lines_by_id[contact.line], "not_tried")
+} else := hit.touch(contact, naming.plain(contact.a), naming.plain(contact.b))

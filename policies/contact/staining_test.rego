@@ -37,3 +37,27 @@ test_fires if {
 }
 
 test_weak_row_asks_nothing if count(_found([bench.contact(_silicone, _stone, {})])) == 0
+
+# A trial that the row says was not made turns the question of a bead on stone into a lapse.
+_tried(signals) := {f.severity |
+	some f in staining.findings with input as {"lines": [{
+			"id": "W!12", "sheet": "W", "row": 12, "struck": false, "hidden": false, "role": "sealant", "items": [],
+			"cells": {}, "texts": {}, "signals": signals,
+		}], "contacts": [bench.contact(_silicone, _marble, {})], "products": [], "project": {"notes": []}}
+		with data.knowledge.pairs as _asked_rows
+		with data.knowledge.separators as []
+}
+
+_marble := bench.end("substrate", "marble", "limestone-marble", "masonry", ["stone", "carbonate-stone"])
+
+_asked_rows := bench.pairs([bench.row("silicone", "carbonate-stone", "needs-confirmation", "staining", "warning")])
+
+test_untried_stone_is_a_lapse if {
+	_tried([{"id": "not_tried", "no": false, "text": "no stain trial", "slot": "remark"}]) == {"warning"}
+}
+
+test_stone_is_a_question if _tried([]) == {"note"}
+
+test_tried_stone_is_a_question if {
+	_tried([{"id": "not_tried", "no": true, "text": "trial passed", "slot": "remark"}]) == {"note"}
+}

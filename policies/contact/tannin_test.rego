@@ -42,3 +42,26 @@ test_silent[name] if {
 	}
 	count(_found([contact])) == 0
 }
+
+# A gap that the row says is left out turns the question of a wrap behind cedar into a lapse.
+_wrapped(signals) := {f.severity |
+	some f in _gap_found([bench.contact(_wrap, _cedar, {"signals": signals})])
+}
+
+_gap_found(contacts) := found if {
+	found := tannin.findings with input as bench.document(contacts, [])
+		with data.knowledge.pairs as bench.pairs([bench.row(
+			"housewrap-polyolefin",
+			"tannin-bearing",
+			"needs-confirmation",
+			"surfactant-wetting",
+			"warning",
+		)])
+		with data.knowledge.separators as []
+}
+
+_wrap := bench.end("substrate", "WR-1", "housewrap-polyolefin", "membrane", ["housewrap-polyolefin", "polyolefin"])
+
+test_no_gap_is_a_lapse if _wrapped(["laid_direct"]) == {"warning"}
+
+test_wrap_is_a_question if _wrapped([]) == {"note"}

@@ -45,11 +45,16 @@ has_proof(contact) if {
 }
 
 # telling_rows holds the lines of which another cell may change what is asked of a contact.
-telling_rows := ({contact.line | some contact in _apart} | {line.id |
+telling_rows := (({contact.line | some contact in _apart} | {line.id |
 	some line in facts.live_lines
 	some signal in data.contact.judging.evidence.signals
 	facts.said(line, signal)
-}) | _primed_rows
+}) | _primed_rows) | {line.id |
+	some line in facts.live_lines
+	some lapse in data.contact.judging.lapses
+	some signal in lapse.signals
+	facts.said(line, signal)
+}
 
 # What primes a bead may let it hold where it would not.
 _primed_rows := {line.id |

@@ -5,6 +5,7 @@
 #   makers must confirm is a note, since a question is no defect; a weak row says nothing.
 package lib.level
 
+import data.lib.facts
 import data.lib.parting
 
 # of is error, warning, note or none.
@@ -24,7 +25,29 @@ of(contact, found) := "none" if {
 	found.row.verdict == "incompatible"
 } else := "warning" if {
 	found.row.severity == "error"
+} else := "warning" if {
+	_is_lapse(contact, found.row)
 } else := "note"
+
+# The row says itself that it left out what would answer the question.
+_is_lapse(contact, row) if {
+	contact.kind == "direct"
+	some lapse in data.contact.judging.lapses
+	row.mechanism in lapse.mechanisms
+	_is_of_classes(contact, lapse.classes)
+	some signal in lapse.signals
+	_tells(contact, signal)
+}
+
+_is_of_classes(_, classes) if count(classes) == 0
+
+_is_of_classes(contact, classes) if contact.a.class in classes
+
+_is_of_classes(contact, classes) if contact.b.class in classes
+
+_tells(contact, signal) if signal in contact.signals
+
+_tells(contact, signal) if facts.said(facts.lines_by_id[contact.line], signal)
 
 # Which of two beads went on first is seldom told, so a row that turns on it is a question.
 _is_doubtful(_, found) if found.ordered

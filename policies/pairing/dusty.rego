@@ -1,9 +1,9 @@
 # METADATA
-# title: Dusty face, and no primer
+# title: Dusty face
 # description: |
 #   Dust is the usual failure plane on block and sawn concrete: within two years the sheet comes off with a gray
-#   back. A primer binds it, a brush takes it off. It does not apply where a primer is missing anyway, since that
-#   finding tells it; this one is for sheets that else need none.
+#   back. A primer binds a little of it, a brush takes it off. It does not apply where a primer is missing anyway, since
+#   that finding tells it, nor to primed faces of which the row does not say that the dirt is thick or stayed on.
 # custom:
 #   id: pairing-dusty-face
 #   topic: pairing
@@ -16,6 +16,7 @@
 package pairing.dusty
 
 import data.lib.face
+import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.primer
@@ -27,6 +28,20 @@ findings contains finding.at(line, ["material", "substrate", "primer"], _message
 	primer.state(line) in {"none", "blank"}
 	not primer.lacks(line)
 	told := face.told(line, "dusty")[0]
+}
+
+# A primer holds to what lies on the wall, and the row says that nobody took that off.
+findings contains finding.at(line, ["material", "tag", told.slot], message) if {
+	some stuck in sheet.stuck
+	line := stuck.line
+	primer.state(line) == "named"
+	facts.said(line, "dirt_stays")
+	not facts.said(line, "clean")
+	told := face.told(line, "dusty")[0]
+	message := naming.say("%s and its primer go on a face that is not clean (%s)", [
+		naming.plain(stuck.item),
+		face.quote(line, told),
+	])
 }
 
 _message(line, item, told) := naming.say("%s goes on a face that is not clean (%s), without primer", [

@@ -35,3 +35,17 @@ test_silent[name] if {
 	}
 	count(_found(case.items, case.signals)) == 0
 }
+
+# A primer holds to the dirt that nobody took off.
+_primed := [bench.permeable, bench.concrete, bench.water_primer]
+
+test_dirt_under_primer if {
+	{f.message | some f in _found(_primed, [_dust, bench.said("dirt_stays", "nobody swept")])} == {concat("", [
+		"FM-4 (vapor-permeable-self-adhered-membrane) and its primer go on a face that is not clean ",
+		`("dusty saw cut")`,
+	])}
+}
+
+test_dirt_brushed_off if {
+	count(_found(_primed, [_dust, bench.said("dirt_stays", "thick dust"), bench.said("clean", "brushed clean")])) == 0
+}

@@ -1,22 +1,26 @@
 # METADATA
-# title: Oil of the forms or the mill under a sheet
+# title: Oil or wax on the face under a sheet
 # description: |
 #   Oil from the forms, or bond breaker on tilt-up panels, is on every cast face unless someone takes it off.
 #   Water beads on it, and so does primer; the sheet peels as one piece, at the latest in its second summer.
-#   Sprinkle the face: where water beads, it is not clean. New galvanized and rolled metal comes with the oil of the
-#   mill, which does the same. It does not apply where the row says that the oil is cleaned or wiped off.
+#   Sprinkle the face: where water beads, it is not clean. Sheet metal comes from the mill with rolling oil, and
+#   strand board has one side with wax, which do the same. It does not apply where the row says that the oil is cleaned
+#   off, nor to wax under sheets that are only fastened.
 # custom:
 #   id: pairing-release-oil
 #   topic: pairing
 #   severity: warning
-#   reason: Oil on the face keeps primer and adhesive from the concrete.
-#   remedy: Wash the face with detergent and water, test that water wets it, and show it in the row.
-#   source: federal guide specification for sheet waterproofing on form oil
+#   reason: Oil or wax on the face keeps primer and adhesive from it.
+#   remedy: |
+#     Wash the face (metal with the solvent that the maker names), test that water wets it or that the sheet holds, and
+#     show it in the row; turn the rough side of a board out.
+#   source: federal guide specification for sheet waterproofing on form oil; common practice on mill oil and wax
 #   basis: source-read
 #   example: "substrate: tilt-up panel, bond breaker not cleaned off; material: SBS sheet"
 package pairing.release_oil
 
 import data.lib.face
+import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
@@ -31,6 +35,17 @@ findings contains found if {
 		"severity": {true: "error", false: "warning"}[told.stays],
 		"related": [finding.related_address(told.at, told.text) | not told.here],
 	})
+}
+
+findings contains finding.at_with(line, ["material", "tag", told.slot], message, {"severity": "warning"}) if {
+	some stuck in sheet.stuck
+	line := stuck.line
+	told := face.told(line, "waxed_face")[0]
+	not facts.said(line, "adhesion_tested")
+	message := naming.say("%s is stuck to a waxed face (%s), on which little holds", [
+		naming.plain(stuck.item),
+		face.quote(line, told),
+	])
 }
 
 # Where the oil is named as a material under the sheet, the contact is told.

@@ -54,3 +54,14 @@ test_fires_where_the_contact_is_hushed if {
 	)
 	count(release_oil.findings) == 1 with input as doc
 }
+
+# Wax is asked about where the sheet is stuck, and not where its bond was tested.
+test_waxed if {
+	{f.message | some f in _found([bench.said("waxed_face", "slick side out")])} == {
+		`FM-1 (rubberized-asphalt-membrane) is stuck to a waxed face ("slick side out"), on which little holds`,
+	}
+}
+
+test_waxed_and_tested if {
+	count(_found([bench.said("waxed_face", "slick side out"), bench.said("adhesion_tested", "pull test")])) == 0
+}
