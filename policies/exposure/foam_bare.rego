@@ -4,7 +4,7 @@
 #   Foam boards and sprayed foam turn to dust at the surface in sunlight: polystyrene yellows within weeks, shrinks
 #   and curls, and what is stuck to its face later comes off with the dust. The days that the board's data states
 #   count, of whatever insulation; without them polystyrene and polyurethane that lie bare for longer than such boards
-#   usually may are asked about. It does not apply to wool and glass without days of their own, to indoor work, nor
+#   usually may are asked about, and foam of any kind that a row leaves bare for a season in words. It does not apply to wool and glass without days of their own, to indoor work, nor
 #   to boards that the row says are kept under a cover meanwhile; the last day allowed is within it.
 # custom:
 #   id: exposure-foam-bare
@@ -20,6 +20,7 @@ package exposure.foam_bare
 import data.lib.bare
 import data.lib.facts
 import data.lib.finding
+import data.lib.mended
 import data.lib.naming
 import data.lib.stated
 import data.lib.words
@@ -44,6 +45,28 @@ findings contains found if {
 		"related": array.concat(bare.related(line), limit.related),
 		"keys": {"days": span.last, "allowed": limit.days},
 	})
+}
+
+# In words: "uncovered till the trims come, maybe next summer", of foam from a can as well.
+findings contains found if {
+	some line in facts.live_lines
+	item := facts.main_items(line)[0]
+	facts.has_key(item, _foams)
+	not _is_hidden(line)
+	not _is_counted(line)
+	told := mended.open(line, "bare_for_long")[0]
+	message := naming.say("%s lies bare for long (%s), and foam turns to dust in the sun", [
+		naming.plain(item),
+		words.quoted(told.text),
+	])
+	found := finding.at(line, ["material", "tag", told.slot, told.at.cell], message)
+}
+
+_foams := [key | some kind in data.exposure.foam.list; some key in kind.keys]
+
+_is_counted(line) if {
+	line.role == "insulation"
+	line.spans.bare_days
 }
 
 _limit(row) := {"days": own.days, "says": says, "related": related, "is_stated": true} if {

@@ -74,3 +74,34 @@ test_past_the_makers_letter if {
 	some f in foam_bare.findings with input as doc
 	endswith(f.message, "the maker's letter allows 50 days")
 }
+
+_can := base.item("material", "F-4", "can-foam-sealant", "sealant", ["polyurethane-foam"])
+
+_told(more) := object.union(
+	{
+		"role": "sealant",
+		"items": [_can],
+		"signals": [bench.signal("bare_for_long", "remark", "open through the winter")],
+		"texts": {"remark": "open through the winter"},
+	},
+	more,
+)
+
+test_left_bare_in_words if {
+	{f.message | some f in _found(_told({}), [])} == {concat(" ", [
+		"F-4 (can-foam-sealant) lies bare for long (\"open through the winter\"),",
+		"and foam turns to dust in the sun",
+	])}
+}
+
+test_left_bare_and_silent[name] if {
+	some name, more in {
+		"wool": {"items": [_wool]},
+		"indoors": {"signals": [
+			bench.signal("bare_for_long", "remark", "open through the winter"),
+			bench.signal("indoors", "remark", "indoors"),
+		]},
+		"nothing told": {"signals": []},
+	}
+	count(_found(_told(more), [])) == 0
+}

@@ -42,3 +42,20 @@ test_silent[name] if {
 	}
 	count(_found("ripped at the anchor", more)) == 0
 }
+
+_by_hand(family, class) := found if {
+	said := object.union(_told, {"id": "not_rolled", "text": "rubbed on by hand"})
+	item := object.union(desk.own(12, "FM-1"), {"family": family, "class": class})
+	found := _found("rubbed on by hand", {"signals": [said], "items": [item]})
+}
+
+test_not_rolled if {
+	{f.message | some f in _by_hand("butyl-tape", "tape")} == {
+		"FM-1 (butyl-tape) is not rolled, as the row tells (\"rubbed on by hand\")",
+	}
+}
+
+test_not_rolled_and_right[family] if {
+	some family, class in {"fluid-applied-acrylic-air-barrier": "membrane", "xps": "insulation"}
+	count(_by_hand(family, class)) == 0
+}
