@@ -45,7 +45,7 @@ test_silent[name] if {
 
 _by_hand(family, class) := found if {
 	said := object.union(_told, {"id": "not_rolled", "text": "rubbed on by hand"})
-	item := object.union(desk.own(12, "FM-1"), {"family": family, "class": class})
+	item := object.union(desk.own(12, "FM-1"), {"family": family, "name": family, "class": class})
 	found := _found("rubbed on by hand", {"signals": [said], "items": [item]})
 }
 
