@@ -13,6 +13,7 @@ type region struct {
 	rows            []cardRow
 	often           map[string]int // how often a text stands in the column of labels, folded
 	tagged          bool           // names of the schedule stand left of the labels
+	opener          string         // the label that opens each card with its name, folded; "" where none does
 }
 
 // regions finds the columns in which labels of product data stand again and again, and
@@ -120,7 +121,44 @@ func (r *reader) region(rows []cardRow, label, from, to int, names *wordIndex) r
 			}
 		}
 	}
+	reg.opener = r.openerOf(reg, names)
 	return reg
+}
+
+// openerOf is the label by which each card of a region begins: the first one that calls
+// a product ("Product", "Tag"), where it stands again and again and the schedule uses
+// what stands beside it.
+func (r *reader) openerOf(reg region, names *wordIndex) string {
+	opener, all, used := "", 0, 0
+	for _, row := range reg.rows {
+		label, value, ok := reg.pair(row)
+		if !ok || opener != "" && fold(label.Value) != opener || !r.callsProduct(label.Value) && !r.callsMaterial(label.Value) {
+			continue
+		}
+		opener = fold(label.Value)
+		if all++; namedOrNames(value.Value, names) {
+			used++
+		}
+	}
+	if all < 2 || used*3 < all {
+		return ""
+	}
+	return opener
+}
+
+// namedOrNames holds for a text that begins with a name of the schedule.
+func namedOrNames(text string, names *wordIndex) bool {
+	_, _, ok := nameIn(text, names)
+	return ok
+}
+
+// pair gives the label of a row with its value; not ok where the column of labels is empty.
+func (reg region) pair(row cardRow) (label, value cardCell, ok bool) {
+	i := slices.IndexFunc(row.cells, func(cell cardCell) bool { return cell.at == reg.label })
+	if i < 0 {
+		return cardCell{}, cardCell{}, false
+	}
+	return pairAt(row.cells, i)
 }
 
 // pairAt gives the label and the value that a cell begins: with the cell right of it,

@@ -76,6 +76,8 @@ func (c *cardScan) take(row cardRow) {
 	switch {
 	case !ok:
 		c.heads(row)
+	case c.opener != "" && fold(label.Value) == c.opener:
+		c.opens(row, value)
 	case c.calls(label, value):
 		c.begin(row, strings.TrimSpace(value.Value), nil)
 	case i > 0 && c.region.tagged:
@@ -104,6 +106,20 @@ func (c *cardScan) besides(row cardRow) {
 		return
 	}
 	c.heads(row)
+}
+
+// opens begins a card with the row that says its name: "Product | Alder 30", or
+// "Product | FM-1, butyl sheet".
+func (c *cardScan) opens(row cardRow, value cardCell) {
+	name, rest, ok := nameIn(value.Value, c.names)
+	if !ok {
+		name = strings.TrimSpace(value.Value)
+	}
+	var kind []cardCell
+	if value.Value = rest; rest != "" {
+		kind = append(kind, value)
+	}
+	c.begin(row, name, kind)
 }
 
 // calls holds for a label that calls the product itself: "Tag: FM-1", or "Product:
