@@ -256,7 +256,7 @@ func (r *reader) spelled(text, slot string) string {
 		return text
 	}
 	for _, f := range cellWords(text) {
-		if meaning, ok := r.short[f]; ok && !r.knowsMaterial(f) && !r.tells(f) {
+		if meaning, ok := r.short[f]; ok && !r.knowsMaterial(f) && !r.tells(f) && !r.lex.inName(text, f) {
 			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning
 			}
@@ -264,4 +264,20 @@ func (r *reader) spelled(text, slot string) string {
 		}
 	}
 	return text
+}
+
+// inName holds for a word of a text that belongs to the name of a product there: "LT"
+// of "Alder Prime LT", whatever the letters say elsewhere. The first word of such a
+// name, often the maker, may be left out.
+func (l *lexicon) inName(text, word string) bool {
+	text, word = fold(text), fold(word)
+	of := func(name string) bool {
+		words := strings.Fields(name)
+		if len(words) < 2 || !slices.Contains(words, word) {
+			return false
+		}
+		at := strings.Index(text, name)
+		return at >= 0 && wholeWord(text, at, at+len(name))
+	}
+	return slices.ContainsFunc(l.names, of) || slices.ContainsFunc(l.shorts, of)
 }

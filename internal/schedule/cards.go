@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"iter"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -136,11 +137,29 @@ func (r *reader) slotOfLabel(label string, value workbook.Cell) string {
 		}
 		loose = firstNonEmpty(loose, g.slot)
 	}
+	if loose == "reference" && r.namesKind(label) && r.namesProduct(value.Value) {
+		return toldSubject
+	}
 	if o, _ := r.opening(label); loose == "" && o != toldRest {
 		return o
 	}
 	return loose
 }
+
+// namesKind holds for a label of several things of which one is what the product is:
+// "Maker / type".
+func (r *reader) namesKind(label string) bool {
+	parts := labelParts.Split(label, -1)
+	return len(parts) > 1 && slices.ContainsFunc(parts, func(part string) bool {
+		return slices.ContainsFunc(r.head.match(part), func(g guess) bool { return g.score >= 1 && slices.Contains(kindSlots, g.slot) })
+	})
+}
+
+// labelParts are the signs and words between what one label names.
+var labelParts = regexp.MustCompile(`\s*(?:[/,;&+|]|\band\b)\s*`)
+
+// kindSlots are slots that tell what a product is.
+var kindSlots = []string{toldSubject, "chemistry", "material"}
 
 // sureLabel is the share of a label that its slot's words must cover.
 const sureLabel = 0.45
