@@ -42,6 +42,8 @@ type combination struct {
 	slots []string
 	mark  *regexp.Regexp
 	units []string // of bare figures, as the parts of the heading tell them
+
+	lead *regexp.Regexp // parts a cell by its groups, instead of the mark
 }
 
 // leastNamed is the share of a part of a heading that must name a slot: "flashing set".
@@ -105,7 +107,7 @@ func (r *reader) partColumns(t *table) {
 			continue
 		}
 		for _, mark := range r.cellMarks(c.own) {
-			one := &combination{told, mark, nil}
+			one := &combination{slots: told, mark: mark}
 			if r.mostlyParted(t, t.nums[i], one) {
 				one.units = r.unitsOfParts(c.own, told)
 				c.parts = one
@@ -173,6 +175,12 @@ func (r *reader) mostlyParted(t *table, col int, by *combination) bool {
 // pieces parts a cell in as many as its heading names. Of more, a primer is the last,
 // and of all others the last keeps the rest.
 func (r *reader) pieces(text string, by *combination) []string {
+	if by.lead != nil {
+		if m := by.lead.FindStringSubmatch(text); m != nil {
+			return m[1:]
+		}
+		return []string{text}
+	}
 	n := len(by.slots)
 	at := outsideBrackets(text, by.mark.FindAllStringIndex(text, -1))
 	switch {

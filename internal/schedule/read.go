@@ -210,6 +210,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindProducts, r.otherEnd)
 	r.each(all, kindProducts, r.fillUnknown)
 	r.nameProducts(all)
+	r.each(all, kindSchedule, r.ledByWalls)
 	used := map[string]bool{}
 	r.each(all, kindSchedule, func(t *table) { usedCodes(t, used) })
 	for i := range b.Sheets {

@@ -162,7 +162,7 @@ func (r *reader) hasTags(t *table) bool {
 // layers, and the codes left of them that stay the same meanwhile for assemblies.
 func (r *reader) layerNumbers(t *table) {
 	number := t.column("mark")
-	if number == 0 || t.column("order") > 0 || t.kind != kindSchedule {
+	if number == 0 || t.column("order") > 0 || t.kind != kindSchedule || r.ownBeds(t) {
 		return
 	}
 	runs, before := 0, 0
@@ -193,6 +193,25 @@ func (r *reader) layerNumbers(t *table) {
 			c.Slot = "type" // each row is one layer
 		}
 	}
+}
+
+// ownBeds holds for a table of which most rows tell what their sheet goes on and what it
+// meets: each is a detail of its own and not a layer over the row above.
+func (r *reader) ownBeds(t *table) bool {
+	beds, meets := t.column("substrate"), t.column("touches")
+	if beds == 0 || meets == 0 {
+		return false
+	}
+	rows, told := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		if t.ownCells(row) < 2 {
+			continue
+		}
+		if rows++; !r.words.isBlank(text(t.sheet, row, beds)) && !r.words.isBlank(text(t.sheet, row, meets)) {
+			told++
+		}
+	}
+	return told*3 > rows*2
 }
 
 // steady holds for a column whose cells change only where the numbers begin anew.

@@ -54,7 +54,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		}
 		words, at := noteCells(s, row)
 		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
-		if m == nil || !used[m[1]] || numbered[m[1]] {
+		if m == nil || !used[m[1]] || numbered[m[1]] || r.codes[m[1]] {
 			continue
 		}
 		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -73,4 +74,42 @@ func (r *reader) wallsIn(sentence string) (codes []string, rest string) {
 		return nil, sentence
 	}
 	return codes, rest
+}
+
+// wallLead is the code of a wall before what the work goes on there: "W2 - 8 in. block",
+// "EW-3: glass-mat sheathing".
+var wallLead = regexp.MustCompile(`^([A-Z]{1,4}-?\d{1,3}[a-z]?)(?:\s*:|\s+[-–—]|[–—]|\s*[,;/])\s*(\pL.*|\d.*)$`)
+
+// leastWalls is how many walls rows tell so at least.
+const leastWalls = 2
+
+// ledByWalls parts the cells of a column of substrates that begin with the code of the
+// wall, in a table that has no other column for it: the code says under which wall the
+// row stands, the rest what the work goes on. The same few walls come again and again,
+// as the tags of products need not, and the product data has none of them.
+func (r *reader) ledByWalls(t *table) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && c.parts == nil })
+	if i < 0 || t.column("group") > 0 {
+		return
+	}
+	telling, led, codes := 0, 0, map[string]int{}
+	for words := range r.said(t, t.nums[i]) {
+		if telling++; wallLead.MatchString(words) {
+			led++
+			codes[wallLead.FindStringSubmatch(words)[1]]++
+		}
+	}
+	if len(codes) < leastWalls || led*3 < telling*2 || led < leastWalls*len(codes) {
+		return
+	}
+	for code := range codes {
+		if r.isProduct(code) {
+			return
+		}
+	}
+	t.cols[i].parts = &combination{slots: []string{"group", "substrate"}, lead: wallLead, units: make([]string, 2)}
+	t.cols[i].Why += "; its cells begin with the code of the wall"
+	for code := range codes {
+		r.codes[code] = true
+	}
 }
