@@ -257,7 +257,7 @@ func (r *reader) spelled(text, slot string) string {
 	}
 	for _, f := range cellWords(text) {
 		if meaning, ok := r.short[f]; ok && !r.knowsMaterial(f) && !r.tells(f) && !r.lex.inName(text, f) {
-			if slot == "primer" && !strings.Contains(strings.ToLower(meaning), "prime") {
+			if slot == "primer" && !r.saysNone(text) && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning
 			}
 			text = strings.Replace(text, f, meaning, 1)

@@ -263,8 +263,11 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			if c.slot == "material" {
 				r.dryFilm(l, c)
 				r.wetFilm(l, c)
+				r.ordered(l, c)
 			}
 		}
+	case c.slot == "specified":
+		r.asked(l, c)
 	case c.slot == "value":
 		r.values(l, c)
 	case wordSlots[c.slot]:

@@ -99,7 +99,35 @@ func (r *reader) plannedFilm(l *Line, c source) {
 	}
 }
 
-var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
+// filmEnds is what follows the thickness of a sheet or film; a roll is sold by it.
+var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
+
+// ordered takes the figures that stand behind the row's own product, where its cell names
+// no other: its thickness ("FM-1, supplied as 30 mil roll") and its air permeance by the
+// test of a material.
+func (r *reader) ordered(l *Line, c source) {
+	named := 0
+	for i := range l.Items {
+		if l.Items[i].At == c.at {
+			named++
+		}
+	}
+	if named != 1 {
+		return
+	}
+	r.plannedFilm(l, c)
+	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.ofAir())
+}
+
+// asked takes the least thickness that the words for what was specified ask for: "SA
+// sheet, 40 mil min.".
+func (r *reader) asked(l *Line, c source) {
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && q.Bound == "min" && filmUnits.MatchString(strings.ToLower(q.Unit)) {
+			keep(l.Figures, "min_thickness_mm", figureTold(q, c.at))
+		}
+	}
+}
 
 var wetAfter = regexp.MustCompile(`(?i)^\s*(?:wet|wft)\b`)
 

@@ -39,6 +39,11 @@ type wordFigure struct {
 	bare  *regexp.Regexp
 }
 
+// ofAir are those of the air permeance of a material, which rows order too.
+func (w *wordFigures) ofAir() []wordFigure {
+	return slices.DeleteFunc(slices.Clone(w.Measured), func(one wordFigure) bool { return one.Key != figureOf["air"].key })
+}
+
 func (w *wordFigures) compile() (err error) {
 	if err = w.Spread.compile(); err != nil {
 		return err
