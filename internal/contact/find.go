@@ -118,12 +118,21 @@ func (f *finder) ofSecond(i int) *schedule.Item {
 }
 
 // saidClear holds for a material of which the next words of its cell say that it is
-// clear of the row's own: "RM-2 ends on the metal, 2 in. clear of FM-1", "RM-2 laps the
-// metal, not on FM-1".
+// clear of the row's own, by its product or what it is: "RM-2 ends on the metal, 2 in.
+// clear of FM-1", "RM-2 laps the metal, not on FM-1", "not touching the EPDM".
 func (f *finder) saidClear(i int) bool {
 	return f.after(i, func(o *schedule.Item, _ int) bool {
-		return f.same(o) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
+		return (f.same(o) || f.calledSo(o)) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
 	})
+}
+
+// calledSo holds for words that call the row's own material by its family, or by what it
+// is made of.
+func (f *finder) calledSo(it *schedule.Item) bool {
+	if it.Product != "" || it.Family != "" {
+		return it.Product == "" && it.Family == f.main.Family
+	}
+	return len(it.Keys) > 0 && !slices.ContainsFunc(it.Keys, func(k string) bool { return !slices.Contains(f.main.Keys, k) })
 }
 
 // stopsShort holds for a material that the next words of a remark keep a distance from
@@ -131,7 +140,7 @@ func (f *finder) saidClear(i int) bool {
 // asphalt sheet".
 func (f *finder) stopsShort(i int) bool {
 	return f.after(i, func(o *schedule.Item, _ int) bool {
-		own := f.same(o) || o.Product == "" && o.Family != "" && o.Family == f.main.Family
+		own := f.same(o) || o.Family != "" && f.calledSo(o)
 		return own && o.Polarity == "yes" && o.ClearMM != nil && *o.ClearMM > 0
 	})
 }

@@ -44,12 +44,28 @@ _is_made_good(line, reversal) if {
 	not contains(reversal.text, s.text)
 	not facts.said(line, "edge_open")
 	not _is_elsewhere(line, reversal)
+	not _is_same_lap(line, reversal, s)
 }
 
 # "behind the leg and over its top edge": what lies behind it comes over it too.
 _is_made_good(line, reversal) if {
 	regex.match(data.sequence.edge.capped, lower(object.get(line.texts, reversal.slot, "")))
 	not facts.said(line, "edge_open")
+}
+
+# "The sheet behind the base flashing, the base flashing laps over it": what laps over is the very piece below that the
+# sheet should lap. A counterflashing or coping that does so lies above.
+_is_same_lap(line, reversal, s) if {
+	some under in line.items
+	under.slot == reversal.slot
+	under.side == "object"
+	"lap_reversed" in under.signals
+	some over in line.items
+	over.slot == reversal.slot
+	over.side == "subject"
+	contains(over.clause, s.text)
+	endswith(lower(under.text), lower(over.text))
+	regex.match(data.sequence.edge.lower, lower(over.text))
 }
 
 _is_elsewhere(line, reversal) if {
