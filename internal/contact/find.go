@@ -359,7 +359,7 @@ func (f *finder) settle() {
 			by, ok = kept, true
 		}
 		left := slices.Contains(c.Signals, "left_on") // "old mastic cut out, a film of it left on"
-		near := by.Kind == "near" && !f.listed(c.B) && !(beside[c.From] && by.From == "remark" && f.keptOff(by))
+		near := by.Kind == "near" && !slices.Contains(by.Signals, "no_contact") && !f.listed(c.B) && !(beside[c.From] && by.From == "remark" && f.keptOff(by))
 		if !ok || c.Kind != "direct" || c.B.Item == by.B.Item || near || left {
 			continue
 		}

@@ -593,3 +593,35 @@ func TestSeparatorBetweenUnnamed(t *testing.T) {
 		}
 	}
 }
+
+// What lies on sheet metal does not meet what the words put behind or under that metal,
+// and a cell that says that two do not touch beats one that only names them.
+func TestBehindMetalOfBed(t *testing.T) {
+	for words, want := range map[string]string{
+		"galv. angle | GK-5 seats on the angle; SA-4 ends behind it | -":  "separated",
+		"galv. angle | SA-4 tucked under galv. angle | -":                 "separated",
+		"galv. angle | galv. angle laps over SA-4 | -":                    "separated",
+		"galv. angle | tooled | SA-4 behind the angle":                    "separated",
+		"block wall | GK-5 seats on the steel; SA-4 | SA-4, not touching": "near",
+		"galv. angle | SA-4 laps over the angle | -":                      "direct",
+		"galv. angle | SA-4 tucked under the stone sill | -":              "direct",
+		"galv. angle and block | SA-4 ends behind the angle | -":          "direct",
+		"block wall | GK-5 set behind the galv. angle, against SA-4 | - ": "direct",
+	} {
+		got := ""
+		for _, c := range find(t, `Mark | Product | Substrate | Edge | Touches
+D1 | GK-5 | `+words+`
+D2 | GK-5 | block wall | - | -
+
+Tag | Type | Service temp. (°C) | Days open
+GK-5 | EPDM gasket | 90 | 900
+SA-4 | SBS asphalt sheet | 70 | 60`) {
+			if c.Line == "!2" && name(c.A) == "GK-5" && name(c.B) == "SA-4" && got != "direct" {
+				got = c.Kind
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}

@@ -25,3 +25,46 @@ func (f *finder) keptByKind(c Contact) (Contact, bool) {
 	}
 	return f.found[i], true
 }
+
+// bedHides holds for the sheet metal that the row's own rubber or sheet lies on, and for
+// what its words put on the other side of that: "the seal bears on the steel angle, FM-1
+// stops behind it", "the angle laps over FM-1". A bead is no such material, since it goes
+// over the metal's edge, nor is a fastener, which goes through.
+func (f *finder) bedHides(s, a, b *schedule.Item) bool {
+	if f.main == nil || a.ID != f.main.ID || s.Slot != "substrate" || s.Class != "flashing-metal" || s.Polarity != "yes" || throughOrOver[a.Class] || b.Class == s.Class {
+		return false
+	}
+	bare := slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.Slot == "substrate" && o.ID != b.ID && o.Class != "flashing-metal" // the row's own lies on more than the metal
+	})
+	return !bare && f.putBehind(s, b)
+}
+
+// throughOrOver are the classes of what joins both sides of a sheet of metal, and metal itself.
+var throughOrOver = map[string]bool{"sealant": true, "mastic": true, "adhesive": true, "primer": true, "coating": true, "fastener": true, "flashing-metal": true}
+
+// putBehind holds where a clause puts b under or behind the metal s, or s over b; metal
+// named by its shape alone ("behind the angle") is the one of the bed.
+func (f *finder) putBehind(s, b *schedule.Item) bool {
+	hidden := b.Side == "subject" && behindWords[b.Relation]
+	covered := b.Side == "object" && onto[b.Relation]
+	if !hidden && !covered {
+		return false
+	}
+	metal, other := false, false
+	for i := range f.line.Items {
+		o := &f.line.Items[i]
+		if o.ID == b.ID || o.At != b.At || o.Clause != b.Clause || o.Side == b.Side {
+			continue
+		}
+		if o.Family == s.Family && (o.Product == "" || s.Product == "" || o.Product == s.Product) {
+			metal = true
+		} else {
+			other = true
+		}
+	}
+	return !other && (metal || hidden)
+}
+
+// behindWords are relations of what lies on the other side of another.
+var behindWords = map[string]bool{"behind": true, "under": true, "below": true}

@@ -14,6 +14,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
+		if f.bedHides(s, a, b) {
+			return s
+		}
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
 			return s
 		}
