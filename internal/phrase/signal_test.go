@@ -673,3 +673,26 @@ func TestFacesAndTrials(t *testing.T) {
 		}
 	}
 }
+
+// A note that allows nothing tight on the room side, by its permeance or its class.
+func TestOneTightLayer(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"no further film below 6 ng inside of the sheet":       true,
+		"nothing under 1 perm on the room side":                true,
+		"no finish on the inside face under 0.5 perm":          true,
+		"no class I material inboard of WR-2":                  true,
+		"no sheet under 10 perm over wood sheathing":           false,
+		"no second layer of felt":                              false,
+		"nothing under 40 F inside":                            false,
+		"no finish coat on the room side until it is below 5%": false,
+	} {
+		got := false
+		for _, s := range r.Signals(text) {
+			got = got || s.ID == "one_tight_layer" && !s.No
+		}
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

@@ -22,8 +22,8 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
 # all insulation is in the studs, or the notes bar a second barrier wherever it lies: {"line" of the film, "outer",
-# "outer_line", "inner": words, "cell", "vinyl", "barred": rows of wall types that bar it}; or the row of a film tells
-# itself of the tight sheet outside.
+# "outer_line", "inner": words, "cell", "vinyl", "filled": the studs are, "barred": rows of wall types that bar it}; or
+# the row of a film tells itself of the tight sheet outside.
 across := array.concat(_across_rows, _in_one_row)
 
 _in_one_row := [{
@@ -33,6 +33,7 @@ _in_one_row := [{
 	"inner": film.text,
 	"cell": film.at.cell,
 	"vinyl": is_vinyl(film.family, film.text),
+	"filled": true,
 	"barred": [],
 } |
 	facts.project_said("one_tight_layer")
@@ -59,6 +60,7 @@ _across_rows := [{
 	"inner": item.text,
 	"cell": item.at.cell,
 	"vinyl": is_vinyl(item.family, item.text),
+	"filled": _is_filled(line),
 	"barred": _barring(line),
 } |
 	some line in _film_rows
@@ -116,6 +118,12 @@ _is_closing(line) if _has_filled_studs(line)
 
 _is_closing(line) if count(_barring(line)) > 0
 
+_is_closing(_) if facts.project_said("one_tight_layer")
+
+_is_filled(line) if _has_filled_studs(line)
+
+default _is_filled(_) := false
+
 _film_walls := {_wall(line) | some line in _film_rows}
 
 _wall(line) := concat("|", [line.table, line.group])
@@ -145,10 +153,16 @@ _tells_inside(line) if {
 	regex.match(data.vapor.barriers.inside_types, lower(object.get(line.texts, "type", "")))
 }
 
-# The column of inner neighbors names the lining of the room.
+# The column of inner neighbors names the lining of the room, or the film goes on it or behind it.
 _tells_inside(line) if {
-	some lining in facts.items_in(line, ["behind"])
+	some lining in facts.items_in(line, data.vapor.barriers.lining_slots)
 	lining.family in data.vapor.barriers.lining_families
+}
+
+# What the row is called by: "Crib liner, interior".
+_tells_inside(line) if {
+	some ref in line.refs
+	regex.match(data.vapor.barriers.inside_places, lower(ref))
 }
 
 _has_filled_studs(line) if facts.said(line, "studs_filled")

@@ -58,7 +58,7 @@ findings contains finding.at_with(line, ["material", "tag", inner.at.cell], mess
 	inner.family in data.vapor.barriers.inside_families
 	outer := [layer | some j, layer in one.layers; j > i + 1; _is_outer_sheet(layer)][0]
 	line := facts.lines_by_id[inner.line]
-	message := sprintf("%s lies inside of %s, and the notes allow one vapor-tight layer a wall", [inner.text, outer.text])
+	message := _of_notes(inner.text, outer.text)
 	related := [finding.related(facts.lines_by_id[outer.line], ["material", "tag"], "the outer barrier")]
 }
 
@@ -77,7 +77,11 @@ _across(pair) := sprintf("%s lies inside of %s, and wall type %s allows one vapo
 	words.quoted([s.text | some s in pair.barred[0].signals; s.id == "one_tight_layer"][0]),
 ]) if {
 	count(pair.barred) > 0
+} else := _of_notes(pair.inner, pair.outer.text) if {
+	not pair.filled
 } else := _message(pair.outer.text, pair.inner)
+
+_of_notes(inner, outer) := sprintf("%s lies inside of %s, and the notes allow one vapor-tight layer a wall", [inner, outer])
 
 _message(outer, inner) := sprintf(
 	"%s and %s close in the insulation between them, which dries to neither side",

@@ -347,3 +347,30 @@ test_film_that_the_wall_type_bars[name] if {
 		f.message == "VR-1 lies inside of R-01, and wall type W7 allows one vapor-tight layer (\"single tight layer\")"
 	}
 }
+
+# Where the notes bar a second tight layer, a film is one though the studs are empty; its row tells its side by the
+# lining that it goes on, or by what the row is called.
+test_film_that_the_notes_bar_by_its_lining[name] if {
+	own := object.union(desk.own(24, "VR-1"), {"family": "vinyl-wall-covering", "keys": [], "product": ""})
+	lining := object.union(_item("substrate", "gypsum board", "gypsum-board", "substrate"), {"id": "W!24/9"})
+	sheathing := object.union(lining, {"family": "glass-mat-gypsum-sheathing"})
+	some name, case in {
+		"on the lining": {"row": {"items": [own, lining]}, "count": 1},
+		"by its name": {"row": {"items": [own], "refs": ["Plan room lining, interior"]}, "count": 1},
+		"on sheathing": {"row": {"items": [own, sheathing]}, "count": 0},
+		"interior is part of a word": {"row": {"items": [own], "refs": ["Interiors contract"]}, "count": 0},
+	}
+	film := object.union({"group": "W4", "role": "other", "texts": {"substrate": "studs"}, "signals": []}, case.row)
+	doc := desk.document(
+		[desk.row(23, "R-01", {"group": "W4"}), desk.row(24, "VR-1", film)],
+		[desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})],
+		[],
+	)
+	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
+	found := two_barriers.findings with input as object.union(doc, notes)
+	count(found) == case.count
+	every f in found {
+		f.message == "VR-1 lies inside of R-01, and the notes allow one vapor-tight layer a wall"
+	}
+	count(two_barriers.findings) == 0 with input as doc
+}
