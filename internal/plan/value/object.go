@@ -45,7 +45,7 @@ func (o *Object) GetBy(number int, key Value) Value {
 
 // Insert gives a key its value, in place of one that it may have.
 func (o *Object) Insert(key, v Value) {
-	o.force()
+	o.leave()
 	o.opa, o.hash = nil, 0
 	if i, ok := o.find(key); ok {
 		o.values[i] = v
@@ -63,20 +63,23 @@ func (o *Object) Len() int {
 	return len(o.keys)
 }
 
-// Pairs are the keys in order, and their values.
+// Pairs are the keys in order, and their values. The source still looks keys up.
 func (o *Object) Pairs() (keys, values []Value) {
-	o.force()
+	if o.from != nil && o.keys == nil {
+		o.keys, o.values = o.from.all()
+		o.sorted = true
+	}
 	o.sort(o.values)
 	return o.keys, o.values
 }
 
-// force takes everything from the source.
-func (o *Object) force() {
+// leave takes everything from the source.
+func (o *Object) leave() {
 	if o.from == nil {
 		return
 	}
-	o.keys, o.values = o.from.all()
-	o.from, o.sorted = nil, true
+	o.Pairs()
+	o.from = nil
 	if len(o.keys) > few {
 		o.index()
 	}
@@ -114,10 +117,10 @@ func (o *Object) compare(p *Object) int {
 
 func (o *Object) sum() uint64 {
 	if o.hash == 0 {
-		o.force()
+		keys, values := o.Pairs()
 		h := uint64(23)
-		for i, k := range o.keys {
-			h += mix(Hash(k), Hash(o.values[i]))
+		for i, k := range keys {
+			h += mix(Hash(k), Hash(values[i]))
 		}
 		o.hash = h
 	}

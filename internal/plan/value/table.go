@@ -13,17 +13,22 @@ import (
 // index by their hash.
 type table struct {
 	keys   []Value
-	first  map[uint64]int32 // the last key put in of each hash
-	next   []int32          // the one before it of the same hash, -1 for none
+	places *places // nil while the keys are few
 	sorted bool
 	hash   uint64 // of all, 0: not known
+}
+
+// places tell where the keys are.
+type places struct {
+	first map[uint64]int32 // the last key put in of each hash
+	next  []int32          // the one before it of the same hash, -1 for none
 }
 
 // few is how many keys are compared rather than hashed.
 const few = 8
 
 func (t *table) find(key Value) (int, bool) {
-	if t.first == nil {
+	if t.places == nil {
 		if text, ok := key.(ast.String); ok {
 			for i, k := range t.keys {
 				if k, ok := k.(ast.String); ok && k == text {
@@ -39,8 +44,8 @@ func (t *table) find(key Value) (int, bool) {
 		}
 		return 0, false
 	}
-	at, ok := t.first[Hash(key)]
-	for ; ok && at >= 0; at = t.next[at] {
+	at, ok := t.places.first[Hash(key)]
+	for ; ok && at >= 0; at = t.places.next[at] {
 		if Equal(t.keys[at], key) {
 			return int(at), true
 		}
@@ -53,7 +58,7 @@ func (t *table) put(key Value) {
 	t.keys = append(t.keys, key)
 	t.sorted, t.hash = false, 0
 	switch {
-	case t.first != nil:
+	case t.places != nil:
 		t.link(len(t.keys) - 1)
 	case len(t.keys) > few:
 		t.index()
@@ -61,7 +66,7 @@ func (t *table) put(key Value) {
 }
 
 func (t *table) index() {
-	t.first, t.next = make(map[uint64]int32, 2*len(t.keys)), t.next[:0]
+	t.places = &places{first: make(map[uint64]int32, 2*len(t.keys))}
 	for i := range t.keys {
 		t.link(i)
 	}
@@ -69,12 +74,12 @@ func (t *table) index() {
 
 func (t *table) link(i int) {
 	h := Hash(t.keys[i])
-	before, ok := t.first[h]
+	before, ok := t.places.first[h]
 	if !ok {
 		before = -1
 	}
-	t.next = append(t.next, before)
-	t.first[h] = int32(i)
+	t.places.next = append(t.places.next, before)
+	t.places.first[h] = int32(i)
 }
 
 // sort puts the keys in order, and the values with them.
@@ -95,7 +100,7 @@ func (t *table) sort(values []Value) {
 	if values != nil {
 		arrange(values, order)
 	}
-	if t.first != nil {
+	if t.places != nil {
 		t.index()
 	}
 }
