@@ -3,8 +3,8 @@
 # description: |
 #   The workbook lists its wall types, on a table of their build-ups or in notes of one wall a line, and this row names
 #   one that the list lacks: a slip of the pen, or a wall that was dropped or never drawn. Its layers, insulation and
-#   vapor control could not be checked. Codes of other letters than the listed ones (roofs, soffits, partitions) and
-#   variants of a listed wall (W2a of W2) are left alone. Each wall is told once.
+#   vapor control could not be checked. Each wall is told once. It does not apply to codes of other letters than the
+#   listed ones (roofs, soffits, partitions), nor to variants of a listed wall (W2a of W2).
 # custom:
 #   id: data-wall-unknown
 #   topic: data
@@ -42,7 +42,7 @@ _unknown := {name: lines |
 
 # The list is that of the schedule's walls: it has several that the schedule uses, and most of them.
 _is_explained(letters) if {
-	known := [name | some name in _listed[letters]; _used[lower(name)]]
+	known := [name | some name in _listed[letters]; _used[_plain(name)]]
 	count(known) >= data.data.walls.least
 	missing := [name | some name, _ in _used; _letters(name) == letters; not name in _names]
 	count(missing) < count(known)
@@ -57,16 +57,17 @@ _named := [{"name": name, "line": line} |
 	some line in facts.live_lines
 	line.cells.group
 	not _is_build_up(line)
-	some name in {lower(part) | some part in regex.split(data.data.walls.between, line.texts.group)}
-	regex.match(data.data.walls.code, name)
+	some part in regex.split(data.data.walls.between, line.texts.group)
+	regex.match(data.data.walls.code, lower(part))
+	name := _plain(part)
 ]
 
-_names := {lower(name) | some name in _all}
+_names := {_plain(name) | some name in _all}
 
 # The listed walls by the letters of their codes.
 _listed := {letters: names |
-	some letters in {_letters(lower(name)) | some name in _all}
-	names := {name | some name in _all; _letters(lower(name)) == letters}
+	some letters in {_letters(_plain(name)) | some name in _all}
+	names := {name | some name in _all; _letters(_plain(name)) == letters}
 }
 
 _all contains name if {
@@ -90,5 +91,8 @@ _is_build_up(line) if {
 	some item in line.items
 	item.slot == "layers"
 }
+
+# A code is the same with a hyphen and without: EW-7 is EW7.
+_plain(name) := regex.replace(lower(name), `[^\p{L}\d]+`, "")
 
 _letters(name) := regex.find_n(`^\p{L}+`, name, 1)[0]

@@ -51,6 +51,7 @@ test_silent[name] if {
 	some name, case in {
 		"no list": {"rows": [_row(14, "EW7")], "notes": []},
 		"listed": {"rows": [_row(14, "EW3")], "notes": []},
+		"listed with a hyphen": {"rows": [_row(14, "EW-3")], "notes": []},
 		"variant of a listed wall": {"rows": [_row(14, "EW3a")], "notes": []},
 		"other letters": {"rows": [_row(14, "RF7")], "notes": []},
 		"no code": {"rows": [_row(14, "stair tower")], "notes": []},
