@@ -120,3 +120,12 @@ test_width_of_a_strip[name] if {
 	found := figure_implausible.findings with input as desk.document([row], [told], [])
 	count(found) == case.fires
 }
+
+# What is made for daylight may stay in it for years; a sheet of a wall may not.
+test_years_in_the_sun[role] if {
+	some role, count_of in {"sealant": 0, "gasket": 0, "transition": 0, "roofing": 0, "membrane": 1, "tape": 1}
+	years := {"figures": {"exposure_days": desk.figure(3650, "3650", "days")}, "role": role}
+	product := desk.product("R-1", 5, years)
+	found := figure_implausible.findings with input as desk.document([], [product], [])
+	count(found) == count_of
+}
