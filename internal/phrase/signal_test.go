@@ -696,3 +696,24 @@ func TestOneTightLayer(t *testing.T) {
 		}
 	}
 }
+
+// Studs that were empty and get filled are filled.
+func TestStudsGetFilled(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"empty cavities to be packed with wool": "studs_filled !studs_empty",
+		"stud bays stuffed":                     "studs_filled",
+		"empty studs":                           "studs_empty",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if s.ID == "studs_filled" || s.ID == "studs_empty" {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		slices.SortFunc(got, func(a, b string) int { return strings.Compare(b, a) })
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -72,3 +72,23 @@ V2 | butyl sheet | concrete block -> butyl sheet -> XPS, R > 10 -> brick | -
 		}
 	}
 }
+
+// A list of build-ups installs nothing: a column of it that tells the tight layer names no
+// material of a row.
+func TestTightLayerOfABuildUp(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `Mark | Wall | Code | Substrate | Primer | Install date
+A | T-1 | RX-1 | plywood | none | @2026-05-04
+B | T-2 | PF-2 | studs | none | @2026-05-05`}, page{name: "Walls", grid: `Wall | Layers outside to inside | Keeps vapor
+T-1 | brick / RX-1 / plywood / studs | RX-1 layer
+T-2 | siding / plywood / studs with batts / PF-2 | PF-2 layer`}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Days open
+RX-1 | rubberized asphalt membrane | 1 mm | 5 °C | 60
+PF-2 | humidity-adaptive film | 0.2 mm | - | 30`})
+	for _, l := range s.Lines {
+		if l.Sheet == "Walls" && (l.Cells["material"] != "" || l.Cells["tag"] != "") {
+			t.Errorf("row %d: %v", l.Row, l.Cells)
+		}
+	}
+	if p := product(t, s, "PF-2"); p.Family != "vapor-retarder-smart" {
+		t.Errorf("PF-2 is %q", p.Family)
+	}
+}

@@ -202,9 +202,13 @@ func (r *reader) wordsOfKey(t *table) {
 }
 
 // installedColumn takes the column in which the codes of sheets and fluids stand row
-// by row for what is installed, in a schedule that names it in no other.
+// by row for what is installed, in a schedule that names it in no other. A list of build-ups
+// installs nothing: such a column tells there which of the layers is the tight one.
 func (r *reader) installedColumn(t *table) {
 	if t.has("tag", "material", "specified") > 0 || len(r.layers) == 0 {
+		return
+	}
+	if t.has("layers") > 0 && t.has("install", "substrate", "cover") == 0 {
 		return
 	}
 	best, most, bare := -1, 0, false

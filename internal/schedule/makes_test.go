@@ -122,6 +122,9 @@ func TestProductsThatStandIn(t *testing.T) {
 		"laps onto RB-30":                                "Tarn RB-30 LT",
 		"ran out, RB-30 used instead at the jambs":       "Tarn RB-30 LT",
 		"LT sent in lieu of RB-30":                       "Tarn RB-30 LT",
+		"LT swapped for VS-8":                            "Tarn RB-30 LT",
+		"crew stapled VS-8 to the wall in its place":     "Dorn VS-8",
+		"rolls gone, so VS-8 was laid instead":           "Dorn VS-8",
 		"PF-6 sent instead":                              "Tarn RB-30 LT",
 		"late, request to use VS-8":                      "Tarn RB-30 LT",
 	}

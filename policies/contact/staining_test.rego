@@ -40,12 +40,27 @@ test_weak_row_asks_nothing if count(_found([bench.contact(_silicone, _stone, {})
 
 # A trial that the row says was not made turns the question of a bead on stone into a lapse.
 _tried(signals) := {f.severity |
-	some f in staining.findings with input as {"lines": [{
-			"id": "W!12", "sheet": "W", "row": 12, "struck": false, "hidden": false, "role": "sealant", "items": [],
-			"cells": {}, "texts": {}, "signals": signals,
-		}], "contacts": [bench.contact(_silicone, _marble, {})], "products": [], "project": {"notes": []}}
+	some f in staining.findings with input as _doc(signals)
 		with data.knowledge.pairs as _asked_rows
 		with data.knowledge.separators as []
+}
+
+_doc(signals) := {
+	"lines": [{
+		"id": "W!12",
+		"sheet": "W",
+		"row": 12,
+		"struck": false,
+		"hidden": false,
+		"role": "sealant",
+		"items": [],
+		"cells": {},
+		"texts": {},
+		"signals": signals,
+	}],
+	"contacts": [bench.contact(_silicone, _marble, {})],
+	"products": [],
+	"project": {"notes": []},
 }
 
 _marble := bench.end("substrate", "marble", "limestone-marble", "masonry", ["stone", "carbonate-stone"])

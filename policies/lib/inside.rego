@@ -133,10 +133,18 @@ _sheet_rows := [{"line": line, "item": item, "wall": _wall(line)} |
 	_wall(line) in _film_walls
 	line.role in data.performance.sheets.vapor_roles
 	not section.is_strip(line)
+	not _stood_in(line)
 	item := facts.main_items(line)[0]
 	not item.family in data.vapor.barriers.inside_families
 	vaporclass.is_tight(item)
 ]
+
+# What came in place of the row's own sheet is told in that row, and is not what the rest of the wall has.
+_stood_in(line) if {
+	some item in line.items
+	item.relation == "instead_of"
+	item.slot in {"material", "tag"}
+}
 
 # A wall with insulation in a row of its own may have it outside of the sheet.
 _insulated_walls := {_wall(line) |

@@ -3,8 +3,10 @@
 # description: |
 #   Strips around windows come in pairs: the tight one goes on the room side, the open one on the weather side. Put
 #   on the other way round, room air gets into the joint and cannot get out; after two winters the foam is wet and
-#   the reveal moldy. Told where the product data names a side and the row names the other. It does not apply to
-#   data or rows that name no side or both, nor to parapets, upstands and shafts, whose inner face is outdoors.
+#   the reveal moldy. Told where the product data names a side and the row names the other; of the film that keeps the
+#   vapor of the room back the notes may name it. It does not apply to data or rows that name no side or both, to
+#   parapets, upstands and shafts, whose inner face is outdoors, nor to a warm side where that may be the outer one:
+#   around rooms that are kept cold, and where winters are mild.
 # custom:
 #   id: vapor-told-side
 #   topic: vapor
@@ -18,20 +20,22 @@ package vapor.told_side
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.winter
 import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
 	off := _wrong(line)
 	count(off) > 0
-	message := sprintf("%s, by its data for the %s side, goes on the %s side (%s)", [
+	message := sprintf("%s, by %s for the %s side, goes on the %s side (%s)", [
 		words.list([one.item.text | some one in off]),
+		off[0].by,
 		off[0].meant,
 		off[0].put,
 		words.quoted(off[0].text),
 	])
 	found := finding.at_with(line, array.concat(["material", "tag"], [one.item.at.cell | some one in off]), message, {
-		"related": [finding.related_product(one.product, ["type", "material"], "its data on the side") | some one in off],
+		"related": [one.related | some one in off],
 		"facts": [one.item.id | some one in off],
 	})
 }
@@ -43,14 +47,55 @@ _wrong(line) := [one |
 	one.meant == all[0].meant
 ]
 
-_off(line) := [{"item": item, "product": product, "meant": meant, "put": put.side, "text": put.text} |
+_off(line) := [object.union(told, {"item": item, "put": put.side, "text": put.text}) |
 	some item in facts.main_items(line)
-	product := facts.product_of(item)
-	meant := _side(concat(" ", [object.get(product.texts, slot, "") | some slot in ["type", "material"]]))
+	told := _meant(item)
 	not _is_excused(line)
+	not _may_be_outside(line, told.says)
 	put := _put(line, item)
-	put.side != meant
+	put.side != told.meant
 ]
+
+# Its data says it; of the film that keeps room vapor back the notes may: {"meant", "by", "says", "related"}.
+_meant(item) := told if {
+	product := facts.product_of(item)
+	text := concat(" ", [object.get(product.texts, slot, "") | some slot in data.vapor.told.product_slots])
+	told := {
+		"meant": _side(text),
+		"by": "its data",
+		"says": text,
+		"related": finding.related_product(product, data.vapor.told.product_slots, "its data on the side"),
+	}
+} else := _noted if {
+	item.family in data.vapor.barriers.inside_families
+}
+
+_noted := told[0] if {
+	told := [{
+		"meant": _side(sentence),
+		"by": "the notes",
+		"says": sentence,
+		"related": finding.related_address(note.at, note.text),
+	} |
+		some note in input.project.notes
+		some sentence in regex.split(`[.;]\s`, note.text)
+		regex.match(data.vapor.told.barriers, lower(sentence))
+	]
+	count({one.meant | some one in told}) == 1
+}
+
+# The warm side is the outer one of a cold room, and may be in a mild winter.
+_may_be_outside(line, says) if {
+	regex.match(data.vapor.told.by_warmth, lower(says))
+	_is_warm_outside(line)
+}
+
+_is_warm_outside(_) if winter.celsius >= data.vapor.climate.warm_c
+
+_is_warm_outside(line) if {
+	some text in [line.place, line.group, object.get(line.texts, "substrate", ""), object.get(line.texts, "remark", "")]
+	regex.match(data.vapor.cold_rooms.words, lower(text))
+}
 
 # The words around the strip itself are heard before those of the row.
 _put(line, item) := {"side": side, "text": item.clause} if {

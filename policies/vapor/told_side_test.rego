@@ -45,3 +45,38 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1], case[2])) == 0
 }
+
+# The film that keeps room vapor back may be told by another column of its data, or by the notes alone.
+_film(suits, notes, more) := found if {
+	product := desk.product("JS-1", 5, {"texts": {"type": "polyethylene film", "suits": suits}})
+	item := object.union(desk.own(12, "JS-1"), {"clause": "JS-1", "family": "polyethylene-sheet"})
+	row := object.union(desk.row(12, "JS-1", {"items": [item]}), more)
+	doc := desk.document([row], [product], [])
+	noted := [{"text": note, "at": {"sheet": "W", "row": 30, "cell": "A30"}} | some note in notes]
+	found := told_side.findings with input as object.union(doc, {"project": {"notes": noted}})
+}
+
+_outboard := {"texts": {"substrate": "outboard of the sheathing"}}
+
+test_film_by_its_uses if count(_film("warm side only", [], _outboard)) == 1
+
+test_film_by_the_notes if {
+	{f.message | some f in _film("", ["Rain screens. Vapor barrier on the room side, taped."], _outboard)} == {concat("", [
+		"JS-1, by the notes for the room side, goes on the weather side ",
+		`("outboard of the sheathing")`,
+	])}
+}
+
+test_film_silent[name] if {
+	some name, case in {
+		"notes on both sides": ["", ["Vapor barrier room side. Vapor retarder outer face of the freezer."], _outboard],
+		"notes of something else": ["", ["Prime the inner face."], _outboard],
+		"around a freezer": [
+			"warm side only",
+			[],
+			object.union(_outboard, {"place": "Freezer 2"}),
+		],
+		"on the right side": ["", ["Vapor barrier on the room side"], {"texts": {"substrate": "inboard of the studs"}}],
+	}
+	count(_film(case[0], case[1], case[2])) == 0
+}
