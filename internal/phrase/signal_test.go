@@ -717,3 +717,32 @@ func TestStudsGetFilled(t *testing.T) {
 		}
 	}
 }
+
+// Whoever buys may choose, with and without a word on who answers for it.
+func TestOpenChoice(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"PR-4 or whatever the store has":          "open_choice",
+		"any similar brand is fine":               "open_choice",
+		"maker left open":                         "open_choice",
+		"installer's choice of sealant":           "open_choice",
+		"any equal product approved by architect": "!open_choice",
+		"or approved equal":                       "",
+		"or equal, by submittal":                  "!open_choice",
+		"no substitutes":                          "!open_choice",
+		"any other sheet would be too tight":      "",
+		"joints open":                             "",
+		"use what is left of the roll, then SA-2": "",
+		"product data open on the desk":           "",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if s.ID == "open_choice" {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
