@@ -1,8 +1,10 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
+	"time"
 	"unicode"
 
 	"abut/internal/phrase"
@@ -105,6 +107,38 @@ func (l *Line) bareUntil(d Day) {
 		l.Dates["cover"] = d
 	}
 }
+
+// coverSlips puts the day of the cover off by the time that a remark says it comes later:
+// "cladder says add three weeks to the date".
+func (r *reader) coverSlips(l *Line, c source) {
+	if c.slot != "remark" {
+		return
+	}
+	for _, sentence := range r.words.parted(moreTime.ReplaceAllString(c.text, "")) {
+		if !r.words.coverSlips.MatchString(sentence) || r.words.slipsNot.MatchString(sentence) {
+			continue
+		}
+		for _, q := range r.phrase.Quantities(sentence, "") {
+			if q.Kind == "months" {
+				q = inDays(q)
+			}
+			n, whole := wholeDays(q.Max)
+			if q.Kind != "days" || !whole || !r.words.slipsBy.MatchString(sentence[:q.Start]+"#"+sentence[q.End:]) {
+				continue
+			}
+			d := l.Dates["cover"]
+			from, to, ok := bounds(d)
+			if ok && d.State != "implied" {
+				d.From, d.To = from.AddDate(0, 0, n).Format(time.DateOnly), to.AddDate(0, 0, n).Format(time.DateOnly)
+				l.Dates["cover"] = d
+			}
+			return
+		}
+	}
+}
+
+// moreTime are words within a time that add to none: "three more weeks".
+var moreTime = regexp.MustCompile(`(?i)\b(?:more|further|extra|additional|whole|full) `)
 
 // openFromStart holds where a note counts the days in the open from the first day of
 // the work, and not from its last.

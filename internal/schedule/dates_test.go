@@ -177,3 +177,24 @@ func TestWeekdaysInRemarks(t *testing.T) {
 		}
 	}
 }
+
+// A remark that puts off what comes over the work adds to the cover's day; other times,
+// and a day that is right already, do not.
+func TestCoverPutOff(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Install | Cover | Remarks
+W1 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | brick slips another 2 weeks
+W2 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | siding crew wants 10 more days
+W3 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | panels will be 1 month behind schedule
+W4 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | brick came 2 weeks late
+W5 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | brick pushed 2 weeks, already in the dates
+W6 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | start slips 2 weeks, panels as planned
+W7 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | mortar needs 7 days before the brick`})
+	for mark, want := range map[string]string{
+		"W1": "2026-09-15", "W2": "2026-09-11", "W3": "2026-10-01", "W4": "2026-09-01", "W5": "2026-09-01", "W6": "2026-09-01", "W7": "2026-09-01",
+	} {
+		if got := line(t, s, mark).Dates["cover"].To; got != want {
+			t.Errorf("%s: %s, want %s", mark, got, want)
+		}
+	}
+}

@@ -65,7 +65,9 @@ type limitRules struct {
 	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
 	skip     map[string]bool     // words of places that name none
+	BareMM   string              `json:"bare_mm"` // a figure of millimeters without them, and what follows it
 	aside    *regexp.Regexp
+	bareMM   *regexp.Regexp
 	Indoor   struct {
 		Words  []string `json:"words"`
 		Unless []string `json:"unless"`
@@ -82,6 +84,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 	file.Limits.skip = set(file.Limits.Skip)
 	var err error
 	if err := file.Limits.Letters.compile(); err != nil {
+		return nil, err
+	}
+	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {
 		return nil, err
 	}
 	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {
@@ -112,7 +117,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	codes, rest := r.wallsIn(withoutExamples(sentence))
-	sentence = r.withListUnit(r.withDegrees(sentence))
+	sentence = r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence)))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)
 	for i, q := range quantities {
@@ -240,6 +245,12 @@ func (r *reader) withDegrees(sentence string) string {
 		return sentence
 	}
 	return sentence[:m[3]] + scale + sentence[m[4]:]
+}
+
+// withMillimeters writes the unit behind figures that only millimeters can be, as the
+// words before them tell: "weeps at 600 or closer", "joints 6 wide".
+func (w *limitRules) withMillimeters(sentence string) string {
+	return w.bareMM.ReplaceAllString(sentence, "$1 mm$2")
 }
 
 // withListUnit writes the unit of a list beside its bare figures, where its lead gives

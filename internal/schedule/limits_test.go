@@ -783,6 +783,10 @@ func TestLimitsOfSpacingAndDepth(t *testing.T) {
 		"Sealant beads: 12 mm maximum depth.":                    "joint_depth_mm 12",
 		"Joint sealant: depth 1/2 in max.":                       "joint_depth_mm 13",
 		"Reglet 1 in deep for the sealant.":                      "",
+		"Weeps at 700 or closer.":                                "weep_spacing_mm 700",
+		"Termination bar screws 250 max.":                        "spacing_mm 250",
+		"Bar 250 above grade.":                                   "",
+		"Weeps: 400 off in all.":                                 "",
 	} {
 		s := read(t, walls+"\n\n"+note+"\n")
 		got := ""
@@ -856,6 +860,27 @@ func TestSentenceAfterALetter(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}
+
+// How narrow a joint may be: a width of the joint, and not of what covers it.
+func TestLimitsOfJointWidth(t *testing.T) {
+	for note, want := range map[string]float64{
+		"Sealant joints 8 wide at least.":             8,
+		"Joints: minimum width 10 mm, tooled concave": 10,
+		"Tape over joints 75 mm wide.":                0,
+		"Sealant joints at most 25 mm wide.":          0,
+		"Joints 8 deep.":                              0,
+	} {
+		got := 0.0
+		for _, l := range read(t, walls+"\n\n"+note+"\n").Project.Limits {
+			if l.Kind == "joint_width_mm" && l.Min != nil {
+				got = *l.Min
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", note, got, want)
 		}
 	}
 }

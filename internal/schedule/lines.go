@@ -259,6 +259,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			r.strayCode(l, c)
 			r.leftOut(l, c)
 			r.textDates(l, c, orders)
+			r.coverSlips(l, c)
 			r.readings(l, c)
 			if c.slot == "material" {
 				r.dryFilm(l, c)
@@ -287,7 +288,19 @@ func isDateSlot(slot string) bool {
 	return false
 }
 
+// twoSizes is a width and a depth: no sheet's thickness, but the size of a bead.
+var twoSizes = regexp.MustCompile(`(?i)^\s*\d[\d./ -]*(?:mm|in\.?|")?\s*[x×]\s*\d[\d./ -]*(?:mm|in\.?|")?\s*$`)
+
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
+	if c.slot == "thickness" && twoSizes.MatchString(c.text) && (!filmUnit(c.unit) || strings.ContainsAny(c.text, "/\"m")) {
+		c.slot, key = "joint", figureOf["joint"].key
+		if filmUnit(c.unit) && strings.Contains(c.text, "/") {
+			c.unit = "in" // "3/4 x 3/8" among mils
+		}
+		if c.unit != "" && !strings.HasSuffix(c.text, c.unit) {
+			c.text = strings.TrimSpace(c.text) + " " + c.unit
+		}
+	}
 	if c.slot == "lap" {
 		if c = r.filmAmongLaps(l, c); !strings.ContainsAny(c.text, "0123456789") && l.Figures["thickness_mm"].At == c.at {
 			r.signals(l, c)

@@ -16,6 +16,10 @@ func (r *reader) values(l *Line, c source) {
 	r.dryFilm(l, c)
 	r.pullTests(l, c)
 	for _, q := range r.phrase.Quantities(c.text, "") {
+		if (q.Kind == "days" || q.Kind == "months") && r.words.ageTold.MatchString(c.text[:q.Start]+"#"+c.text[q.End:]) {
+			l.age(q)
+			continue
+		}
 		if q.Kind == "air_permeance" && r.words.hasAny(c.text, r.words.wholes) {
 			keep(l.Figures, "air_result_lsm2", figureTold(q, c.at)) // ten times as much is allowed through a panel as through its sheet
 			continue

@@ -186,3 +186,49 @@ FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
 		"W11": {"wet_mm": 0.625}, "W12": {"wet_mm": 0.762},
 	})
 }
+
+// What is told without a unit where millimeters alone can be meant, a bead's size in the
+// column of thicknesses, and the age of concrete told beside the row.
+func TestBareSpacingsAndSizes(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Thickness mm | Termination | Remarks
+W1 | SBS sheet | CMU | none | 1 | bar, screws at 450 | open perpends every 900
+W2 | SBS sheet | CMU | none | 1 | bar at 250, bead | weeps 750
+W3 | SBS sheet | CMU | none | 1 | bar at 300 above grade | weeps 150 above grade
+W4 | SBS sheet | CMU | none | 1 | bar at level 200 | weeps 12 per bay
+W5 | SBS sheet | CMU | none | 1 | ties at 600 | open joints 12
+J1 | silicone sealant | brick | none | 14 x 7 | tooled | slab joint opens and closes ±30 %
+J2 | silicone sealant | brick | none | 7 | tooled | joint works hard`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"spacing_mm": 450, "weep_spacing_mm": 900}, "W2": {"spacing_mm": 250, "weep_spacing_mm": 750},
+		"W3": {"spacing_mm": none, "weep_spacing_mm": none}, "W4": {"spacing_mm": none, "weep_spacing_mm": none},
+		"W5": {"spacing_mm": none, "weep_spacing_mm": none},
+		"J1": {"joint_mm": 7, "thickness_mm": none, "movement": 0.3}, "J2": {"joint_mm": none, "thickness_mm": 7, "movement": none},
+	})
+}
+
+func TestAgeOfConcreteInFigures(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Install | Values | Remarks
+W1 | SBS sheet | concrete | none | 3 Aug 2026 | wall is 6 days old | -
+W2 | SBS sheet | concrete | none | 3 Aug 2026 | age of slab 9 d | -
+W3 | SBS sheet | concrete | none | 3 Aug 2026 | open 9 d | -
+W4 | SBS sheet | concrete | none | 3 Aug 2026 | wall dried 9 days after rain | -`})
+	for mark, want := range map[string]int{"W1": 6, "W2": 9, "W3": 0, "W4": 0} {
+		if got := line(t, s, mark).Spans["concrete_age_days"].Min; got != want {
+			t.Errorf("%s: %d days, want %d", mark, got, want)
+		}
+	}
+}
+
+// Sizes of beads are no mils, though the column of thicknesses has them.
+func TestSizesAmongMils(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Thickness, mil | Remarks
+J1 | silicone sealant | brick | none | 5/8 x 3/8 | tooled
+J2 | silicone sealant | brick | none | 12 x 6 | tooled
+J3 | silicone sealant | brick | none | 16 x 8 mm | tooled`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"J1": {"joint_mm": 9.525}, "J2": {"joint_mm": none}, "J3": {"joint_mm": 8},
+	})
+}

@@ -65,6 +65,10 @@ type wordlists struct {
 	thickBefore        *regexp.Regexp    // what may stand between a thickness and the layer it is of: "4 in. rigid wool"
 	thickAfter         *regexp.Regexp    // and between a layer and its thickness: "wool, 4 in."
 	namesRow           *regexp.Regexp    // words by which a bed is that of another row: "block, line 12"
+	coverSlips         *regexp.Regexp    // what a remark says comes over the work
+	slipsBy            *regexp.Regexp    // "add # to the date": so much later than the row's date
+	slipsNot           *regexp.Regexp    // "already", "delivery": the date stands, or it is of other work
+	ageTold            *regexp.Regexp    // "concrete age #"
 	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
 	laidBefore         *regexp.Regexp    // after a sheet that lies there before the work: "in place"
 	askedHeading       *regexp.Regexp    // over what the project asks for: "Requirement"
@@ -203,6 +207,10 @@ type readingFile struct {
 		AskedHeading  string              `json:"asked_heading"`
 		LookedAhead   string              `json:"looked_ahead"`
 		BareUntil     string              `json:"bare_until"`
+		CoverSlips    string              `json:"cover_slips"`
+		SlipsBy       string              `json:"slips_by"`
+		SlipsNot      string              `json:"slips_not"`
+		AgeTold       string              `json:"age_told"`
 		NamesRow      string              `json:"names_row"`
 		ThickBefore   string              `json:"thick_before"`
 		ThickAfter    string              `json:"thick_after"`
@@ -253,14 +261,49 @@ func (w *wordlists) compile(file *readingFile) error {
 		name, pattern string
 		into          **regexp.Regexp
 	}{
-		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords}, {"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
-		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear}, {"fraction", f.Fraction, &w.fraction}, {"above", "(?i)" + f.Above, &w.sameAbove},
-		{"details", "(?i)" + f.Details, &w.details}, {"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow}, {"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart}, {"laid_before", f.LaidBefore, &w.laidBefore}, {"asked_heading", f.AskedHeading, &w.askedHeading}, {"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead}, {"bare_until", "(?i)" + f.BareUntil, &w.bareUntil}, {"names_row", "(?i)" + f.NamesRow, &w.namesRow}, {"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore}, {"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
-		{"room_heat", f.RoomHeat, &w.roomHeat}, {"status", "(?i)" + f.Status.Before, &w.status}, {"grade_of", f.GradeOf, &w.gradeOf}, {"status.lead", "(?i)" + f.Status.Lead, &w.openLead}, {"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer}, {"primer_if", "(?i)" + f.PrimerIf, &w.primerIf}, {"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer}, {"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
-		{"proviso", "(?i)" + f.Proviso, &w.proviso}, {"stood_in", "(?i)" + f.StoodIn, &w.stoodIn}, {"stood_in_not", "(?i)" + f.StoodNot, &w.stoodNot},
-		{"by_others", "(?i)" + f.ByOthers, &w.byOthers}, {"case_lead", "(?i)" + f.CaseLead, &w.caseLead}, {"case_word", "(?i)" + f.CaseWord, &w.caseWord}, {"wide_lead", "(?i)" + f.WideLead, &w.wideLead}, {"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading}, {"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
-		{"project_name", "(?i)" + f.ProjectName, &w.projectName}, {"asides: film", "(?i)" + f.Asides.Film, &w.asides.film}, {"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
-		{"note_number", f.NoteNumber, &w.noteNumber}, {"same_lead", "(?i)" + f.SameLead, &w.sameLead}, {"definition", f.Definition, &w.definition}, {"said_of", f.SaidOf, &w.saidOf},
+		{"cover_words", "(?i)" + f.CoverWords, &w.coverWords},
+		{"cover_open", "(?i)" + f.CoverOpen, &w.coverOpen},
+		{"stated_year", "(?i)" + f.StatedYear, &w.statedYear},
+		{"fraction", f.Fraction, &w.fraction},
+		{"above", "(?i)" + f.Above, &w.sameAbove},
+		{"details", "(?i)" + f.Details, &w.details},
+		{"covering_row", "(?i)" + f.CoveringRow, &w.coveringRow},
+		{"open_from_start", "(?i)" + f.OpenFromStart, &w.openFromStart},
+		{"laid_before", f.LaidBefore, &w.laidBefore},
+		{"asked_heading", f.AskedHeading, &w.askedHeading},
+		{"looked_ahead", "(?i)" + f.LookedAhead, &w.lookedAhead},
+		{"bare_until", "(?i)" + f.BareUntil, &w.bareUntil},
+		{"names_row", "(?i)" + f.NamesRow, &w.namesRow},
+		{"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore},
+		{"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
+		{"room_heat", f.RoomHeat, &w.roomHeat},
+		{"status", "(?i)" + f.Status.Before, &w.status},
+		{"grade_of", f.GradeOf, &w.gradeOf},
+		{"status.lead", "(?i)" + f.Status.Lead, &w.openLead},
+		{"with_primer", "(?i)" + f.WithPrimer, &w.withPrimer},
+		{"primer_if", "(?i)" + f.PrimerIf, &w.primerIf},
+		{"state_primer", "(?i)" + f.StatePrimer, &w.statePrimer},
+		{"as_specified", "(?i)" + f.AsSpecified, &w.asSpecified},
+		{"proviso", "(?i)" + f.Proviso, &w.proviso},
+		{"stood_in", "(?i)" + f.StoodIn, &w.stoodIn},
+		{"stood_in_not", "(?i)" + f.StoodNot, &w.stoodNot},
+		{"cover_slips", "(?i)" + f.CoverSlips, &w.coverSlips},
+		{"slips_by", "(?i)" + f.SlipsBy, &w.slipsBy},
+		{"slips_not", "(?i)" + f.SlipsNot, &w.slipsNot},
+		{"age_told", "(?i)" + f.AgeTold, &w.ageTold},
+		{"by_others", "(?i)" + f.ByOthers, &w.byOthers},
+		{"case_lead", "(?i)" + f.CaseLead, &w.caseLead},
+		{"case_word", "(?i)" + f.CaseWord, &w.caseWord},
+		{"wide_lead", "(?i)" + f.WideLead, &w.wideLead},
+		{"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading},
+		{"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
+		{"project_name", "(?i)" + f.ProjectName, &w.projectName},
+		{"asides: film", "(?i)" + f.Asides.Film, &w.asides.film},
+		{"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
+		{"note_number", f.NoteNumber, &w.noteNumber},
+		{"same_lead", "(?i)" + f.SameLead, &w.sameLead},
+		{"definition", f.Definition, &w.definition},
+		{"said_of", f.SaidOf, &w.saidOf},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile(one.pattern); err != nil {
@@ -306,12 +349,30 @@ func (a *acceptanceWords) compile() error {
 		name, pattern string
 		into          **regexp.Regexp
 	}{
-		{"not_in", a.NotIn, &a.notIn}, {"excepted.lead", a.Excepted.Lead, &a.Excepted.lead}, {"excepted.end", a.Excepted.End, &a.Excepted.end}, {"excepted.within", a.Excepted.Within, &a.Excepted.within},
-		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll}, {"not_on", a.NotOn, &a.notOn},
-		{"unjoined", a.Unjoined, &a.unjoined}, {"not_held", a.NotHeld, &a.notHeld}, {"film_face", a.FilmFace, &a.filmFace},
+		{"not_in", a.NotIn, &a.notIn},
+		{"excepted.lead", a.Excepted.Lead, &a.Excepted.lead},
+		{"excepted.end", a.Excepted.End, &a.Excepted.end},
+		{"excepted.within", a.Excepted.Within, &a.Excepted.within},
+		{"excepted.of_all", a.Excepted.OfAll, &a.Excepted.ofAll},
+		{"not_on", a.NotOn, &a.notOn},
+		{"unjoined", a.Unjoined, &a.unjoined},
+		{"not_held", a.NotHeld, &a.notHeld},
+		{"film_face", a.FilmFace, &a.filmFace},
 		{"state", fmt.Sprintf(inListAs, a.State), &a.inList},
-		{"lies_over", a.LiesOver, &a.liesOver}, {"lies_under", a.LiesUnder, &a.liesUnder}, {"else_as", a.ElseAs, &a.elseAs}, {"companion", a.Companion, &a.companion}, {"passing", a.Passing, &a.passing}, {"heat", a.Heat, &a.heat}, {"denied", a.Denied, &a.denied}, {"carrier", a.Carrier, &a.carrier}, {"as_other", a.AsOther, &a.asOther},
-		{"gone", a.Gone, &a.gone}, {"unprimed", a.Unprimed, &a.unprimed}, {"harm", a.Harm, &a.harm}, {"these", a.These, &a.these}, {"parts", a.Parts, &a.parts},
+		{"lies_over", a.LiesOver, &a.liesOver},
+		{"lies_under", a.LiesUnder, &a.liesUnder},
+		{"else_as", a.ElseAs, &a.elseAs},
+		{"companion", a.Companion, &a.companion},
+		{"passing", a.Passing, &a.passing},
+		{"heat", a.Heat, &a.heat},
+		{"denied", a.Denied, &a.denied},
+		{"carrier", a.Carrier, &a.carrier},
+		{"as_other", a.AsOther, &a.asOther},
+		{"gone", a.Gone, &a.gone},
+		{"unprimed", a.Unprimed, &a.unprimed},
+		{"harm", a.Harm, &a.harm},
+		{"these", a.These, &a.these},
+		{"parts", a.Parts, &a.parts},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {

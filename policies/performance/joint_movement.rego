@@ -46,3 +46,26 @@ findings contains found if {
 		"related": [finding.related_product(product, [bears.at.cell], "its data")],
 	})
 }
+
+# The row may tell the movement as a share of the width: "joint works ±40 %".
+findings contains found if {
+	some line in facts.live_lines
+	line.role == "sealant"
+	moves := line.figures.movement
+	measure.is_sound(moves)
+	not line.figures.movement_mm
+	some item in facts.main_items(line)
+	product := facts.product_of(item)
+	bears := product.figures.movement
+	measure.is_sound(bears)
+	bears.min >= data.performance.joints.least_share
+	measure.high(moves) > bears.min + data.performance.joints.rounding_share
+	message := naming.say("%s bears %d %% of the width each way; this joint moves %d %% each way", [
+		naming.plain(item),
+		round(bears.min * 100),
+		round(measure.high(moves) * 100),
+	])
+	found := finding.at_with(line, ["material", "tag", moves.at.cell], message, {
+		"related": [finding.related_product(product, [bears.at.cell], "its data")],
+	})
+}

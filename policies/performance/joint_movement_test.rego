@@ -53,3 +53,15 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+_moves_by(share) := _row({"movement": _figure(share, sprintf("%v", [share]), "%", "W", 12, "M12")}, {})
+
+test_told_as_a_share if {
+	bears := {"movement": _bears(0.25, "25 %")}
+	{f.message | some f in _found(_moves_by(0.35), bears)} == {concat(" ", [
+		"JS-3 (rubberized-asphalt-membrane) bears 25 % of the width each way;",
+		"this joint moves 35 % each way",
+	])}
+	count(_found(_moves_by(0.25), bears)) == 0
+	count(_found(_moves_by(0.35), {})) == 0
+}
