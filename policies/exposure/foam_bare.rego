@@ -1,11 +1,12 @@
 # METADATA
 # title: Insulation bare in the sun
 # description: |
-#   Foam boards and sprayed foam turn to dust at the surface in sunlight: polystyrene yellows within weeks, shrinks
-#   and curls, and what is stuck to its face later comes off with the dust. The days that the board's data states
-#   count, of whatever insulation; without them polystyrene and polyurethane that lie bare for longer than such boards
-#   usually may are asked about, and foam of any kind that a row leaves bare for a season in words. It does not apply to wool and glass without days of their own, to indoor work, nor
-#   to boards that the row says are kept under a cover meanwhile; the last day allowed is within it.
+#   Foam boards and sprayed foam turn to dust at the surface in sunlight: polystyrene yellows within weeks, shrinks and
+#   curls, and what is stuck to its face later comes off with the dust. The days that the board's data states count, of
+#   whatever insulation; without them polystyrene and polyurethane that lie bare for longer than such boards usually
+#   may are asked about, and foam of any kind that a row leaves bare for a season in words. It does not apply to wool
+#   and glass without days of their own, to indoor work, nor to boards that the row says are kept under a cover
+#   meanwhile; the last day allowed is within it.
 # custom:
 #   id: exposure-foam-bare
 #   topic: exposure

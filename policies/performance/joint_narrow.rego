@@ -1,10 +1,10 @@
 # METADATA
 # title: Joint too narrow for a bead
 # description: |
-#   A bead needs a width to stretch over and a gap that a nozzle reaches into. The joint of the row is narrower than the
-#   notes state, or than the 1/4 in (6 mm) that is usual for a joint that moves: the bead is a skin that holds on nothing
-#   and splits with the first movement. It does not apply to beads between laps of metal, to fillets, to joints that are
-#   told not to move, nor to rows that tell no width.
+#   A bead needs a width to stretch over and a gap that a nozzle reaches into. The joint of the row is narrower than
+#   the notes state, or than the 1/4 in (6 mm) that is usual for a joint that moves: the bead is a skin that holds on
+#   nothing and splits with the first movement. It does not apply to beads between laps of metal, to fillets, to joints
+#   that are told not to move, nor to rows that tell no width.
 # custom:
 #   id: performance-joint-narrow
 #   topic: performance

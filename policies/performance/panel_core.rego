@@ -1,10 +1,11 @@
 # METADATA
 # title: Panel with a core that burns
 # description: |
-#   A composite panel has a core of plain polyethylene where the notes ask for one that resists fire, or it hangs higher
-#   than codes bear without a fire test of the wall. Such a core melts, drips and carries fire from floor to floor on
-#   the outside of the wall, behind every firestop. A panel too high with no note that asks is a question. It does not
-#   apply to rows of a mock-up, nor to panels whose core is not told or whose height is not told and no note asks.
+#   A composite panel has a core of plain polyethylene where the notes ask for one that resists fire, or it hangs
+#   higher than codes bear without a fire test of the wall. Such a core melts, drips and carries fire from floor to
+#   floor on the outside of the wall, behind every firestop. So does one for which the notes ask for the report of a
+#   fire test and the row has none. A panel too high with no note that asks is a question. It does not apply to rows of
+#   a mock-up, nor to panels whose core is not told or whose height is not told and no note asks.
 # custom:
 #   id: performance-panel-core
 #   topic: performance
@@ -33,10 +34,44 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "tag"], message, extra)
 }
 
+# The notes ask for the report of a fire test of the wall, and the row has none or says so.
 findings contains found if {
 	some line in facts.live_lines
 	item := _panel(line)
 	count(_asked(line)) == 0
+	ask := _tests[0]
+	not _has_test(line)
+	message := naming.say("%s has a core of plain polyethylene; the notes ask for a fire test of the wall (%s)", [
+		naming.plain(item),
+		words.quoted(ask.text),
+	])
+	extra := {"related": [finding.related_address(ask.at, words.quoted(ask.text))]}
+	found := finding.at_with(line, array.concat(["material", "tag"], _lacking(line)), message, extra)
+}
+
+_tests := [{"text": note.text, "at": note.at} |
+	some note in input.project.notes
+	text := lower(note.text)
+	regex.match(data.performance.core.asks_test, text)
+	regex.match(data.performance.core.asks_test_of, text)
+]
+
+_has_test(line) if {
+	count(_lacking(line)) == 0
+	some text in line.texts
+	regex.match(data.performance.core.has_test, lower(text))
+}
+
+_lacking(line) := [slot |
+	some slot, text in line.texts
+	regex.match(data.performance.core.lacks_test, lower(text))
+]
+
+findings contains found if {
+	some line in facts.live_lines
+	item := _panel(line)
+	count(_asked(line)) == 0
+	count(_tests) == 0
 	told := _high(line)[0]
 	message := naming.say("%s has a core of plain polyethylene, at %s; codes ask for a fire test of the wall there", [
 		naming.plain(item),

@@ -54,3 +54,22 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1], case[2])) == 0
 }
+
+_tested := {"text": "Combustible cladding: NFPA 285 report for the wall as built", "at": _at}
+
+test_a_fire_test_is_asked_for if {
+	{f.message | some f in _found("Aluminum skins on LDPE core, 4 mm", "west", [_tested])} == {concat("", [
+		"Aluminum skins on LDPE core, 4 mm has a core of plain polyethylene; the notes ask for a fire test ",
+		"of the wall (\"Combustible cladding: NFPA 285 report for the wall as built\")",
+	])}
+	count(_found("Zinc cassettes, PE core, NFPA 285 not done", "west", [_tested])) == 1
+}
+
+test_a_fire_test_is_there[material] if {
+	some material in [
+		"Aluminum skins on LDPE core, NFPA 285 report no. 7",
+		"Aluminum skins on mineral core, 4 mm",
+		"Aluminum skins on honeycomb",
+	]
+	count(_found(material, "west", [_tested])) == 0
+}

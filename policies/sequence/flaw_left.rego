@@ -2,8 +2,8 @@
 # title: Flaw left in the sheet
 # description: |
 #   The row tells of a tear, a hole, a fishmouth, pinholes, a release film left on, a sheet put on the wrong way or one
-#   that was pressed on by hand and never rolled, and not that it was mended. Each is a way in for water and air, and the cover hides it. It does not apply where the same
-#   cell says that it was patched, cut, sealed or done again.
+#   that was pressed on by hand and never rolled, and not that it was mended. Each is a way in for water and air, and
+#   the cover hides it. It does not apply where the same cell says that it was patched, cut, sealed or done again.
 # custom:
 #   id: sequence-flaw-left
 #   topic: sequence

@@ -2,9 +2,9 @@
 # title: Material that was kept in the cold
 # description: |
 #   The row says that pails of a water-borne material froze before they were used, or that rolls, tape or cartridges
-#   lay out in a freezing night and went on cold. Latex and emulsion that froze have broken: they dry to crumbs, stirred
-#   or not. A cold roll has no tack, and is stiff over every edge. Rolls are asked about only where the season's nights
-#   freeze. It does not apply to stock that was sent back, nor to what came from a warm box.
+#   lay out in a freezing night and went on cold. Latex and emulsion that froze have broken: they dry to crumbs,
+#   stirred or not. A cold roll has no tack, and is stiff over every edge. Rolls are asked about only where the
+#   season's nights freeze. It does not apply to stock that was sent back, nor to what came from a warm box.
 # custom:
 #   id: temperature-cold-stock
 #   topic: temperature

@@ -59,3 +59,10 @@ test_sheet_for_the_heat_is_silent if {
 	count(_found({"items": [hot], "texts": {"remark": "200 F sleeve"}}, [])) == 0
 	count(_found(_row("200 F sleeve"), [_serves(115.6, "240")])) == 0
 }
+
+test_read_under_the_metal if {
+	count(_found(_row("thermocouple under the coping peaked at 91 °C"), [_serves(82.2, "180")])) == 1
+	count(_found(_row("peaks at 88 °C beneath the zinc pans"), [_serves(82.2, "180")])) == 1
+	count(_found(_row("logger read 70 °C at the pans"), [_serves(82.2, "180")])) == 0
+	count(_found(_row("hose test logged at 90 C"), [_serves(82.2, "180")])) == 0
+}
