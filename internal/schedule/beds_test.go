@@ -119,3 +119,33 @@ B2 | SBS sheet | brick | 19 Oct 2026 | hosed the face off 17 Oct 2026`)
 		}
 	}
 }
+
+// In a workbook of millimeters a build-up may tell its insulation by the figure alone;
+// what is counted, and what is not insulation, has no such thickness.
+func TestBareThicknessInABuildUp(t *testing.T) {
+	types := page{name: "Types", grid: `
+Type|Where|What it is made of
+W1|South|100 brick / 35 air / 90 mineral wool / SBS sheet / 140 wood stud with batts / 13 gypsum board
+W2|North|brick / 2 layers mineral wool / SBS sheet / gypsum board, 90 XPS`}
+	books := map[string]map[string]float64{
+		"Lap mm": {"mineral wool": 90, "batts": 140},
+		"Lap in": {},
+	}
+	for heading, want := range books {
+		s := readPages(t, page{name: "Walls", grid: "\nMark|Material|Substrate|Installed|" + heading + "\nA-1|SBS sheet|block|2026-06-01|75"}, types)
+		for _, l := range s.Lines {
+			for _, it := range l.Items {
+				if it.Slot != "layers" || it.Class != "insulation" || it.Text == "XPS" {
+					continue
+				}
+				mm := want[it.Text]
+				if l.Texts["type"] == "W2" {
+					mm = 0
+				}
+				if (it.ThickMM == nil) != (mm == 0) || it.ThickMM != nil && *it.ThickMM != mm {
+					t.Errorf("%s: %s of %s: %v, want %v", heading, it.Text, l.Texts["type"], it.ThickMM, mm)
+				}
+			}
+		}
+	}
+}

@@ -176,7 +176,9 @@ func (r *reader) items(l *Line, c source) {
 			it.Signals, it.Side = ids, side(cl, n)
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
-				it.ThickMM = r.thickBeside(c.text, n.Span)
+				if it.ThickMM = r.thickBeside(c.text, n.Span); it.ThickMM == nil {
+					it.ThickMM = r.bareThick(c.text, n.Span, it.Class)
+				}
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 			}
 			if c.slot == "separator" && r.saysNone(c.text) {

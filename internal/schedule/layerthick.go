@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
@@ -17,6 +18,28 @@ func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
 	}
 	return nil
 }
+
+// bareThick is the thickness of an insulation of a build-up that opens its part without a
+// unit, in a workbook of millimeters: "90 brick / 40 air / 75 XPS / 190 block".
+func (r *reader) bareThick(text string, at phrase.Span, class string) *float64 {
+	if class != "insulation" || firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
+		return nil
+	}
+	start, _ := partAround(text, at)
+	size := leadingSize.FindStringSubmatchIndex(text[start:at.Start])
+	if size == nil || !r.words.thickBefore.MatchString(text[start+size[3]:at.Start]) {
+		return nil
+	}
+	mm, err := strconv.ParseFloat(text[start+size[2]:start+size[3]], 64)
+	if err != nil {
+		return nil
+	}
+	return &mm
+}
+
+// leadingSize is a figure that opens the part of a build-up, of two or three digits: no
+// count of layers.
+var leadingSize = regexp.MustCompile(`^\s*(\d{2,3})\s+`)
 
 // lengthBeside is the one length that stands right beside a layer.
 func (r *reader) lengthBeside(text string, at phrase.Span) *phrase.Quantity {

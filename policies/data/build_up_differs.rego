@@ -152,7 +152,7 @@ _layers := [layer |
 		"wall": wall,
 		"line": line.id,
 		"table": line.table,
-		"who": _who(item),
+		"who": _who_in(line, item),
 		"mm": _mm(line, item),
 		"text": object.get(item, "clause", item.text),
 		"at": item.at,
@@ -163,7 +163,32 @@ _layers := [layer |
 _is_layer(line, item) if {
 	item.slot == "layers"
 	not _is_told_beside(line, item)
+	not _is_tag_after(line, item)
 }
+
+# "4 in. mineral wool WB-2": the words have the thickness, and the tag after them tells which wool it is.
+_is_tag_after(line, item) if {
+	item.product != ""
+	not is_number(item.thickness_mm)
+	count(_said_with(line, item, [""])) > 0
+}
+
+_said_with(line, item, products) := [other |
+	item.slot == "layers"
+	some other in line.items
+	other.id != item.id
+	other.slot == "layers"
+	other.family == item.family
+	other.clause == item.clause
+	other.product in products
+]
+
+_who_in(line, item) := _who(tag) if {
+	item.product == ""
+	tags := [other | some other in line.items; other.product != ""; item in _said_with(line, other, [""])]
+	count(tags) == 1
+	tag := tags[0]
+} else := _who(item)
 
 # Its insulation may have columns of its own, with the thickness that the build-up leaves out.
 _is_layer(line, item) if {

@@ -133,3 +133,15 @@ test_drops_of_one_wall[name] if {
 	rows := [_row(12, tc.mm, "x", {"place": "L1-L3"}), _row(13, tc.other, "y", {"place": "L1-L3"})]
 	count([f | some f in _found(rows, [_wall("W4", [beside])]); f.line == "W!12"]) == tc.n
 }
+
+# "4 in. mineral wool I-3": the words have the size, and the tag tells which wool it is.
+_named(mm, family) := [
+	object.union(_layer(mm), {"id": "T!40/1", "product": "", "family": "mineral-wool", "clause": "wool I-3"}),
+	object.union(_layer(null), {"id": "T!40/2", "family": family, "clause": "wool I-3"}),
+]
+
+test_words_and_their_tag if {
+	count(_found([_row(12, 50.8, "2 in", {})], [_wall("W4", _named(101.6, "mineral-wool"))])) == 1
+	count(_found([_row(12, 101.6, "4 in", {})], [_wall("W4", _named(101.6, "mineral-wool"))])) == 0
+	count(_found([_row(12, 50.8, "2 in", {})], [_wall("W4", _named(101.6, "xps"))])) == 0
+}
