@@ -28,6 +28,7 @@ type limitFigure struct {
 	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
 	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
 	Beside    []string `json:"beside"`        // words one of which must stand right before the figure, or right after it
+	Close     bool     `json:"close"`         // the words must stand by the figure: "200 mm up the backing, laps 150 mm, end dams 25 mm"
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
@@ -308,10 +309,13 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 		}
 		near := 0
 		switch {
-		case r.words.hasAny(upTo(",;.", in.after), rule.Words):
+		case r.words.hasAny(upTo(",;.", boundAfter.ReplaceAllString(in.after, "")), rule.Words):
 			near = 2
 		case r.words.hasAny(in.before, rule.Words):
 			near = 1
+		}
+		if rule.Close && near < 2 && !r.words.hasAny(in.before[strings.LastIndexAny(in.before, ",;")+1:], rule.Words) {
+			continue
 		}
 		if near > best {
 			found, best = rule, near
@@ -319,6 +323,9 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 	}
 	return found
 }
+
+// boundAfter is the bound right after a figure, whose point ends no sentence.
+var boundAfter = regexp.MustCompile(`(?i)^\s*(?:min|max)(?:imum)?\.?`)
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {

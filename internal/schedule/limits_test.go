@@ -884,3 +884,17 @@ func TestLimitsOfJointWidth(t *testing.T) {
 		}
 	}
 }
+
+// The height that a flashing is turned up the wall is a limit of its own place.
+func TestUpturnAsked(t *testing.T) {
+	s := read(t, "Notes\n4 | Through-wall flashing: upstand 200 mm min., behind the sheet.\n5 | Roof upstands 150 mm.\n\n"+areas)
+	if l := limit(s, "upturn_mm"); l == nil || l.Min == nil || *l.Min != 200 || l.Scope != "through-wall" {
+		t.Errorf("limit %+v of %+v", l, s.Project.Limits)
+	}
+	s = read(t, "Notes\n4 | Flashings: 180 mm up the backing, laps 90 mm sealed, end dams 30 mm where it ends.\n\n"+areas)
+	for kind, want := range map[string]float64{"upturn_mm": 180, "end_dam_mm": 30} {
+		if l := limit(s, kind); l == nil || *l.Min != want || l.Scope != "" {
+			t.Errorf("%s: %+v", kind, l)
+		}
+	}
+}

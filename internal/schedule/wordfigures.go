@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"slices"
@@ -23,8 +24,8 @@ type wordFigures struct {
 }
 
 // wordFigure is one of them. In Words # stands for the figure. A number without
-// a unit that Bare matches has the unit Unit, or else the one that product data
-// writes for the figure Like: "kettle at 195".
+// a unit that Bare matches has the unit Unit, or else the one that the row or product
+// data writes for the figure Like: "kettle at 195".
 type wordFigure struct {
 	Key   string `json:"key"`
 	Kind  string `json:"kind"`
@@ -80,7 +81,7 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 	stated := r.phrase.Quantities(text, "")
 	for i := range list {
 		one := &list[i]
-		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated)) {
+		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)) {
 			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && one.names(text, q.Start, q.End) {
 				keep(figures, one.Key, figureTold(q, at))
 			}
@@ -89,8 +90,8 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 }
 
 // bareFigures are the numbers of a text that have no unit of their own, read in
-// the unit that the figure usually has.
-func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quantity) []phrase.Quantity {
+// the unit that the figure usually has, or else in that of the row for one like it.
+func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quantity, like string) []phrase.Quantity {
 	if one.bare == nil {
 		return nil
 	}
@@ -98,7 +99,7 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 	if len(numbers) == 0 {
 		return nil
 	}
-	unit := one.Unit
+	unit := cmp.Or(one.Unit, like)
 	if unit == "" {
 		unit = r.unitStated(one.Like)
 	}

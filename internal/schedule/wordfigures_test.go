@@ -232,3 +232,22 @@ J3 | silicone sealant | brick | none | 16 x 8 mm | tooled`})
 		"J1": {"joint_mm": 9.525}, "J2": {"joint_mm": none}, "J3": {"joint_mm": 8},
 	})
 }
+
+// The leg that a flashing turns up the wall, and its end dams, in words; a figure
+// without a unit has that of the row's laps. A count, a tag and a lap are no heights.
+func TestTurnedUp(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Lap (mm) | Edge | Remarks
+W1 | butyl flashing | CMU wall | none | 150 | rear leg 180 up, end dams 30 | -
+W2 | butyl flashing | CMU wall | none | 150 | 200 up the backup; drip | end dams: 2 places
+W3 | butyl flashing | CMU wall | none | 150 | 120 upturn under the sheet | 2 turn-ups at ends
+W4 | butyl flashing | CMU wall | none | 150 | under FL-1 turn-up | sheet laps over upstand 100
+W5 | butyl flashing | CMU wall | none | 150 | upstand 6 in. high | end dams (2)
+W7 | butyl flashing | CMU wall | none | 150 | up 190, laps 150 sealed | -
+W6 | butyl flashing | CMU wall | none | 150 | turned up 40 at ends | end dam 1 1/2 in.`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"upturn_mm": 180, "end_dam_mm": 30}, "W2": {"upturn_mm": 200, "end_dam_mm": none},
+		"W3": {"upturn_mm": 120, "end_dam_mm": none}, "W4": {"upturn_mm": none},
+		"W7": {"upturn_mm": 190}, "W5": {"upturn_mm": 152.4, "end_dam_mm": none}, "W6": {"upturn_mm": none, "end_dam_mm": 38.1},
+	})
+}

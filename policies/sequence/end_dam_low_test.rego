@@ -37,3 +37,24 @@ test_silent[name] if {
 	}
 	count(_found(case.mm, case.limits)) == 0
 }
+
+# The leg that a through-wall flashing turns up the wall, and a flashing elsewhere.
+test_rear_leg[name] if {
+	note := object.union(_note, {"kind": "upturn_mm", "min": 200, "scope": "through-wall", "text": "TWF 200 up"})
+	some name, case in {
+		"low": {"mm": 150, "type": "Through-wall flashing", "count": 1},
+		"on the limit": {"mm": 200, "type": "Through-wall flashing", "count": 0},
+		"a sill pan": {"mm": 50, "type": "Sill pan", "count": 0},
+	}
+	leg := object.union(bench.figure(case.mm, case.mm, "6 up", "mm"), {"at": {"cell": "I9"}})
+	line := bench.sheet({"place": case.type, "figures": {"upturn_mm": leg}})
+	found := end_dam_low.findings with input as object.union(
+		bench.document([line], [], []),
+		{"project": {"limits": [note], "signals": []}},
+	)
+	count(found) == case.count
+	every f in found {
+		contains(f.message, " has a rear leg of 6 up; the notes ask for 200 mm")
+		"I9" in f.cells
+	}
+}
