@@ -9,6 +9,7 @@ package lib.verdict
 import data.lib.facts
 import data.lib.hush
 import data.lib.level
+import data.lib.named_beads
 import data.lib.parting
 import data.lib.product_says
 import data.lib.rows
@@ -68,6 +69,9 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 	contact.kind == "direct"
 	product_says.heard(contact).word == "bars"
 	v := _verdict(contact, "keep_off", _eased(contact, "error"), {"row": {}, "mechanism": "", "why": ""})
+} else := v if {
+	named_beads.note(contact)
+	v := _verdict(contact, "bead_barred", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
 } else := v if {
 	_is_unlettered(contact)
 	v := _verdict(contact, "no_letter", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})

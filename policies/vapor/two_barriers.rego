@@ -81,7 +81,10 @@ _across(pair) := sprintf("%s lies inside of %s, and wall type %s allows one vapo
 	not pair.filled
 } else := _message(pair.outer.text, pair.inner)
 
-_of_notes(inner, outer) := sprintf("%s lies inside of %s, and the notes allow one vapor-tight layer a wall", [inner, outer])
+_of_notes(inner, outer) := sprintf(
+	"%s lies inside of %s, and the notes allow one vapor-tight layer a wall",
+	[inner, outer],
+)
 
 _message(outer, inner) := sprintf(
 	"%s and %s close in the insulation between them, which dries to neither side",

@@ -1,0 +1,51 @@
+package contact.bead_barred_test
+
+import data.contact.bead_barred
+import data.lib.bench_test as bench
+
+_rows := bench.pairs([bench.row("copper", "aluminum", "incompatible", "galvanic", "error")])
+
+_bead := object.union(bench.end("sealant", "SE-2", "stpe-sealant", "sealant", ["stpe"]), {"product": "SE-2"})
+
+_sheet := object.union(bench.sheet, {"product": "FM-1"})
+
+_beads := [object.union(bench.product(id, {}), {"class": "sealant"}) | some id in ["SE-2", "SE-5"]]
+
+_found(note, contact, products) := found if {
+	doc := bench.document([contact], array.concat(_beads, products))
+	notes := {"project": {"notes": [{"text": note, "at": {"sheet": "Notes", "row": 3, "cell": "A3"}}], "signals": []}}
+	found := bead_barred.findings with input as object.union(doc, notes)
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+}
+
+test_fires if {
+	some f in _found("Bitumen sheets: SE-5 only.", bench.contact(_sheet, _bead, {}), [])
+	f.severity == "warning"
+	contains(f.message, `, and the notes say "Bitumen sheets: SE-5 only"`)
+}
+
+test_notes[note] if {
+	some note, told in {
+		"Only SE-5 at the edges of asphalt sheets.": 1,
+		"Against SBS sheets use SE-5 only.": 1,
+		"Beads tooled. SE-5 only on rubberized asphalt.": 1,
+		"No SE-1 or SE-2 on asphaltic sheets.": 1,
+		"Asphaltic sheets: SE-2 or SE-5 only.": 0,
+		"Asphaltic sheets: PR-2 only below grade.": 0,
+		"SE-5 only in metal joints, away from asphaltic sheets.": 0,
+		"EPDM: SE-5 only.": 0,
+		"Asphaltic sheets: SE-5 only, unless a letter is at hand.": 0,
+		"SE-5 on asphaltic sheets.": 0,
+	}
+	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == told
+}
+
+test_silent_where_apart_or_allowed if {
+	note := "Asphaltic sheets: SE-5 only."
+	count(_found(note, bench.contact(_sheet, _bead, {"kind": "near"}), [])) == 0
+	count(_found(note, bench.contact(_sheet, _bead, {"from": "remark"}), [])) == 0
+	allowed := object.union(bench.product("FM-1", {"suits": [bench.target("SE-2", [], ["SE-2"])]}), {"class": "membrane"})
+	count(_found(note, bench.contact(_sheet, _bead, {}), [allowed])) == 0
+	count(_found("", bench.contact(_sheet, _bead, {}), [])) == 0
+}

@@ -1,0 +1,59 @@
+# METADATA
+# title: Beads that notes name
+# description: |
+#   The notes say by their tags which beads a kind of sheet takes, or takes not: "asphaltic sheets: SE-3 only", "no SE-1
+#   on asphaltic sheets".
+package lib.named_beads
+
+# note is the sentence of the notes by which the bead of a contact may not lie on its sheet; undefined without one.
+note(contact) := found if {
+	contact.kind == "direct"
+	contact.from in data.contact.judging.letters.from
+	found := [one |
+		some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+		bead.class in data.contact.judging.letters.beads
+		sheet.class in data.contact.settled.sheet.classes
+		some one in _sentences
+		one.kind in sheet.keys
+		_bars(one, lower(bead.product))
+	][0]
+}
+
+_bars(one, bead) if bead in one.never
+
+_bars(one, bead) if {
+	bead != ""
+	count(one.only) > 0
+	not bead in one.only
+}
+
+# _sentences lists what notes say: {"kind" of sheet, "only": tags, "never": tags, "text", "at"}.
+_sentences := [one |
+	some note in object.get(input.project, "notes", [])
+	some text in regex.split(`[.;]\s+|[.;]$`, note.text)
+	said := lower(text)
+	not regex.match(data.contact.judging.named_beads.unless, said)
+	some kind, words in data.contact.judging.asked.sheets
+	one := {
+		"kind": kind,
+		"only": _tags(said, data.contact.judging.named_beads.only, words),
+		"never": _tags(said, data.contact.judging.named_beads.never, words),
+		"text": trim_space(text),
+		"at": note.at,
+	}
+	count(one.only) + count(one.never) > 0
+]
+
+# _tags are the beads that one of the patterns finds in a sentence: tags of primers and sheets are no beads.
+_tags(said, patterns, words) := {tag |
+	some pattern in patterns
+	whole := replace(replace(pattern, "KIND", words), "TAGS", data.contact.judging.named_beads.tags)
+	some found in regex.find_all_string_submatch_n(whole, said, 1)
+	some tag in regex.find_n(`[a-z]{1,4}-?\d{1,3}[a-z]?`, found[1], -1)
+	tag in _beads
+}
+
+_beads := {lower(product.id) |
+	some product in object.get(input, "products", [])
+	product.class in data.contact.judging.letters.beads
+}
