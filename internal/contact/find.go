@@ -122,7 +122,10 @@ func (f *finder) ofSecond(i int) *schedule.Item {
 // clear of FM-1", "RM-2 laps the metal, not on FM-1", "not touching the EPDM".
 func (f *finder) saidClear(i int) bool {
 	return f.after(i, func(o *schedule.Item, _ int) bool {
-		return (f.same(o) || f.calledSo(o)) && (o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != "")
+		if !f.same(o) {
+			return f.calledSo(o) && o.Polarity == "no" && (o.Relation == "against" || lies[o.Relation])
+		}
+		return o.Relation == "clear_of" || o.ClearMM != nil && *o.ClearMM > 0 || o.Polarity == "no" && o.Relation != ""
 	})
 }
 

@@ -625,3 +625,24 @@ SA-4 | SBS asphalt sheet | 70 | 60`) {
 		}
 	}
 }
+
+// A cell keeps a neighbor off the row's own by what that is, as by its name; words of
+// something else do not.
+func TestKeptOffWhatItIs(t *testing.T) {
+	for touches, want := range map[string]string{
+		"SB-2 ends on the metal above, not touching the EPDM":  "apart",
+		"SB-2 ends on the metal above, not touching the brick": "direct",
+		"SB-2 laps the EPDM": "direct",
+	} {
+		list := told(find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | EP-1 | CMU | none | `+touches+`
+D2 | EP-1 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+EP-1 | EPDM sheet flashing | 70 | 90
+SB-2 | SBS asphalt sheet | 70 | 60`), "!2")
+		if !slices.ContainsFunc(list, func(c string) bool { return strings.Contains(c, "SB-2") && strings.HasSuffix(c, want) }) {
+			t.Errorf("%s: %q", touches, list)
+		}
+	}
+}

@@ -322,8 +322,9 @@ func (r *reader) primerRule(p *Product, c source) {
 	}
 	var anywhere []string // primers that no substrate is named for
 	var before []Target   // beds of the piece before
+	var narrowed []Target // beds that take one primer only
 	more := r.head.namesMore(c.heading, "primer")
-	pieces := r.bedsFirst(p, r.withoutPrimer(r.primerPieces(r.words.writtenOut(c.text))))
+	pieces := r.bedsFirst(p, r.withoutPrimer(p, r.primerPieces(r.words.writtenOut(c.text))))
 	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
 	for _, piece := range pieces {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {
@@ -361,8 +362,15 @@ func (r *reader) primerRule(p *Product, c source) {
 				beds = append(beds, r.target(m, piece.text[m.start:m.end], c.at))
 			}
 		}
+		only := r.onlyThere(p, piece.text)
 		for _, bed := range beds {
+			if !only && slices.ContainsFunc(narrowed, func(t Target) bool { return slices.Equal(t.Keys, bed.Keys) }) {
+				continue // "on block, foam (foam: PR-2 only)"
+			}
 			r.applyRule(p, bed, rule, list)
+		}
+		if only {
+			narrowed = append(narrowed, beds...)
 		}
 		named := len(beds) > 0
 		before = beds

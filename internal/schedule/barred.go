@@ -8,18 +8,35 @@ import (
 
 var bracket = regexp.MustCompile(`\(([^()]*)\)`)
 
-// withoutPrimer takes what a bracket leaves bare for a piece of its own, heard
-// first: "PR-1 (none on metal)".
-func (r *reader) withoutPrimer(pieces []part) []part {
+// withoutPrimer takes what a bracket leaves bare, and the bed for which it allows one
+// primer only, for a piece of its own, heard first: "PR-1 (none on metal)", "PR-1 or PR-2
+// on block, foam (foam: PR-2 only)".
+func (r *reader) withoutPrimer(p *Product, pieces []part) []part {
 	var bare, out []part
-	for _, p := range pieces {
-		if m := bracket.FindStringSubmatch(p.text); m != nil && r.saysNone(m[1]) {
-			bare = append(bare, part{m[1], p.listed})
-			p.text = strings.Replace(p.text, m[0], "", 1)
+	for _, piece := range pieces {
+		if m := bracket.FindStringSubmatch(piece.text); m != nil && (r.saysNone(m[1]) || r.onlyThere(p, m[1])) {
+			bare = append(bare, part{m[1], piece.listed})
+			piece.text = strings.Replace(piece.text, m[0], "", 1)
 		}
-		out = append(out, p)
+		out = append(out, piece)
 	}
 	return append(bare, out...)
+}
+
+// onlyThere holds for words that allow a bed nothing but the primer that they name.
+func (r *reader) onlyThere(p *Product, text string) bool {
+	if !r.words.hasAny(text, r.words.accept.Only) {
+		return false
+	}
+	primers, beds := 0, 0
+	for _, m := range r.near(p, text) {
+		if r.isPrimer(m) {
+			primers++
+		} else {
+			beds++
+		}
+	}
+	return primers > 0 && beds > 0
 }
 
 // barred is a primer that is not for some substrates.

@@ -223,6 +223,99 @@ VOC | 310 g/L
 Data sheet 4: Reed B
 Description | neutral silicone sealant
 VOC | 30 g/L`,
+	"each called by what it is sold as, below a title": `
+SUBMITTED SHEETS, RETYPED
+
+Product | Moss 30
+Maker & kind | Hollow – butyl sheet, foil face
+Goes on at | 25 to 110 °F
+Open to sun | 45 days
+Keep off | solvent-borne sealants; creosote
+
+Product | Fern W
+Maker & kind | Hollow – rubberized asphalt sheet
+Goes on at | 40 to 100 °F
+Open to sun | 30 days
+Keep off | EPDM
+
+Product | Moss Key
+Maker & kind | Hollow – solvent primer
+Goes on at | 20 °F and up
+VOC | 310 g/L
+
+Product | Reed B
+Maker & kind | Hollow – neutral silicone sealant
+Goes on at | -10 to 120 °F
+VOC | 30 g/L`,
+	"the same without gaps": `
+Product name | Moss 30
+Maker & kind | Hollow – butyl sheet, foil face
+Goes on at | 25 to 110 °F
+Open to sun | 45 days
+Keep off | solvent-borne sealants; creosote
+Product name | Fern W
+Maker & kind | Hollow – rubberized asphalt sheet
+Goes on at | 40 to 100 °F
+Open to sun | 30 days
+Keep off | EPDM
+Product name | Moss Key
+Maker & kind | Hollow – solvent primer
+Goes on at | 20 °F and up
+VOC | 310 g/L
+Product name | Reed B
+Maker & kind | Hollow – neutral silicone sealant
+Goes on at | -10 to 120 °F
+VOC | 30 g/L`,
+	"the same with colons": `
+SUBMITTED SHEETS, RETYPED
+
+Product: Moss 30
+Maker & kind: Hollow – butyl sheet, foil face
+Goes on at: 25 to 110 °F
+Open to sun: 45 days
+Keep off: solvent-borne sealants; creosote
+
+Product: Fern W
+Maker & kind: Hollow – rubberized asphalt sheet
+Goes on at: 40 to 100 °F
+Open to sun: 30 days
+Keep off: EPDM
+
+Product: Moss Key
+Maker & kind: Hollow – solvent primer
+Goes on at: 20 °F and up
+VOC: 310 g/L
+
+Product: Reed B
+Maker & kind: Hollow – neutral silicone sealant
+Goes on at: -10 to 120 °F
+VOC: 30 g/L`,
+	"the same, two and two": `
+Material | Moss 30 | | Material | Fern W
+Maker & kind | Hollow – butyl sheet, foil face | | Maker & kind | Hollow – rubberized asphalt sheet
+Goes on at | 25 to 110 °F | | Goes on at | 40 to 100 °F
+Open to sun | 45 days | | Open to sun | 30 days
+Keep off | solvent-borne sealants; creosote | | Keep off | EPDM
+
+Material | Moss Key | | Material | Reed B
+Maker & kind | Hollow – solvent primer | | Maker & kind | Hollow – neutral silicone sealant
+Goes on at | 20 °F and up | | Goes on at | -10 to 120 °F
+VOC | 310 g/L | | VOC | 30 g/L`,
+	"the name with what it is, again and again": `
+Product | Moss 30 – butyl sheet, foil face
+Goes on at | 25 to 110 °F
+Open to sun | 45 days
+Keep off | solvent-borne sealants; creosote
+
+Product | Fern W – rubberized asphalt sheet
+Goes on at | 40 to 100 °F
+Keep off | EPDM
+
+Product | Moss Key – solvent primer
+VOC | 310 g/L
+
+Product | Reed B – neutral silicone sealant
+VOC | 30 g/L`,
 }
 
 func TestCardLayouts(t *testing.T) {
@@ -282,5 +375,59 @@ func holdsCards(t *testing.T, s *schedule.Schedule) {
 	}
 	for _, l := range s.Project.Limits {
 		t.Errorf("a card was read as a limit of the project: %q", l.Text)
+	}
+}
+
+// A card of a product that the schedule does not use ends the one above it too. A label
+// that says the name on one card only, under its tag, begins none.
+func TestCardsCalledByALabel(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: `
+Product | Moss 30
+Type | butyl sheet
+Open to sun | 45 days
+
+Product | Larch Deck
+Type | acrylic roof coating
+Open to sun | 900 days
+
+Product | Fern W
+Type | rubberized asphalt sheet
+Open to sun | 30 days`})
+	for tag, want := range map[string]float64{"Moss 30": 45, "Larch Deck": 900, "Fern W": 30} {
+		if f := product(t, s, tag).Figures["exposure_days"]; f.Min == nil || *f.Min != want {
+			t.Errorf("%s: days %+v, want %v", tag, f, want)
+		}
+	}
+	s = readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: `
+Moss 30
+Product | Hollow 30 Plus
+Type | butyl sheet
+Open to sun | 45 days
+
+Fern W
+Product | Hollow Rubber
+Type | rubberized asphalt sheet
+Open to sun | 30 days`})
+	if n := len(s.Products); n != 2 || s.Products[1].Texts["alias"] != "Hollow Rubber" {
+		t.Errorf("%d products, %+v", n, s.Products)
+	}
+}
+
+// A label of maker and kind tells what the product is; one of maker and paper does not.
+func TestCardLabelOfMakerAndKind(t *testing.T) {
+	for label, want := range map[string]string{
+		"Mfr. / type": "butyl-flashing-tape", "Maker, family": "butyl-flashing-tape", "Maker / submittal no": "",
+	} {
+		s := readPages(t, page{name: "S", grid: cardSchedule}, page{name: "Data", grid: `
+Product | Moss 30
+` + label + ` | Hollow – butyl sheet, foil face
+Open to sun | 45 days
+
+Product | Fern W
+` + label + ` | Hollow – rubberized asphalt sheet
+Open to sun | 30 days`})
+		if p := product(t, s, "Moss 30"); p.Family != want {
+			t.Errorf("%s: family %q, want %q", label, p.Family, want)
+		}
 	}
 }

@@ -81,3 +81,33 @@ JS-3 | butyl sealant | 20 | –`})
 		}
 	}
 }
+
+// Letters within the name of a product say nothing there, whatever they say elsewhere.
+func TestLettersOfAName(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | Alder 20 FR | CMU | Alder Key FR | brick
+D2 | Alder 20 | CMU | Key FR | FR plywood`}, page{name: "P", grid: `
+Tag | Type | Apply min F | Max days open
+Alder 20 | SBS sheet | 40 | 60
+Alder 20 FR | SBS sheet | 20 | 60
+Alder Key FR | solvent-borne primer | 10 | -`}, page{name: "Notes", grid: `
+FR fire-retardant; BW block wall; GS gypsum sheathing`})
+	for i, want := range [][2]string{{"Alder 20 FR", "Alder Key FR"}, {"Alder 20", "Alder Key FR"}} {
+		got := [2]string{}
+		for _, it := range s.Lines[i].Items {
+			switch it.Slot {
+			case "material":
+				got[0] = it.Product
+			case "primer":
+				got[1] = it.Product
+			}
+		}
+		if got != want {
+			t.Errorf("row %d: %q, want %q", i+1, got, want)
+		}
+	}
+	if got := s.Lines[1].Texts["touches"]; got != "fire-retardant plywood" {
+		t.Errorf("touches %q", got)
+	}
+}

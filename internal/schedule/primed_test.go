@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -91,6 +92,31 @@ PM-2 | solvent-borne primer | 5 | 30 | -`})
 		}
 		if strings.Join(got, ", ") != want {
 			t.Errorf("%s: %q, want %q", heading, got, want)
+		}
+	}
+}
+
+// A bracket may leave one bed with one primer only.
+func TestOnlyPrimerInABracket(t *testing.T) {
+	for cell, want := range map[string]string{
+		"PM-2 or PM-3 on brick, foam (foam: PM-3 only)":       "brick PM-2 PM-3; foam PM-3",
+		"PM-2 or PM-3 on brick, foam (only PM-3 on the foam)": "brick PM-2 PM-3; foam PM-3",
+		"PM-2 or PM-3 on brick, foam (PM-3 dries slower)":     "brick PM-2 PM-3; foam PM-2 PM-3",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+D1 | SH-3 | brick | PM-2`}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open | Primer
+SH-3 | SBS sheet | 5 | 60 | ` + cell + `
+PM-2 | solvent-borne primer | 5 | 30 | -
+PM-3 | water-borne primer | 5 | 30 | -`})
+		var got []string
+		for _, a := range product(t, s, "SH-3").Accepts {
+			got = append(got, a.Text+" "+strings.Join(a.Primers, " "))
+		}
+		slices.Sort(got)
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
 		}
 	}
 }

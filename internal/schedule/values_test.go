@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"fmt"
+	"testing"
+)
 
 // TestValues reads a column in which each row states the figure that matters to
 // it, by the figure's kind and the words beside it.
@@ -53,6 +56,36 @@ D2 | butyl sheet | plywood | none | brick | 2 in. | test wall 0.15 L/(s·m²) at
 		}
 		if _, is := line(t, s, mark).Figures["air_result_lsm2"]; is == want {
 			t.Errorf("%s: a panel's test is told: %v", mark, is)
+		}
+	}
+}
+
+// What a row orders stands beside its product, where the cell names no other; what was
+// specified gives the least thickness where it says so.
+func TestOrderedBesideTheProduct(t *testing.T) {
+	for cell, want := range map[string]string{
+		"SH-1, 36 mil":                         "0.91",
+		"SH-1, delivered as 36 mil rolls":      "0.91",
+		"SH-1, 0.9 mm":                         "",
+		"SH-1 over 6 mil poly":                 "",
+		"SH-1; SH-2 strip, 36 mil":             "",
+		"SH-1, 0.02 L/(s·m²) at 75 Pa (E2178)": "air",
+		"SH-1, panel at 0.02 L/(s·m²) (E2357)": "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Specified | We propose | Substrate | Primer\nD1 | SA sheet, 40 mil min. | " + cell + " | CMU | none"},
+			page{name: "P", grid: "Tag | Type | Apply min F\nSH-1 | SBS sheet | 40\nSH-2 | butyl sheet | 30"})
+		got, l := "", line(t, s, "D1")
+		if f := l.Figures["thickness_mm"]; f.Min != nil {
+			got = fmt.Sprintf("%.2f", *f.Min)
+		}
+		if _, ok := l.Figures["air_lsm2"]; ok {
+			got += "air"
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+		if f := l.Figures["min_thickness_mm"]; f.Min == nil || *f.Min != 1.016 {
+			t.Errorf("%s: asked %+v", cell, f)
 		}
 	}
 }

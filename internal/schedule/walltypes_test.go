@@ -109,3 +109,48 @@ EW4 | stone | 3 in. wool | SBS sheet | block | 0.1 perm max. over the pool hall`
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 }
+
+// The code of a wall before what the work goes on is that of the row, and its line in the
+// notes no product; tags of product data, and codes that never come again, are none.
+func TestBedsLedByWalls(t *testing.T) {
+	head := "Mark | Membrane | Base | Primer | Touches\n"
+	notes := page{name: "Notes", grid: `
+WALLS
+EW1   brick, 2 in. XPS, SBS sheet, block
+EW2   limestone, 3 in. wool, SBS sheet, glass-mat sheathing, steel studs`}
+	data := page{name: "P", grid: "Tag | Type | Apply min F\nSH-1 | SBS sheet | 40\nSH-2 | butyl sheet | 30"}
+	for name, c := range map[string]struct{ rows, want string }{
+		"with dashes": {"D1 | SH-1 | EW1 – block | none | brick\nD2 | SH-2 | EW1 – block, flush | none | brick\nD3 | SH-1 | EW2 – glass-mat sheathing | none | brick\nD4 | SH-1 | EW2 – steel lintel | none | brick", "EW1 EW1 EW2 EW2"},
+		"with colons": {"D1 | SH-1 | EW1: block | none | brick\nD2 | SH-2 | EW1: block | none | brick\nD3 | SH-1 | EW2: glass-mat sheathing | none | brick\nD4 | SH-1 | EW2: plywood | none | brick", "EW1 EW1 EW2 EW2"},
+		"tags":        {"D1 | SH-1 | SH-1 – lapped | none | brick\nD2 | SH-1 | SH-1 – lapped | none | brick\nD3 | SH-1 | SH-2 – lapped | none | brick\nD4 | SH-1 | SH-2 – lapped | none | brick", "   "},
+		"once each":   {"D1 | SH-1 | G4 – block | none | brick\nD2 | SH-1 | G5 – block | none | brick\nD3 | SH-1 | G6 – plywood | none | brick\nD4 | SH-1 | G7 – plywood | none | brick", "   "},
+	} {
+		s := readPages(t, page{name: "S", grid: head + c.rows}, data, notes)
+		var got []string
+		for _, l := range s.Lines {
+			got = append(got, l.Group)
+		}
+		if strings.Join(got, " ") != c.want {
+			t.Errorf("%s: walls %q, want %q", name, got, c.want)
+		}
+		if name == "with dashes" && (len(s.Products) != 2 || s.Lines[2].Texts["substrate"] != "glass-mat sheathing") {
+			t.Errorf("%d products, on %q", len(s.Products), s.Lines[2].Texts["substrate"])
+		}
+	}
+}
+
+// Numbers that begin anew are those of layers where the rows lie on one another, and not
+// where each tells what it goes on and what it meets.
+func TestNumbersOfDetails(t *testing.T) {
+	s := read(t, `
+Item | Membrane | Substrate | Primer | Touches
+1 | SBS sheet | block | none | brick
+2 | butyl sheet | plywood | none | steel angle
+1 | SBS sheet | concrete | none | brick
+2 | butyl sheet | steel lintel | none | brick`)
+	for _, l := range s.Lines {
+		if l.Order != "" {
+			t.Errorf("row %d is layer %q", l.Row, l.Order)
+		}
+	}
+}

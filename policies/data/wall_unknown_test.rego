@@ -43,6 +43,7 @@ test_fires_for_notes[name] if {
 	some name, texts in {
 		"one note for all": ["Wall types. EW1: brick, wool, block. EW2: panel, wool, board. EW3: precast"],
 		"a note for each": ["EW1 brick, cavity 40, wool, block", "EW2 panel, wool, board", "EW3 - precast panels"],
+		"with sizes": ["EW1  6 in. block, SBS sheet", "EW2 panel on 6 in. studs, wool, board", "EW3 200 mm concrete, XPS"],
 	}
 	count(_found(array.concat(_usual, [_row(14, "EW7")]), _notes(texts))) == 1
 }
