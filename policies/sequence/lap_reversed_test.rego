@@ -76,8 +76,8 @@ test_silent[name] if {
 # What laps over is the piece below that the sheet lies behind; a counterflashing lies above, and so does what the sheet
 # is not behind.
 test_piece_below_that_laps_over[name] if {
-	lap := bench.signal("lap_reversed", "edge", "behind")
-	over := bench.signal("lap_shingled", "edge", "laps over")
+	lap := bench.signal("lap_reversed", "remark", "behind")
+	over := bench.signal("lap_shingled", "remark", "laps over")
 	some name, case in {
 		"the piece below": ["long lower apron", "lower apron", 1],
 		"base": ["roof base flashing", "base flashing", 1],
@@ -85,8 +85,8 @@ test_piece_below_that_laps_over[name] if {
 		"another piece": ["base flashing", "lower skirt", 0],
 	}
 	items := [
-		_told("edge", case[0], {"side": "object", "signals": ["lap_reversed"], "clause": "sheet behind it"}),
-		_told("edge", case[1], {"side": "subject", "signals": ["lap_shingled"], "clause": "which laps over it"}),
+		_told("remark", case[0], {"side": "object", "signals": ["lap_reversed"], "clause": "sheet behind it"}),
+		_told("remark", case[1], {"side": "subject", "signals": ["lap_shingled"], "clause": "which laps over it"}),
 	]
 	line := {"signals": [lap, over], "items": array.concat([bench.fm_1], items)}
 	count(_found(line)) == case[2]
