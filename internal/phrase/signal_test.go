@@ -40,6 +40,8 @@ func TestSignals(t *testing.T) {
 		{"metal cut flush on both columns", "ends_open", ""},
 		{"stopped short at the expansion joint pier", "", "ends_open"},
 		{"cut flush at expansion joints", "ends_open", ""},
+		{"leg 200 mm up, ends flat at column line 4", "ends_open", ""},
+		{"set flat at its ends, dams soldered", "", "ends_open"},
 		{"board cut square to the stud", "", "ends_open"},
 		{"panels as stripped, form oil not looked at", "", "removed"},
 		{"old coating stripped", "removed", ""},

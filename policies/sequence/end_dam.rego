@@ -42,7 +42,7 @@ findings contains finding.at(line, ["material", "tag", "type", said.slot], messa
 }
 
 _is_pan(line) if {
-	some slot in ["material", "type", "place", "remark"]
+	some slot in ["material", "type", "place", "remark", "specified"]
 	regex.match(data.sequence.dams.pan, line.texts[slot])
 }
 

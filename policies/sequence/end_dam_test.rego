@@ -85,3 +85,13 @@ test_answered_no[word] if {
 	some word in ["N", "n", "no", "N, stops at the post"]
 	count(_found({"texts": {"end_dam": word}})) == 1
 }
+
+# What was specified tells what the metal offered for it is.
+test_open_where_a_flashing_was_specified[name] if {
+	open := bench.signal("ends_open", "remark", "stops flat")
+	some name, case in {
+		"through the wall": ["through-wall flashing, copper", 1],
+		"a weep": ["weep vent, full height", 0],
+	}
+	count(_found({"signals": [open], "texts": {"specified": case[0]}})) == case[1]
+}
