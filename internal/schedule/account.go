@@ -23,6 +23,12 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 		if r.listSheets[s.Name] {
 			s.As, s.Why = "findings", "it lists what was found before, in a marked copy, and was not read"
 		}
+		if n := len(rd.Sheets); n > 0 && i > 0 && b.Sheets[i-1].Name == s.Name { // another part of the same sheet
+			if s.As == kindSchedule {
+				rd.Sheets[n-1] = s
+			}
+			continue
+		}
 		rd.Sheets = append(rd.Sheets, s)
 	}
 	for _, t := range all {

@@ -80,9 +80,16 @@ func others(list []guess, than int) int {
 // alone would tell ("Use from, F").
 func (r *reader) guesses(heading, group, sub string) []guess {
 	list := r.head.guesses(group, sub)
+	heat := slices.ContainsFunc(list, func(g guess) bool { s := r.head.bySlot[g.slot]; return s != nil && s.kind == "temperature" })
 	figures := func(g guess) bool {
 		slot := r.head.bySlot[g.slot]
-		return slot != nil && (slot.kind != "" && slot.kind != "temperature" || slot.kind == "" && slot.in == "schedule" && g.score < 1)
+		switch {
+		case slot == nil || slot.kind == "temperature":
+			return false
+		case slot.kind != "":
+			return true
+		}
+		return g.score < 1 && (slot.in == "schedule" || slot.in == "products" && heat)
 	}
 	if slices.ContainsFunc(list, figures) && r.unitIn(heading, "temperature", "") != "" {
 		return slices.DeleteFunc(list, figures)

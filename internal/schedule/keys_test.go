@@ -121,3 +121,77 @@ ME-4 | Galvanized steel clip | G90 | -`})
 		}
 	}
 }
+
+// besideOneAnother sets two blocks of cells side by side with an empty column between.
+func besideOneAnother(left, right string) string {
+	one, other := strings.Split(strings.TrimSpace(left), "\n"), strings.Split(strings.TrimSpace(right), "\n")
+	width := strings.Count(one[0], "|")
+	var out []string
+	for i := range max(len(one), len(other)) {
+		row := ""
+		if i < len(one) {
+			row = one[i]
+		}
+		if row += strings.Repeat(" | ", width-strings.Count(row, "|")); i < len(other) {
+			row += " | | " + other[i]
+		}
+		out = append(out, row)
+	}
+	return strings.Join(out, "\n")
+}
+
+// A list of products may stand beside the schedule, in rows that it has nothing to do
+// with; the schedule is read without it, and the list as product data.
+func TestListBesideSchedule(t *testing.T) {
+	const work = `
+Bay | Roll | Goes on to | Prime with | Next to it | Laid | Bricked up
+NORTH
+N1 | ZR-1 | plywood | KY-1 | vinyl trim | @2026-05-04 | @2026-05-20
+N2 | ZR-2 | OSB | none | brick | @2026-05-05 | @2026-05-21
+SOUTH
+S1 | ZR-1 | CMU | KY-1 | brick | @2026-05-06 | @2026-05-22
+S2 | ZR-1 | plywood | KY-2 | brick | @2026-05-07 | @2026-05-25
+S3 | ZR-2 | plywood | none | brick | @2026-05-08 | @2026-05-25
+S4 | ZR-1 | plywood | KY-2 | brick | @2026-05-08 | @2026-05-25`
+	const list = `
+Key | What it is | Put on, °C | Open, days
+ZR-1 | rubberized asphalt sheet | 5 to 40 | 21
+ZR-2 | vapor permeable self-adhered sheet, acrylic | -5 to 40 | 120
+KY-1 | SBS primer, solvent | -10 and up |
+KY-2 | acrylic primer, water-borne | 4 and up |
+XB-9 | butyl tape | -5 to 40 | 60`
+	for where, s := range map[string]*schedule.Schedule{
+		"I2": read(t, besideOneAnother(work, list)),
+		"A2": read(t, besideOneAnother(list, work)),
+	} {
+		if len(s.Products) != 5 || len(s.Lines) != 6 {
+			t.Fatalf("%d products and %d lines, want 5 and 6", len(s.Products), len(s.Lines))
+		}
+		if p := s.Products[0]; p.Tag != "ZR-1" || p.Figures["apply_min_c"].Min == nil || *p.Figures["apply_min_c"].Min != 5 || p.Cells["tag"] != where {
+			t.Errorf("first product is %s with %v, at %s", p.Tag, p.Figures, p.Cells["tag"])
+		}
+		if l := s.Lines[2]; l.Row != 6 || l.Group != "SOUTH" || l.Main() == nil || l.Main().Product != "ZR-1" {
+			t.Errorf("row %d under %q is of %v", l.Row, l.Group, l.Main())
+		}
+		if tables := s.Reading.Tables; len(tables) != 2 || tables[0].ID == tables[1].ID {
+			t.Errorf("the tables are %v", tables)
+		}
+		if len(s.Reading.Sheets) != 1 || s.Reading.Sheets[0].As != "schedule" {
+			t.Errorf("the sheet is told as %v", s.Reading.Sheets)
+		}
+	}
+}
+
+// An empty column in a schedule parts nothing: what stands right of it tells of the same rows.
+func TestGapInSchedule(t *testing.T) {
+	s := read(t, `
+Bay | Roll | Laid on to | | Node | Prime with | Next to it | Laid | Bricked up
+N1 | rubberized asphalt sheet | plywood | | J-1 | none | vinyl trim | @2026-05-04 | @2026-05-20
+N2 | butyl sheet | OSB | | J-2 | none | J-1 | @2026-05-05 | @2026-05-21
+N3 | butyl sheet | OSB | | J-3 | none | J-1 | @2026-05-05 | @2026-05-21
+N4 | butyl sheet | J-3 | | J-4 | none | J-3 | @2026-05-05 | @2026-05-21
+N5 | butyl sheet | J-3 | | J-5 | none | J-2 | @2026-05-05 | @2026-05-21`)
+	if len(s.Lines) != 5 || len(s.Products) != 0 || s.Lines[0].Dates["cover"].From != "2026-05-20" || s.Lines[0].Texts["substrate"] != "plywood" {
+		t.Errorf("%d lines and %d products, the first is %v", len(s.Lines), len(s.Products), s.Lines[0].Texts)
+	}
+}

@@ -3,6 +3,7 @@ package schedule
 import (
 	"fmt"
 	"io/fs"
+	"slices"
 
 	"abut/internal/material"
 	"abut/internal/phrase"
@@ -133,7 +134,7 @@ func (e *NoTable) Error() string {
 // Read reads one workbook. It fails where no table of materials is found.
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
-	b = r.withoutWaivers(b)
+	b = r.partSheets(r.withoutWaivers(b))
 	r.yearSaid = r.yearIn(b)
 	r.glossed = r.glosses(b)
 	all, err := r.tables(b)
@@ -291,7 +292,7 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 			return nil, fmt.Errorf("%s: %s: %w", b.Path, s.Name, err)
 		}
 		for _, t := range found {
-			t.id = fmt.Sprintf("%s#%d", s.Name, t.head[0])
+			t.id = tableID(all, s.Name, t)
 			r.classify(t)
 			r.cutCards(t)
 			r.wallTypes(t)
@@ -303,6 +304,16 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		}
 	}
 	return all, nil
+}
+
+// tableID is the id of a table, by its heading row; of two in the same rows the later one
+// goes by its first column too.
+func tableID(all []*table, sheet string, t *table) string {
+	id := fmt.Sprintf("%s#%d", sheet, t.head[0])
+	if slices.ContainsFunc(all, func(o *table) bool { return o.id == id }) {
+		id += workbook.ColumnName(t.nums[0])
+	}
+	return id
 }
 
 func (r *reader) each(all []*table, kind string, do func(*table)) {
