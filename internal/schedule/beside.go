@@ -14,7 +14,13 @@ func (r *reader) partSheets(b *workbook.Book) *workbook.Book {
 	out := *b
 	out.Sheets = make([]workbook.Sheet, 0, len(b.Sheets))
 	for i := range b.Sheets {
-		out.Sheets = append(out.Sheets, r.parts(&b.Sheets[i])...)
+		parts := r.parts(&b.Sheets[i])
+		if len(parts) > 1 {
+			r.whole[b.Sheets[i].Name] = &b.Sheets[i]
+		}
+		for _, part := range parts {
+			out.Sheets = append(out.Sheets, r.joinLayers(part))
+		}
 	}
 	return &out
 }

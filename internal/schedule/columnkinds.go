@@ -67,9 +67,30 @@ func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 		return true
 	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off") && r.namesNothing(under, col):
 		return false
+	case slot.name == "lap" && r.namesLaps(under, col):
+		return true
 	}
 	return r.columnHolds(under, col, slot.kind)
 }
+
+// namesLaps holds for a column in which a third of the telling cells have a bare figure
+// by the word for where the sheet laps: "side 65, end 130, top over bottom".
+func (r *reader) namesLaps(under stretch, col int) bool {
+	telling, named := 0, 0
+	for row := under.first; row <= under.last && telling < 40; row++ {
+		words := text(under.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) || r.words.isDitto(words) {
+			continue
+		}
+		if telling++; startsWithDigit(words) || saidLap.MatchString(words) {
+			named++
+		}
+	}
+	return named > 0 && named*3 >= telling
+}
+
+// saidLap is a figure right after the word for a lap.
+var saidLap = regexp.MustCompile(`(?i)\b(?:sides?|ends?|(?:over)?laps?)(?:\s+laps?)?\s*:?\s*\d`)
 
 // namesNothing holds for a column whose telling cells are mostly answers, figures or
 // days, and no materials: "Meets?", "Tie-in date", "Back leg".

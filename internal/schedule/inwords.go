@@ -159,7 +159,15 @@ func (r *reader) endLap(l *Line, c source) {
 			keep(l.Figures, "end_lap_mm", f)
 		}
 	}
+	if q, ok := r.lapAfter(c, endsWord); ok { // "sides 65, ends 130" in the unit of the heading
+		f := figureTold(q, c.at)
+		f.Assumed = q.Unit == "" || !strings.Contains(q.Text, q.Unit)
+		keep(l.Figures, "end_lap_mm", f)
+	}
 }
+
+// endsWord stands right before the lap of the ends of a sheet.
+var endsWord = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*\b`)
 
 // wordyLap is how many words beside those of laps a cell of laps has that tells
 // of other things too.

@@ -129,3 +129,28 @@ func TestFilmsAmongLaps(t *testing.T) {
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 }
+
+// A column of laps is known by the words for the sides and ends of a sheet before bare
+// figures, whose unit is that of all figures not marked otherwise.
+func TestLapsAfterTheirWords(t *testing.T) {
+	s := read(t, `
+All lengths in mm unless noted in.
+Mark | Material | Substrate | Primer | Laps / ends
+D1 | butyl sheet | plywood | none | sides 65, ends 130, top over bottom
+D2 | butyl sheet | plywood | none | sides 2", ends 5", top over bottom
+D3 | butyl sheet | plywood | none | one piece, no laps
+D4 | butyl sheet | plywood | none | sides 65, ends 125`)
+	for mark, want := range map[string][2]float64{"D1": {65, 130}, "D2": {50.8, 127}, "D4": {65, 125}} {
+		l := line(t, s, mark)
+		if side, end := l.Figures["lap_mm"], l.Figures["end_lap_mm"]; !near(side.Min, want[0]) || !near(end.Min, want[1]) {
+			t.Errorf("%s: %+v and %+v, want %v", mark, side, end, want)
+		}
+	}
+	s = read(t, `
+Mark | Material | Substrate | Primer | Ends | Laps
+D1 | butyl sheet | plywood | none | sealed at both ends | see 3
+D2 | butyl sheet | plywood | none | mastic at the ends | see 4`)
+	if l := line(t, s, "D1"); l.Texts["edge"] == "" || l.Texts["lap"] != "" {
+		t.Errorf("words without a lap are one: %v", l.Texts)
+	}
+}

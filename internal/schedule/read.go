@@ -118,6 +118,9 @@ type reader struct {
 	waiverWords  *waiverWords
 	waiverSheets map[string]int  // sheets of waivers, with their heading row
 	listSheets   map[string]bool // sheets of findings, in a marked copy
+
+	whole  map[string]*workbook.Sheet // sheets that were parted
+	blocks map[string][]int           // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
 // NoTable is the error of a workbook in which no schedule was found.
@@ -187,7 +190,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab, rd.isResistance), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, spoken: memory[string, bool]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
-		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{},
+		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}, Letters: []PairLetter{}},
@@ -297,6 +300,13 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 			r.cutCards(t)
 			r.wallTypes(t)
 			all = append(all, t)
+		}
+		if blocks := r.tablesOfBlocks(s); len(blocks) > 0 {
+			for _, t := range blocks {
+				t.id = tableID(all, s.Name, t)
+				all = append(all, t)
+			}
+			continue
 		}
 		if walls := r.listedWalls(s, found); walls != nil {
 			walls.id = fmt.Sprintf("%s#%d", s.Name, walls.head[0])

@@ -128,7 +128,7 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
+			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
 				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot))
 		}
 	}
@@ -140,6 +140,40 @@ func (r *reader) missingUnits(all []*table) {
 			}
 		}
 	}
+}
+
+// unlessMarked follows the unit of all figures that show none: "mm unless marked in.",
+// "All °C U.N.O.".
+var unlessMarked = regexp.MustCompile(`(?i)\b(?:(?:unless|except (?:where|when|as)|where not|if not)\s+(?:otherwise\s+)?(?:noted|marked|stated|shown|said|given|told)|u\.?n\.?o\b)`)
+
+// unitUnlessMarked is the unit that the words above a table give to all figures that are
+// not marked otherwise: what is marked in the same column then tells nothing of the others.
+func (r *reader) unitUnlessMarked(t *table, kind, slot string) string {
+	for _, row := range r.rowsAbove(t) {
+		for _, c := range row.Cells {
+			if at := unlessMarked.FindStringIndex(c.Value); at != nil {
+				if unit := r.unitInTitle(c.Value[:at[0]], kind, slot); unit != "" && unitFits(slot, unit) {
+					return unit
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// rowsAbove are the rows over a table, with all that stands in them, that over what is
+// beside it too.
+func (r *reader) rowsAbove(t *table) []workbook.Row {
+	s := t.sheet
+	if whole := r.whole[s.Name]; whole != nil {
+		s = whole
+	}
+	for i := range s.Rows {
+		if s.Rows[i].Number >= t.head[0] {
+			return s.Rows[:i]
+		}
+	}
+	return s.Rows
 }
 
 // unitNotes keeps what a title block or a cover sheet tells of the units of the whole
@@ -202,10 +236,7 @@ func (r *reader) unitInColumn(t *table, col int, kind, slot string) string {
 }
 
 func (r *reader) unitOnSheet(t *table, kind, slot string) string {
-	for _, row := range t.sheet.Rows {
-		if row.Number >= t.head[0] {
-			return ""
-		}
+	for _, row := range r.rowsAbove(t) {
 		for _, c := range row.Cells {
 			if unit := r.unitInTitle(c.Value, kind, slot); unit != "" {
 				return unit

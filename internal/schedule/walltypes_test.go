@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -151,6 +152,73 @@ Item | Membrane | Substrate | Primer | Touches
 	for _, l := range s.Lines {
 		if l.Order != "" {
 			t.Errorf("row %d is layer %q", l.Row, l.Order)
+		}
+	}
+}
+
+// A wall may be told in rows of its own: its code with what it is, and below that one
+// numbered layer to a row. Bare figures before layers are millimeters where no inches are.
+func TestWallsInBlocks(t *testing.T) {
+	const work = "Mark | Type | Material | Substrate | Primer | Lap\nD1 | EX-1 | QR-4 | block | none | 75 mm\nD2 | EX-2 | QR-4 | plywood | none | 75 mm"
+	s := readPages(t, page{name: "S", grid: work}, page{name: "P", grid: "Tag | Type | Vapor, perm\nQR-4 | butyl sheet | 0.05\nQR-5 | butyl sheet, winter | 0.05"}, page{name: "Walls", grid: `
+The walls, weather side first
+
+EX-1 | Clay brick on block, offices
+1 | 90 brick
+2 | 90 mineral wool
+3 | QR-4 / QR-5
+4 | 190 block
+
+EX-2 | Boards on studs, workshop (40% RH)
+1 | cedar siding
+2. | 140 mineral wool on girts
+3 | QR-4
+4 | plywood
+5 | 140 wood stud, empty`})
+	var walls []string
+	for _, l := range s.Lines {
+		if l.Sheet != "Walls" {
+			continue
+		}
+		told := []string{l.Mark, l.Cells["layers"]}
+		for _, it := range l.Items {
+			thick := "-"
+			if it.ThickMM != nil {
+				thick = fmt.Sprint(*it.ThickMM)
+			}
+			told = append(told, it.Text+" "+thick)
+		}
+		walls = append(walls, strings.Join(told, ", "))
+	}
+	want := []string{"EX-1, B4, brick 90, mineral wool 90, QR-4 -, block 190", "EX-2, B10, cedar siding -, mineral wool 140, QR-4 -, plywood -, wood stud 140"}
+	if !slices.Equal(walls, want) {
+		t.Errorf("got %q, want %q", walls, want)
+	}
+	if !slices.ContainsFunc(s.Project.Notes, func(n schedule.Fact) bool { return strings.Contains(n.Text, "workshop") }) {
+		t.Error("what a wall is was not read as a note")
+	}
+}
+
+// Numbered notes under a code are no layers, and gauges no millimeters.
+func TestNoWallsInBlocks(t *testing.T) {
+	const work = "Mark | Type | Material | Substrate | Primer | Lap\nD1 | EX-1 | butyl sheet | block | none | 75 mm"
+	for _, grid := range []string{
+		"N1 | Before work\n1 | walk the deck with the super\n2 | keep a log of the day\nN2 | After work\n1 | sweep the floor\n2 | lock up",
+		"EX-1 | Clay brick on block\n1 | 4 in. brick\n2 | 20 ga. steel stud",
+	} {
+		s := readPages(t, page{name: "S", grid: work}, page{name: "Notes", grid: "Read this first\n" + grid})
+		for _, l := range s.Lines {
+			if l.Sheet == "Notes" {
+				t.Errorf("%q was read as a wall", l.Texts["layers"])
+			}
+		}
+	}
+	s := readPages(t, page{name: "S", grid: work}, page{name: "Walls", grid: "From outside in\nEX-1 | Brick on studs\n1 | 4 in. brick\n2 | 20 steel studs\nEX-2 | Panel on studs\n1 | metal panel\n2 | 20 steel studs"})
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if l.Sheet == "Walls" && it.ThickMM != nil && *it.ThickMM == 20 {
+				t.Errorf("%s of %q is %v mm thick", it.Text, l.Texts["layers"], *it.ThickMM)
+			}
 		}
 	}
 }
