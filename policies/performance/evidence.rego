@@ -5,7 +5,7 @@
 #   "to follow". The promise is worth nothing once the sheet is on the wall: two years later, when drafts are
 #   complained of, there is no report to hold it against. Ask for the ASTM E2178 report before the order. It does
 #   not apply to rows said not to be the air barrier, to waterproofing of decks and below grade, nor to product data
-#   that tells no air figure of any sheet.
+#   that tells no air figure of any sheet; a figure is not missed at strips, flashings and sheets for under metal.
 # custom:
 #   id: performance-air-evidence
 #   topic: performance
@@ -55,6 +55,8 @@ _lack(product) := sprintf("its test report is \"%s\"", [pending[0]]) if {
 	]
 	count(pending) > 0
 } else := "its data gives no figure" if {
+	product.role in data.performance.sheets.shown_roles
+	not facts.has_key(product, data.performance.sheets.shown_not_keys)
 	not _has_figure(product)
 	not _is_left_out(product)
 }

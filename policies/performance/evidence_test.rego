@@ -31,6 +31,11 @@ test_report_to_follow if {
 	endswith(f.message, `its test report is "report to follow"`)
 }
 
+# A report that is promised is asked for of a strip too.
+test_report_of_a_strip_to_follow if {
+	count(_found(object.union(_pending, {"role": "transition"}), {}, [_limit])) == 1
+}
+
 test_silent[name] if {
 	some name, case in {
 		"no limit": {"more": {}, "row": {}, "limits": []},
@@ -38,6 +43,9 @@ test_silent[name] if {
 		"unused": {"more": {}, "row": {"struck": true}, "limits": [_limit]},
 		"metal": {"more": {"keys": ["metal"]}, "row": {}, "limits": [_limit]},
 		"deck": {"more": {"family": "hot-rubberized-asphalt-waterproofing"}, "row": {}, "limits": [_limit]},
+		"flashing": {"more": {"role": "flashing"}, "row": {}, "limits": [_limit]},
+		"strip": {"more": {"role": "transition"}, "row": {}, "limits": [_limit]},
+		"under metal": {"more": {"keys": ["asphaltic", "grade-high-temp"]}, "row": {}, "limits": [_limit]},
 		"sealant": {"more": {"role": "sealant"}, "row": {}, "limits": [_limit]},
 		"wind layer": {
 			"more": {},
