@@ -2,14 +2,14 @@
 # title: Wood too wet for the sheet
 # description: |
 #   The moisture read in the wood is over what the notes allow, or, where they say nothing, over what wood may hold
-#   when it is closed in. It does not apply to a reading exactly on the limit, nor to concrete and masonry, which
-#   are tested in other ways.
+#   when it is closed in. It does not apply to a reading exactly on the limit, nor to concrete, masonry and gypsum,
+#   which are tested in other ways, unless the notes name them with a most of their own.
 # custom:
 #   id: pairing-wood-moisture
 #   topic: pairing
 #   severity: error
-#   reason: Wet wood holds no adhesive, shrinks under the sheet, and cannot dry behind it.
-#   remedy: Let the wood dry under cover and read it again before the primer.
+#   reason: A wet bed holds no adhesive and cannot dry behind the sheet, and wood shrinks under it.
+#   remedy: Let it dry under cover and read it again before the primer.
 #   source: "common practice: no more than 19 % when wood is closed in, many makers ask for less"
 #   basis: common-practice
 #   example: "OSB, MC 26 % after storm; notes: wood sheathing 19 % MC at most"
@@ -25,7 +25,7 @@ import data.lib.words
 findings contains found if {
 	some line in sheet.lines
 	read := line.figures.wood_moisture
-	bed := [b | some b in sheet.beds_of(line); "wood" in b.under.keys][0]
+	bed := [b | some b in sheet.beds_of(line); _is_judged(line, b)][0]
 	allowed := _allowed(line, bed)
 	measure.low(read) > allowed.share
 	message := naming.say("%s goes on %s at %s moisture; %s", [
@@ -40,13 +40,23 @@ findings contains found if {
 	})
 }
 
+# Wood has a usual most; of other beds only a note that names them tells one: "concrete 5%, gypsum 1%".
+_is_judged(_, bed) if "wood" in bed.under.keys
+
+_is_judged(line, bed) if count(_named(line, bed)) > 0
+
+_named(line, bed) := [limit |
+	some limit in limits.limits_for("wood_moisture", line, _keys(bed), line.role)
+	count(limit.keys) > 0
+]
+
 _allowed(line, bed) := {
 	"share": limit.max,
 	"says": sprintf("the notes allow %s", [words.percent(limit.max)]),
 	"severity": "error",
 	"related": [finding.related_address(limit.at, limit.text)],
 } if {
-	limit := limits.lowest_max(limits.limits_for("wood_moisture", line, bed.item.keys, line.role))
+	limit := limits.lowest_max(_noted(line, bed))
 } else := {
 	"share": usual,
 	"says": sprintf("%s is the usual most for wood that is closed in", [words.percent(usual)]),
@@ -55,3 +65,10 @@ _allowed(line, bed) := {
 } if {
 	usual := data.pairing.wood.moisture.usual_most
 }
+
+_noted(line, bed) := _named(line, bed) if not "wood" in bed.under.keys
+
+_noted(line, bed) := limits.limits_for("wood_moisture", line, _keys(bed), line.role) if "wood" in bed.under.keys
+
+# A note may name the sheet, or what it goes on.
+_keys(bed) := array.concat(bed.item.keys, bed.under.keys)

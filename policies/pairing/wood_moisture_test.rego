@@ -40,3 +40,19 @@ test_silent[name] if {
 	}
 	count(_found(case.bed, case.share, case.limits)) == 0
 }
+
+# Notes that give a most for each kind of bed: a row is held to that of its own, and other beds to one that names them.
+test_each_bed_by_its_own_note[name] if {
+	limits := [
+		object.union(_note, {"keys": ["wood"], "max": 0.18}),
+		object.union(_note, {"keys": ["cement-based"], "max": 0.05, "text": "concrete 5 %"}),
+	]
+	some name, case in {
+		"wood within its own": {"bed": bench.plywood, "share": 0.17, "count": 0},
+		"wood over its own": {"bed": bench.plywood, "share": 0.185, "count": 1},
+		"concrete over its own": {"bed": bench.concrete, "share": 0.06, "count": 1},
+		"concrete on its own": {"bed": bench.concrete, "share": 0.05, "count": 0},
+	}
+	found := _found(case.bed, case.share, limits)
+	count(found) == case.count
+}
