@@ -120,3 +120,23 @@ PM-3 | water-borne primer | 5 | 30 | -`})
 		}
 	}
 }
+
+// A product of which only the stuff is told, and that a sealant may be made of as well, is
+// a primer where the schedule primes with it and gunned nowhere.
+func TestPrimerOfStuffAlone(t *testing.T) {
+	for _, c := range []struct{ kind, sealant, want string }{
+		{"solvent acrylic", "none", "primer"},
+		{"solvent acrylic", "Larch Bond", "sealant"},
+		{"solvent acrylic sealant", "none", "sealant"},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant
+D1 | SH-3 | brick | Larch Bond | ` + c.sealant}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Max days open
+SH-3 | acrylic self-adhered sheet | 5 | 60
+Larch Bond | ` + c.kind + ` | 5 | 30`})
+		if got := product(t, s, "Larch Bond").Role; got != c.want {
+			t.Errorf("%s, sealant %s: %s, want %s", c.kind, c.sealant, got, c.want)
+		}
+	}
+}

@@ -65,7 +65,7 @@ func (r *reader) coatAsPrimer(p *Product) bool {
 // stuffOnly holds for a product of which the words tell the stuff and no use.
 func stuffOnly(p *Product) bool {
 	words := strings.Join([]string{p.Texts["type"], p.Texts["material"], p.Texts["chemistry"], p.Texts["alias"]}, " ")
-	stuff := p.byRow || p.Class == "coating" || p.Class == "mastic"
+	stuff := p.byRow || p.Class == "coating" || p.Class == "mastic" || p.Class == "sealant" // "solvent acrylic"
 	return stuff && p.Class != "primer" && !sealantWord.MatchString(words) && !coatWord.MatchString(words)
 }
 
