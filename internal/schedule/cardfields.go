@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -113,6 +114,9 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	if c.slot == "" {
 		c.slot, _ = r.opening(label + " " + c.text)
 	}
+	if c.slot == toldSubject && r.namesKind(label) {
+		c.text = r.afterMaker(c.text)
+	}
 	switch {
 	case c.slot == "" && r.callsMaterial(label):
 		c.slot = r.kindOfWords(c.text)
@@ -123,3 +127,14 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	}
 	return c
 }
+
+// afterMaker leaves out of "Larch – butyl sheet", under "Maker / type", who makes it.
+func (r *reader) afterMaker(text string) string {
+	at := afterDash.FindStringIndex(text)
+	if at == nil || r.namesProduct(text[:at[0]]) || !r.namesProduct(text[at[1]:]) {
+		return text
+	}
+	return text[at[1]:]
+}
+
+var afterDash = regexp.MustCompile(`\s+[-–—]\s+`)

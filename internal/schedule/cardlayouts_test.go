@@ -429,5 +429,8 @@ Open to sun | 30 days`})
 		if p := product(t, s, "Moss 30"); p.Family != want {
 			t.Errorf("%s: family %q, want %q", label, p.Family, want)
 		}
+		if p := product(t, s, "Moss 30"); want != "" && p.Name != "butyl sheet, foil face" {
+			t.Errorf("%s: name %q", label, p.Name)
+		}
 	}
 }
