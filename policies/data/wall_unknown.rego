@@ -21,13 +21,13 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.wall_type
 
-findings contains finding.at_with(lines[0], ["group"], message, {"related": related}) if {
+findings contains finding.at_with(lines[0], ["group", "type"], message, {"related": related}) if {
 	some name, lines in _unknown
 	message := sprintf("Wall type %s is not in the list of wall types, which has %s", [
-		lines[0].texts.group,
+		_called(lines[0]),
 		concat(", ", sort(_listed[_letters(name)])),
 	])
-	related := [finding.related(line, ["group"], "the same wall type") |
+	related := [finding.related(line, ["group", "type"], "the same wall type") |
 		some line in array.slice(lines, 1, count(lines))
 	]
 }
@@ -49,8 +49,9 @@ _is_explained(letters) if {
 }
 
 _used := {name: lines |
-	some name in {one.name | some one in _named}
-	lines := [one.line | some one in _named; one.name == name]
+	all := array.concat(_named, _typed)
+	some name in {one.name | some one in all}
+	lines := [one.line | some one in all; one.name == name]
 }
 
 _named := [{"name": name, "line": line} |
@@ -61,6 +62,21 @@ _named := [{"name": name, "line": line} |
 	regex.match(data.data.walls.code, lower(part))
 	name := _plain(part)
 ]
+
+# A column headed "Type" holds the code of the wall and nothing else; that of a product is no wall.
+_typed := [{"name": _plain(code), "line": line} |
+	some line in facts.live_lines
+	not line.cells.group
+	line.cells.type
+	not _is_build_up(line)
+	code := trim_space(line.texts.type)
+	regex.match(data.data.walls.code, lower(code))
+	not facts.products_by_id[code]
+]
+
+_called(line) := line.texts.group if {
+	line.cells.group
+} else := trim_space(line.texts.type)
 
 _names := {_plain(name) | some name in _all}
 

@@ -63,3 +63,19 @@ test_silent[name] if {
 	list := [wall | some wall in _list; name != "no list"]
 	count(_found(array.concat(array.concat(list, _usual), case.rows), _notes(case.notes))) == 0
 }
+
+_typed(n, wall) := object.union(object.remove(_row(n, ""), ["cells"]), {
+	"texts": {"group": "", "type": wall},
+	"cells": {"type": sprintf("D%d", [n]), "material": sprintf("C%d", [n]), "install": sprintf("F%d", [n])},
+})
+
+test_fires_under_type if {
+	rows := array.concat(_list, [_typed(10, "EW1"), _typed(11, "EW2"), _typed(14, "EW7"), _typed(15, "strip, EW8")])
+	found := _found(rows, {})
+	{[f.line, f.cells] | some f in found} == {["W!14", ["D14"]]}
+}
+
+test_silent_for_product_under_type if {
+	rows := array.concat(_list, [_typed(10, "EW1"), _typed(11, "EW2"), _typed(14, "EW7")])
+	count(wall_unknown.findings) == 0 with input as desk.document(rows, [{"id": "EW7", "tag": "EW7"}], [])
+}
