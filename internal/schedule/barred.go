@@ -64,3 +64,26 @@ func (r *reader) barredBeds(p *Product, piece *part) []barred {
 func without(list []string, one string) []string {
 	return slices.DeleteFunc(slices.Clone(list), func(s string) bool { return s == one })
 }
+
+// noteBars takes what a note of the job keeps off the products that it begins with for
+// what their own data keeps off: "FM-1 and FM-2 touch no EPDM, no silicone".
+func (r *reader) noteBars(sentence string, at At) {
+	verb := r.words.accept.touchNo.FindStringIndex(sentence)
+	if verb == nil {
+		return
+	}
+	products, last := []int{}, 0
+	for _, m := range r.lex.findTags(sentence[:verb[0]]) {
+		if between := sentence[last:m.start]; m.product < 0 || last > 0 && !listWord.MatchString(between) || last == 0 && strings.Trim(between, " \t0123456789.)") != "" {
+			return // "where A meets B, touch no ..." is said of a place
+		}
+		products, last = append(products, m.product), m.end
+	}
+	if len(products) == 0 || strings.TrimSpace(sentence[last:verb[0]]) != "" {
+		return
+	}
+	for _, i := range products {
+		p := &r.sched.Products[i]
+		p.KeepOff = append(p.KeepOff, r.targets(p, source{slot: "keep_off", text: sentence[verb[1]:], at: at})...)
+	}
+}

@@ -14,6 +14,7 @@ import (
 // row's own SAF-1, "bulb" for the bulb gasket of the row.
 func (r *reader) corefer(l *Line) {
 	main := l.Main()
+	l.keepOffMain(main)
 	for i := range l.Items {
 		it := &l.Items[i]
 		if it.Tag != "" {
@@ -27,6 +28,27 @@ func (r *reader) corefer(l *Line) {
 			it.adopt(from)
 		} else if from := r.calledSo(l, i); from != nil {
 			it.adopt(from)
+		}
+	}
+}
+
+// keepOffMain takes what a cell names beside the row's own material for near it where the
+// cell ends by denying that it touches that: "EPDM stops on a steel plate - no touch on FM-2".
+func (l *Line) keepOffMain(main *Item) {
+	if main == nil || main.Product == "" {
+		return
+	}
+	for _, it := range l.Items {
+		if it.Product != main.Product || it.ID == main.ID || !strings.HasPrefix(strings.ToLower(it.Clause), "no ") {
+			continue
+		}
+		denied := slices.ContainsFunc(l.Signals, func(s Said) bool {
+			return s.ID == "no_contact" && !s.No && s.At == it.At && strings.Contains(it.Clause, s.Text)
+		})
+		for i := range l.Items {
+			if o := &l.Items[i]; denied && o.At == it.At && o.ID != main.ID && o.Polarity == "yes" {
+				o.Signals = append(slices.Clone(o.Signals), "no_contact")
+			}
 		}
 	}
 }

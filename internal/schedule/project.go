@@ -55,6 +55,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	subject := ""
 	for i, part := range r.words.splitList(text) {
 		sentence, limits := part.text, len(p.Limits)
+		r.noteBars(sentence, at)
 		if figureFirst.MatchString(sentence) && subject != "" {
 			sentence = subject + " " + sentence // "FM sheets 40 mil or more; 0.1 perm at most"
 		} else {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"regexp"
+	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
@@ -292,11 +293,21 @@ func (r *reader) pullTests(l *Line, c source) {
 		return
 	}
 	for _, one := range numberWord.FindAllString(m[1], -1) {
-		f, ok := r.figure(source{text: one + " " + m[2], at: c.at}, "strength")
+		f, ok := r.figure(source{text: strengthOf(one, m[2]), at: c.at}, "strength")
 		if before, again := l.Figures["pull_pa"]; ok && f.Min != nil && (!again || *f.Min < *before.Min) {
+			f.Text = one + " " + m[2]
 			l.Figures["pull_pa"] = f
 		}
 	}
+}
+
+// strengthOf writes a pull in the units of strengths: kPa is one of the pressures of air.
+func strengthOf(figure, unit string) string {
+	x, err := strconv.ParseFloat(figure, 64)
+	if err != nil || !strings.EqualFold(unit, "kPa") {
+		return figure + " " + unit
+	}
+	return strconv.FormatFloat(x/1000, 'f', -1, 64) + " MPa"
 }
 
 // airResult takes what a tested part let through from the words of its inspection:

@@ -1,6 +1,8 @@
 package schedule_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"abut/internal/schedule"
@@ -98,5 +100,57 @@ A-2|Alder|concrete|none|2026-06-08|`})
 	}
 	if len(s.Project.Notes) != 1 {
 		t.Errorf("%d notes, want the one on drips", len(s.Project.Notes))
+	}
+}
+
+// A note of the job keeps neighbors off the products that it begins with; one that begins
+// with a place, or tells what they may touch, bars nothing.
+func TestNotesBarNeighbors(t *testing.T) {
+	for note, want := range map[string]string{
+		"4  ZR-1, ZR-2 touch no EPDM, no silicone. Use KY-5.": "EPDM, silicone",
+		"ZR-1 and ZR-2 must not touch creosote":               "creosote",
+		"Keep ZR-1 dry; ZR-2 may touch EPDM":                  "",
+		"Where ZR-1 and ZR-2 meet no EPDM is in the way":      "",
+		"ZR-1 and ZR-2 meet at the corner, no EPDM there":     "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | Lap\nD1 | ZR-1 | block | none | 75 mm\nD2 | ZR-2 | block | none | 75 mm"},
+			page{name: "P", grid: "Tag | Type | Open, days | Lay from, °C\nZR-1 | rubberized asphalt sheet | 30 | 5\nZR-2 | butyl sheet | 30 | 5"}, page{name: "Rules", grid: "Rules\n" + note})
+		for _, tag := range []string{"ZR-1", "ZR-2"} {
+			var got []string
+			for _, off := range product(t, s, tag).KeepOff {
+				got = append(got, off.Text)
+			}
+			if strings.Join(got, ", ") != want {
+				t.Errorf("%s: %s keeps off %q, want %q", note, tag, got, want)
+			}
+		}
+	}
+}
+
+// A cell that ends by denying that anything touches the row's own sheet keeps all that it
+// names beside it near; one that denies another contact does not.
+func TestCellDeniesTouch(t *testing.T) {
+	for cell, want := range map[string]bool{
+		"EPDM flap ends on a steel plate - no touch on ZR-1": true,
+		"EPDM flap ends on ZR-1, no touching with brick":     false,
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | Next to | Lap\nD1 | ZR-1 | block | none | " + cell + " | 75 mm\nD2 | ZR-1 | block | none | brick | 75 mm"},
+			page{name: "P", grid: "Tag | Type | Open, days | Lay from, °C\nZR-1 | rubberized asphalt sheet | 30 | 5\nZR-2 | butyl sheet | 30 | 5"})
+		for _, it := range line(t, s, "D1").Items {
+			if it.Family == "epdm-membrane" && slices.Contains(it.Signals, "no_contact") != want {
+				t.Errorf("%s: %v, want %v", cell, it.Signals, want)
+			}
+		}
+	}
+}
+
+// A pull test in kPa is one in MPa.
+func TestPullInKilopascals(t *testing.T) {
+	s := read(t, "Mark | Material | Substrate | Primer | Lap | Remarks\nD1 | butyl sheet | block | none | 75 mm | pull tests 85 kPa, 3 of 3\nD2 | butyl sheet | block | none | 75 mm | tested at 75 Pa")
+	if f := line(t, s, "D1").Figures["pull_pa"]; !near(f.Min, 85000) || f.Text != "85 kPa" {
+		t.Errorf("%+v, want 85 kPa", f)
+	}
+	if _, told := line(t, s, "D2").Figures["pull_pa"]; told {
+		t.Error("a pressure of air is no pull")
 	}
 }

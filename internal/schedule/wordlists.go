@@ -141,6 +141,8 @@ type acceptanceWords struct {
 	parts   *regexp.Regexp
 	Heat    string `json:"heat"` // "not under metal roofs" tells of heat and not of a neighbor
 	heat    *regexp.Regexp
+	TouchNo string `json:"touch_no"` // in notes: leads on to what a product may not touch
+	touchNo *regexp.Regexp
 	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
 	denied  *regexp.Regexp
 	// opens what needs no primer, and bars nothing: "no primer on"
@@ -366,6 +368,7 @@ func (a *acceptanceWords) compile() error {
 		{"passing", a.Passing, &a.passing},
 		{"heat", a.Heat, &a.heat},
 		{"denied", a.Denied, &a.denied},
+		{"touch_no", a.TouchNo, &a.touchNo},
 		{"carrier", a.Carrier, &a.carrier},
 		{"as_other", a.AsOther, &a.asOther},
 		{"gone", a.Gone, &a.gone},

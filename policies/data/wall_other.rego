@@ -82,7 +82,8 @@ _stuff(item) := {key |
 
 _is_local(line) if {
 	some text in [line.place, object.get(line.texts, "type", "")]
-	regex.match(data.vapor.barriers.local_words, lower(text))
+	some words in [data.vapor.barriers.local_words, data.data.build_up.edges] # a wall is built otherwise at its edges
+	regex.match(words, lower(text))
 }
 
 _stood_in(line) if {

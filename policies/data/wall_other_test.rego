@@ -64,6 +64,7 @@ test_silent[name] if {
 		"no sheet in the type": ["SA-2", _plywood, [_foundation[1]], {}],
 		"no backing in the type": ["SA-2", _plywood, [_foundation[0]], {}],
 		"at an opening": ["SA-2", _plywood, _foundation, {"place": "Door jambs"}],
+		"under a coping": ["SA-2", _plywood, _foundation, {"place": "Loading bay, coping"}],
 		"another type": ["SA-2", _plywood, _foundation, {"group": "F2"}],
 	}
 	count(_found(case[0], case[1], case[2], case[3])) == 0

@@ -95,3 +95,10 @@ test_open_where_a_flashing_was_specified[name] if {
 	}
 	count(_found({"signals": [open], "texts": {"specified": case[0]}})) == case[1]
 }
+
+# A flashing at the base of a cavity or on a shelf angle is a through-wall flashing.
+test_open_at_a_base[place] if {
+	some place, told in {"Flashing on shelf angle, wing B": 1, "Base flashing, bay 4": 1, "Field above the base": 0}
+	open := bench.signal("ends_open", "lap", "nothing folded up")
+	count(_found({"signals": [open], "texts": {"place": place}, "role": "flashing"})) == told
+}
