@@ -324,8 +324,9 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 	return found
 }
 
-// boundAfter is the bound right after a figure, whose point ends no sentence.
-var boundAfter = regexp.MustCompile(`(?i)^\s*(?:min|max)(?:imum)?\.?`)
+// boundAfter is the point of a unit and the bound right after a figure, neither of which
+// ends a sentence: "8 in. min. up the backing".
+var boundAfter = regexp.MustCompile(`(?i)^\.?(?:\s*(?:min|max)(?:imum)?\b\.?)?`)
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {

@@ -898,3 +898,13 @@ func TestUpturnAsked(t *testing.T) {
 		}
 	}
 }
+
+// The points of a unit and of its bound part no figure from the words after it.
+func TestPointsOfAUnit(t *testing.T) {
+	for _, note := range []string{"Base flashing: 6 in. min. up the sheathing.", "Base flashing 6 in. up the sheathing, at least", "Base flashing: 6 in. minimum upstand."} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | SBS sheet | CMU | none\nD2 | SBS sheet | CMU | none\n\n"+note+"\n")
+		if l := limit(s, "upturn_mm"); l == nil || !near(l.Min, 152.4) {
+			t.Errorf("%s: %+v, want 152.4 mm", note, l)
+		}
+	}
+}
