@@ -908,3 +908,14 @@ func TestPointsOfAUnit(t *testing.T) {
 		}
 	}
 }
+
+// The point of a bound that stands between a figure and its words ends no sentence.
+func TestUpturnAfterItsBound(t *testing.T) {
+	s := read(t, "Notes\n4 | Cavity trays: 150 mm min. up the backing, sheet laps over.\n\n"+areas)
+	if l := limit(s, "upturn_mm"); l == nil || l.Min == nil || *l.Min != 150 {
+		t.Errorf("limit %+v of %+v", l, s.Project.Limits)
+	}
+	if l := limit(read(t, "Notes\n4 | Sheet laps 150 mm min. Trays run up the backing.\n\n"+areas), "upturn_mm"); l != nil {
+		t.Errorf("limit %+v", l)
+	}
+}

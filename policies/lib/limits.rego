@@ -104,8 +104,8 @@ highest_min(limits) := limit if {
 }
 
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
-# place, section, wall type, role or signals, or in the name of its material. Flat and upright hold by what the row
-# works on.
+# place, section, words of what was specified, wall type, role or signals, or in the name of its material. Flat and
+# upright hold by what the row works on.
 in_scope(scope, _) if scope in {"", null}
 
 in_scope(scope, line) if {
@@ -155,7 +155,7 @@ _is_flat(line) if {
 _line_words(line) := union({words |
 	texts := array.concat(
 		[_one_thing(object.get(line, key, "")) | some key in ["mark", "group", "place", "role"]],
-		[object.get(object.get(line, "texts", {}), "section", "")],
+		[object.get(object.get(line, "texts", {}), slot, "") | some slot in ["section", "specified"]],
 	)
 	said := array.concat(
 		[replace(s.id, "_", " ") | some s in line.signals; not s.no],

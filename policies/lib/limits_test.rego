@@ -222,3 +222,12 @@ test_letter_of_a_level if {
 	}
 	granted == {"L12 N/E/W", "L10-L13", "level 12"}
 }
+
+test_scope_in_what_was_specified[name] if {
+	some name, case in {
+		"named there": ["stainless thru-wall flashing", 1],
+		"another thing": ["joint sealant", 0],
+	}
+	row := object.union(_line, {"items": [], "texts": {"specified": case[0], "type": ""}})
+	count([1 | limits.in_scope("through-wall", row)]) == case[1]
+}
