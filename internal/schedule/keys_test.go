@@ -195,3 +195,14 @@ N5 | butyl sheet | J-3 | | J-5 | none | J-2 | @2026-05-05 | @2026-05-21`)
 		t.Errorf("%d lines and %d products, the first is %v", len(s.Lines), len(s.Products), s.Lines[0].Texts)
 	}
 }
+
+// The codes of the rows may stand under a heading of papers in the first column, where no
+// other column has them; what stands there twice is no code of a row.
+func TestFirstColumnMarksRows(t *testing.T) {
+	for second, want := range map[string]string{"L-02": "L-01", "L-01": ""} {
+		s := read(t, "Lot | Material | Substrate | Primer | Lap\nL-01 | butyl sheet | block | none | 75 mm\n"+second+" | butyl sheet | plywood | none | 75 mm")
+		if got := s.Lines[0].Mark; got != want {
+			t.Errorf("beside %s the first row is %q, want %q", second, got, want)
+		}
+	}
+}

@@ -92,6 +92,10 @@ var nameSlots = map[string]bool{"suits": true, "primer": true, "type": true}
 // leftmostMark gives the mark to a column of codes left of all known ones, from a
 // column whose heading tells of a drawing as well ("Det.").
 func (r *reader) leftmostMark(t *table) {
+	if len(t.cols) > 0 && t.cols[0].Slot == "reference" && t.column("mark") == 0 && r.ownCodes(t, t.nums[0]) {
+		t.cols[0].Slot, t.cols[0].Why = "mark", t.cols[0].Why+", and codes of the rows stand under it, each once"
+		return
+	}
 	if len(t.cols) == 0 || t.cols[0].Slot != "" || !r.ownCodes(t, t.nums[0]) {
 		return
 	}
