@@ -34,12 +34,16 @@ findings contains found if {
 	need := _need(line, item)
 	have := _have(line, item)
 	_falls_short(need, have)
+	not line.id in _other_sheet
 	slots := array.concat(["material", "tag", need.told.slot, "service_max"], _cell(have))
 	found := finding.at_with(line, slots, _message(item, need, have), {
 		"severity": _severity(need, have),
 		"related": array.concat(_note(need), _data(have)),
 	})
 }
+
+# Where the notes allow another sheet only, that rule tells it.
+_other_sheet := {found.line | some found in data.performance.only_under.findings}
 
 _falls_short(need, have) if have.c < need.c - data.temperature.service.tolerance_k
 

@@ -1,0 +1,40 @@
+package performance.only_under_test
+
+import data.lib.desk_test as desk
+import data.performance.only_under
+
+_products := [{"id": tag, "tag": tag, "texts": {}, "signals": [], "keys": [], "figures": {}} |
+	some tag in ["FM-1", "HT-2"]
+]
+
+_found(tag, touches, note) := _with(tag, touches, note, [])
+
+_with(tag, touches, note, signals) := found if {
+	row := desk.row(12, tag, {"role": "membrane", "texts": {"touches": touches}, "signals": signals})
+	notes := {"project": {"notes": [{"text": note, "at": {"sheet": "N", "row": 3, "cell": "A3"}}]}}
+	found := only_under.findings with input as object.union(desk.document([row], _products, []), notes)
+}
+
+test_fires[note] if {
+	some note in ["6. Under metal caps only HT-2.", "7 Only HT-2 under the metal caps"]
+	found := _found("FM-1", "zinc cap straight on it", note)
+	{f.line | some f in found} == {"W!12"}
+	every f in found { endswith(f.message, "where the notes allow only HT-2") }
+}
+
+test_silent[name] if {
+	some name, case in {
+		"the sheet asked for": ["HT-2", "zinc cap straight on it", "Under metal caps only HT-2."],
+		"another cover": ["FM-1", "brick", "Under metal caps only HT-2."],
+		"another metal": ["FM-1", "zinc cap straight on it", "Under metal sills only HT-2."],
+		"no product": ["FM-1", "zinc cap straight on it", "Under metal caps only screws with washers."],
+		"not only": ["FM-1", "zinc cap straight on it", "Under metal caps HT-2 or as told."],
+	}
+	count(_found(case[0], case[1], case[2])) == 0
+}
+
+test_silent_over_vents if {
+	at := {"sheet": "W", "row": 12, "cell": "K12"}
+	vented := {"id": "vented", "no": false, "text": "vented battens", "slot": "touches", "at": at}
+	count(_with("FM-1", "zinc cap on vented battens", "Under metal caps only HT-2.", [vented])) == 0
+}
