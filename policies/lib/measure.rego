@@ -38,6 +38,12 @@ written(value, kind, figure) := sprintf("%s %s", [number(value / unit.size), uni
 	unit := unit_of(kind, figure)
 }
 
+# beside writes a limit in the unit of the figure that is held against it, where its own words have that unit too:
+# "75 mm (3 in)" is 75 mm to a row in millimeters.
+beside(value, kind, limit, figure) := written(value, kind, figure) if {
+	regex.match(unit_of(kind, figure).like, lower(unit_words(limit)))
+} else := written(value, kind, limit)
+
 # unit_of is the unit of the kind in the figure's words: {"like", "unit", "size"}.
 unit_of(kind, figure) := [one |
 	some one in data.lib.measures[kind]

@@ -31,3 +31,13 @@ test_sound if {
 	not measure.is_sound({"min": 1, "max": 1, "problem": "", "disagree": true})
 	not measure.is_sound({"min": null, "max": null, "problem": "", "disagree": false})
 }
+
+# A note of two units is told in that of the row.
+test_beside[text] if {
+	some text, want in {"75 mm (3 in)": "75 mm", "3 in": "75 mm", "75": "75 mm"}
+	measure.beside(75, "length", {"text": text, "unit": ""}, {"text": "50", "unit": "mm"}) == want
+	inches := measure.beside(76.2, "length", {"text": text, "unit": ""}, {"text": "2 in", "unit": "in"})
+	inches == {"75 mm (3 in)": "3 in", "3 in": "3 in", "75": "76.2 mm"}[text]
+}
+
+test_kilopascals if measure.written(110000, "strength", {"text": "60 kPa", "unit": "MPa"}) == "110 kPa"

@@ -56,7 +56,7 @@ _short(line, kind) := {
 		measure.as_said("length", lap),
 		{"lap_mm": "", "end_lap_mm": " at its ends"}[kind],
 		need.says,
-		measure.written(need.mm, "length", need.like),
+		measure.beside(need.mm, "length", need.like, lap),
 	])
 }
 
