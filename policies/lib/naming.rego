@@ -49,9 +49,9 @@ _is_code(text) if regex.match(`^[\p{L}]{1,5}[ ._-]?\d+\p{L}?$`, text)
 _family(name) := uncapped(trim_space(regex.replace(name, `\s*\([^)]*\)|,.*$|\s+or\s.*$`, "")))
 
 # uncapped begins with a small letter, unless a short form begins it ("EPDM gasket") or it is a name of the author's
-# ("Hollin Flex", "Hollin 40"), which stays as it is written.
+# ("Hollin Flex", "Hollin 40", "Hollin SB40"), which stays as it is written.
 uncapped(name) := name if {
-	regex.match(`^\p{Lu}[\p{Lu}\d]|^\p{Lu}\S* (\p{Lu}\p{Ll}|\d)`, name)
+	regex.match(`^\p{Lu}[\p{Lu}\d]|^\p{Lu}\S* (\p{Lu}\p{Ll}|\p{Lu}+-?\d|\d)`, name)
 } else := concat("", [lower(substring(name, 0, 1)), substring(name, 1, -1)])
 
 # sentence begins with a capital.

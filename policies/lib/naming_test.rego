@@ -12,6 +12,7 @@ test_plain[want] if {
 		"EPDM boot GK-1": _end("EPDM boot GK-1", "GK-1", "EPDM gasket"),
 		"R-1": _end("R-1", "R-1", ""),
 		"AB-1 (Hollin 40)": _end("AB-1", "AB-1", "Hollin 40"),
+		"AB-2 (Hollin SB40)": _end("AB-2", "AB-2", "Hollin SB40, SBS sheet"),
 		"FL-1 (Hollin Flex)": _end("FL-1", "FL-1", "Hollin Flex, low-temperature grade"),
 		"SP-1 (rigid PVC pan)": _end("SP-1", "SP-1", "Rigid PVC pan"),
 		"structural steel": _end("", "", "Structural steel"),
