@@ -37,6 +37,7 @@ type headings struct {
 	outer           map[string]bool
 	linings         map[string]bool // families of what the room side begins with
 	parts           []wallPart      // words over the parts of walls
+	wallAsks        []wallAsk       // and over what the rows on a wall must have
 	works           workWords       // words that part the works of a row
 	combos          combinedWords   // columns that are drawn together to one
 	days            []dayWork       // words of headings over days, by what is done then
@@ -119,6 +120,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Outer                 []string          `json:"outer"`
 			Linings               []string          `json:"linings"`
 			Parts                 []partWords       `json:"wall_parts"`
+			WallAsks              []wallAsk         `json:"wall_asks"`
 			Days                  []dayWork         `json:"days"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
@@ -146,6 +148,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	for _, part := range file.Columns.Parts {
 		h.parts = append(h.parts, wallPart{part.Name, set(part.Words)})
 	}
+	h.wallAsks = file.Columns.WallAsks
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}
@@ -166,6 +169,11 @@ func (h *headings) compile(drawing, denies string) error {
 	}
 	if h.denies, err = regexp.Compile(denies); err != nil {
 		return fmt.Errorf("denies: %w", err)
+	}
+	for i := range h.wallAsks {
+		if err = h.wallAsks[i].compile(); err != nil {
+			return err
+		}
 	}
 	if err = h.combos.compile(); err != nil {
 		return err

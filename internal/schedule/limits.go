@@ -28,6 +28,7 @@ type limitFigure struct {
 	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
 	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
 	Beside    []string `json:"beside"`        // words one of which must stand right before the figure, or right after it
+	Bounded   bool     `json:"bounded"`       // only with a word for the least or the most
 	Close     bool     `json:"close"`         // the words must stand by the figure: "200 mm up the backing, laps 150 mm, end dams 25 mm"
 	Scope     bool     `json:"scope"`
 	Place     bool     `json:"place"`
@@ -337,6 +338,9 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 		return false
 	}
 	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(in.after, 1), rule.Beside) {
+		return false
+	}
+	if rule.Bounded && q.Bound == "" {
 		return false
 	}
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -36,6 +37,8 @@ func (r *reader) wallTypes(t *table) {
 		switch {
 		case i == 0:
 			c.Slot, c.Confidence, c.Why = "mark", 1, "it names the wall of the row"
+		case kinds[i] == ofResistance && kinds[i-1] != "insulation" && r.head.wallAsk(c.Heading) != nil:
+			c.Slot, c.Why = "", "" // what the wall must have, beside its inside finish
 		case kinds[i] == ofResistance && t.cols[i-1].Slot == "layers":
 			c.Slot, c.Why = "", ""
 			t.ofLayer[t.nums[i-1]] = t.nums[i]
@@ -47,7 +50,7 @@ func (r *reader) wallTypes(t *table) {
 
 // wallLimits takes what the remarks of a list of walls ask of the sheet there ("AB 10 perm
 // min., dries both ways") for limits of the rows on that wall, as a note that names the
-// wall tells them.
+// wall tells them; so too a column of their own ("Barrier permeance" over "10 perm min").
 func (r *reader) wallLimits(t *table) {
 	mark := t.column("mark")
 	if mark == 0 || t.has("layers") == 0 || t.has("install", "finish", "cover", "lap", "primer", "specified") > 0 {
@@ -60,6 +63,9 @@ func (r *reader) wallLimits(t *table) {
 		}
 		for i, col := range t.nums {
 			if t.cols[i].Slot != "remark" {
+				if words := r.askedOfWall(t, i, row); words != "" {
+					r.limitsIn(code+": "+words, t.at(row, col))
+				}
 				continue
 			}
 			for _, part := range r.words.splitList(text(t.sheet, row, col)) {
@@ -69,6 +75,78 @@ func (r *reader) wallLimits(t *table) {
 			}
 		}
 	}
+}
+
+// wallAsk is what a column of a list of walls asks of the rows on each of them: Heads is in
+// its heading and Not is not, Least or Most is in the heading or the cell, and a figure
+// alone has a unit of Units, by a word of the heading ("" else).
+type wallAsk struct {
+	Kind  string            `json:"kind"`
+	Says  string            `json:"says"`
+	Heads string            `json:"heads"`
+	Not   string            `json:"not"`
+	Least string            `json:"least"`
+	Most  string            `json:"most"`
+	Units map[string]string `json:"units"`
+
+	heads, not, least, most *regexp.Regexp
+}
+
+func (a *wallAsk) compile() (err error) {
+	for into, words := range map[**regexp.Regexp]string{&a.heads: a.Heads, &a.not: a.Not, &a.least: a.Least, &a.most: a.Most} {
+		if *into, err = regexp.Compile("(?i)" + words); err != nil {
+			return fmt.Errorf("wall_asks: %w", err)
+		}
+	}
+	return nil
+}
+
+// wallAsk is what the heading of a column asks of the rows on a wall, nil for nothing.
+func (h *headings) wallAsk(heading string) *wallAsk {
+	for i := range h.wallAsks {
+		if a := &h.wallAsks[i]; a.heads.MatchString(heading) && !a.not.MatchString(heading) {
+			return a
+		}
+	}
+	return nil
+}
+
+// asks says as a note would what a cell asks: "sheet 10 perm min" for "10 min" under
+// "Barrier permeance (perm)", "insulation R-10 min" for 10 under "Min R". Without a word
+// for the least or the most it asks nothing.
+func (a *wallAsk) asks(heading, cell string) string {
+	bound := ""
+	for _, words := range []string{cell, heading} {
+		least, most := a.least.MatchString(words), a.most.MatchString(words)
+		if least != most {
+			bound = map[bool]string{true: "min", false: "max"}[least]
+			break
+		}
+	}
+	figures := figureAlone.FindAllString(cell, -1)
+	if bound == "" || len(figures) != 1 {
+		return ""
+	}
+	unit := a.Units[""]
+	for word, of := range a.Units {
+		if word != "" && strings.Contains(strings.ToLower(heading+" "+cell), word) {
+			unit = of
+		}
+	}
+	return a.Says + " " + strings.ReplaceAll(unit, "#", figures[0]) + " " + bound
+}
+
+var figureAlone = regexp.MustCompile(`\d+(?:\.\d+)?|\.\d+`)
+
+// askedOfWall is what a figure under a heading that asks for one asks of the rows there, ""
+// for nothing. A cell that names a layer tells of that.
+func (r *reader) askedOfWall(t *table, i, row int) string {
+	words, heading := strings.TrimSpace(text(t.sheet, row, t.nums[i])), t.cols[i].Heading
+	ask := r.head.wallAsk(heading)
+	if ask == nil || t.cols[i].Slot != "layers" && t.cols[i].Slot != "" || len(r.lex.find(words)) > 0 {
+		return ""
+	}
+	return ask.asks(heading, words)
 }
 
 // bounds holds for words with a figure of the kind that they call the least or the most.

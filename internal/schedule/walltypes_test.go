@@ -222,3 +222,31 @@ func TestNoWallsInBlocks(t *testing.T) {
 		}
 	}
 }
+
+// What a column of a list of walls asks is a limit of the rows on each wall; figures of what
+// the wall is made of, and cells that name a layer, are none. 12 perm is 686.6 ng.
+func TestColumnsThatAskOfAWall(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Wall | Membrane | Substrate | Primer | Touches
+D1 | EW-1 | SBS sheet | concrete | none | brick
+D2 | EW-2 | SBS sheet | concrete | none | brick
+D3 | EW-3 | SBS sheet | concrete | none | brick`}, page{name: "Walls", grid: `Type | Facing | Insulation | WRB | WRB perms | Sheathing | Interior | Req'd R-value | Batt R
+EW-1 | brick | wool | film sheet | 12 or more | gypsum | paint | 8.4 | 13
+EW-2 | stone | XPS | SBS sheet | < 0.2 | block | paint | 15 | 0
+EW-3 | siding | polyiso | film sheet | no limit | OSB | paint | - | 19
+`})
+	var got []string
+	for _, l := range s.Project.Limits {
+		bound := ""
+		if l.Min != nil {
+			bound = fmt.Sprintf("min %.2f", *l.Min)
+		} else if l.Max != nil {
+			bound = fmt.Sprintf("max %.2f", *l.Max)
+		}
+		got = append(got, fmt.Sprintf("%s %s %s", l.Scope, l.Kind, bound))
+	}
+	want := []string{"ew-1 vapor_ng min 686.56", "ew-1 insulation_m2kw min 1.48", "ew-2 vapor_ng max 11.44", "ew-2 insulation_m2kw min 2.64"}
+	if !slices.Equal(got, want) {
+		t.Errorf("got  %q\nwant %q", got, want)
+	}
+}
