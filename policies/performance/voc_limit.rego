@@ -9,6 +9,7 @@
 #   id: performance-voc-limit
 #   topic: performance
 #   severity: error
+#   looks: across rows
 #   reason: The product has more VOC than the project allows on site.
 #   remedy: Use a product within the limit that the sheet's data lists, and check its minimum temperature.
 #   source: the project's notes
@@ -16,6 +17,7 @@
 #   example: "PR-4: 420 g/L; the notes allow primers 250 g/L"
 package performance.voc_limit
 
+import data.lib.facts
 import data.lib.finding
 import data.lib.limits
 import data.lib.measure
@@ -58,6 +60,24 @@ _over(product, figure) := [{"line": use.line, "item": use.item, "limit": limit} 
 _is_of_one_row(uses) if {
 	count({use.line.id | some use in uses}) == 1
 	uses[0].item.slot in {"material", "tag"}
+}
+
+# Nor is what one row chose otherwise than the other rows of its sheet did.
+_is_of_one_row(uses) if {
+	count({use.line.id | some use in uses}) == 1
+	use := uses[0]
+	use.item.slot in data.performance.voc.chosen_slots
+	some other in facts.live_lines
+	other.id != use.line.id
+	_own_product(other) == _own_product(use.line)
+	some beside in facts.items_in(other, [use.item.slot])
+	beside.product != ""
+	beside.product != use.item.product
+}
+
+_own_product(line) := product if {
+	product := facts.main_items(line)[0].product
+	product != ""
 }
 
 # A limit for a place or a case ("indoors") is broken by the row, and not by the product.

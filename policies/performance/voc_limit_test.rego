@@ -94,3 +94,26 @@ test_near_an_intake[place] if {
 	count([f | some f in found; f.line == "W!12"]) == n
 	count(found) == n
 }
+
+# A primer that one row has where the other rows of its sheet have another was chosen there.
+test_chosen_by_one_row[name] if {
+	some name, case in {
+		"the others have another": {"other": "PR-2", "own": "FL-2", "at": {"W!12"}},
+		"the others have the same": {"other": "PR-4", "own": "FL-2", "at": {"product"}},
+		"the others are of another sheet": {"other": "PR-2", "own": "FL-9", "at": {"product"}},
+	}
+	strong := desk.product("PR-4", 15, {"role": "primer", "figures": {"voc_gl": desk.figure(420, "420", "g/L")}})
+	mild := desk.product("PR-2", 16, {"role": "primer", "figures": {"voc_gl": desk.figure(90, "90", "g/L")}})
+	rows := [
+		desk.row(12, "FL-2", {"items": [
+			object.union(desk.own(12, "FL-2"), {"product": "FL-2"}),
+			desk.named(12, bench.butyl_primer, "PR-4"),
+		]}),
+		desk.row(13, case.own, {"items": [
+			object.union(desk.own(13, case.own), {"product": case.own}),
+			desk.named(13, bench.butyl_primer, case.other),
+		]}),
+	]
+	found := voc_limit.findings with input as desk.document(rows, [strong, mild], [_note])
+	{where | some f in found; where := object.get(f, "line", "product")} == case.at
+}
