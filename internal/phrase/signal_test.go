@@ -754,3 +754,38 @@ func TestOpenChoice(t *testing.T) {
 		}
 	}
 }
+
+// Several things that are missing at an edge, primer that waits for a night, a leg over the
+// sheet that was on before it, and weeps; with words that only look like them.
+func TestEdgesLegsAndWeeps(t *testing.T) {
+	r := reader(t)
+	watched := []string{"edge_open", "primed_ahead", "lap_reversed", "weeps"}
+	for text, want := range map[string]string{
+		"top: no bead or bar":                                     "edge_open",
+		"no clamp, no mastic at the head":                         "edge_open",
+		"leading edge was not sealed":                             "edge_open",
+		"leading edges sealed each day":                           "",
+		"primed 4 May, sheeted the following morning":             "primed_ahead",
+		"primed the evening before, no repriming":                 "primed_ahead",
+		"primed 4 May, covered the next day with wool":            "",
+		"primed and sheet on same day":                            "!primed_ahead",
+		"membrane was up, so the upturn was set over it":          "lap_reversed",
+		"back leg face mounted on the membrane":                   "lap_reversed",
+		"membrane was up, so the upturn was slipped in behind it": "",
+		"leg surface mounted on block":                            "",
+		"dams at both ends, weep holes not shown":                 "!weeps",
+		"without weeps":                                           "!weeps",
+		"weep vents at 600":                                       "weeps",
+		"no weeps plugged":                                        "",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -41,7 +41,7 @@ findings contains found if {
 
 # In words alone: "turned up on the outside of FM-2 above", "upstand lapped onto the face of FM-2".
 findings contains found if {
-	some line in sheet.lines
+	some line in array.concat(sheet.lines, _legs)
 	item := _lapped_outside(line)[0]
 	message := naming.say("%s laps over the outside of %s above it (\"%s\")", [
 		naming.plain(facts.main_items(line)[0]),
@@ -74,6 +74,22 @@ findings contains found if {
 		trim_space(pair.lower.clause),
 	])
 	found := finding.at_with(line, ["material", "tag", pair.lower.slot, pair.lower.at.cell], message, {})
+}
+
+# A metal flashing with a leg that is turned up; that of a coping or counterflashing comes down.
+_legs := [line |
+	some line in facts.live_lines
+	line.role in data.sequence.order.metal_roles
+	not _hangs(line)
+	some slot in data.sequence.order.lap_slots
+	regex.match(data.sequence.order.leg_up, lower(line.texts[slot]))
+]
+
+_hangs(line) if {
+	item := facts.main_items(line)[0]
+	texts := array.concat([line.place, item.text, item.name], [text | some text in facts.product_of(item).texts])
+	some text in texts
+	regex.match(data.sequence.order.hangs, lower(text))
 }
 
 _from_the_ground(line) := [{"lower": below, "upper": upper} |

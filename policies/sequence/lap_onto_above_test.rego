@@ -146,3 +146,20 @@ test_silent_where_it_comes_down if {
 	})
 	count(_told([over], [])) == 0
 }
+
+# The upturned leg of a metal flashing ends behind the sheet; that of a coping comes down over it.
+test_leg_of_metal[name] if {
+	some name, case in {
+		"back leg": {"edge": "back leg bonded on the face of wall sheet", "place": "Shelf angle", "n": 1},
+		"coping": {"edge": "back leg bonded on the face of wall sheet", "place": "Coping", "n": 0},
+		"leg that is not turned up": {"edge": "drip leg bonded on the face of wall sheet", "place": "Shelf angle", "n": 0},
+	}
+	over := object.union(_wall, {"clause": case.edge, "signals": []})
+	metal := bench.sheet({
+		"role": "metal",
+		"place": case.place,
+		"items": [bench.own, over],
+		"texts": {"edge": case.edge},
+	})
+	count(lap_onto_above.findings) == case.n with input as bench.document([metal], [], [])
+}
