@@ -6,6 +6,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"abut/internal/knowledge"
 	"abut/internal/phrase"
@@ -346,7 +347,22 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
 		return false
 	}
-	return !rule.Subject || r.words.hasAny(firstWords(in.sentence, 5), rule.Words) || r.toldOf(rule, q, in.sentence)
+	return !rule.Subject || r.words.hasAny(firstWords(subjectBefore(in.sentence, q.Start), 5), rule.Words) || r.words.hasAny(firstWords(in.sentence, 5), rule.Words) ||
+		r.toldOf(rule, q, in.sentence)
+}
+
+// subjectBefore is the sentence from where it tells of a figure: without the number of the
+// note, and after the colon of the materials that it is about ("2. Sheets, tapes: laps 3 in.").
+func subjectBefore(sentence string, figure int) string {
+	from := 0
+	if m := numbered.FindStringIndex(sentence); m != nil && m[1] <= figure {
+		_, letter := utf8.DecodeLastRuneInString(sentence[:m[1]])
+		from = m[1] - letter
+	}
+	if i := strings.LastIndex(sentence[from:figure], ": "); i >= 0 {
+		from += i + 2
+	}
+	return sentence[from:]
 }
 
 // toldOf holds for a sentence that begins with what it asks something of, and has the

@@ -919,3 +919,18 @@ func TestUpturnAfterItsBound(t *testing.T) {
 		t.Errorf("limit %+v", l)
 	}
 }
+
+// What a note is about may stand before a colon, and its number before that; a lap that is
+// told far into a sentence about something else is no limit.
+func TestSubjectAfterAColon(t *testing.T) {
+	for note, want := range map[string]bool{
+		"3. Peel and stick sheets and window tapes: laps 3 in. minimum, sides and ends.": true,
+		"Every membrane, tape and strip of the walls: lap 3 in. at least.":               true,
+		"3. Wrap the posts of the canopy with tape so that it laps 3 in. minimum.":       false,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Lap\nD1 | SBS sheet | CMU | 3 in\n\nNOTES\n"+note+"\n")
+		if l := limit(s, "lap_mm"); (l != nil) != want {
+			t.Errorf("%q: %+v", note, l)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package schedule
 import (
 	"fmt"
 	"regexp"
+	"strings"
 
 	"abut/internal/phrase"
 )
@@ -10,12 +11,17 @@ import (
 // spreadFigure tells the wet film of what is put on by how far it goes: "1 gal covers
 // 100 sf", "26 sf/gal", "1.5 L/m2". Between stands between a volume and the area that
 // it covers, or an area and its volume; Not is in the words of another liquid or of
-// what was bought.
+// what was bought. Bare is an area without its unit after a volume, which is the one of
+// BareUnits by the unit of the volume, where the film is one that can be: within BareMM.
 type spreadFigure struct {
-	Between string `json:"between"`
-	Not     string `json:"not"`
-	between *regexp.Regexp
-	not     *regexp.Regexp
+	Between   string            `json:"between"`
+	Not       string            `json:"not"`
+	Bare      string            `json:"bare"`
+	BareUnits map[string]string `json:"bare_units"`
+	BareMM    [2]float64        `json:"bare_mm"`
+	between   *regexp.Regexp
+	not       *regexp.Regexp
+	bare      *regexp.Regexp
 }
 
 func (w *spreadFigure) compile() (err error) {
@@ -24,6 +30,9 @@ func (w *spreadFigure) compile() (err error) {
 	}
 	if w.not, err = regexp.Compile("(?i)" + w.Not); err != nil {
 		return fmt.Errorf("spread.not: %w", err)
+	}
+	if w.bare, err = regexp.Compile("(?i)" + w.Bare); err != nil {
+		return fmt.Errorf("spread.bare: %w", err)
 	}
 	return nil
 }
@@ -61,7 +70,11 @@ func (r *reader) wetSpread(l *Line, sentence string, at At) {
 			mm := overArea(q, list[i+1])
 			f.Min, f.Max, f.Text = &mm, &mm, sentence[q.Start:list[i+1].End]
 		default:
-			continue
+			mm, end := r.overBare(sentence, q)
+			if end == 0 {
+				continue
+			}
+			f.Min, f.Max, f.Text = &mm, &mm, sentence[q.Start:end]
 		}
 		keep(l.Figures, "wet_mm", f)
 	}
@@ -72,6 +85,24 @@ func (w *spreadFigure) parted(sentence string, a, b phrase.Quantity) bool {
 	kinds := a.Kind + " " + b.Kind
 	return (kinds == "volume area" || kinds == "area volume") && b.Min != nil && *a.Min > 0 && *b.Min > 0 &&
 		w.between.MatchString(sentence[a.End:b.Start])
+}
+
+// overBare is the film of a volume over an area that has no unit ("5 gal pail covered about
+// 320"), and where the words for it end, 0 for none: gallons go by square feet, and liters
+// by square meters.
+func (r *reader) overBare(sentence string, q phrase.Quantity) (mm float64, end int) {
+	w := &r.words.figures.Spread
+	found := w.bare.FindStringSubmatchIndex(sentence[q.End:])
+	unit := w.BareUnits[strings.ToLower(strings.Trim(q.Unit, ". "))]
+	if q.Kind != "volume" || found == nil || unit == "" {
+		return 0, 0
+	}
+	for _, area := range r.phrase.Quantities(sentence[q.End+found[2]:q.End+found[3]]+" "+unit, "area") {
+		if mm = overArea(q, area); w.BareMM[0] <= mm && mm <= w.BareMM[1] {
+			return mm, q.End + found[3]
+		}
+	}
+	return 0, 0
 }
 
 // overArea is the volume in liters over the area in square meters, in millimeters.

@@ -34,7 +34,8 @@ type wordFigure struct {
 	Bare  string `json:"bare"`
 	Unit  string `json:"unit"`
 	Like  string `json:"like"`
-	Most  bool   `json:"most"` // an upper end alone is the figure: "up to 240 F"
+	Most  bool   `json:"most"`  // an upper end alone is the figure: "up to 240 F"
+	Exact bool   `json:"exact"` // a least or most is none: "2 in. min"
 	words *regexp.Regexp
 	not   *regexp.Regexp
 	bare  *regexp.Regexp
@@ -82,7 +83,7 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 	for i := range list {
 		one := &list[i]
 		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)) {
-			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && one.names(text, q.Start, q.End) {
+			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && !(one.Exact && q.Bound != "") && one.names(text, q.Start, q.End) {
 				keep(figures, one.Key, figureTold(q, at))
 			}
 		}

@@ -251,3 +251,42 @@ W6 | butyl flashing | CMU wall | none | 150 | turned up 40 at ends | end dam 1 1
 		"W7": {"upturn_mm": 190}, "W5": {"upturn_mm": 152.4, "end_dam_mm": none}, "W6": {"upturn_mm": none, "end_dam_mm": 38.1},
 	})
 }
+
+// An area without a unit after the volume that covered it: gallons go by square feet, liters
+// by square meters. Counts, days and films that cannot be are no area.
+func TestWetFilmsOverBareAreas(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | FL-1 | CMU | none | 2 gal kit did roughly 150, rolled
+W2 | FL-1 | CMU | none | 20 L drum covered only 25 in all
+W3 | FL-1 | CMU | none | 5 gal pail covered 12 openings
+W4 | FL-1 | CMU | none | 5 gal pail went 100 days
+W5 | FL-1 | CMU | none | 1 gal primer covered about 300
+W6 | FL-1 | CMU | none | 5 gal covered 24, 26 and 28
+W7 | FL-1 | CMU | none | 5 gal pail covered 300 lf of joint`}, page{name: "P", grid: `
+Tag | Type | Dry thickness, mils | Apply min °F | Max days open
+FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"wet_mm": 0.5432765}, "W2": {"wet_mm": 0.8}, "W3": {"wet_mm": none}, "W4": {"wet_mm": none},
+		"W5": {"wet_mm": none}, "W6": {"wet_mm": none}, "W7": {"wet_mm": none},
+	})
+}
+
+// The lap that a remark tells beside its column; what is asked for, what laps onto something
+// else, and the laps of tapes and patches are no such lap.
+func TestLapsInRemarks(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap (in) | Remarks
+W1 | SBS sheet | CMU | none | 3 | like W4, but laps only 2 in
+W2 | SBS sheet | CMU | none | 3 | roll ran short, laps came out at 1-1/2"
+W3 | SBS sheet | CMU | none | 3 | rolled, 2 in side laps
+W4 | SBS sheet | CMU | none | 3 | laps 2 in onto flashing
+W5 | SBS sheet | CMU | none | 3 | patch laps 2 in
+W6 | SBS sheet | CMU | none | 3 | laps 2 in min by code
+W7 | SBS sheet | CMU | none | 3 | end laps 2 in from joint
+W8 | SBS sheet | CMU | none | 3 | was to be 2 in laps`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"told_lap_mm": 50.8}, "W2": {"told_lap_mm": 38.1}, "W3": {"told_lap_mm": 50.8}, "W4": {"told_lap_mm": none},
+		"W5": {"told_lap_mm": none}, "W6": {"told_lap_mm": none}, "W7": {"told_lap_mm": none}, "W8": {"told_lap_mm": none},
+	})
+}

@@ -5,7 +5,7 @@
 #   within two years and is the first place to let water through. The highest figure that the notes state for the
 #   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
 #   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
-#   for 2 in.
+#   for 2 in. A lap that a remark tells counts beside that of the column.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence
@@ -26,7 +26,7 @@ import data.lib.sheet
 
 findings contains found if {
 	some line in sheet.lines
-	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short(line, kind)]
+	short := _shorts(line)
 	count(short) > 0
 	message := naming.say("%s laps %s", [
 		naming.plain(_lapped(line)),
@@ -38,6 +38,11 @@ findings contains found if {
 		"related": [note | some i, one in short; not _is_same_note(short, i); some note in one.related],
 	})
 }
+
+_shorts(line) := short if {
+	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short(line, kind)]
+	count(short) > 0
+} else := [one | one := _short(line, "told_lap_mm")]
 
 # Sides and ends that are both short are one mistake of one row.
 _short(line, kind) := {
@@ -54,7 +59,7 @@ _short(line, kind) := {
 	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
 	says := sprintf("%s%s; %s %s", [
 		measure.as_said("length", lap),
-		{"lap_mm": "", "end_lap_mm": " at its ends"}[kind],
+		{"lap_mm": "", "end_lap_mm": " at its ends", "told_lap_mm": " by the words of the row"}[kind],
 		need.says,
 		measure.beside(need.mm, "length", need.like, lap),
 	])

@@ -82,3 +82,17 @@ test_usual_figure_of_a_permeable_sheet[mm] if {
 	item := object.union(bench.own, {"keys": ["vapor-permeable-self-adhered-membrane", "acrylic-adhesive", "polyolefin"]})
 	count(_found(object.union(_lap(mm, "onto each side"), {"items": [item]}), [])) == n
 }
+
+# A remark tells another lap than the column; it is told once where both are short.
+test_lap_in_a_remark if {
+	told := bench.figure(38, null, "38", "mm")
+	one := _found({"figures": {"lap_mm": bench.figure(75, null, "75", "mm"), "told_lap_mm": told}}, [_walls])
+	{f.message | some f in one} == {concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps 38 mm by the words of the row;",
+		"the notes ask for 1.97 in",
+	])}
+	both := _found({"figures": {"lap_mm": bench.figure(30, null, "30", "mm"), "told_lap_mm": told}}, [_walls])
+	{f.message | some f in both} == {"FM-1 (rubberized-asphalt-membrane) laps 30 mm; the notes ask for 1.97 in"}
+	fine := bench.figure(75, null, "75", "mm")
+	count(_found({"figures": {"lap_mm": fine, "told_lap_mm": fine}}, [_walls])) == 0
+}
