@@ -62,6 +62,7 @@ type limitRules struct {
 	Letters  letterWords         `json:"letters"`
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
+	Forms    []string            `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
 	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
 	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string            `json:"place_skip"`
@@ -510,8 +511,15 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Keys = r.tagKeys(in.before)
 	}
 	if rule.KeysAfter {
-		if l.Keys = r.sheetsIn(in.after); len(l.Keys) == 0 { // "concrete to take FM-2: 21 days"
-			l.Keys = r.sheetsIn(in.before)
+		after, before := in.after, in.before
+		if more := !strings.HasSuffix(in.sentence, after); more && listed.MatchString(after) {
+			after = "" // "sheets 14 days, fluids 28 days"
+		}
+		if !strings.HasPrefix(in.sentence, before) { // what follows the figure before is of that
+			before = before[strings.LastIndexAny(before, ",;")+1:]
+		}
+		if l.Keys = r.sheetsIn(after); len(l.Keys) == 0 { // "concrete to take FM-2: 21 days"
+			l.Keys = r.sheetsIn(before)
 		}
 	}
 	if rule.Scope {

@@ -934,3 +934,28 @@ func TestSubjectAfterAColon(t *testing.T) {
 		}
 	}
 }
+
+// The ages of concrete under sheets and under what is put on wet, in one note: each has
+// its own, whichever stands first.
+func TestAgeUnderFluids(t *testing.T) {
+	for note, fluid := range map[string]float64{
+		"Concrete 10 days old before sheets, 30 days before fluid applied membranes.":   30,
+		"Concrete age: sheets 10 days, liquid-applied membranes 30 days.":               30,
+		"Concrete 30 days old before fluids, 10 days before sheets.":                    30,
+		"Concrete must be 21 days old before fluid-applied waterproofing is rolled on.": 21,
+	} {
+		s := read(t, oneWall+note+"\n")
+		found := 0
+		for _, l := range s.Project.Limits {
+			if own := strings.Join(l.Keys, " ") == "fluid-applied-unspecified"; l.Kind == "concrete_age_days" && own {
+				found++
+				if !near(l.Min, fluid) {
+					t.Errorf("%s: %v", note, value(l.Min))
+				}
+			}
+		}
+		if found != 1 {
+			t.Errorf("%s: %+v", note, s.Project.Limits)
+		}
+	}
+}

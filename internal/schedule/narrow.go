@@ -273,7 +273,7 @@ func (r *reader) sheetsIn(text string) []string {
 		if role := r.words.roleByClass[class]; m.product < 0 && role != "membrane" && role != "flashing" || len(keys) == 0 {
 			continue
 		}
-		if strings.HasSuffix(keys[0], "-unspecified") {
+		if strings.HasSuffix(keys[0], "-unspecified") && !slices.Contains(r.limitRules.Forms, keys[0]) {
 			keys = keys[1:]
 		}
 		if len(keys) > 0 {

@@ -196,6 +196,13 @@ _fits(wanted, keys) if {
 # _means: the material has one of the keys, or the line is of the product that they name.
 _means(wanted, _, keys) if _fits(wanted, keys)
 
+# All that is put on wet, where the words name it by that alone: "28 days before fluid-applied barriers".
+_means(wanted, _, keys) if {
+	data.lib.scope.fluid in wanted
+	some key in keys
+	regex.match(data.performance.films.applied, key)
+}
+
 _means(wanted, line, keys) if {
 	items := facts.main_items(line)
 	some item in items

@@ -231,3 +231,14 @@ test_scope_in_what_was_specified[name] if {
 	row := object.union(_line, {"items": [], "texts": {"specified": case[0], "type": ""}})
 	count([1 | limits.in_scope("through-wall", row)]) == case[1]
 }
+
+# What a note asks of all that is put on wet holds for a fluid, and for no sheet.
+test_asked_of_fluids if {
+	fluid := object.union(_limit, {"keys": ["fluid-applied-unspecified"], "roles": []})
+	project := {"limits": [fluid], "signals": []}
+	held := {family |
+		some family in ["fluid-applied-acrylic-air-barrier", "liquid-flashing", "butyl-membrane"]
+		limits.limits_for("voc_gl", _line, [family], "membrane")[0] with input.project as project
+	}
+	held == {"fluid-applied-acrylic-air-barrier", "liquid-flashing"}
+}
