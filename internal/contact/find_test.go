@@ -646,3 +646,28 @@ SB-2 | SBS asphalt sheet | 70 | 60`), "!2")
 		}
 	}
 }
+
+// Sheet metal that its own words call the separator parts what has it, or ends at it, from
+// the row's own; metal that is only named with it does not.
+func TestMetalSeparatorWith(t *testing.T) {
+	for touches, want := range map[string]bool{
+		"EP-1 w/ stainless separator":                   true,
+		"EP-1 stops at galvanized separator strip":      true,
+		"EP-1 ends on a stainless steel separator bar":  true,
+		"EP-1 w/ stainless bar":                         false,
+	} {
+		parted := false
+		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | SB-2 | CMU | none | `+touches+`
+D2 | SB-2 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+EP-1 | EPDM roof sheet | 70 | 90
+SB-2 | SBS asphalt sheet | 70 | 60`) {
+			parted = parted || c.Line == "!2" && name(c.B) == "EP-1" && c.Separator != nil
+		}
+		if parted != want {
+			t.Errorf("%s: parted %v", touches, parted)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package contact
 
 import (
+	"regexp"
 	"slices"
 
 	"abut/internal/schedule"
@@ -153,8 +154,18 @@ func fills(s *schedule.Item) bool {
 // separates holds for separator classes and for what the words put between.
 func separates(s *schedule.Item) bool {
 	return s.Class == "separator" || slices.Contains(s.Keys, "separator") || s.Class == "tape" && slices.Contains(s.Signals, "separator") ||
-		s.Relation == "separated_by" && s.Side == "object" || s.Relation == "between" && s.Side != "object" && s.Class != "roofing"
+		s.Relation == "separated_by" && s.Side == "object" || isMetalBetween(s) || s.Relation == "between" && s.Side != "object" && s.Class != "roofing"
 }
+
+// isMetalBetween holds for sheet metal that its own words call the separator, which another
+// has or ends at: "FM-1 with steel separator", "the rubber stops at a stainless separator strip".
+func isMetalBetween(s *schedule.Item) bool {
+	met := s.Relation == "with" || s.Relation == "at" || s.Relation == "on"
+	return met && s.Side == "object" && s.Class == "flashing-metal" && slices.Contains(s.Signals, "separator") && ownSeparator.MatchString(s.Text)
+}
+
+// ownSeparator is the word by which a thing itself is called the separator.
+var ownSeparator = regexp.MustCompile(`(?i)\bseparat(?:or|ion)\b`)
 
 // follows holds for "gasket, separated by tape": a clause that names no other
 // side tells of the material just before it.
