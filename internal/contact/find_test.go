@@ -651,10 +651,10 @@ SB-2 | SBS asphalt sheet | 70 | 60`), "!2")
 // the row's own; metal that is only named with it does not.
 func TestMetalSeparatorWith(t *testing.T) {
 	for touches, want := range map[string]bool{
-		"EP-1 w/ stainless separator":                   true,
-		"EP-1 stops at galvanized separator strip":      true,
-		"EP-1 ends on a stainless steel separator bar":  true,
-		"EP-1 w/ stainless bar":                         false,
+		"EP-1 w/ stainless separator":                  true,
+		"EP-1 stops at galvanized separator strip":     true,
+		"EP-1 ends on a stainless steel separator bar": true,
+		"EP-1 w/ stainless bar":                        false,
 	} {
 		parted := false
 		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches

@@ -100,6 +100,7 @@ type reader struct {
 	codes      map[string]bool     // codes of walls that rows stand under
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
+	scale      string            // of all temperatures of the workbook, "" where they have two or none
 	unitsSaid  []string          // what a title block tells beside "Units"
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet

@@ -21,6 +21,7 @@ type readingWords struct {
 	Pulls string      `json:"pulls"` // the results of pull tests, and their unit
 	pulls *regexp.Regexp
 	Night nightWords    `json:"night"`
+	Plain plainReading  `json:"plain"`
 	List  []readingWord `json:"list"`
 	not   *regexp.Regexp
 	past  *regexp.Regexp
@@ -31,6 +32,36 @@ type readingWords struct {
 type bareReading struct {
 	Before, After string
 	before, after *regexp.Regexp
+}
+
+// plainReading tells a reading without its degrees ("surf 38", "block 121 by IR gun"): what
+// stands before and after the figure. Weak words before it name as well what is counted or
+// measured, so that Told, words of a thermometer or of sun and shade, must stand in the sentence.
+type plainReading struct {
+	Strong, Weak, Behind, After, Told string
+	Least, Most                       map[string]float64 // in each scale
+	Like                              []string           // each with one figure, wherever it stands
+	strong, weak, behind, after, told *regexp.Regexp
+	like                              []*regexp.Regexp
+}
+
+func (w *plainReading) compile() (err error) {
+	for _, one := range []struct {
+		to   **regexp.Regexp
+		text string
+	}{{&w.strong, "(?:" + w.Strong + ")$"}, {&w.weak, "(?:" + w.Weak + ")$"}, {&w.behind, w.Behind}, {&w.after, w.After}, {&w.told, w.Told}} {
+		if *one.to, err = regexp.Compile("(?i)" + one.text); err != nil {
+			return fmt.Errorf("plain: %w", err)
+		}
+	}
+	for _, text := range w.Like {
+		one, err := regexp.Compile("(?i)" + strings.ReplaceAll(text, "#", `(\d{1,3})`))
+		if err != nil {
+			return fmt.Errorf("plain.like: %w", err)
+		}
+		w.like = append(w.like, one)
+	}
+	return nil
 }
 
 // nightWords stand beside the temperature of a night; Not before a limit for nights.
@@ -71,6 +102,9 @@ func (w *readingWords) compile() (err error) {
 	}
 	if w.Night.not, err = regexp.Compile("(?i)" + w.Night.Not); err != nil {
 		return fmt.Errorf("night.not: %w", err)
+	}
+	if err := w.Plain.compile(); err != nil {
+		return err
 	}
 	for i := range w.List {
 		one := &w.List[i]
@@ -248,6 +282,7 @@ func (r *reader) readings(l *Line, c source) {
 		return
 	}
 	r.pullTests(l, c)
+	c.text = r.withScale(c.text)
 	r.nightReading(l, c)
 	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
 		f.At = c.at
@@ -258,6 +293,53 @@ func (r *reader) readings(l *Line, c source) {
 		}
 	}
 }
+
+// withScale writes the degrees of the workbook behind the readings of a remark that tell
+// none: on a job with one scale nobody writes it.
+func (r *reader) withScale(text string) string {
+	if r.scale == "" || !strings.ContainsAny(text, "0123456789") {
+		return text
+	}
+	var out strings.Builder
+	last := 0
+	for _, at := range plainDegrees.FindAllStringIndex(text, -1) {
+		if r.words.readings.Plain.tells(text, at[0], at[1], r.scale) {
+			out.WriteString(text[last:at[1]] + " " + r.scale)
+			last = at[1]
+		}
+	}
+	return out.String() + text[last:]
+}
+
+// plainDegrees is a figure that temperatures are told in.
+var plainDegrees = regexp.MustCompile(`-?\b\d{1,3}\b`)
+
+// tells holds for a figure of a text that its words tell to be a reading.
+func (w *plainReading) tells(text string, start, end int, scale string) bool {
+	value, err := strconv.ParseFloat(text[start:end], 64)
+	least, known := w.Least[scale[len(scale)-1:]]
+	if err != nil || !known || value < least || value > w.Most[scale[len(scale)-1:]] {
+		return false
+	}
+	for _, one := range w.like {
+		for _, at := range one.FindAllStringSubmatchIndex(text, -1) {
+			if at[2] <= start && end <= at[3] {
+				return true
+			}
+		}
+	}
+	before, after := text[strings.LastIndexAny(text[:start], ";\n")+1:start], text[end:]
+	if w.behind.MatchString(after) {
+		return !joinedFigure.MatchString(before)
+	}
+	if !w.after.MatchString(after) {
+		return false
+	}
+	return w.strong.MatchString(before) || w.weak.MatchString(before) && w.told.MatchString(text)
+}
+
+// joinedFigure is what stands before a part of a figure: "8/14", "1.25", "L-3".
+var joinedFigure = regexp.MustCompile(`[\d\pL][./:-]?$|#$`)
 
 // nightReading takes the air of the night that follows, read or foretold, where the words
 // beside a temperature tell of it: "46 at 3 pm; 29 overnight", "night low -2 °C".

@@ -233,3 +233,45 @@ func TestWoodMoistureByItsMeter(t *testing.T) {
 		}
 	}
 }
+
+// On a job with one scale of temperatures a reading needs no degrees; what is counted or
+// measured in other ways is none, and on a job with two scales nothing is guessed.
+func TestReadingsWithoutDegrees(t *testing.T) {
+	for remark, want := range map[string]string{
+		"surf 38, rolled twice":                        "surface_c 3.3",
+		"ambient was 44 at start":                      "air_c 6.7",
+		"plywood read 122 by laser at 2 pm":            "surface_c 50.0",
+		"wall 41 in the shade, sun by ten":             "surface_c 5.0",
+		"88 air, plywood 104 by IR":                    "air_c 31.1 surface_c 40.0",
+		"low of 35 overnight, rolled by noon":          "night_c 1.7",
+		"freezer running, 30 inside, patch rolled":     "air_c -1.1",
+		"block 12 courses up":                          "",
+		"wall 14 and 15 done, roof next":               "",
+		"deck 40, bay 3, rolled":                       "",
+		"air 75 Pa, no leak":                           "",
+		"block 22 by the stair":                        "",
+		"freezer lot 22, 30 rolls inside":              "",
+		"surface must be 40 or more":                   "",
+		"patched the night of 12 May, wall dry":        "",
+		"2 coats, 35 mils dry at 16 places, no misses": "",
+	} {
+		book := `Mark | Membrane | Substrate | Primer | Touches | Remarks
+D1 | QB-1 | plywood | none | brick | ` + remark + `
+D2 | QB-1 | plywood | none | brick |
+
+Tag | Type | Apply min, °F`
+		one := read(t, book+"\nQB-1 | butyl sheet | 20\n")
+		figures := line(t, one, "D1").Figures
+		got := strings.TrimSpace(readingsOf(t, figures))
+		if f, told := figures["reading_night_c"]; told && !strings.Contains(got, "night") {
+			got = strings.TrimSpace(got + fmt.Sprintf(" night_c %.1f", *f.Min))
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", remark, got, want)
+		}
+		two := read(t, book+" | Service, °C\nQB-1 | butyl sheet | 20 | 80\n")
+		if f, told := line(t, two, "D1").Figures["reading_surface_c"]; told {
+			t.Errorf("%q in two scales: %+v", remark, f)
+		}
+	}
+}

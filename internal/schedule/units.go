@@ -133,6 +133,7 @@ func (r *reader) missingUnits(all []*table) {
 		}
 	}
 	degrees := degreesOf(all)
+	r.scale = firstNonEmpty(degrees, r.unitSaid("temperature", "reading_air"))
 	for _, t := range all {
 		for i := range t.cols {
 			if c := &t.cols[i]; c.Unit == "" && figureOf[c.Slot].kind == "temperature" {

@@ -24,7 +24,7 @@ import data.lib.sheet
 import data.lib.words
 
 findings contains found if {
-	some line in sheet.lines
+	some line in array.concat(sheet.lines, _metal)
 	primer.state(line) == "none"
 	all := array.concat(sheet.beds_of(line), sheet.beds_with(line))
 	beds := [bed | some bed in all; primer.needed(primer.asked(bed))]
@@ -35,6 +35,12 @@ findings contains found if {
 		"facts": sheet.judged(beds),
 	})
 }
+
+# A metal flashing with an adhesive on its back is asked about where its data names primers.
+_metal := [line |
+	some line in facts.live_lines
+	line.role in data.pairing.chemistry.metal_roles
+]
 
 _message(line, beds) := naming.say("%s goes on %s without primer (%s), but its data asks for %s there", [
 	naming.plain(beds[0].item),

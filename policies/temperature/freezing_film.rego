@@ -5,8 +5,10 @@
 #   place and dates of the row the odds of a frost in that time are even or worse. By day the air is warm enough, so
 #   nobody stops; the film freezes before it has set, and is dust or cracks by spring. The nights are taken as one like
 #   the other. So with data that asks for its least temperature for hours after the work too, where the mean of the
-#   nights lies clearly lower. It does not apply to sheets, nor where the work is heated, where readings of the nights
-#   are told, where the data tells no time, nor where the days are too cold as well, which temperature-cold-sheet tells.
+#   nights lies clearly lower, and with a water-borne film where the row tells of a night that is colder than its
+#   least, though without frost, which temperature-night-frost tells. It does not apply to sheets, nor where the work
+#   is heated, where milder nights are told, where the data tells no time, nor where the days are too cold as well,
+#   which temperature-cold-sheet tells.
 # custom:
 #   id: temperature-freezing-film
 #   topic: temperature
@@ -24,6 +26,7 @@ import data.lib.finding
 import data.lib.forecast
 import data.lib.naming
 import data.lib.odds
+import data.lib.thermometer
 import data.lib.thick
 import data.lib.words
 
@@ -60,6 +63,28 @@ findings contains found if {
 		degrees.write(round(window.mean_min_c), degrees.like(line, warm.check)),
 	])
 	found := finding.at_with(line, ["material", "tag", "install"], message, {"related": related})
+}
+
+# A night that the row itself tells, colder than the least of a film that dries by its water.
+findings contains found if {
+	some line in facts.live_lines
+	not odds.is_heated(line)
+	night := line.figures.reading_night_c
+	some limit in thermometer.limits(line)
+	item := limit.item
+	item.id in {own.id | some own in facts.main_items(line)}
+	thick.is_film(item)
+	facts.has_key(item, ["water-borne"])
+	night.min >= data.temperature.freezing.at_c
+	night.max < limit.figure.min - data.temperature.reading.tolerance_k
+	like := degrees.of_figure(limit.figure)
+	message := naming.say("%s goes on from %s, and dries by its water; the row tells of a night of %s", [
+		naming.plain(item),
+		degrees.write(limit.figure.min, like),
+		degrees.write(night.max, like),
+	])
+	related := [finding.related_product(facts.product_of(item), [limit.figure.at.cell], "its data")]
+	found := finding.at_with(line, [item.at.cell, night.at.cell, "install"], message, {"related": related})
 }
 
 _warm(line, window) := [{"item": item, "product": product_of, "slot": slot, "check": check, "says": says} |

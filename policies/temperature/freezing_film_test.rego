@@ -89,3 +89,34 @@ test_after_the_work[name] if {
 	}
 	count(_after(tc[0], tc[1], tc[2])) == tc[3]
 }
+
+_on_night(low, row) := found if {
+	night := object.union(bench.figure(low, low, "night", "°C"), {"at": {"sheet": "W", "row": 12, "cell": "O12"}})
+	least := {"figures": {"apply_min_c": object.union(
+		bench.figure(5, 5, "5 °C", "°C"),
+		{"at": {"sheet": "P", "row": 4, "cell": "E4"}},
+	)}}
+	own := object.union(_film, {"product": "LA-2"})
+	line := bench.sheet(object.union({"items": [own], "figures": {"reading_night_c": night}}, row))
+	found := freezing_film.findings with input as bench.document([line], [base.product("LA-2", least)], [])
+}
+
+test_night_that_the_row_tells if {
+	some f in _on_night(2, {})
+	f.message == concat(" ", [
+		"LA-2 (fluid-applied-acrylic-air-barrier) goes on from 5 °C, and dries by its water;",
+		"the row tells of a night of 2 °C",
+	])
+	f.cells == ["C12", "O12", "K12"]
+}
+
+test_night_silent[name] if {
+	dry := base.own(base.item("material", "LA-2", "fluid-applied-silicone-air-barrier", "membrane", ["silicone"]))
+	some name, tc in {
+		"as warm as asked": [4.6, {}],
+		"frost, which another rule tells": [-1, {}],
+		"heated": [2, {"signals": [bench.signal("heated", "shelter", "tent, heated")]}],
+		"no water to dry": [2, {"items": [object.union(dry, {"product": "LA-2"})]}],
+	}
+	count(_on_night(tc[0], tc[1])) == 0
+}

@@ -49,6 +49,14 @@ _most(reading) := "no more than " if reading.figure.min < reading.figure.max
 _is_outside(line, reading) if {
 	reading.what == "air"
 	odds.is_heated(line)
+	not _is_by_hand(line)
+}
+
+# A heat gun warms an edge in hand, and no air.
+_is_by_hand(line) if {
+	heats := [s.text | some s in line.signals; s.id == "heated"; not s.no]
+	count(heats) > 0
+	every text in heats { regex.match(data.temperature.reading.by_hand, lower(text)) }
 }
 
 _data(line, limit) := [finding.related_product(product, [limit.figure.at.cell], "its data")] if {

@@ -87,3 +87,11 @@ test_sheet_that_the_edge_runs_to if {
 	count(_at_edge("over")) == 0
 	count(_at_edge("clear_of")) == 0
 }
+
+# A heat gun warms what it is held to, and not the air that was read.
+test_heat_gun if {
+	gun := {"signals": [object.union(desk.said(12, "heated", "remark"), {"text": "heat gun"})]}
+	count(_found(object.union(_read("reading_air_c", -3), gun), _from(5, "5"))) == 1
+	tent := {"signals": array.concat(gun.signals, [desk.said(12, "heated", "shelter")])}
+	count(_found(object.union(_read("reading_air_c", -3), tent), _from(5, "5"))) == 0
+}
