@@ -171,3 +171,19 @@ func severalParts(text string, dates []phrase.Date) bool {
 	}
 	return len(dates) > 1
 }
+
+// coverMoved takes the day to which a remark says that what comes over the work was put
+// off: "cladding pushed to 3 Sep", "brick now 8/31".
+func (r *reader) coverMoved(l *Line, c source, order dayOrder) {
+	if c.slot != "remark" || r.words.movedNot.MatchString(c.text) {
+		return
+	}
+	for _, at := range r.words.coverMoved.FindAllStringIndex(c.text, -1) {
+		rest := upTo(";)", c.text[at[1]:])
+		found := r.phrase.ColumnDates(rest, order.DateOrder, r.year(l))
+		if len(found) > 0 && found[0].Start == 0 && found[0].State == "day" {
+			l.bareUntil(r.dayOf(sameSeason(found[0], l.Dates["install"], halfYear), c, order))
+			return
+		}
+	}
+}

@@ -198,3 +198,26 @@ W7 | SBS sheet | CMU | none | 3 Aug 2026 | 1 Sep 2026 | mortar needs 7 days befo
 		}
 	}
 }
+
+// A remark that names a later day for what comes over the work puts the cover off to it;
+// a day of something else, an earlier one, and one of a cover over a cover do not.
+func TestCoverMovedTo(t *testing.T) {
+	for remark, want := range map[string]string{
+		"stone crew left, veneer now 10/19":              "2026-10-19",
+		"siding pushed out to 12 Oct 2026":               "2026-10-12",
+		"panels won't be here before 10/5/2026":          "2026-10-05",
+		"cladding rescheduled for Oct 5, 2026":           "2026-10-05",
+		"cover moved from 9/1 to 9/15":                   "2026-09-15",
+		"brick now 8/20":                                 "2026-09-01",
+		"insulation on it already, brick now 10/19":      "2026-09-01",
+		"veneer samples now 10/19":                       "2026-09-01",
+		"crew now 10/19 on the north side":               "2026-09-01",
+		"inspector moved to 10/19":                       "2026-09-01",
+		"brick as planned. Scaffold moved to 10/19/2026": "2026-09-01",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Install date | Cover date | Remarks\nD1 | SBS sheet | CMU | none | 08/03/2026 | 09/01/2026 | "+remark+"\n")
+		if got := line(t, s, "D1").Dates["cover"].To; got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}

@@ -260,6 +260,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			r.leftOut(l, c)
 			r.textDates(l, c, orders)
 			r.coverSlips(l, c)
+			r.coverMoved(l, c, orders[""])
 			r.readings(l, c)
 			if c.slot == "material" {
 				r.dryFilm(l, c)

@@ -67,6 +67,8 @@ type wordlists struct {
 	namesRow           *regexp.Regexp    // words by which a bed is that of another row: "block, line 12"
 	coverSlips         *regexp.Regexp    // what a remark says comes over the work
 	slipsBy            *regexp.Regexp    // "add # to the date": so much later than the row's date
+	coverMoved         *regexp.Regexp    // "brick now", before the day to which what comes over the work was put off
+	movedNot           *regexp.Regexp    // words of a day that is no new one, or of another cover that stands
 	slipsNot           *regexp.Regexp    // "already", "delivery": the date stands, or it is of other work
 	ageTold            *regexp.Regexp    // "concrete age #"
 	bareUntil          *regexp.Regexp    // "stood open until", before the day on which it was covered
@@ -212,6 +214,8 @@ type readingFile struct {
 		CoverSlips    string              `json:"cover_slips"`
 		SlipsBy       string              `json:"slips_by"`
 		SlipsNot      string              `json:"slips_not"`
+		CoverMoved    string              `json:"cover_moved"`
+		MovedNot      string              `json:"moved_not"`
 		AgeTold       string              `json:"age_told"`
 		NamesRow      string              `json:"names_row"`
 		ThickBefore   string              `json:"thick_before"`
@@ -292,6 +296,8 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"cover_slips", "(?i)" + f.CoverSlips, &w.coverSlips},
 		{"slips_by", "(?i)" + f.SlipsBy, &w.slipsBy},
 		{"slips_not", "(?i)" + f.SlipsNot, &w.slipsNot},
+		{"cover_moved", "(?i)" + f.CoverMoved, &w.coverMoved},
+		{"moved_not", "(?i)" + f.MovedNot, &w.movedNot},
 		{"age_told", "(?i)" + f.AgeTold, &w.ageTold},
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers},
 		{"case_lead", "(?i)" + f.CaseLead, &w.caseLead},

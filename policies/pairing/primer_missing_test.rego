@@ -120,6 +120,7 @@ test_another_sheet_of_the_row_asks if {
 # A metal flashing with an adhesive back, whose data names primers; on metal its data asks for none.
 test_metal_with_an_adhesive[bed.text] if {
 	some bed, n in {bench.block: 1, bench.angle: 0}
-	metal := object.union(bench.item("material", "FM-1", "copper-sheet", "flashing-metal", ["copper", "metal"]), {"product": "FM-1"})
+	copper := bench.item("material", "FM-1", "copper-sheet", "flashing-metal", ["copper", "metal"])
+	metal := object.union(copper, {"product": "FM-1"})
 	count(_found([bench.own(metal), bed], object.union(_dash, {"role": "metal"}))) == n
 }

@@ -107,7 +107,7 @@ test_night_that_the_row_tells if {
 		"LA-2 (fluid-applied-acrylic-air-barrier) goes on from 5 °C, and dries by its water;",
 		"the row tells of a night of 2 °C",
 	])
-	f.cells == ["C12", "O12", "K12"]
+	f.cells == ["C12", "K12", "O12"]
 }
 
 test_night_silent[name] if {
