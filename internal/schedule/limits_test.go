@@ -959,3 +959,17 @@ func TestAgeUnderFluids(t *testing.T) {
 		}
 	}
 }
+
+// Notes that ask for the date of every cover; other words of covers ask for none.
+func TestCoverDateAsked(t *testing.T) {
+	for note, want := range map[string]bool{
+		"Each sheet must have a covering date.":             true,
+		"A cover date is required on all rows.":             true,
+		"Cover dates are those of the program of 12 March.": false,
+		"All covers are bolted.":                            false,
+	} {
+		if got := limit(read(t, oneWall+note+"\n"), "cover_date") != nil; got != want {
+			t.Errorf("%s: %v", note, got)
+		}
+	}
+}

@@ -1,10 +1,11 @@
 # METADATA
 # title: Bead that the notes do not let on the sheet
 # description: |
-#   The notes name the beads that a kind of sheet takes, or those that it does not take, and the row sets another at
-#   it. Oils of the one make the other slide or stain within two years, and neither maker answers for a pair that the
-#   project itself left out. It does not apply to a bead that the data of the sheet allows by name, to what a remark
-#   alone tells, nor to notes that speak of a season or of letters; a harm that is known is told by its own rule.
+#   The notes name the beads that a kind of sheet takes, or those that it does not take, or let only those meet a
+#   sheet that its data lists, and the row sets another at it. Oils of the one make the other slide or stain within
+#   two years, and neither maker answers for a pair that the project itself left out. It does not apply to a bead that
+#   the data of the sheet allows by name, to what a remark alone tells, nor to notes that speak of a season or of
+#   letters; a harm that is known is told by its own rule.
 # custom:
 #   id: contact-bead-barred
 #   topic: contact

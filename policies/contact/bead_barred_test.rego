@@ -49,3 +49,25 @@ test_silent_where_apart_or_allowed if {
 	count(_found(note, bench.contact(_sheet, _bead, {}), [allowed])) == 0
 	count(_found("", bench.contact(_sheet, _bead, {}), [])) == 0
 }
+
+_listing := object.union(bench.product("FM-1", {"suits": [bench.target("SE-5", [], ["SE-5"])]}), {"class": "membrane"})
+
+# Notes that let only the beads of the data's own list meet a sheet.
+test_listed_only[note] if {
+	some note, told in {
+		"No sealant at a sheet that is not listed in its data.": 1,
+		"Sealants at sheets must be listed in the Works With column.": 1,
+		"Only beads shown as compatible may touch the air barrier.": 1,
+		"Sealants: only listed colors.": 0,
+		"Sealants are listed in section 07 92.": 0,
+	}
+	count(_found(note, bench.contact(_sheet, _bead, {}), [_listing])) == told
+}
+
+test_listed_only_needs_a_list if {
+	note := "Only sealants named in the Works With column at sheets."
+	count(_found(note, bench.contact(_sheet, _bead, {}), [_listing])) == 1
+	five := object.union(_bead, {"product": "SE-5", "text": "SE-5"})
+	count(_found(note, bench.contact(_sheet, five, {}), [_listing])) == 0
+	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == 0
+}

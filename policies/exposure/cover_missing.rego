@@ -20,6 +20,7 @@ package exposure.cover_missing
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.limits
 import data.lib.measure
 import data.lib.naming
 import data.lib.sheet
@@ -43,10 +44,12 @@ findings contains found if {
 	found := finding.at_with(line, ["cover"], message, {"severity": _severity(line)})
 }
 
-# A cell left empty may only not be filled in; "TBD" says that nobody knows.
+# A cell left empty may only not be filled in, unless the notes ask for the date; "TBD" says that nobody knows.
 _severity(line) := "warning" if {
 	line.dates.cover.state == "unknown"
 	trim_space(object.get(line.dates.cover, "text", "")) != ""
+} else := "warning" if {
+	limits.limits_for("cover_date", line, [], line.role)[0]
 } else := "note"
 
 _is_excused(line) if {

@@ -73,3 +73,16 @@ test_not_set_yet if {
 	line := object.union(_state("missing"), {"dates": {"install": {"from": ""}}})
 	count(_found(line, "day", [_allows])) == 0
 }
+
+# Where the notes ask for the date of every cover, an empty cell is asked about too.
+test_notes_ask_for_the_date if {
+	asked := {
+		"kind": "cover_date", "min": null, "max": null, "roles": [], "keys": [], "scope": "", "when": [],
+		"text": "each line shall have a cover date", "at": {"sheet": "Notes", "row": 4, "cell": "A4"},
+	}
+	row := bench.sheet(_state("missing"))
+	doc := bench.document([row, _other("day")], [_allows], [])
+	with_notes := object.union(doc, {"project": object.union(doc.project, {"limits": [asked]})})
+	found := cover_missing.findings with input as with_notes
+	{f.severity | some f in found} == {"warning"}
+}

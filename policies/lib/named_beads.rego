@@ -2,8 +2,10 @@
 # title: Beads that notes name
 # description: |
 #   The notes say by their tags which beads a kind of sheet takes, or takes not: "asphaltic sheets: SE-3 only", "no SE-1
-#   on asphaltic sheets".
+#   on asphaltic sheets"; or that a sheet takes only those that its data lists.
 package lib.named_beads
+
+import data.lib.facts
 
 # note is the sentence of the notes by which the bead of a contact may not lie on its sheet; undefined without one.
 note(contact) := found if {
@@ -17,6 +19,32 @@ note(contact) := found if {
 		one.kind in sheet.keys
 		_bars(one, lower(bead.product))
 	][0]
+} else := found if {
+	contact.kind == "direct"
+	contact.from in data.contact.judging.letters.from
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.product != ""
+	bead.class in data.contact.judging.letters.beads
+	sheet.class in data.contact.settled.sheet.classes
+	_lists_beads(facts.product_of(sheet))
+	found := _listed_only[0]
+}
+
+# _listed_only are sentences of notes that let only those beads meet a sheet that its data names.
+_listed_only := [{"text": trim_space(text), "at": note.at} |
+	some note in object.get(input.project, "notes", [])
+	some text in regex.split(`[.;]\s+|[.;]$`, note.text)
+	said := lower(text)
+	not regex.match(data.contact.judging.named_beads.unless, said)
+	some like in data.contact.judging.named_beads.listed
+	regex.match(like, said)
+]
+
+# The data of the sheet has a list of beads; whether this one is on it, the data of the contact has told before.
+_lists_beads(product) if {
+	some target in object.get(product, "suits", [])
+	some id in target.products
+	lower(id) in _beads
 }
 
 _bars(one, bead) if bead in one.never

@@ -35,6 +35,37 @@ findings contains found if {
 	})
 }
 
+# A cell that leaves the primer to others names none, where the data asks for one of several by name.
+findings contains found if {
+	some line in sheet.lines
+	primer.state(line) in {"unclear", "named"}
+	every signal in data.pairing.primer.primed_signals { not facts.said(line, signal) }
+	every item in primer.named(line) { _is_only_a_word(item) }
+	cell := lower(trim_space(object.get(line.texts, "primer", "")))
+	regex.match(data.pairing.primer.left_open, cell)
+	beds := [bed | some bed in sheet.beds_of(line); primer.needed(primer.asked(bed))]
+	count(beds) > 0
+	count(primer.asked(beds[0]).primers) > 0
+	product := facts.product_of(beds[0].item)
+	message := naming.say("the primer of %s on %s is left open (\"%s\"), where its data asks for %s", [
+		naming.plain(beds[0].item),
+		words.list([bed.under.text | some bed in beds]),
+		trim_space(line.texts.primer),
+		primer.choice(primer.asked(beds[0])),
+	])
+	found := finding.at_with(line, ["material", "substrate", "primer"], message, {
+		"severity": "warning",
+		"related": [finding.related_product(product, ["accepts"], "its data on substrates and primers")],
+		"facts": sheet.judged(beds),
+	})
+}
+
+# "primer per mfr." names none.
+_is_only_a_word(item) if {
+	item.product == ""
+	item.family in {"", "primer-unspecified"}
+}
+
 _message(beds) := naming.say("no primer is given for %s on %s, where its data asks for %s", [
 	naming.plain(beds[0].item),
 	words.list([bed.under.text | some bed in beds]),

@@ -38,3 +38,33 @@ test_silent_without_a_primer_column if {
 	found := primer_blank.findings with input as bare
 	count(found) == 0
 }
+
+_listing := bench.product("FM-1", {"accepts": [bench.accepts("block", ["concrete-masonry"], "listed", ["P-1", "P-2"])]})
+
+test_left_open[cell] if {
+	some cell, n in {
+		"per manufacturer": 1,
+		"mfr's std": 1,
+		"as recommended": 1,
+		"TBD": 1,
+		"by roofer": 0,
+		"per detail 4": 0,
+	}
+	row := bench.schedule([bench.own(bench.sbs), bench.block], {"texts": {"primer": cell}}, [_listing])
+	found := primer_blank.findings with input as row
+	count([f | some f in found; f.severity == "warning"]) == n
+}
+
+test_left_open_where_none_is_named if {
+	count(_found([bench.own(bench.sbs), bench.block], {"texts": {"primer": "per maker"}})) == 0
+}
+
+# The word itself in a remark names no primer; a tag in it does.
+test_left_open_beside_a_remark[item.text] if {
+	word := bench.item("remark", "primer", "primer-unspecified", "primer", [])
+	named := object.union(bench.item("remark", "P-1", "solvent-primer", "primer", ["solvent-borne"]), {"product": "P-1"})
+	some item, n in {word: 1, named: 0}
+	row := bench.schedule([bench.own(bench.sbs), bench.block, item], {"texts": {"primer": "per maker"}}, [_listing])
+	found := primer_blank.findings with input as row
+	count(found) == n
+}
