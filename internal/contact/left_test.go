@@ -165,6 +165,8 @@ func TestNeighborWithSomethingBetween(t *testing.T) {
 	holdKinds(t, map[string]string{
 		"EPDM bulb gasket with a galvanized steel plate between": "separated",
 		"EPDM boot, with polyethylene film in between":           "separated",
+		"EPDM bulb gasket; polyethylene film where they meet":    "separated",
+		"EPDM bulb gasket; no film where they meet":              "direct",
 		"EPDM bulb gasket with no plate between":                 "direct",
 		"EPDM bulb gasket with galvanized steel clips":           "direct",
 	},

@@ -216,8 +216,9 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindProducts, r.fillUnknown)
 	r.nameProducts(all)
 	r.each(all, kindSchedule, r.ledByWalls)
-	used := map[string]bool{}
-	r.each(all, kindSchedule, func(t *table) { usedCodes(t, used) })
+	var schedules []*table
+	r.each(all, kindSchedule, func(t *table) { schedules = append(schedules, t) })
+	used := usedCodes(schedules)
 	for i := range b.Sheets {
 		if !b.Sheets[i].FeedsDropDowns() {
 			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)

@@ -161,21 +161,35 @@ func (r *reader) namesProduct(words string) bool {
 // name where it has the cell to itself.
 var plainWord = regexp.MustCompile(`^\p{Lu}\p{Ll}{2,}$`)
 
-// usedCodes are the words of the schedule's cells that a note may explain.
-func usedCodes(t *table, used map[string]bool) {
-	for row := t.first; row <= t.last; row++ {
-		for i, col := range t.nums {
-			if slot := t.cols[i].Slot; slot == "reference" || slot == "place" || slot == "group" {
-				continue // "N1, N4" are notes that the row cites, "W2" its wall
-			}
-			cell := text(t.sheet, row, col)
-			for _, w := range cellWords(cell) {
-				if w == cell || !plainWord.MatchString(w) {
-					used[w] = true
+// usedCodes are the words of the schedules' cells that a note may explain. The codes of
+// walls are none, though a remark names one ("as W2"), unless one has a cell of materials
+// to itself.
+func usedCodes(tables []*table) map[string]bool {
+	used, alone, walls := map[string]bool{}, map[string]bool{}, map[string]bool{}
+	for _, t := range tables {
+		for row := t.first; row <= t.last; row++ {
+			for i, col := range t.nums {
+				cell := text(t.sheet, row, col)
+				switch t.cols[i].Slot {
+				case "reference", "place":
+					continue // "N1, N4" are notes that the row cites
+				case "group":
+					for _, w := range cellWords(cell) {
+						walls[w] = true
+					}
+					continue
+				}
+				for _, w := range cellWords(cell) {
+					used[w] = used[w] || w == cell || !plainWord.MatchString(w)
+					alone[w] = alone[w] || w == cell
 				}
 			}
 		}
 	}
+	for w := range walls {
+		used[w] = used[w] && alone[w]
+	}
+	return used
 }
 
 // toldSentences sorts the sentences of a note by what they open with; one that

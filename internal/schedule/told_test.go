@@ -154,3 +154,20 @@ func TestPullInKilopascals(t *testing.T) {
 		t.Error("a pressure of air is no pull")
 	}
 }
+
+// A note that begins with the code of a wall tells of no product, though a remark names
+// the wall as well.
+func TestWallsAreNoProducts(t *testing.T) {
+	s := readPages(t, page{name: "Conditions", grid: `
+EW2 has wool in its studs: sheet 8 perms or more, 40 mil. Primer on all faces.
+KB2 SBS sheet, 40 mil. Lay from 20 F up. Open 30 days.`}, page{name: "Work", grid: `
+Mark|Wall|Material|Substrate|Primer|Installed|Comments
+A-1|EW1|KB2|concrete|none|2026-06-01|laps on to that of EW2
+A-2|EW2|KB2|gypsum|none|2026-06-08|`})
+	if len(s.Products) != 1 || s.Products[0].Tag != "KB2" {
+		t.Errorf("products %+v, want KB2 alone", s.Products)
+	}
+	if l := limit(s, "vapor_ng"); l == nil || l.Scope != "ew2" {
+		t.Errorf("limit %+v, want one of EW2", l)
+	}
+}

@@ -103,7 +103,6 @@ _all contains name if {
 # A row that tells the layers of a wall, and no work.
 _is_build_up(line) if {
 	not line.cells.install
-	not line.cells.material
 	some item in line.items
 	item.slot == "layers"
 }

@@ -79,3 +79,9 @@ test_silent_for_product_under_type if {
 	rows := array.concat(_list, [_typed(10, "EW1"), _typed(11, "EW2"), _typed(14, "EW7")])
 	count(wall_unknown.findings) == 0 with input as desk.document(rows, [{"id": "EW7", "tag": "EW7"}], [])
 }
+
+# A list of walls may have a column for the sheet of each.
+test_list_with_its_sheets if {
+	list := [object.union(wall, {"cells": {"material": sprintf("E%d", [wall.row])}}) | some wall in _list]
+	count(_found(array.concat(list, array.concat(_usual, [_row(14, "EW7")])), {})) == 1
+}
