@@ -35,12 +35,17 @@ func TestCases(t *testing.T) {
 }
 
 // TestLooks takes every other row away: only a rule that says that it looks
-// across rows may then tell anything else of the rows that stay.
+// across rows may then tell anything else of the rows that stay, or with the one
+// half and the other anything else of a product or of the sheet.
 func TestLooks(t *testing.T) {
 	e := loaded(t)
 	for name, doc := range testDocuments(t, 0) {
 		t.Run(name, func(t *testing.T) {
+			if len(doc.Products) > 0 {
+				doc.Products[0].Texts["service"] = "#REF!" // something to tell of a product
+			}
 			whole := judged(t, e, doc, nil)
+			var halves []Finding
 			for odd := range 2 {
 				part := everyOther(doc, odd)
 				kept := map[string]bool{}
@@ -56,10 +61,37 @@ func TestLooks(t *testing.T) {
 					}
 					return out
 				}
-				compareFindings(t, of(whole), of(judged(t, e, part, nil)))
+				half := judged(t, e, part, nil)
+				compareFindings(t, of(whole), of(half))
+				halves = append(halves, half...)
+			}
+			if want, got := toldAtNoRow(e, doc, whole), toldAtNoRow(e, doc, halves); !slices.Equal(want, got) {
+				t.Errorf("told at no row\n%s\nof the two halves\n%s", strings.Join(want, "\n"), strings.Join(got, "\n"))
 			}
 		})
 	}
+}
+
+// toldAtNoRow is what rules that do not look across rows tell of a product or at
+// an address. What is told once for a table counts its rows, and is left out.
+func toldAtNoRow(e *Engine, doc *document.Document, findings []Finding) []string {
+	row := map[rowAt]bool{}
+	for _, line := range doc.Lines {
+		row[rowAt{line.Sheet, line.Row}] = true
+	}
+	for _, table := range doc.Reading.Tables {
+		if table.Kind == "schedule" {
+			row[rowAt{table.Sheet, table.Head[len(table.Head)-1]}] = true
+		}
+	}
+	var told []string
+	for _, f := range findings {
+		if !row[rowAt{f.Sheet, f.Row}] && !e.across()[fileOf(e, f.Rule)] {
+			told = append(told, fmt.Sprintf("%s %s %d: %s", f.Rule, f.Sheet, f.Row, f.Message))
+		}
+	}
+	slices.Sort(told)
+	return slices.Compact(told)
 }
 
 func loaded(t *testing.T) *Engine {
