@@ -114,6 +114,7 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	if c.slot == "" {
 		c.slot, _ = r.opening(label + " " + c.text)
 	}
+	c.slot = r.head.endTold(c.slot, label)
 	if c.slot == toldSubject && r.namesKind(label) {
 		c.text = r.afterMaker(c.text)
 	}

@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -431,6 +432,47 @@ Open to sun | 30 days`})
 		}
 		if p := product(t, s, "Moss 30"); want != "" && p.Name != "butyl sheet, foil face" {
 			t.Errorf("%s: name %q", label, p.Name)
+		}
+	}
+}
+
+// The two ends of the temperatures at application may have a row each under words that
+// no list has whole: neither is taken for the other, whichever stands first. A row of
+// one range keeps both of its ends.
+func TestEndsOfApplicationInRowsOfTheirOwn(t *testing.T) {
+	for _, tc := range []struct{ rows, want string }{
+		{"Apply at min, °C | 4 | -6 | 3\nApply at max, °C | 42 | 38 | 35", "4 42; -6 38; 3 35; "},
+		{"Application, upper end, °C | 42 | 38 | 35\nApplication, lower end, °C | 4 | -6 | 3", "4 42; -6 38; 3 35; "},
+		{"Put on at min, °C | 4 | -6 | 3\nPut on at max, °C | 42 | 38 | 35", "4 42; -6 38; 3 35; "},
+		{"Highest to put on, °C | 42 | 38 | 35\nLowest to put on, °C | 4 | -6 | 3", "4 42; -6 38; 3 35; "},
+		{"Upper laying temp, °C | 42 | 38 | 35\nLower laying temp, °C | 4 | -6 | 3", "4 42; -6 38; 3 35; "},
+		{"Temp to apply, °C | 4 to 42 | -6 to 38 | 3 to 35", "4 42; -6 38; 3 35; "},
+		{"Lay at, min - max, °C | 4 to 42 | -6 to 38 | 3 to 35", "4 42; -6 38; 3 35; "},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+1 | Q1 | plywood | R1
+2 | Q2 | plywood | none`}, page{name: "Data", grid: `
+Property | Q1 | Q2 | R1
+Kind | butyl sheet | SBS rubberized asphalt sheet | water-borne primer
+` + tc.rows + `
+Thickness, mm | 1.0 | 1.5 |
+Exposure, days | 60 | 45 |
+VOC, g/L | | | 80`})
+		got := ""
+		for _, tag := range []string{"Q1", "Q2", "R1"} {
+			f := product(t, s, tag).Figures
+			for _, key := range []string{"apply_min_c", "apply_max_c"} {
+				if f[key].Min == nil {
+					got += "- "
+					continue
+				}
+				got += fmt.Sprintf("%g ", *f[key].Min)
+			}
+			got = strings.TrimSpace(got) + "; "
+		}
+		if got != tc.want {
+			t.Errorf("%s\ngot %s, want %s", tc.rows, got, tc.want)
 		}
 	}
 }

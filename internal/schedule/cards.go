@@ -141,7 +141,7 @@ func (r *reader) slotOfLabel(label string, value workbook.Cell) string {
 		return toldSubject
 	}
 	if o, _ := r.opening(label); loose == "" && o != toldRest {
-		return o
+		return r.head.endTold(o, label)
 	}
 	return loose
 }

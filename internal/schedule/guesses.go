@@ -318,21 +318,37 @@ func (h *headings) telling(words []string) int {
 }
 
 // bound turns the two-sided application range into its lower or upper half
-// where the heading says which. The first word that tells decides: the "to" of
-// "lowest temp. to apply" is no upper end.
+// where the heading says which. The first word that tells decides; the "to" of
+// "temp. to apply" tells nothing, that of "coldest to apply" one end, and "min - max"
+// both.
 func (h *headings) bound(g guess, words []string) guess {
 	if g.slot != "apply" {
 		return g
 	}
 	for i := range words {
+		rest := words[i+1:]
 		switch {
 		case beginsAny(words[i:], h.lower):
-			g.slot = "apply_min"
+			if !beginsAny(rest, h.upper) || rest[0] == "to" { // "down to"
+				g.slot = "apply_min"
+			}
 			return g
+		case h.toWork(words[i:]) && !holdsAny(words[:i], h.cold) && !holdsAny(words[:i], h.hot):
 		case beginsAny(words[i:], h.upper):
 			g.slot = "apply_max"
 			return g
 		}
 	}
 	return g
+}
+
+// endTold is the slot that the first words of a label tell, of the end that the label
+// tells of: "Apply at max" is a row beside "Apply at min".
+func (h *headings) endTold(slot, label string) string {
+	return h.bound(guess{slot: slot}, headingWords(label)).slot
+}
+
+// toWork holds where words go on with "to" and a word for the work: "to put on".
+func (h *headings) toWork(words []string) bool {
+	return len(words) > 1 && words[0] == "to" && beginsAny(words[1:], h.applies)
 }
