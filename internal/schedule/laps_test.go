@@ -154,3 +154,33 @@ D2 | butyl sheet | plywood | none | mastic at the ends | see 4`)
 		t.Errorf("words without a lap are one: %v", l.Texts)
 	}
 }
+
+// The laps of flashings are no laps of the other sheets where a note has a figure for
+// each. Where it has one figure, all sheets have it, as before; so do two that differ and
+// of which nothing tells the first apart.
+func TestLapsOfFlashingsBesideThoseOfSheets(t *testing.T) {
+	for note, want := range map[string]string{
+		"Overlaps: sides 60 mm, ends 120 mm minimum. Flashings 90 / 120.":     "60 []; 90 [flashing]; ",
+		"Side laps 2 in. min., end laps 5 in. min. Flashing laps 4 in.":       "51 []; 102 [flashing]; ",
+		"Lap the sheet 2 in. at its sides; lap flashings 4 in.":               "51 [membrane]; 102 [flashing]; ",
+		"Flashing laps 4 in. min.":                                            "102 []; ",
+		"Side laps 4 in., flashing laps 4 in.":                                "102 []; 102 []; ",
+		"Flashing laps 4 in. Every lap at the inside corners has to be 6 in.": "102 []; 152 []; ",
+	} {
+		s := read(t, `Mark | Membrane | Substrate | Primer | Lap mm
+1 | butyl sheet | CMU | none | 60/120
+2 | butyl flashing | CMU | none | 90
+
+Notes
+`+note+"\n")
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Kind == "lap_mm" {
+				got += fmt.Sprintf("%.0f %v%s; ", *l.Min, l.Roles, strings.TrimSpace(strings.Join(l.Keys, " ")))
+			}
+		}
+		if got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", note, got, want)
+		}
+	}
+}

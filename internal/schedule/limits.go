@@ -147,7 +147,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 				last = q.End
 				continue
 			}
-			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 {
+			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 && len(l.said) == 0 {
 				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
@@ -161,6 +161,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		last = q.End
 	}
+	ofTheRest(r.sched.Project.Limits[first:])
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
@@ -488,7 +489,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
 			l.Roles = r.rolesIn(in.before)
 		}
-		l.Roles = slices.DeleteFunc(l.Roles, func(role string) bool { return slices.Contains(rule.NotRoles, role) })
+		l.Roles, l.said = rule.narrowing(l.Roles)
 	}
 	if rule.Keys {
 		if m := bracketed.FindStringSubmatch(in.after); m != nil { // "30 days (FM-1), 60 days (FM-2)"

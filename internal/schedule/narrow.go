@@ -72,6 +72,39 @@ func (r *reader) whenIn(text string) []string {
 	return out
 }
 
+// narrowing parts the roles that a figure's words name in those that narrow it, and those
+// that are said of all sheets alike.
+func (f *limitFigure) narrowing(roles []string) (own, said []string) {
+	own = []string{}
+	for _, role := range roles {
+		if slices.Contains(f.NotRoles, role) {
+			said = append(said, role)
+		} else {
+			own = append(own, role)
+		}
+	}
+	return own, said
+}
+
+// ofTheRest narrows the limits of a note to the roles that their words name where the
+// note has another figure for others: "Side laps 3 in. Flashing 4 in." asks no sheet of
+// the wall for 4 in. What comes later and names nothing may be of the same.
+func ofTheRest(limits []Limit) {
+	for i := range limits {
+		l := &limits[i]
+		if len(l.said) == 0 || len(l.Roles)+len(l.Keys) > 0 || l.Scope != "" {
+			continue
+		}
+		for j, other := range limits {
+			named := len(other.Roles)+len(other.Keys) > 0
+			if other.Kind == l.Kind && len(other.said) == 0 && (j < i || named) && (differs(other.Min, l.Min) || differs(other.Max, l.Max)) {
+				l.Roles = l.said
+				break
+			}
+		}
+	}
+}
+
 func (r *reader) scopeIn(text string) string {
 	for _, scope := range slices.Sorted(maps.Keys(r.limitRules.Scopes)) {
 		if r.words.hasAny(text, r.limitRules.Scopes[scope]) {

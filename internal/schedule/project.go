@@ -89,6 +89,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			r.noteSignals(sentence, at, len(p.Limits) > limits)
 		}
 	}
+	ofTheRest(p.Limits[first:])
 	ownFirst(p.Limits[first:])
 }
 

@@ -75,6 +75,9 @@ type Limit struct {
 	Letter string `json:"letter"`
 	Text   string `json:"text"`
 	At     At     `json:"at"`
+	// said are the roles that its words name and that narrow it only beside a limit
+	// that is said of others.
+	said []string
 }
 
 // Said is a signal (a condition told in words) with where it stands.
