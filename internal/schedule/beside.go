@@ -110,7 +110,7 @@ func (r *reader) listsFor(list, rest *workbook.Sheet) bool {
 	if len(codes) < leastBeside {
 		return false
 	}
-	used, again := usesOf(rest, codes)
+	used, again := usesOf(rest, codes, headsLegend(list))
 	return used*2 >= len(codes) && again && standApart(list, rest) && r.listsMaterials(list, codes) && r.isScheduleAlone(rest)
 }
 
@@ -135,14 +135,31 @@ func (r *reader) codesOf(list *workbook.Sheet) map[string]int {
 	return codes
 }
 
+// headsLegend holds for a list over which the title of a legend stands.
+func headsLegend(list *workbook.Sheet) bool {
+	if len(list.Rows) == 0 {
+		return false
+	}
+	top := list.Rows[0]
+	return ownCellsOf(list, top.Number) == 1 && slices.ContainsFunc(top.Cells, func(c workbook.Cell) bool { return legendTitle.MatchString(c.Value) })
+}
+
 // usesOf counts the codes that stand alone in a cell of a row that is not their own,
-// and tells whether one stands in several.
-func usesOf(rest *workbook.Sheet, codes map[string]int) (used int, again bool) {
+// and tells whether one stands in several. What a legend has is a short form, which may
+// stand among other words of a cell: "MW insul.".
+func usesOf(rest *workbook.Sheet, codes map[string]int, legend bool) (used int, again bool) {
 	in := map[string]int{}
 	for _, row := range rest.Rows {
 		for c := range filled(row.Cells) {
-			if at, ok := codes[fold(c.Value)]; ok && at != row.Number {
-				in[fold(c.Value)]++
+			words := []string{fold(c.Value)}
+			if legend && len(headingWords(c.Value)) <= longHeading {
+				words = append(words, strings.Fields(words[0])...)
+			}
+			slices.Sort(words)
+			for _, word := range slices.Compact(words) {
+				if at, ok := codes[word]; ok && at != row.Number {
+					in[word]++
+				}
 			}
 		}
 	}

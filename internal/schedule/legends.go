@@ -32,7 +32,7 @@ func (r *reader) listedWords(s *workbook.Sheet, tables []*table) {
 }
 
 // legendTitle heads a list of short words.
-var legendTitle = regexp.MustCompile(`(?i)\b(?:abbreviations?|legend|codes|short (?:forms|words)|key to)\b`)
+var legendTitle = regexp.MustCompile(`(?i)\b(?:abbreviations?|legend|codes|short (?:forms|words)|key to)\b|^\s*key\s*:?\s*$`)
 
 // defineEach keeps what the short words of a cell stand for, where its neighbor has a
 // meaning for each.

@@ -111,3 +111,32 @@ FR fire-retardant; BW block wall; GS gypsum sheathing`})
 		t.Errorf("touches %q", got)
 	}
 }
+
+// The short forms of a key beside the schedule may stand among other words of its cells;
+// the key is no column of it, and the headings over groups stay what they are.
+func TestKeyBesideTheScheduleOfFormsWithinCells(t *testing.T) {
+	for title, want := range map[string]string{"KEY": "Mineral (stone or slag) wool", "Key:": "Mineral (stone or slag) wool"} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Remarks | | ` + title + ` |
+EAST WALL | | | | | | | MF | mineral wool boards
+D1 | butyl sheet | DG | none | MF boards in clips | | | DG | glass-mat gypsum sheathing
+D2 | butyl sheet | DG | none | SST drip, hemmed | | | SST | stainless steel
+NORTH WALL | | | | | | | ZB | zinc
+D3 | butyl sheet | DG | none | MF boards | | | PT | pine, treated
+D4 | butyl sheet | plywood | none | ZB cap over it | | |
+D5 | butyl sheet | plywood | none | brick | | |
+D6 | butyl sheet | plywood | none | brick | | |`})
+		if got := len(s.Lines); got != 6 {
+			t.Errorf("%s: %d rows, want 6", title, got)
+		}
+		got := ""
+		for _, it := range line(t, s, "D1").Items {
+			if it.Slot == "touches" {
+				got += it.Name + ";"
+			}
+		}
+		if got != want+";" {
+			t.Errorf("%s: touches %q, want %q alone", title, got, want)
+		}
+	}
+}
