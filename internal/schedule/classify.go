@@ -19,7 +19,8 @@ const (
 var (
 	productSlots = []string{"apply", "apply_min", "apply_max", "service_max", "exposure_days", "air", "vapor", "voc",
 		"keep_off", "accepts", "accepts_primer", "suits", "chemistry", "report", "air_test"}
-	lineSlots = []string{"substrate", "primer", "touches", "left", "right", "top", "bottom", "front", "behind", "edge", "lap",
+	figureSlots = productSlots[:8] // those of figures
+	lineSlots   = []string{"substrate", "primer", "touches", "left", "right", "top", "bottom", "front", "behind", "edge", "lap",
 		"sealant", "order", "layers", "cover"}
 	readingSlots = []string{"reading_surface", "reading_air", "reading_dew", "reading_rh", "wood_moisture", "shelter"}
 )
@@ -29,6 +30,9 @@ var (
 func (r *reader) classify(t *table) {
 	sort := kindSchedule
 	figures, dates := t.has(productSlots...), r.dateColumns(t)
+	if dates == 0 && t.has(figureSlots...) > 0 {
+		figures += r.limitSigns(t)
+	}
 	placed := figures < dataColumns && t.column("substrate") > 0 && t.has("place", "group") > 0 // limits beside what is built somewhere
 	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
@@ -151,7 +155,7 @@ func (r *reader) byUnit(t *table, col int, c Column) (slot, why string) {
 // service and for the lower and upper end.
 func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	words := headingWords(strings.TrimSuffix(c.Heading, c.gloss))
-	united := r.unitIn(c.Heading, "temperature", "") != ""
+	united := r.unitIn(c.Heading, "temperature", "") != "" || r.bareEnd(t, c)
 	if !united && !r.ofHeat(t, c, words) {
 		return "", ""
 	}
@@ -180,6 +184,51 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures stand under it"
+}
+
+// limitSigns counts the columns of a table that tell a limit of a product by less than
+// its words: figures in a unit of one ("Min (°C)", "ng/(Pa·s·m²)"), or how long it may
+// stand open, where no day is told that it could have stood open from.
+func (r *reader) limitSigns(t *table) int {
+	signs := map[string]bool{}
+	for i, c := range t.cols {
+		switch {
+		case c.Slot == "planned_open" && t.has("exposure_days", "place") == 0:
+			signs["exposure_days"] = true
+		case c.Slot == "":
+			if slot, _ := r.byUnit(t, t.nums[i], c); slices.Contains(productSlots, slot) {
+				signs[slot] = true
+			}
+		}
+	}
+	return len(signs)
+}
+
+// bareEnd holds for one of two columns of product data that are headed by nothing but
+// their end of a range, where the lower end of some is below zero, as only temperatures
+// are: "Min", "Max" over -12, 20.
+func (r *reader) bareEnd(t *table, c Column) bool {
+	if t.kind == kindSchedule {
+		return false
+	}
+	lower, upper := r.endColumn(t, r.head.lower), r.endColumn(t, r.head.upper)
+	if lower < 0 || upper < 0 || c.Letter != t.cols[lower].Letter && c.Letter != t.cols[upper].Letter {
+		return false
+	}
+	for words := range r.said(t, t.nums[lower]) {
+		if v := strings.Replace(words, "−", "-", 1); strings.HasPrefix(v, "-") && r.isFigure(v[1:]) && r.mostly(t.stretch(), t.nums[upper], "temperature") {
+			return true
+		}
+	}
+	return false
+}
+
+// endColumn is the first column that is headed by words for one end alone, -1 if none.
+func (r *reader) endColumn(t *table, end []string) int {
+	return slices.IndexFunc(t.cols, func(c Column) bool {
+		words := headingWords(c.Heading)
+		return len(words) == 1 && slices.Contains(end, words[0]) && (c.Slot == "" || c.Slot == "apply_min" || c.Slot == "apply_max")
+	})
 }
 
 // otherEnd turns a column of temperatures at application to the end that its heading

@@ -860,3 +860,45 @@ PM-2 | solvent-borne primer | 5 | 30`})
 		t.Errorf("M6 is %q", got)
 	}
 }
+
+// Product data may tell its limits by their units alone, or by nothing but the end of a
+// range that each is.
+func TestLimitsWithoutWords(t *testing.T) {
+	walls := page{name: "Walls", grid: `
+No. | Where | Sheet | Goes on | Primer | Sealed with | Lap (in.) | Put on | Clad
+1 | north | BT-1 | CMU | PX | CK | 3 | 2026-05-04 | 2026-06-01
+2 | south | BT-2 | CMU | PX | CK | 3 | 2026-05-11 | 2026-06-08`}
+	for _, data := range []string{`
+ | Name | What it is | Min (°F) | Max (°F) | Sun (days) | perms
+BT-1 | Kesler 40 | butyl sheet | 40 | 110 | 45 | 0.05
+BT-2 | Kesler 40 W | butyl sheet, cold weather | 20 | 75 | 45 | 0.05
+PX | Kesler wash | acrylic primer, water-borne | 40 | 95 | |
+CK | Kesler bead | hybrid sealant | 30 | 100 | |`, `
+Products | Name | Kind | Min | Max | Open days | Perm
+BT-1 | Kesler 40 | butyl sheet | 4 | 43 | 45 | 0.05
+BT-2 | Kesler 40 W | butyl sheet, cold weather | -7 | 24 | 45 | 0.05
+PX | Kesler wash | acrylic primer, water-borne | 4 | 35 | |
+CK | Kesler bead | hybrid sealant | -1 | 38 | |
+all temperatures in C | | | | | |`} {
+		s := readPages(t, walls, page{name: "Stuff", grid: data})
+		p := product(t, s, "BT-2")
+		if !strings.HasPrefix(p.Family, "butyl") {
+			t.Errorf("BT-2 is %q", p.Family)
+		}
+		low, high, open := p.Figures["apply_min_c"], p.Figures["apply_max_c"], p.Figures["exposure_days"]
+		if low.Text == "" || high.Text == "" || open.Text != "45" {
+			t.Errorf("limits of BT-2: %+v", p.Figures)
+		}
+	}
+}
+
+// The same words over a schedule tell no limits: it has days, or what it meets.
+func TestEndsOfASchedule(t *testing.T) {
+	s := read(t, `Item | Location | Material | Substrate | Primer | Min | Max | Open days | Installed | Covered
+1 | north | butyl sheet | CMU | acrylic primer | -7 | 4 | 20 | 2026-05-04 | 2026-06-01
+2 | south | butyl sheet | CMU | acrylic primer | -3 | 9 | 20 | 2026-05-11 | 2026-06-08
+`)
+	if len(s.Lines) != 2 || len(s.Products) != 0 {
+		t.Errorf("%d lines and %d products, want 2 and 0", len(s.Lines), len(s.Products))
+	}
+}
