@@ -671,3 +671,22 @@ SB-2 | SBS asphalt sheet | 70 | 60`) {
 		}
 	}
 }
+
+// A short word that could be more is a metal where it stands right before what it lies
+// between; what is no metal, or is said to be missing there, parts nothing.
+func TestShortMetalBetween(t *testing.T) {
+	for remark, want := range map[string]bool{
+		"S/S set between roofing and tape":       true,
+		"0.6 mm SS between tape and the roofing": true,
+		"SS screws at 300 mm, roofing and tape":  false,
+		"no SS between the roofing and the tape": false,
+		"tbd between roofing and tape":           false,
+	} {
+		list := told(find(t, `Mark | Membrane | Substrate | Primer | Touches | Remarks
+D1 | rubberized asphalt tape | CMU | none | EPDM roofing | `+remark+`
+D2 | rubberized asphalt tape | CMU | none | brick | -`), "!2")
+		if got := slices.Contains(list, "rubberized-asphalt-flashing-tape|epdm-membrane separated by stainless-sheet"); got != want {
+			t.Errorf("%s: %q", remark, list)
+		}
+	}
+}

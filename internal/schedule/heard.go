@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -55,9 +56,33 @@ type nouns struct {
 // Nouns implements phrase.Lexicon.
 func (h *nouns) Nouns(text string) []phrase.Noun {
 	var out []phrase.Noun
-	for _, m := range h.lex.find(text) {
+	for _, m := range h.lex.metalBetween(text, h.lex.find(text)) {
 		out = append(out, phrase.Noun{Span: phrase.Span{Start: m.start, End: m.end}, Key: strconv.Itoa(len(h.list)), Kind: "material"})
 		h.list = append(h.list, m)
 	}
 	return out
 }
+
+// metalBetween adds a metal by a short word that could be more ("SS", "304") where it
+// stands right before what it lies between: "SS between gasket and sheet".
+func (l *lexicon) metalBetween(text string, found []mention) []mention {
+	for _, at := range putBetween.FindAllStringSubmatchIndex(text, -1) {
+		start, end := at[2], at[3]
+		if slices.ContainsFunc(found, func(m mention) bool { return m.start < end && start < m.end }) {
+			continue
+		}
+		alone, sheet := l.named(text[start:end]), l.named(text[start:end]+" sheet")
+		if len(alone) != 1 || !alone[0].Weak || len(sheet) != 1 || sheet[0].Class != "flashing-metal" {
+			continue
+		}
+		m := mention{start: start, end: end, product: -1, mat: sheet[0]}
+		m.mat.Text = text[start:end]
+		found = append(found, m)
+	}
+	slices.SortStableFunc(found, func(a, b mention) int { return a.start - b.start })
+	return found
+}
+
+// putBetween is a word at the head of a clause, or after a thickness, before what it lies
+// between.
+var putBetween = regexp.MustCompile(`(?i)(?:^|[;.,:]\s+|\d\s*(?:mm|ga\.?|mils?)?\s+)([\w./]{2,6})\s+(?:(?:is|set|placed|laid|lies|runs)\s+)*between\s`)
