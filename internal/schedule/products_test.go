@@ -902,3 +902,24 @@ func TestEndsOfASchedule(t *testing.T) {
 		t.Errorf("%d lines and %d products, want 2 and 0", len(s.Lines), len(s.Products))
 	}
 }
+
+// A note below the rows tells the unit of all their figures; one of some of them does not.
+func TestUnitsInNotesBelow(t *testing.T) {
+	for note, want := range map[string]string{
+		"All dimensions in mm":          "mm",
+		"2. Figures in mm unless noted": "mm",
+		"drip edges in mm, by others":   "",
+	} {
+		s := read(t, `Mark | Sheet | Substrate | Primer | Lap | Covered
+K1 | butyl sheet | CMU | none | 80 | 2026-05-04
+K2 | butyl sheet | CMU | none | 80 | 2026-05-04
+K3 | butyl sheet | CMU | none | 80 | 2026-05-04
+
+Notes
+`+note+`
+`)
+		if got := line(t, s, "K1").Figures["lap_mm"].Unit; got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

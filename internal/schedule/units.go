@@ -244,8 +244,24 @@ func (r *reader) unitOnSheet(t *table, kind, slot string) string {
 			}
 		}
 	}
+	for row := t.first; row <= t.end; row++ {
+		if t.ownCells(row) > 1 {
+			continue
+		}
+		for _, c := range t.sheet.Row(row) {
+			if ofAll.MatchString(c.Value) {
+				if unit := r.unitInTitle(c.Value, kind, slot); unit != "" && unitFits(slot, unit) {
+					return unit
+				}
+			}
+		}
+	}
 	return ""
 }
+
+// ofAll is how a note below a table begins that tells the unit of all its figures: "All
+// thicknesses in mm", "Units: mm".
+var ofAll = regexp.MustCompile(`(?i)^(?:\d{1,2}[.)]\s*|note:\s*)?(?:all|units|dimensions|figures|values|measurements)\b`)
 
 // unitInTitle finds the unit of a kind in the words above a table, one or two
 // words long: "limits in deg F and mils", "Values in mm and ng/(Pa·s·m²)".
