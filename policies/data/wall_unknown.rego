@@ -107,6 +107,14 @@ _is_build_up(line) if {
 	item.slot == "layers"
 }
 
+# A row that is one numbered layer of its wall, and tells of no work either.
+_is_build_up(line) if {
+	line.order != ""
+	line.cells.order
+	line.cells.group
+	count({slot | some slot in data.data.walls.work; line.cells[slot]}) == 0
+}
+
 # A code is the same with a hyphen and without: EW-7 is EW7.
 _plain(name) := regex.replace(lower(name), `[^\p{L}\d]+`, "")
 

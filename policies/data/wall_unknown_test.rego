@@ -85,3 +85,30 @@ test_list_with_its_sheets if {
 	list := [object.union(wall, {"cells": {"material": sprintf("E%d", [wall.row])}}) | some wall in _list]
 	count(_found(array.concat(list, array.concat(_usual, [_row(14, "EW7")])), {})) == 1
 }
+
+# A list of walls may tell one numbered layer a row, under the code of the wall.
+_layer(n, name, order, cells) := object.union(object.remove(bench.line(sprintf("Types!%d", [n]), n, {}), ["cells"]), {
+	"group": name,
+	"order": order,
+	"texts": {"group": name, "material": "block"},
+	"cells": object.union(
+		{"group": sprintf("A%d", [n]), "order": sprintf("B%d", [n]), "material": sprintf("C%d", [n])},
+		cells,
+	),
+})
+
+_stacked(cells) := [
+	_layer(3, "EW1", "1", cells), _layer(4, "EW1", "2", cells),
+	_layer(5, "EW2", "1", cells), _layer(6, "EW2", "2", cells),
+]
+
+test_fires_for_stacked_layers if {
+	rows := array.concat(array.concat(_stacked({}), _usual), [_row(14, "EW7")])
+	{one.line | some one in _found(rows, {})} == {"W!14"}
+}
+
+# Layers that are put on are the schedule itself, and list no walls.
+test_silent_for_layers_of_work if {
+	rows := array.concat(array.concat(_stacked({"primer": "D3"}), _usual), [_row(14, "EW7")])
+	_found(rows, {}) == set()
+}
