@@ -33,6 +33,8 @@ func (r *reader) parts(s *workbook.Sheet) []workbook.Sheet {
 	for _, cut := range gaps(s) {
 		left, right := columnsOf(s, 1, cut-1), columnsOf(s, cut, s.MaxCol)
 		switch {
+		case r.keepLegend(&right) && len(left.Rows) > 0:
+			return r.parts(&left)
 		case r.listsFor(&right, &left):
 			return append(r.parts(&left), right)
 		case r.listsFor(&left, &right):
@@ -42,6 +44,36 @@ func (r *reader) parts(s *workbook.Sheet) []workbook.Sheet {
 		}
 	}
 	return []workbook.Sheet{*s}
+}
+
+// leastLegend is how many entries a legend beside a schedule has at least.
+const leastLegend = 3
+
+// keepLegend keeps what stands right of a schedule where that is a legend: a title that
+// says so, and below it nothing but short words with what each stands for. None of it
+// tells of the rows of the schedule that it shares.
+func (r *reader) keepLegend(s *workbook.Sheet) bool {
+	var entries [][2]string
+	for i, row := range s.Rows {
+		var own []string
+		for c := range filled(row.Cells) {
+			own = append(own, strings.TrimSpace(c.Value))
+		}
+		switch {
+		case i == 0 && (len(own) == 0 || len(own) > 2 || !legendTitle.MatchString(own[0]) || len(headingWords(own[0])) > longHeading):
+			return false
+		case i == 0 || len(own) == 0:
+		case len(own) != 2 || !shortShaped.MatchString(own[0]) || !meaningShaped.MatchString(own[1]):
+			return false
+		default:
+			entries = append(entries, [2]string{own[0], own[1]})
+		}
+	}
+	if len(entries) < leastLegend {
+		return false
+	}
+	r.legendBeside = append(r.legendBeside, entries...)
+	return true
 }
 
 // gaps lists the columns right of one in which nothing stands, and those over which the

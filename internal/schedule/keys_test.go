@@ -206,3 +206,47 @@ func TestFirstColumnMarksRows(t *testing.T) {
 		}
 	}
 }
+
+// A legend right of the schedule says what its short words stand for, and tells of none
+// of the rows that it shares.
+func TestLegendBesideSchedule(t *testing.T) {
+	s := read(t, besideOneAnother(`
+Bay | Roll | Laid on to | Prime with | Next to it | Laid | Bricked up
+N1 | butyl sheet | p/s | solvent primer | u/s soffit | @2026-05-04 | @2026-05-20
+N2 | butyl sheet | OC | n.r. | m.w. | @2026-05-05 | @2026-05-21
+N3 | butyl sheet | p/s | solvent primer | brick | @2026-05-06 | @2026-05-21
+N4 | butyl sheet | OC | n.r. | brick | @2026-05-07 | @2026-05-21`, `
+Abbrev.
+OC | old concrete
+p/s | plywood sheathing
+m.w. | mineral wool
+n.r. | not required`))
+	if len(s.Lines) != 4 {
+		t.Fatalf("%d lines, want 4", len(s.Lines))
+	}
+	for i, want := range []string{"plywood sheathing", "old concrete"} {
+		if l := s.Lines[i]; l.Texts["substrate"] != want {
+			t.Errorf("row %d is on %q, want %q", l.Row, l.Texts["substrate"], want)
+		}
+	}
+	if l := s.Lines[1]; l.Texts["touches"] != "mineral wool" || l.Texts["primer"] != "not required" {
+		t.Errorf("row %d touches %q over %q", l.Row, l.Texts["touches"], l.Texts["primer"])
+	}
+}
+
+// Columns under a word for codes are no legend where a row of them has a code and no
+// meaning of its own.
+func TestCodesOfTheRowsAreNoLegend(t *testing.T) {
+	s := read(t, besideOneAnother(`
+Bay | Roll | Laid on to | Prime with
+N1 | butyl sheet | plywood | none
+N2 | butyl sheet | concrete | none
+N3 | butyl sheet | plywood | none`, `
+Codes | Next to it
+5.1.2 | brick
+5.1.4 | vinyl trim
+5.1.2 | brick`))
+	if len(s.Lines) != 3 || s.Lines[1].Texts["touches"] != "vinyl trim" {
+		t.Errorf("%d lines, the second touches %q", len(s.Lines), s.Lines[1].Texts["touches"])
+	}
+}

@@ -32,10 +32,10 @@ func (r *reader) listedWords(s *workbook.Sheet, tables []*table) {
 }
 
 // legendTitle heads a list of short words.
-var legendTitle = regexp.MustCompile(`(?i)\b(?:abbreviations?|legend|codes|short (?:forms|words)|key to)\b|^\s*key\s*:?\s*$`)
+var legendTitle = regexp.MustCompile(`(?i)\b(?:abbrev(?:iation)?s?|legend|codes|short (?:forms|words)|key to)\b|^\s*key\s*:?\s*$`)
 
 // defineEach keeps what the short words of a cell stand for, where its neighbor has a
-// meaning for each.
+// meaning for each. What it says of none is kept as such: "nr", "not required".
 func (r *reader) defineEach(shorts, meanings string) {
 	words, says := []string{shorts}, []string{meanings}
 	if strokes.MatchString(shorts) {
@@ -53,12 +53,14 @@ func (r *reader) defineEach(shorts, meanings string) {
 			}
 		default:
 			r.define(word, says[i])
+			r.readLegend(word + " = " + says[i])
 		}
 	}
 }
 
 var (
-	shortShaped   = regexp.MustCompile(`^[A-Z][A-Z&]{0,5}$`)
+	// in capitals, or small and very short, or with points or strokes ("c.i.p.", "u/s")
+	shortShaped   = regexp.MustCompile(`^(?:[A-Z][A-Z&]{0,5}|[a-z]{2,4}\.?|(?:[a-z]{1,3}[./])+[a-z]{0,3}\.?)$`)
 	meaningShaped = regexp.MustCompile(`^\pL`)
 )
 

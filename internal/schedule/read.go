@@ -120,8 +120,10 @@ type reader struct {
 	waiverSheets map[string]int  // sheets of waivers, with their heading row
 	listSheets   map[string]bool // sheets of findings, in a marked copy
 
-	whole  map[string]*workbook.Sheet // sheets that were parted
-	blocks map[string][]int           // rows with the layers of a wall that stood in rows of their own, by sheet
+	whole        map[string]*workbook.Sheet // sheets that were parted
+	legendBeside [][2]string                // short words and meanings of legends that stood beside a schedule
+
+	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
 // NoTable is the error of a workbook in which no schedule was found.
@@ -264,6 +266,9 @@ func (r *reader) shortWords(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.collectMarks)
 	for i := range b.Sheets {
 		r.abbreviations(&b.Sheets[i], onSheet(all, &b.Sheets[i]))
+	}
+	for _, entry := range r.legendBeside {
+		r.defineEach(entry[0], entry[1])
 	}
 	r.each(all, kindSchedule, r.shelterCodes)
 }
