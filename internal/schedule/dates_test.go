@@ -221,3 +221,46 @@ func TestCoverMovedTo(t *testing.T) {
 		}
 	}
 }
+
+// A divider tells once for the rows below it when they are built and covered; their own
+// dates go before it. Papers, and a wall that follows, date nothing.
+func TestDaysOnDividers(t *testing.T) {
+	for divider, want := range map[string]string{
+		"Wk of 7/13/26 - 7/17/26; brick by 8/14/26": "2026-07-13..2026-07-17 2026-08-14",
+		"13-17 July 2026, covered 14 Aug 2026":      "2026-07-13..2026-07-17 2026-08-14",
+		"Level 3: 7/13/26 to 7/17/26":               "2026-07-13..2026-07-17 ",
+		"South end, week of 7/13/26":                "2026-07-13..2026-07-17 ",
+		"Siding 8/14/26":                            " 2026-08-14",
+		"Revised 7/13/26":                           " ",
+		"Level 3 (7/13/26)":                         " ",
+		"Bay 12-14":                                 " ",
+	} {
+		s := read(t, "No | Membrane | Substrate | Primer\n"+divider+"\nA1 | SBS sheet | CMU | none\nA2 | SBS sheet | CMU | none\nWEST WALL\nA3 | SBS sheet | CMU | none\n")
+		for _, mark := range []string{"A1", "A2"} {
+			d := line(t, s, mark).Dates
+			got := d["install"].From
+			if got != "" {
+				got += ".." + d["install"].To
+			}
+			if got += " " + d["cover"].From; got != want {
+				t.Errorf("%s: %s has %q, want %q", divider, mark, got, want)
+			}
+		}
+		if l := line(t, s, "A3"); len(l.Dates) > 0 || l.Group != "WEST WALL" {
+			t.Errorf("%s: A3 in %q has %+v", divider, l.Group, l.Dates)
+		}
+	}
+	s := read(t, `No | Membrane | Substrate | Installed | Covered
+NORTH WALL
+Week of 6 July 2026; siding 14 Aug 2026
+A1 | SBS sheet | CMU | | 3 Aug 2026
+A2 | SBS sheet | CMU | 8 July 2026 |
+Week of 13 July 2026
+A3 | SBS sheet | CMU | |`)
+	for mark, want := range map[string]string{"A1": "2026-07-06 2026-08-03", "A2": "2026-07-08 2026-08-14", "A3": "2026-07-13 "} {
+		l := line(t, s, mark)
+		if got := l.Dates["install"].From + " " + l.Dates["cover"].From; got != want || l.Group != "NORTH WALL" {
+			t.Errorf("%s in %q: %q, want %q", mark, l.Group, got, want)
+		}
+	}
+}

@@ -22,14 +22,14 @@ func (r *reader) lines(t *table) {
 	orders := r.dateOrders(t)
 	var over headsOver
 	layered, layer, before := t.layered(), 0, len(r.sched.Lines)
-	r.above = Day{}
+	r.above, r.over = Day{}, daysOver{}
 	var last *Line
 	for row := t.first; row <= t.last; row++ {
 		switch n := t.ownCells(row); {
 		case n == 0:
 			continue
 		case n == 1 && r.isDivider(t, row):
-			over.divider = source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}
+			r.divide(&over, source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}, orders)
 			continue
 		case r.rollsUp(t, row):
 			over.divider = source{} // a part of the program is no wall
@@ -107,6 +107,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 			r.cell(&l, c, orders)
 		}
 	}
+	r.datedOver(&l)
 	for _, c := range sources {
 		if !isDateSlot(c.slot) {
 			r.cell(&l, c, orders)

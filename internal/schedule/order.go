@@ -31,7 +31,7 @@ func (o dayOrder) String() string {
 // The order of dates in remarks has the key "".
 func (r *reader) dateOrders(t *table) map[string]dayOrder {
 	orders := map[string]dayOrder{}
-	var all []string
+	all := r.dividers(t)
 	for i, c := range t.cols {
 		if !isDateSlot(c.Slot) {
 			continue
@@ -109,6 +109,7 @@ func isAmbiguous(d phrase.Date) bool { return d.Ambiguous }
 func (r *reader) orderOfBook(all []*table) {
 	var texts []string
 	for _, t := range all {
+		texts = append(texts, r.dividers(t)...)
 		for i, c := range t.cols {
 			if t.kind == kindSchedule && isDateSlot(c.Slot) {
 				texts = append(texts, t.texts(t.nums[i])...)

@@ -106,10 +106,11 @@ type reader struct {
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	toldLabels map[string]string // slots of labels of cards by the figures beside them
 	country    string
-	lapUnit    string // of all columns of laps, "" where they have none or differ
-	nameTold   bool   // a title block says which of its texts names the project
-	above      Day    // the installation of a row above in the same table
-	yearSaid   int    // stated for dates that give none, 0 not
+	lapUnit    string   // of all columns of laps, "" where they have none or differ
+	nameTold   bool     // a title block says which of its texts names the project
+	above      Day      // the installation of a row above in the same table
+	over       daysOver // days told over the rows below
+	yearSaid   int      // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule
 
