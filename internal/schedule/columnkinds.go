@@ -160,6 +160,9 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 
 // gives holds for a text with a figure of a kind, or a bare one that may be of any.
 func (r *reader) gives(text, kind string) bool {
+	if kind == "temperature" {
+		text = dayAndNight.ReplaceAllString(text, "$1")
+	}
 	found := r.phrase.Quantities(text, kind)
 	if slices.ContainsFunc(found, func(q phrase.Quantity) bool { return q.Kind == kind || q.Kind == "size" }) {
 		return true

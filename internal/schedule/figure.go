@@ -16,6 +16,7 @@ var figureOf = map[string]struct{ key, kind string }{
 	"thickness":     {"thickness_mm", "length"},
 	"min_thickness": {"min_thickness_mm", "length"},
 	"lap":           {"lap_mm", "length"},
+	endLaps:         {"end_lap_mm", "length"},
 	"min_lap":       {"min_lap_mm", "length"},
 	"width":         {"width_mm", "length"},
 	"primer_min":    {"primer_apply_min_c", "temperature"},
@@ -63,6 +64,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	other := false
 	text := plainFigure(c.text)
+	if kind == "temperature" {
+		text = dayAndNight.ReplaceAllString(text, "$1")
+	}
 	if mostOf[c.slot] {
 		text = leadTo.ReplaceAllString(text, "max. $1")
 	}
@@ -175,6 +179,10 @@ func hint(kind, unit string) string {
 var mostOf = map[string]bool{"service_max": true, "apply_max": true, "exposure_days": true}
 
 var leadTo = regexp.MustCompile(`(?i)^(?:good |ok |rated |fine )?(?:up )?to (\d|-)`)
+
+// dayAndNight says after a bare temperature that it holds the whole day through, and
+// counts no days: "50 day and night", "5 days & nights".
+var dayAndNight = regexp.MustCompile(`(?i)^(\s*-?\d+(?:\.\d+)?),?\s+(?:both\s+)?days?\s*(?:and|&|/|\+)\s*nights?\b`)
 
 // twice is a bare figure with the same in another unit: "75 (3)".
 var twice = regexp.MustCompile(`^\s*(-?\d+(?:\.\d+)?)\s*\((-?\d+(?:\.\d+)?)\)\s*$`)

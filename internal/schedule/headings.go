@@ -21,7 +21,8 @@ type headings struct {
 	units           map[string]bool
 	bare            map[string]bool // words that say only that a date stands there
 	weekWords       map[string]bool // words before the days of the work on a divider
-	vague           []string        // headings that count only where their cells name materials
+	lapsOf          lapHeadings
+	vague           []string // headings that count only where their cells name materials
 	lower           []string
 	upper           []string
 	byUnit          map[string]string
@@ -102,6 +103,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Units                 []string          `json:"unit_words"`
 			Bare                  []string          `json:"bare_date"`
 			WeekWords             []string          `json:"week_words"`
+			LapsApart             lapHeadings       `json:"laps_apart"`
 			Planned               []string          `json:"planned"`
 			Actual                []string          `json:"actual"`
 			Lower                 []string          `json:"lower"`
@@ -141,7 +143,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, err
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords),
+		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart,
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works, combos: file.Columns.Combined,
 		days: file.Columns.Days, dayAir: file.Columns.DayAir, noDay: file.Columns.NoDay, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),

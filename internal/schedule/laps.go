@@ -57,6 +57,37 @@ func isInchFraction(a, b float64) bool {
 	return slices.Contains([]float64{2, 4, 8, 16, 32}, b) && a == float64(int(a)) && int(a)%2 == 1
 }
 
+// lapHeadings are the words of headings that tell of laps, and of which.
+type lapHeadings struct{ Lap, Side, End []string }
+
+// endLaps is the slot of a column of the laps of the ends of sheets alone.
+const endLaps = "end_lap"
+
+// lapsApart finds the two columns of a table that tell the laps of the sides and those
+// of the ends: "Side lap" and "End lap", "Lap (sides)" and "Lap (ends)".
+func (r *reader) lapsApart(t *table) {
+	sides, ends := -1, -1
+	for i, c := range t.cols {
+		words := headingWords(c.Heading)
+		side, end := holdsAny(words, r.head.lapsOf.Side), holdsAny(words, r.head.lapsOf.End)
+		if side == end || !holdsAny(words, r.head.lapsOf.Lap) || !r.columnHolds(t.stretch(), t.nums[i], "length") {
+			continue
+		}
+		if side {
+			sides = i
+		} else {
+			ends = i
+		}
+	}
+	if sides < 0 || ends < 0 || t.column("lap") > 0 && t.column("lap") != t.nums[sides] && t.column("lap") != t.nums[ends] {
+		return
+	}
+	for i, slot := range map[int]string{sides: "lap", ends: endLaps} {
+		c := &t.cols[i]
+		c.Slot, c.Confidence, c.Why = slot, 1, "one of two columns of laps, of the sides and of the ends"
+	}
+}
+
 // lapUnits takes the unit of the columns of laps, where all of them have one: that of
 // the bare laps of the notes.
 func (r *reader) lapUnits(all []*table) {

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -182,5 +183,29 @@ Notes
 		if got != want {
 			t.Errorf("%s\ngot  %s\nwant %s", note, got, want)
 		}
+	}
+}
+
+// Two columns may tell the laps of the sides and of the ends; ends that tell of what
+// closes them, and a lap that is told once, stay what they are.
+func TestLapsInTwoColumns(t *testing.T) {
+	for heads, want := range map[string]string{
+		"Lap side (mm) | Lap end (mm)":            "lap end_lap",
+		"End laps, mm | Side laps, mm":            "end_lap lap",
+		"Overlap (long), mm | Overlap (butt), mm": "lap end_lap",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | "+heads+"\nA1 | SBS sheet | CMU | none | 75 | 150\nA2 | SBS sheet | CMU | none | 65 | n/a")
+		slots := strings.Fields(want)
+		l := line(t, s, "A1")
+		for i, key := range map[string]string{"lap": "lap_mm", "end_lap": "end_lap_mm"} {
+			at := slices.Index(slots, i)
+			if f := l.Figures[key]; !near(f.Min, []float64{75, 150}[at]) {
+				t.Errorf("%s: %s is %+v", heads, key, f)
+			}
+		}
+	}
+	s := read(t, "Mark | Membrane | Substrate | Primer | Side lap, mm | Ends\nA1 | SBS sheet | CMU | none | 75 | bead 150 long\nA2 | SBS sheet | CMU | none | 75 | term. bar")
+	if f, ok := line(t, s, "A1").Figures["end_lap_mm"]; ok {
+		t.Errorf("end lap %+v", f)
 	}
 }

@@ -89,3 +89,16 @@ func TestOrderedBesideTheProduct(t *testing.T) {
 		}
 	}
 }
+
+// A bare temperature that holds the day through counts no days.
+func TestTemperatureDayAndNight(t *testing.T) {
+	for cell, want := range map[string]float64{"45 day and night": 7.2, "45, days & nights": 7.2, "45 day/night": 7.2, "45 °F both day and night": 7.2, "45": 7.2} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nD1 | FL-1 | CMU | none"},
+			page{name: "P", grid: "Tag | FL-1 | SH-1\nwhat | acrylic fluid air barrier | SBS sheet\nmin temp °F | " + cell + " | 40\nUV days | 120 | 60"})
+		for _, p := range s.Products {
+			if f := p.Figures["apply_min_c"]; p.Tag == "FL-1" && (f.Min == nil || *f.Min < want-0.1 || *f.Min > want+0.1) {
+				t.Errorf("%s: %+v", cell, f)
+			}
+		}
+	}
+}
