@@ -690,3 +690,31 @@ D2 | rubberized asphalt tape | CMU | none | brick | -`), "!2")
 		}
 	}
 }
+
+// A cell may name a neighbor and then say that the row's own sheet lies over it; what lies
+// over the sheet, and a piece of something else on it, is no such neighbor.
+func TestOwnSheetOntoIt(t *testing.T) {
+	for touches, want := range map[string]string{
+		"EPDM apron, SH-1 lapped onto it":           "a",
+		"cured silicone strip; SH-1 turned over it": "a",
+		"EPDM apron, SH-2 lapped onto it":           "",
+		"EPDM apron":                                "",
+		"EPDM apron lapped onto SH-1":               "b",
+	} {
+		upper := "no contact"
+		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | SH-1 | CMU | none | `+touches+`
+D2 | SH-1 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+SH-1 | SBS sheet | 70 | 90
+SH-2 | butyl tape | 70 | 60`) {
+			if c.Line == "!2" && c.B.Slot == "touches" && c.B.Tag == "" {
+				upper = c.Upper
+			}
+		}
+		if upper != want {
+			t.Errorf("%s: upper %q, want %q", touches, upper, want)
+		}
+	}
+}

@@ -15,6 +15,7 @@ import (
 func (r *reader) corefer(l *Line) {
 	main := l.Main()
 	l.keepOffMain(main)
+	defer l.lapsOntoIt()
 	for i := range l.Items {
 		it := &l.Items[i]
 		if it.Tag != "" {
@@ -48,6 +49,29 @@ func (l *Line) keepOffMain(main *Item) {
 		for i := range l.Items {
 			if o := &l.Items[i]; denied && o.At == it.At && o.ID != main.ID && o.Polarity == "yes" {
 				o.Signals = append(slices.Clone(o.Signals), "no_contact")
+			}
+		}
+	}
+}
+
+// ontoIt is what a cell says of the row's own sheet and what it named right before.
+var ontoIt = regexp.MustCompile(`(?i)\b(?:lap\w*|stuck|adhered|turned|carried|run|taken|dressed|laid)?\s*\b(?:onto|on|over)\s+(?:it|this|that|them|these)\b`)
+
+// lapsOntoIt tells which of two lies over the other where a cell names a neighbor and then
+// what the row's own sheet does to it: "EPDM apron, SH-1 lapped onto it".
+func (l *Line) lapsOntoIt() {
+	main := l.Main()
+	if main == nil || main.Family == "" {
+		return
+	}
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.ID == main.ID || it.Side == "object" || it.Family != main.Family || it.Product != main.Product || it.Polarity != "yes" || !ontoIt.MatchString(it.Clause) {
+			continue
+		}
+		for j := range l.Items[:i] {
+			if o := &l.Items[j]; o.At == it.At && o.Relation == "" && o.Polarity == "yes" && neighborSlots[o.Slot] {
+				o.Relation, o.Side = "lapped_onto", "object"
 			}
 		}
 	}

@@ -130,3 +130,19 @@ test_letter_asked_in_words if {
 	some related in f.related
 	related.what == "Beads on SBS sheet: letter required"
 }
+
+_strip_rows := bench.pairs([bench.row("asphaltic", "silicone", "incompatible", "adhesion-failure", "error")])
+
+_strip_found(slot, more) := {f.severity | some f in found} if {
+	sheet := bench.end("material", "SH-7", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
+	strip := bench.end(slot, "G-2", "silicone-transition-strip", "membrane", ["silicone"])
+	found := no_bond.findings with input as bench.document([bench.contact(sheet, strip, more)], [])
+		with data.knowledge.pairs as _strip_rows
+		with data.knowledge.separators as []
+}
+
+test_sheet_stuck_onto_a_cured_strip if _strip_found("touches", {"upper": "a"}) == {"error"}
+
+test_strip_over_the_face_of_a_sheet_is_a_question if _strip_found("touches", {"upper": "b"}) == {"note"}
+
+test_strip_beside_a_sheet_is_a_question if _strip_found("touches", {}) == {"note"}

@@ -63,11 +63,24 @@ _is_doubtful(contact, found) if {
 	_is_bead(end)
 }
 
+# A strip may be set in its own sealant over the face of a sheet, which then needs no hold on it.
+_is_doubtful(contact, found) if {
+	found.row.mechanism == "adhesion-failure"
+	{found.row.a, found.row.b} & {k | some k in data.contact.judging.strip_keys} != set()
+	some strip in [contact.a, contact.b]
+	strip.family in data.contact.judging.strip_families
+	not _lies_under(strip, contact)
+}
+
+# The row says that the other of the two is stuck onto this one.
+_lies_under(end, contact) if {
+	over := contact[object.get(contact, "upper", "")]
+	over != end
+}
+
 _is_doubtful(_, found) if _is_listed(data.contact.judging.disputed_pairs, found.row)
 
 _is_bead(end) if end.class in data.contact.judging.bead_classes
-
-_is_bead(end) if end.family in data.contact.judging.bead_families
 
 _needs_no_bond(contact, row) if {
 	row.verdict != "incompatible"
