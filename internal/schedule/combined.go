@@ -102,8 +102,8 @@ func (h *headings) eachNames(parts, group []string) []string {
 func (r *reader) partColumns(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
-		told, main := r.head.combined(c.own)
-		if c.Slot == "" || c.Slot != main || slices.ContainsFunc(told, func(s string) bool { return s != main && t.column(s) > 0 }) {
+		told, _ := r.head.combined(c.own)
+		if !slices.Contains(told, c.Slot) || slices.ContainsFunc(told, func(s string) bool { return s != c.Slot && t.column(s) > 0 }) {
 			continue
 		}
 		for _, mark := range r.cellMarks(c.own) {

@@ -1,6 +1,8 @@
 package schedule_test
 
 import (
+	"fmt"
+	"strings"
 	"testing"
 
 	"abut/internal/schedule"
@@ -77,5 +79,31 @@ WP-9 | water-based acrylic primer | 40 | - | -`})
 	}
 	if dam := line(t, s, "J3").Figures["end_dam_mm"]; dam.Min == nil || *dam.Min != 25 {
 		t.Errorf("end dam %+v", dam)
+	}
+}
+
+// What is stuck to and what it is primed with may share a column; a primer without it is
+// said to be none, and a stroke within one name parts nothing.
+func TestSubstrateBesidePrimer(t *testing.T) {
+	for _, heading := range []string{"Substrate / primer", "Backing / Primer", "Primer / substrate"} {
+		cells := [][2]string{{"CMU", "PR-1"}, {"plywood", "PR-1"}, {"concrete", "none"}, {"CMU", "PR-1"}}
+		grid := "Mark | Membrane | " + heading + " | Lap\n"
+		for i, c := range cells {
+			if strings.HasPrefix(heading, "Primer") {
+				c[0], c[1] = c[1], c[0]
+			}
+			grid += fmt.Sprintf("A%d | SBS sheet | %s / %s | 3 in.\n", i+1, c[0], c[1])
+		}
+		s := readPages(t, page{name: "S", grid: grid}, page{name: "P", grid: "Tag | Type | Apply min °F\nPR-1 | water-based acrylic primer | 40\nFB-2 | acrylic fluid membrane | 40"})
+		for mark, want := range map[string]string{"A1": "CMU|PR-1", "A3": "concrete|none"} {
+			l := line(t, s, mark)
+			if got := l.Texts["substrate"] + "|" + l.Texts["primer"]; got != want {
+				t.Errorf("%s: %s is %q, want %q", heading, mark, got, want)
+			}
+		}
+	}
+	s := read(t, "Mark | Membrane | Substrate | Lap\nA1 | SBS sheet | plywood / OSB | 3 in.\nA2 | SBS sheet | CMU / concrete | 3 in.")
+	if got := line(t, s, "A1").Texts["primer"]; got != "" {
+		t.Errorf("primer %q", got)
 	}
 }
