@@ -4,7 +4,8 @@
 #   The edge cell says none, or is empty although the notes ask for every edge to be closed, while at least half
 #   of the sheets in the table have something in it. A loose top edge is peeled by wind and let down by its own
 #   weight, and by the second year water runs in behind it. It does not apply where a bar, a bead or a lap is told
-#   elsewhere in the row, nor to a table without a column for edges.
+#   elsewhere in the row, nor to a table without a column for edges, nor to a liquid, which has no edge, nor to the
+#   sheet under a coping, whose legs come down over it.
 # custom:
 #   id: sequence-edge-none
 #   topic: sequence
@@ -30,6 +31,7 @@ findings contains found if {
 	closing.is_usual(line.table)
 	not closing.is_closed(line)
 	not facts.said(line, "edge_open")
+	not _needs_none(line, item)
 	message := naming.say("the edge of %s has no termination (%s), and the other sheets of the table have one", [
 		naming.plain(item),
 		says.words,
@@ -43,6 +45,16 @@ _says(line) := {"words": written, "severity": _by_rule(line)} if {
 } else := {"words": "the cell says nothing", "severity": "note"} if {
 	closing.cell(line) in data.sequence.edge.doubtful_words
 	closing.rule(line)
+}
+
+# A liquid has no edge to close, whatever the other rows have.
+_needs_none(_, item) if facts.has_key(item, data.sequence.edge.edgeless)
+
+# The legs of a coping close what lies under it; a note that asks for every edge is asked all the same.
+_needs_none(line, _) if {
+	not closing.rule(line)
+	some text in [line.place, object.get(line.texts, "touches", "")]
+	regex.match(data.sequence.edge.capping, lower(text))
 }
 
 # "None - cut edge" says none, and then how.

@@ -56,3 +56,24 @@ test_most_rows_must_have_one if {
 	count(_found({"texts": {"edge": "none"}}, _others("-"), [])) == 0
 	count(_found({"texts": {"edge": "none"}}, array.slice(_others("bar"), 0, 2), [])) == 0
 }
+
+# A liquid has no edge; a strip of sheet beside it has one.
+test_liquid_has_no_edge[key] if {
+	some key, want in {"liquid-flashing": 0, "fluid-applied-acrylic-air-barrier": 0, "butyl-flashing-tape": 1}
+	brushed := bench.sheet({"texts": {"edge": "none"}, "items": [bench.item_of("material", "FM-7", "membrane")]})
+	row := object.union(brushed, {"items": [object.union(brushed.items[0], {"keys": [key]})]})
+	count(edge_none.findings) == want with input as bench.document(array.concat([row], _others("bar at top")), [], [])
+}
+
+# The legs of a coping close the sheet below it, unless a note asks for every edge; a sheet that ends below it is open.
+test_coping_closes[place] if {
+	some place, want in {
+		"Below prefin. zinc coping": {"alone": 0, "noted": 1},
+		"Underlayment of parapet, under the prefinished steel cap": {"alone": 0, "noted": 1},
+		"Parapet, back face": {"alone": 1, "noted": 1},
+		"Under window sill": {"alone": 1, "noted": 1},
+	}
+	line := {"texts": {"edge": "none"}, "place": place}
+	count(_found(line, _others("bar at top"), [])) == want.alone
+	count(_found(line, _others("bar at top"), [_note])) == want.noted
+}
