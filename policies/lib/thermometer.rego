@@ -24,9 +24,20 @@ highest(line) := reading(line) if {
 } else := {"c": figure.max, "figure": figure, "what": "surface"} if {
 	figure := line.figures.reading_surface_c
 	_is_range(figure)
+	not _is_own_range(line, figure)
 } else := {"c": figure.max, "figure": figure, "what": "air"} if {
 	figure := line.figures.reading_air_c
 	_is_range(figure)
+	not _is_own_range(line, figure)
+}
+
+# A column of "air and surface, min-max" that repeats the range of the product's data tells what is allowed, and nobody
+# read it.
+_is_own_range(line, figure) if {
+	some item in _put_on(line)
+	own := facts.product_of(item).figures
+	abs(own.apply_min_c.min - figure.min) < data.temperature.reading.tolerance_k
+	abs(own.apply_max_c.max - figure.max) < data.temperature.reading.tolerance_k
 }
 
 # lowest is the reading, or the bottom of a range: however the day went, it was no cooler.

@@ -203,3 +203,20 @@ test_bed_of_a_row_heated_in_another_month if {
 	march := object.union(_heated("F-01"), {"dates": {"install": {"from": "2027-03-01"}}})
 	count(_beside("screed as F-01", march)) == 1
 }
+
+# A range that repeats the product's own is what is allowed, and no reading; another range was read, or forecast.
+test_own_range_is_no_reading[name] if {
+	some name, tc in {
+		"its own range": {"least": 5, "most": 35, "want": 1},
+		"another range": {"least": 6, "most": 12, "want": 0},
+	}
+	figures := {"apply_min_c": bench.figure(5, 5, "5", "C"), "apply_max_c": bench.figure(35, 35, "35", "C")}
+	row := bench.sheet({
+		"items": [bench.own],
+		"figures": {"reading_surface_c": bench.figure(tc.least, tc.most, sprintf("%d-%d", [tc.least, tc.most]), "C")},
+	})
+	check := object.union(_january, {"limit_c": 5, "limit_text": "5 °C"})
+	doc := bench.document([row], [bench.product({"figures": figures})], [bench.window([check], {})])
+	found := cold_sheet.findings with input as doc
+	count(found) == tc.want
+}
