@@ -7,6 +7,7 @@ package lib.primer_fit
 
 import data.lib.facts
 import data.lib.primer
+import data.lib.sheet
 import data.lib.target
 
 # problem says why none of the primers fits the bed: {"bed", "why", "by", "slots"}; undefined where one does, or where
@@ -35,11 +36,19 @@ own_rule(bed, primers) if eats_foam(bed, primers)
 
 own_rule(bed, primers) if swells_acrylic(bed, primers)
 
-# eats_foam: polystyrene under nothing but solvent-borne primer, and the sheet's data does not list it there.
+# eats_foam: polystyrene under nothing but solvent-borne primer, and the sheet's data does not list it there. "P-1 or
+# P-2 on porous faces" names no foam, and lets no solvent onto it.
 eats_foam(bed, primers) if {
 	facts.has_key(bed.under, ["polystyrene"])
 	all_solvent(primers)
-	not _takes_one(bed, primers)
+	not _takes_one_by_name(bed, primers)
+}
+
+_takes_one_by_name(bed, primers) if {
+	_takes_one(bed, primers)
+	some a in facts.product_of(bed.item).accepts
+	not a.except
+	sheet.takes(a, bed.under) > 0
 }
 
 # swells_acrylic: an acrylic sheet over nothing but solvent-borne primer that its data does not list there.

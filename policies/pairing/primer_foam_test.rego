@@ -45,3 +45,11 @@ test_silent[name] if {
 	}
 	count(_found(items, [])) == 0
 }
+
+# A list for every face names no foam, and clears no solvent on it; a list that names the foam does.
+test_list_that_names_no_foam[keys] if {
+	some keys, want in {["*"]: 1, ["concrete-masonry"]: 1, ["polystyrene"]: 0}
+	product := bench.product("FM-1", {"accepts": [bench.accepts("", keys, "listed", ["P-1", "P-2"])]})
+	items := [bench.own(bench.sbs), bench.block, bench.foam, bench.own(bench.solvent_primer)]
+	count(_found(items, [product])) == want
+}
