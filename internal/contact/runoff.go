@@ -14,7 +14,7 @@ var reach = map[string]struct{ fromSubject bool }{
 }
 
 // drains are the relations in which water runs and nothing touches.
-var drains = map[string]bool{"drains_onto": true, "drained_from": true, "drains_in": true}
+var drains = map[string]bool{"drains_onto": true, "drained_from": true, "drains_in": true, "drains_on_it": true}
 
 // carried holds for what the rain off another goes to: the copper of "rain off the zinc
 // goes over the copper". The zinc lies on nothing there.
@@ -67,6 +67,8 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 		return before, it
 	case it.Relation == "drains_in" && it.Side == "subject" && last: // "cedar shakes drain in"
 		return it, f.main
+	case it.Relation == "drains_on_it" && it.Side == "subject" && last:
+		return it, f.meant(i)
 	case told && it.Side == "object":
 		if r.fromSubject {
 			return before, it
@@ -82,6 +84,17 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 		return before, it
 	}
 	return nil, nil
+}
+
+// meant is what "it" stands for: the metal that the same cell names just before ("zinc sill;
+// copper gutter spills onto it"), else the row's own material.
+func (f *finder) meant(i int) *schedule.Item {
+	items := f.line.Items
+	if i > 0 && items[i-1].At == items[i].At && items[i-1].Clause != items[i].Clause &&
+		items[i-1].Polarity == "yes" && items[i-1].Relation == "" && slices.Contains(items[i-1].Keys, "metal") {
+		return &items[i-1]
+	}
+	return f.main
 }
 
 // neighbors gives the material that item i is told of in its clause, nil if

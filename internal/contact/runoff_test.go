@@ -112,3 +112,27 @@ func TestRainedOnIsNear(t *testing.T) {
 		})
 	}
 }
+
+// "It" is the metal that the cell names just before, and else the row's own.
+func TestRunoffOntoIt(t *testing.T) {
+	for cell, want := range map[string]string{
+		"zinc sill; copper downspout empties onto it":            "copper-sheet>zinc-sheet",
+		"copper downspout empties onto it":                       "copper-sheet>stainless-sheet",
+		"clay brick; copper downspout empties onto it":           "copper-sheet>stainless-sheet",
+		"no zinc sill; copper downspout empties onto it":         "copper-sheet>stainless-sheet",
+		"zinc sill; copper downspout does not empty onto it":     "",
+		"zinc sill; copper downspout kept clear, led to a drain": "",
+	} {
+		t.Run(cell, func(t *testing.T) {
+			var got []string
+			for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Touches\nD1 | stainless steel sheet | CMU | none | "+cell+"\nD2 | butyl tape | CMU | none | clay brick\n") {
+				if c.Line == "!2" && c.Kind == "runoff" {
+					got = append(got, name(c.A)+">"+name(c.B))
+				}
+			}
+			if strings.Join(got, " ") != want {
+				t.Errorf("got %q, want %q", got, want)
+			}
+		})
+	}
+}
