@@ -152,6 +152,14 @@ func (r *reader) endLap(l *Line, c source) {
 		}
 		return
 	}
+	if m := endAfter.FindStringSubmatch(c.text); m != nil { // "75 side / 100 end"
+		last := c
+		last.text = m[1]
+		if f, ok := r.figure(last, "length"); ok && f.Min != nil {
+			keep(l.Figures, "end_lap_mm", f)
+		}
+		return
+	}
 	for _, q := range r.phrase.Quantities(c.text, hint("length", c.unit)) {
 		if q.Kind == "length" && q.Min != nil && endWord.MatchString(c.text[:q.Start]) {
 			f := figureTold(q, c.at)
@@ -165,6 +173,10 @@ func (r *reader) endLap(l *Line, c source) {
 		keep(l.Figures, "end_lap_mm", f)
 	}
 }
+
+// endAfter is a cell that names the sides and the ends of a sheet each after its lap; an
+// end that is only counted ("sealed at 2 ends") stands beside no side.
+var endAfter = regexp.MustCompile(`(?i)\d\s*(?:mm|in\.?|")?\s*sides?(?:\s+laps?)?\s*[,;/&+]\s*(\d+(?:\.\d+)?\s*(?:mm|in\.?|")?)\s*ends?(?:\s+laps?)?\s*(?:$|[,;.&+(/]|and\b)`)
 
 // endsWord stands right before the lap of the ends of a sheet.
 var endsWord = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*\b`)

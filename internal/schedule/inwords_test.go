@@ -103,6 +103,10 @@ func TestEndLaps(t *testing.T) {
 		{"Side, end laps in", "3/4", 19.05, 0},
 		{"Lap", "sides 2 in., ends 4 in.", 50.8, 101.6},
 		{"Lap mm", "75", 75, 0},
+		{"Lap mm", "60 side / 90 end", 60, 90},
+		{"Overlap (mm)", "65 sides, 40 ends", 65, 40},
+		{"Lap mm", "60, sealed at 2 ends", 60, 0},
+		{"Lap mm", "60 both sides / 2 ends up", 60, 0},
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | " + tc.heading + "\nD1 | butyl sheet | plywood | none | " + tc.cell})
 		figures := line(t, s, "D1").Figures
