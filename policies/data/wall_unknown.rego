@@ -100,6 +100,17 @@ _all contains name if {
 	name := found[1]
 }
 
+# A page titled as a list of walls has one in each line that begins with a code.
+_all contains name if {
+	some title in input.project.notes
+	regex.match(data.data.walls.title, lower(title.text))
+	some note in input.project.notes
+	note.at.sheet == title.at.sheet
+	note.at.row > title.at.row
+	some found in regex.find_all_string_submatch_n(data.data.walls.row, note.text, 1)
+	name := found[1]
+}
+
 # A row that tells the layers of a wall, and no work.
 _is_build_up(line) if {
 	not line.cells.install

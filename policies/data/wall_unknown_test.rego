@@ -112,3 +112,15 @@ test_silent_for_layers_of_work if {
 	rows := array.concat(array.concat(_stacked({"primer": "D3"}), _usual), [_row(14, "EW7")])
 	_found(rows, {}) == set()
 }
+
+_page(sheet, title) := {"notes": [{"text": text, "at": {"sheet": sheet, "row": row, "cell": sprintf("A%d", [row])}} |
+	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
+	row := i + 1
+]}
+
+test_fires_for_titled_page if {
+	rows := array.concat(_usual, [_row(14, "EW7"), _row(15, "EW3")])
+	found := _found(rows, _page("Walls", "EXTERNAL WALL BUILD-UPS, inside to outside"))
+	{f.line | some f in found} == {"W!14"}
+	count(_found(rows, _page("Walls", "Openings and their sheets"))) == 0
+}

@@ -75,3 +75,10 @@ test_may_stay[name] if {
 	}
 	count(_found(_row([_past]), [product])) == 0
 }
+
+test_damp_proof_course_stands_proud if {
+	course := object.union(bench.own, {"name": "Polymer damp proof course", "family": "epdm-membrane", "keys": ["epdm"]})
+	count(_found({"items": [course], "signals": [_past]}, [_allows(90)])) == 0
+	asphalt := object.union(course, {"keys": ["asphaltic"]})
+	count(_found({"items": [asphalt], "signals": [_past]}, [_allows(90)])) == 1
+}

@@ -56,7 +56,16 @@ past_face := [line | some line in sheet.lines; runs_past(line)]
 runs_past(line) if {
 	facts.said(line, "runs_past_face")
 	not _is_ended(line)
+	not _is_course(line)
 	not _is_of_another(line, "runs_past_face")
+}
+
+# The edge of a damp-proof course stands proud of its joint.
+_is_course(line) if {
+	item := facts.main_items(line)[0]
+	not facts.has_key(item, data.exposure.light.course_not_keys)
+	some text in [item.name, item.text, line.place]
+	regex.match(data.exposure.light.course, text)
 }
 
 _is_ended(line) if {
