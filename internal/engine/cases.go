@@ -86,7 +86,7 @@ func rowsOf(doc *document.Document) []*row {
 	rows := make([]*row, len(doc.Lines))
 	byID := make(map[string]*row, len(rows))
 	for i := range doc.Lines {
-		rows[i] = &row{line: &doc.Lines[i]}
+		rows[i] = &row{line: &doc.Lines[i], alone: doc.Lines[i].Turned} // the cells of such a line are in no one row
 		byID[doc.Lines[i].ID] = rows[i]
 	}
 	alone := func(id string) {

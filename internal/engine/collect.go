@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"abut/internal/document"
@@ -40,9 +41,11 @@ type place struct {
 
 // spot is a place in the workbook.
 type spot struct {
-	sheet string
-	row   int
-	mark  string
+	sheet  string
+	row    int
+	mark   string
+	turned bool // its cells stand below one another
+	names  []string
 }
 
 // collector joins what rules say with their metadata and the rows meant.
@@ -63,10 +66,10 @@ func newCollector(doc *document.Document, severity map[string]string) *collector
 		lines: map[string]spot{}, products: map[string]spot{}, sheets: map[string]int{},
 	}
 	for _, l := range doc.Lines {
-		c.lines[l.ID] = spot{l.Sheet, l.Row, l.Mark}
+		c.lines[l.ID] = spot{l.Sheet, l.Row, l.Mark, l.Turned, namesOf(l)}
 	}
 	for _, p := range doc.Products {
-		c.products[p.ID] = spot{p.Sheet, p.Row, p.Tag}
+		c.products[p.ID] = spot{sheet: p.Sheet, row: p.Row, mark: p.Tag}
 	}
 	for i, s := range doc.Reading.Sheets {
 		c.sheets[s.Name] = i
@@ -145,7 +148,7 @@ func (c *collector) spot(p place) (spot, error) {
 		if !isLine {
 			return spot{}, fmt.Errorf("a finding names line %q, which is not in the document", p.Line)
 		}
-		return line, nil
+		return line.at(p.Cells), nil
 	case p.Product != "" && p.Line == "" && p.At == nil:
 		if !isProduct {
 			return spot{}, fmt.Errorf("a finding names product %q, which is not in the document", p.Product)
@@ -155,6 +158,37 @@ func (c *collector) spot(p place) (spot, error) {
 		return spot{sheet: p.At.Sheet, row: p.At.Row}, nil
 	}
 	return spot{}, fmt.Errorf("a finding must name one of line, product and at")
+}
+
+// namesOf are the cells that say which line it is and of what, and not what is wrong with it.
+func namesOf(l schedule.Line) []string {
+	if !l.Turned {
+		return nil
+	}
+	return []string{l.Cells["mark"], l.Cells["tag"], l.Cells["material"]}
+}
+
+// at is the place of some cells of a line: its row, and for one whose cells stand below
+// one another the row of the first of them that does more than name it.
+func (s spot) at(cells []string) spot {
+	if !s.turned || len(cells) == 0 {
+		return s
+	}
+	tell := slices.DeleteFunc(slices.Clone(cells), func(cell string) bool { return slices.Contains(s.names, cell) })
+	if len(tell) == 0 {
+		tell = cells
+	}
+	s.row = rowOf(tell[0])
+	for _, cell := range tell {
+		s.row = min(s.row, rowOf(cell))
+	}
+	return s
+}
+
+// rowOf is the row of an address.
+func rowOf(cell string) int {
+	row, _ := strconv.Atoi(rowNumber.FindString(cell)) // spot has looked at its shape
+	return row
 }
 
 // grade takes the rule's severity or the finding's own. A grade from the

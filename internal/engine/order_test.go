@@ -53,3 +53,25 @@ func TestSortCells(t *testing.T) {
 		t.Error("no cells must be an empty list in JSON")
 	}
 }
+
+// TestTurnedRow tells a finding on a line whose cells stand below one another at the first
+// of them that does more than name it.
+func TestTurnedRow(t *testing.T) {
+	line := schedule.Line{ID: "W!C4", Sheet: "W", Row: 4, Mark: "D1", Turned: true, Cells: map[string]string{"mark": "C4", "material": "C6", "lap": "C10", "bed": "C9"}}
+	flat := schedule.Line{ID: "W!3", Sheet: "W", Row: 3, Cells: map[string]string{}}
+	c := newCollector(&document.Document{Lines: []schedule.Line{line, flat}}, nil)
+	for _, tc := range []struct {
+		line  string
+		cells []string
+		want  int
+	}{
+		{"W!C4", []string{"C6", "C10", "C9"}, 9},
+		{"W!C4", []string{"C6"}, 6},
+		{"W!C4", nil, 4},
+		{"W!3", []string{"B7"}, 3},
+	} {
+		if got, err := c.spot(place{Line: tc.line, Cells: tc.cells}); err != nil || got.row != tc.want {
+			t.Errorf("%s %v: row %d, %v; want %d", tc.line, tc.cells, got.row, err, tc.want)
+		}
+	}
+}

@@ -138,8 +138,29 @@ func (e *NoTable) Error() string {
 	return fmt.Sprintf("%s: no material schedule found; a schedule needs a heading row with at least a material or tag column and one of substrate, primer, adjacent materials, lap, edge or cover date (name the columns in abut.yaml if they are called otherwise)", e.Path)
 }
 
-// Read reads one workbook. It fails where no table of materials is found.
+// Read reads one workbook. It fails where no table of materials is found, upright or on
+// its side.
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
+	s, err := rd.read(b, set)
+	if err == nil {
+		return s, nil
+	}
+	standing, turned := rd.standUp(b, set)
+	if len(turned) == 0 {
+		return nil, err
+	}
+	s, problem := rd.read(standing, set)
+	if problem != nil {
+		return nil, err // its addresses are those of the workbook
+	}
+	for _, u := range turned {
+		u.turnBack(s)
+	}
+	return s, nil
+}
+
+// read reads a workbook whose schedules stand upright.
+func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
 	b = r.partSheets(r.withoutWaivers(b))
 	r.yearSaid = r.yearIn(b)

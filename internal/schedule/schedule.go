@@ -103,9 +103,10 @@ type Line struct {
 	Place   string            `json:"place"`
 	Role    string            `json:"role"` // membrane, flashing, primer, sealant, insulation, ..., other
 	Hidden  bool              `json:"hidden"`
-	Struck  bool              `json:"struck"` // the whole row is struck out or deleted
-	Cells   map[string]string `json:"cells"`  // slot -> cell address
-	Texts   map[string]string `json:"texts"`  // slot -> the author's words
+	Turned  bool              `json:"turned,omitempty"` // its properties stand below one another: row is that of the block's heading
+	Struck  bool              `json:"struck"`           // the whole row is struck out or deleted
+	Cells   map[string]string `json:"cells"`            // slot -> cell address
+	Texts   map[string]string `json:"texts"`            // slot -> the author's words
 	Items   []Item            `json:"items"`
 	Figures map[string]Figure `json:"figures"` // thickness_mm, lap_mm, apply_min_c, ...
 	Dates   map[string]Day    `json:"dates"`   // install, finish, cover, prime, placed, inspected, sent, returned, approved, delivered, unit_set, washed, unwrapped

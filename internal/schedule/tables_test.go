@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"errors"
 	"slices"
 	"strings"
 	"testing"
@@ -470,5 +471,81 @@ D2 | SBS sheet | plywood | none | 3 in. | OK`})
 		if got := line(t, s, "D1").Texts["remark"]; want != "remark" && got != "" {
 			t.Errorf("%s: remark %q", heading, got)
 		}
+	}
+}
+
+// TestScheduleOnItsSide reads a schedule with its items across, in two blocks with other
+// properties, and gives everything its own address.
+func TestScheduleOnItsSide(t *testing.T) {
+	s := read(t, `
+Fern Hollow Depot | | |
+Duluth, Minnesota | | |
+ | | | |
+Mark | | D1 | D2 | D3
+Where | | cheek wall | roof hatch | dock
+Sheet | | butyl sheet | SBS sheet | butyl sheet
+Bed | | plywood | CMU | plywood
+Thickness | mil | 40 | 60 | 30
+Side lap | in | 3 | 2 | 3
+Installed | | 2 Mar 2026 | 9 Mar 2026 | 16 Mar 2026
+Covered by | | 30 Mar 2026 | 30 Mar 2026 | 13 Apr 2026
+ | | | |
+Upper level | | | |
+Mark | | D4 | D5 |
+Where | | ramp | canopy |
+Sheet | | EPDM sheet | butyl sheet |
+Remarks | | | by others |
+Bed | | steel deck | plywood |
+Installed | | 23 Mar 2026 | 6 Apr 2026 |
+ | | | |
+Notes | | | |
+Primers 250 g/L max. | | | |
+`)
+	if marks(s) != "D1 D2 D3 D4 D5" {
+		t.Fatalf("lines %q", marks(s))
+	}
+	for i, want := range []struct {
+		id, sheet, bed, on string
+		row                int
+	}{
+		{"!C4", "C6", "C7", "C10", 4},
+		{"!D4", "D6", "D7", "D10", 4},
+		{"!E4", "E6", "E7", "E10", 4},
+		{"!C14", "C16", "C18", "C19", 14},
+		{"!D14", "D16", "D18", "D19", 14},
+	} {
+		l := s.Lines[i]
+		if !l.Turned || l.ID != want.id || l.Row != want.row || l.Cells["material"] != want.sheet || l.Cells["substrate"] != want.bed || l.Dates["install"].At.Cell != want.on || l.Dates["install"].At.Row != want.row {
+			t.Errorf("line %s row %d, cells %v, install %+v", l.ID, l.Row, l.Cells, l.Dates["install"].At)
+		}
+		if !strings.HasPrefix(l.Items[0].ID, want.id+"/") || l.Items[0].At.Row != want.row {
+			t.Errorf("item %s at %+v", l.Items[0].ID, l.Items[0].At)
+		}
+	}
+	if lap := s.Lines[1].Figures["lap_mm"]; lap.Min == nil || *lap.Min != 50.8 || lap.At.Cell != "D9" {
+		t.Errorf("lap %+v", lap)
+	}
+	if len(s.Project.Limits) != 1 || s.Project.Limits[0].At.Cell != "A22" {
+		t.Errorf("limits %+v", s.Project.Limits)
+	}
+	table := s.Reading.Tables[0]
+	if !slices.Equal(table.Head, []int{4, 14}) || table.First != 5 || table.Last != 19 || table.Columns[0].Letter != "A4" {
+		t.Errorf("table %+v", table)
+	}
+}
+
+// TestNoScheduleOnItsSide has products across, which are no items of a schedule.
+func TestNoScheduleOnItsSide(t *testing.T) {
+	_, err := reader(t).Read(csvBook(t, `
+Product | Moss 30 | Fern W | Reed B
+What it is | butyl sheet | rubberized asphalt sheet | solvent primer
+Application temp. | 25 to 110 F | 40 to 100 F | 20 F and up
+VOC, g/L | | | 310
+UV exposure, days | 60 | 30 |
+Vapor permeance, perms | 0.03 | 0.05 |
+`), schedule.Settings{})
+	var none *schedule.NoTable
+	if !errors.As(err, &none) {
+		t.Errorf("read as a schedule, or failed otherwise: %v", err)
 	}
 }

@@ -17,13 +17,25 @@ finding(rule, raw) := object.union_n([
 	_spot(raw),
 ])
 
-_spot(place) := {"sheet": line.sheet, "row": line.row, "mark": line.mark} if line := _lines[place.line]
+_spot(place) := {"sheet": line.sheet, "row": _row(line, place), "mark": line.mark} if line := _lines[place.line]
 
 _spot(place) := {"sheet": product.sheet, "row": product.row, "mark": product.tag} if {
 	product := _products[place.product]
 }
 
 _spot(place) := {"sheet": place.at.sheet, "row": place.at.row, "mark": ""} if place.at
+
+# The cells of a line turned on its side stand below one another: the first that does more than name it counts.
+_row(line, place) := min(_rows(told)) if {
+	line.turned
+	told := {cell | some cell in place.cells} - {line.cells[slot] | some slot in ["mark", "tag", "material"]}
+	count(told) > 0
+} else := min(_rows(place.cells)) if {
+	line.turned
+	count(place.cells) > 0
+} else := line.row
+
+_rows(cells) := [to_number(regex.find_n(`[0-9]+$`, cell, 1)[0]) | some cell in cells]
 
 _lines := {line.id: line | some line in input.lines}
 

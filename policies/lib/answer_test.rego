@@ -40,3 +40,14 @@ test_address if {
 test_place_that_is_not_there if {
 	not answer.finding(_rule, {"line": "W!9", "cells": [], "message": "m"}) with input as _input
 }
+
+test_line_turned_on_its_side if {
+	line := {
+		"id": "W!C4", "sheet": "W", "row": 4, "mark": "D1", "turned": true,
+		"cells": {"mark": "C4", "material": "C6", "lap": "C10"},
+	}
+	rows := [answer.finding(_rule, {"line": "W!C4", "cells": cells, "message": "m"}).row |
+		some cells in [["C10", "C6"], ["C6"], []]
+	] with input as {"file": "a.xlsx", "lines": [line], "products": []}
+	rows == [10, 6, 4]
+}
