@@ -142,21 +142,38 @@ func (e *NoTable) Error() string {
 // its side.
 func (rd *Reader) Read(b *workbook.Book, set Settings) (*Schedule, error) {
 	s, err := rd.read(b, set)
-	if err == nil {
+	if err == nil && s.tellsWork() {
 		return s, nil
 	}
-	standing, turned := rd.standUp(b, set)
+	book, turned := rd.standUp(b, set)
 	if len(turned) == 0 {
-		return nil, err
+		return s, err
 	}
-	s, problem := rd.read(standing, set)
+	up, problem := rd.read(book, set)
 	if problem != nil {
-		return nil, err // its addresses are those of the workbook
+		return s, err // its addresses are those of the workbook
 	}
 	for _, u := range turned {
-		u.turnBack(s)
+		u.turnBack(up)
 	}
-	return s, nil
+	if s != nil && !up.turnedDays() {
+		return s, nil
+	}
+	return up, nil
+}
+
+// turnedDays holds where a line on its side tells a day, as of data on products none does.
+func (s *Schedule) turnedDays() bool {
+	return slices.ContainsFunc(s.Lines, func(l Line) bool {
+		return l.Turned && (l.Cells["install"] != "" || l.Cells["cover"] != "")
+	})
+}
+
+// tellsWork holds for a schedule with a row of work: a list of walls alone is none.
+func (s *Schedule) tellsWork() bool {
+	return slices.ContainsFunc(s.Lines, func(l Line) bool {
+		return slices.ContainsFunc(lineSlots, func(slot string) bool { return slot != "layers" && slot != "order" && l.Cells[slot] != "" }) || l.Cells["install"] != ""
+	})
 }
 
 // read reads a workbook whose schedules stand upright.

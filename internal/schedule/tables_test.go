@@ -549,3 +549,23 @@ Vapor permeance, perms | 0.03 | 0.05 |
 		t.Errorf("read as a schedule, or failed otherwise: %v", err)
 	}
 }
+
+// TestScheduleOnItsSideBesideWalls reads it too where a list of walls stands upright.
+func TestScheduleOnItsSideBesideWalls(t *testing.T) {
+	s := readPages(t,
+		page{name: "Sheets", grid: `
+Mark | D1 | D2
+Wall | EW1 | EW2
+Sheet | butyl sheet | SBS sheet
+Bed | plywood | CMU
+Installed from | 2 Mar 2026 | 9 Mar 2026
+Installed to | 6 Mar 2026 | 13 Mar 2026
+Covered by | 30 Mar 2026 | 30 Mar 2026`},
+		page{name: "Walls", grid: `
+Mark | Layers int. to ext.
+EW1 | gypsum board, steel stud, plywood, barrier, mineral wool, brick
+EW2 | CMU, barrier, XPS board, brick`})
+	if l := s.Lines[1]; marks(s) != "D1 D2 EW1 EW2" || l.Dates["install"].At.Cell != "C5" || l.Dates["finish"].At.Cell != "C6" || s.Lines[2].Turned || s.Lines[2].Row != 2 {
+		t.Errorf("lines %q, dates %+v, walls %+v", marks(s), l.Dates, s.Lines[2])
+	}
+}
