@@ -3,6 +3,7 @@ package schedule
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -29,6 +30,7 @@ var (
 // and gives its columns the slots of that sort.
 func (r *reader) classify(t *table) {
 	sort := kindSchedule
+	r.bareEnds(t)
 	figures, dates := t.has(productSlots...), r.dateColumns(t)
 	if dates == 0 && t.has(figureSlots...) > 0 {
 		figures += r.limitSigns(t)
@@ -42,6 +44,7 @@ func (r *reader) classify(t *table) {
 		r.subject(t)
 	} else {
 		r.firstNames(t)
+		r.genericNames(t)
 	}
 	if t.kind = t.kindOf(r, sort); t.kind == kindOther && r.isKey(t) {
 		t.kind = kindProducts
@@ -64,6 +67,67 @@ func (t *table) soleLap() {
 func (t *table) columnsOf(r *reader, sort string) {
 	b := r.assign(t.stretch(), t.head[0], len(t.head), sort, t.gloss)
 	t.cols, t.nums, t.own = b.cols, b.nums, nil
+	r.bareEnds(t)
+}
+
+// genericNames takes a column of product data that names materials, under a heading that
+// could be of the products too, for what they are, where the column taken for them holds
+// makers' names: "Product", "Material" above "Alder 40", "butyl sheet".
+func (r *reader) genericNames(t *table) {
+	name := t.column("material")
+	if name == 0 || t.column("type") > 0 || r.mostlyNames(t, name) {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		alike := func(g guess) bool { return g.slot == "material" && g.score >= sureHeading }
+		if c.Slot == "" && slices.ContainsFunc(r.head.match(c.Heading), alike) && r.mostlyNames(t, t.nums[i]) {
+			c.Slot, c.Confidence, c.Why = "type", 0.7, "materials stand under it, and names of products in another column"
+			return
+		}
+	}
+}
+
+// bareEnds takes two columns side by side of which the headings tell only that they are
+// the least and the most for the temperatures at which products go on, where the notes
+// say what unit temperatures are in, and the rows tell how long each may stay open.
+func (r *reader) bareEnds(t *table) {
+	if r.unitsNamed["temperature"] == "" || t.has("exposure_days") == 0 || t.has("apply", "apply_min", "apply_max", "install", "cover") > 0 {
+		return
+	}
+	for i := range t.cols {
+		if i == 0 || !r.areEnds(t, i-1, i) {
+			continue
+		}
+		for k, slot := range []string{"apply_min", "apply_max"} {
+			c := &t.cols[i-1+k]
+			c.Slot, c.Confidence, c.Why = slot, 0.7, "of two columns the one end and the other, and a note tells the unit of temperatures"
+		}
+		return
+	}
+}
+
+// areEnds holds for two columns under nothing but a word for the lower end and one for the
+// upper, with rising figures in each row that has both.
+func (r *reader) areEnds(t *table, low, high int) bool {
+	lower, upper := &t.cols[low], &t.cols[high]
+	if lower.Slot != "" || upper.Slot != "" || !slices.Contains(r.head.lower, strings.ToLower(strings.Trim(lower.Heading, ". "))) || !slices.Contains(r.head.upper, strings.ToLower(strings.Trim(upper.Heading, ". "))) {
+		return false
+	}
+	both := 0
+	for row := t.first; row <= t.last; row++ {
+		one, other := text(t.sheet, row, t.nums[low]), text(t.sheet, row, t.nums[high])
+		if r.words.isBlank(one) && r.words.isBlank(other) {
+			continue
+		}
+		least, err := strconv.ParseFloat(one, 64)
+		most, bad := strconv.ParseFloat(other, 64)
+		if err != nil || bad != nil || least >= most {
+			return false
+		}
+		both++
+	}
+	return both > 1
 }
 
 // isKey holds for a key of tags and what they stand for, where most of what it

@@ -250,3 +250,47 @@ Codes | Next to it
 		t.Errorf("%d lines, the second touches %q", len(s.Lines), s.Lines[1].Texts["touches"])
 	}
 }
+
+// Notes may give the unit of bare figures by what those are called, on any sheet; "In" before
+// a word in a heading is no unit.
+func TestUnitsByName(t *testing.T) {
+	s := readPages(t, page{name: "Work", grid: `
+Bay | Roll | Film | Overlap | In front of it | Laid | Bricked up
+N1 | ZR-1 | 60 | 75 | brick | @2026-05-04 | @2026-05-20
+N2 | ZR-2 | 40 | 50 | brick | @2026-05-05 | @2026-05-21
+
+Notes
+Films in mils, overlaps are in mm. Temps in °C.`}, page{name: "Key", grid: `
+Code | Product | Material | Low | High | Days open
+ZR-1 | Alder 60 | rubberized asphalt sheet | 4 | 35 | 30
+ZR-2 | Alder 40 | butyl sheet | -5 | 40 | 60`})
+	if f := s.Lines[0].Figures["thickness_mm"]; f.Unit != "mils" {
+		t.Errorf("the film is in %q", f.Unit)
+	}
+	if f := s.Lines[0].Figures["lap_mm"]; f.Unit != "mm" {
+		t.Errorf("the lap is in %q", f.Unit)
+	}
+	if len(s.Products) != 2 {
+		t.Fatalf("%d products, want 2", len(s.Products))
+	}
+	p := s.Products[1]
+	if f := p.Figures["apply_min_c"]; f.Min == nil || *f.Min != -5 || p.Family != "butyl-membrane" && p.Class == "" {
+		t.Errorf("%s of %q goes on from %v", p.Tag, p.Family, f)
+	}
+}
+
+// Two columns of a least and a most are no temperatures where nothing tells of such.
+func TestEndsOfNoKind(t *testing.T) {
+	s := readPages(t, page{name: "Work", grid: `
+Bay | Roll | Overlap | Laid on | Laid | Bricked up
+N1 | ZR-1 | 75 mm | plywood | @2026-05-04 | @2026-05-20
+N2 | ZR-2 | 50 mm | plywood | @2026-05-05 | @2026-05-21`}, page{name: "Key", grid: `
+Code | Product | Material | Low | High | Days open | Put on
+ZR-1 | Alder 60 | rubberized asphalt sheet | 4 | 35 | 30 | plywood
+ZR-2 | Alder 40 | butyl sheet | 5 | 40 | 60 | plywood`})
+	for _, p := range s.Products {
+		if f, told := p.Figures["apply_min_c"]; told {
+			t.Errorf("%s goes on from %v", p.Tag, f)
+		}
+	}
+}

@@ -101,6 +101,7 @@ type reader struct {
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
 	scale      string            // of all temperatures of the workbook, "" where they have two or none
+	unitsNamed map[string]string // units that notes give by the name of the figures: "laps in inches"
 	unitsSaid  []string          // what a title block tells beside "Units"
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet
@@ -181,6 +182,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r := rd.begin(b.Path, set)
 	b = r.partSheets(r.withoutWaivers(b))
 	r.yearSaid = r.yearIn(b)
+	r.unitsByName(b)
 	r.glossed = r.glosses(b)
 	all, err := r.tables(b)
 	if err != nil {

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"abut/internal/workbook"
@@ -128,7 +129,7 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
+			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
 				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot))
 		}
 	}
@@ -288,9 +289,65 @@ func (r *reader) unitBeside(t *table, kind, slot string) string {
 		return ""
 	}
 	for _, c := range t.cols {
+		if inWord.MatchString(c.Heading) {
+			continue
+		}
 		if unit := r.unitIn(c.Heading, kind, ""); unit != "" && !isThickness(c.Slot) && unitFits(slot, unit) {
 			return unit
 		}
+	}
+	return ""
+}
+
+// inWord is a heading with "in" for no unit: "In contact with", "Laid in".
+var inWord = regexp.MustCompile(`(?i)^in\s+\pL|\pL\s+in\s+\pL{2}`)
+
+// unitsByName keeps the units that the notes of a workbook give to bare figures by what
+// they are called: "Thickness in mils, laps in inches". Of two for one name neither counts.
+func (r *reader) unitsByName(b *workbook.Book) {
+	r.unitsNamed = map[string]string{}
+	for i := range b.Sheets {
+		if b.Sheets[i].Kind != workbook.Worksheet || b.Sheets[i].FeedsDropDowns() {
+			continue
+		}
+		for _, row := range b.Sheets[i].Rows {
+			for c := range filled(row.Cells) {
+				for _, m := range nameInUnit.FindAllStringSubmatch(c.Value, -1) {
+					r.unitByName(m[1], m[2])
+				}
+			}
+		}
+	}
+}
+
+// nameInUnit is what figures are called and the unit that they are in.
+var nameInUnit = regexp.MustCompile(`(?i)(\pL+)(?: are| is|:)? in (?:the )?((?:deg(?:rees|\.)? ?|°)?\pL+)`)
+
+func (r *reader) unitByName(name, unit string) {
+	for kind, names := range r.words.unitOf {
+		of := kind
+		if kind != "temperature" {
+			of = "length"
+		}
+		if !slices.Contains(names, strings.ToLower(name)) || r.unitOf(unit, of) == "" {
+			continue
+		}
+		if before, again := r.unitsNamed[kind]; again && before != unit {
+			unit = ""
+		}
+		r.unitsNamed[kind] = unit
+	}
+}
+
+// unitNamed is the unit that notes give to figures of a kind by their name, "" for none.
+func (r *reader) unitNamed(kind, slot string) string {
+	switch {
+	case kind == "temperature":
+		return r.unitsNamed["temperature"]
+	case kind == "length" && isThickness(slot):
+		return r.unitsNamed["thickness"]
+	case kind == "length" && strings.Contains(slot, "lap"):
+		return r.unitsNamed["lap"]
 	}
 	return ""
 }

@@ -23,12 +23,13 @@ type wordlists struct {
 	flashing           []string
 	alsoMeans          map[string][]string
 	abbreviations      map[string]bool
-	openers            map[string]bool   // words that open a sentence, also after an abbreviation
-	sameLead           *regexp.Regexp    // "Same, cold-weather compound": the row above, and more
-	noteNumber         *regexp.Regexp    // what stands before a note: "1.", "N2"
-	definition         *regexp.Regexp    // an abbreviation and what it stands for, in a note
-	saidOf             *regexp.Regexp    // words that go on from a short word and explain it not: "RO is coated first"
-	unitLabels         map[string]bool   // what stands beside the units of the whole workbook
+	openers            map[string]bool // words that open a sentence, also after an abbreviation
+	sameLead           *regexp.Regexp  // "Same, cold-weather compound": the row above, and more
+	noteNumber         *regexp.Regexp  // what stands before a note: "1.", "N2"
+	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
+	saidOf             *regexp.Regexp  // words that go on from a short word and explain it not: "RO is coated first"
+	unitLabels         map[string]bool // what stands beside the units of the whole workbook
+	unitOf             map[string][]string
 	sheetUnits         map[string]bool   // words of a title block that give the unit of a whole sheet
 	beside             map[string]bool   // relations that put a material beside a bed, not under the sheet
 	singles            map[string]bool   // traits that single out a family from all that share its chemistry
@@ -183,6 +184,7 @@ type readingFile struct {
 		Beside        []string            `json:"beside"`
 		SheetUnits    []string            `json:"sheet_units"`
 		UnitLabels    []string            `json:"unit_labels"`
+		UnitOf        map[string][]string `json:"unit_of"`
 		Definition    string              `json:"definition"`
 		SaidOf        string              `json:"said_of"`
 		NoteNumber    string              `json:"note_number"`
@@ -252,7 +254,7 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 		told: openings(f.Told), prose: f.Prose, asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
 		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
-		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), unitLabels: set(f.UnitLabels), sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, wholes: f.Wholes, accept: f.Acceptance,
+		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), unitLabels: set(f.UnitLabels), unitOf: f.UnitOf, sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, wholes: f.Wholes, accept: f.Acceptance,
 	}
 	if err := w.compile(&file); err != nil {
 		return nil, fmt.Errorf("reading words knowledge/reading.json: %w", err)
