@@ -162,6 +162,9 @@ const ofResistance = "resistance"
 // partOf is the part of a wall that a heading names, "" for none.
 func (h *headings) partOf(heading string) string {
 	words := h.usual(headingWords(heading))
+	for i := len(words) - 1; i > 0; i-- {
+		words = append(words, words[i-1]+"-"+words[i]) // "Back-up"
+	}
 	for _, part := range h.parts {
 		if slices.ContainsFunc(words, func(w string) bool { return part.words[w] }) {
 			return part.name

@@ -250,3 +250,18 @@ EW-3 | siding | polyiso | film sheet | no limit | OSB | paint | - | 19
 		t.Errorf("got  %q\nwant %q", got, want)
 	}
 }
+
+// The parts of a wall may be headed by the side that they are on, and by words with a hyphen.
+func TestWallPartsBySides(t *testing.T) {
+	s := readPages(t, page{name: "Work", grid: `
+Mark|Material|Wall|Primer|Laid
+A-1|SBS sheet|Q1|none|@2026-05-04
+A-2|SBS sheet|Q2|none|@2026-05-05`}, page{name: "Types", grid: `
+Wall|Exterior|Insulation|WRB|Back-up
+Q1|brick|2 XPS|SBS sheet|block
+Q2|metal panel|3 mineral wool|SBS sheet|concrete`})
+	last := s.Lines[len(s.Lines)-1]
+	if want := "metal panel; 3 mineral wool; SBS sheet; concrete"; len(s.Lines) != 4 || last.Texts["layers"] != want {
+		t.Errorf("%d lines, the last with layers %q, want %q", len(s.Lines), last.Texts["layers"], want)
+	}
+}

@@ -29,3 +29,22 @@ A-7|SBS sheet|concrete|North 6/7/2026-6/18/2026; South 7/5/2026-7/16/2026`})
 		}
 	}
 }
+
+// The word for the cover may be cut short, and the days of the work go before it.
+func TestCoverCutShort(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark|Material|Substrate|Dates
+A-1|SBS sheet|concrete|4/12-4/16, cov. 5/28
+A-2|SBS sheet|concrete|4/19-4/23, cov'd 6/4
+A-3|SBS sheet|concrete|4/26-4/30; cov 6/11
+A-4|SBS sheet|concrete|5/3-5/7, primed 5/3
+
+Notes
+All dates 2027.`})
+	for mark, want := range map[string]string{"A-1": "2027-05-28", "A-2": "2027-06-04", "A-3": "2027-06-11", "A-4": ""} {
+		l := line(t, s, mark)
+		if cover := l.Dates["cover"]; cover.From != want {
+			t.Errorf("%s: covered %q, want %q", mark, cover.From, want)
+		}
+	}
+}
