@@ -569,3 +569,44 @@ EW2 | CMU, barrier, XPS board, brick`})
 		t.Errorf("lines %q, dates %+v, walls %+v", marks(s), l.Dates, s.Lines[2])
 	}
 }
+
+// An item may go on in a line of its own below, without a number: its words belong to it.
+func TestSecondLines(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+No. | Where | Roll | Laid on | Next to it | Laid
+1 | west bay | butyl sheet | plywood | brick | @2026-05-04
+ | lines 4-6
+2 | east bay | butyl sheet | OSB | brick | @2026-05-05
+3 | sills | butyl flashing | block | brick | @2026-05-06
+ | no end dams | | | and cedar trim
+4 | heads | butyl flashing | block | brick | @2026-05-07
+ | see sketch`})
+	if len(s.Lines) != 4 {
+		t.Fatalf("%d lines, want 4", len(s.Lines))
+	}
+	for i, want := range []string{"west bay\nlines 4-6", "east bay", "sills\nno end dams", "heads\nsee sketch"} {
+		if l := s.Lines[i]; l.Texts["place"] != want || l.Group != "" {
+			t.Errorf("row %d is at %q of %q, want %q", l.Row, l.Texts["place"], l.Group, want)
+		}
+	}
+	if l := s.Lines[2]; l.Row != 5 || l.Texts["touches"] != "brick\nand cedar trim" {
+		t.Errorf("row %d touches %q", l.Row, l.Texts["touches"])
+	}
+}
+
+// Words in the second column that head the rows below them are no second lines.
+func TestTitlesAreNoSecondLines(t *testing.T) {
+	for _, titles := range [][3]string{{"west bay", "east bay", "sills"}, {"", "North tower", "South tower"}} {
+		s := readPages(t, page{name: "S", grid: `
+No. | Where | Roll | Laid on | Next to it | Laid
+ | ` + titles[0] + `
+1 | lines 1-3 | butyl sheet | plywood | brick | @2026-05-04
+ | ` + titles[1] + `
+2 | lines 1-3 | butyl sheet | OSB | brick | @2026-05-05
+ | ` + titles[2] + `
+3 | lines 4-6 | butyl flashing | block | brick | @2026-05-06`})
+		if len(s.Lines) != 3 || s.Lines[1].Group != titles[1] || s.Lines[2].Group != titles[2] {
+			t.Errorf("%d lines, the second under %q", len(s.Lines), s.Lines[1].Group)
+		}
+	}
+}
