@@ -264,3 +264,21 @@ A3 | SBS sheet | CMU | |`)
 		}
 	}
 }
+
+// A heading over rows may tell the days of their work; a row's own days come before them.
+// A day of papers there is none of the work.
+func TestDaysOfTheHeadingOverRows(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Remarks
+EAST WALL - installed 14-18 Sep 2026, clad 30 Oct 2026 | | | | |
+D1 | butyl sheet | plywood | none | brick |
+D2 | butyl sheet | plywood | none | brick | clad 20 Nov 2026
+WEST WALL - drawings issued 2 Feb 2026 | | | | |
+D3 | butyl sheet | plywood | none | brick |`})
+	for mark, want := range map[string]string{"D1": "2026-09-14 2026-10-30", "D2": "2026-09-14 2026-11-20", "D3": " "} {
+		l := line(t, s, mark)
+		if got := l.Dates["install"].From + " " + l.Dates["cover"].From; got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
