@@ -229,6 +229,9 @@ func (r *reader) madeFor(p *Product) {
 	}
 	for _, slot := range []string{"type", "material"} {
 		_, rest, ok := strings.Cut(p.Texts[slot], " for ")
+		if !ok && p.Role == "primer" { // a sentence of its own: "Latex primer. For E1 and E2."
+			_, rest, ok = strings.Cut(p.Texts[slot], ". For ")
+		}
 		if !ok {
 			continue
 		}

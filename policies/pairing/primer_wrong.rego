@@ -17,6 +17,7 @@
 #   example: "FM-1 over P-4 on CMU; the data of P-4 is for FM-3 and FM-5 only"
 package pairing.primer_wrong
 
+import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.primer
@@ -25,7 +26,7 @@ import data.lib.sheet
 import data.lib.words
 
 findings contains found if {
-	some line in sheet.lines
+	some line in array.concat(sheet.lines, _backed)
 	primers := [p | some p in primer.named(line); not _is_of_joint(p)]
 	beds := sheet.beds_of(line)
 	every bed in beds { not primer_fit.own_rule(bed, primer.on(bed, primers)) }
@@ -36,6 +37,14 @@ findings contains found if {
 		finding.related_product(problems[0].by, problems[0].slots, "its data"),
 	]})
 }
+
+# Metal with an adhesive back, whose data lists its primers, is stuck as a sheet is.
+_backed := [line |
+	some line in facts.live_lines
+	line.role in data.pairing.chemistry.metal_roles
+	some a in facts.product_of(sheet.own(line)).accepts
+	a.primer == "listed"
+]
 
 # "P-4 at joints" is under the sealant of those, and not under the sheet.
 _is_of_joint(item) if regex.match(data.pairing.primer.at_joints, lower(object.get(item, "clause", "")))

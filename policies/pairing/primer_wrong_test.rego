@@ -159,3 +159,21 @@ test_primer_of_the_joints if {
 	joint := object.union(bench.own(bench.butyl_primer), {"clause": "P-4 in coping joints"})
 	count(_found([bench.own(bench.sbs), bench.block, joint], [_sheet])) == 0
 }
+
+# Metal with an adhesive back is primed for as a sheet is; metal without a list of primers is not judged.
+test_backed_metal[name] if {
+	some name, tc in {
+		"a list, and another primer": {"accepts": [_list_of("P-4")], "role": "metal", "want": 1},
+		"its own primer": {"accepts": [_list_of("P-2")], "role": "metal", "want": 0},
+		"no list": {"accepts": [], "role": "metal", "want": 0},
+		"a bead": {"accepts": [_list_of("P-4")], "role": "sealant", "want": 0},
+	}
+	drip := bench.own(bench.item("material", "Z-9", "stainless-sheet", "flashing-metal", ["stainless", "metal"]))
+	doc := bench.schedule([drip, bench.block, bench.own(bench.water_primer)], {"role": tc.role}, [
+		bench.product("Z-9", {"accepts": tc.accepts}),
+		bench.product("P-2", {}),
+	])
+	count(primer_wrong.findings) == tc.want with input as doc
+}
+
+_list_of(primer) := bench.accepts("CMU", ["concrete-masonry"], "listed", [primer])
