@@ -789,3 +789,30 @@ func TestEdgesLegsAndWeeps(t *testing.T) {
 		}
 	}
 }
+
+// What British notes call an AVCL stands where they say; a metal coated for its bed is
+// no bare one.
+func TestBritishLayers(t *testing.T) {
+	r := reader(t)
+	watched := []string{"tight_warm_only", "vapor_closed_inside", "coated_in_mortar"}
+	for text, want := range map[string]string{
+		"VCL to the warm side only":                   "tight_warm_only",
+		"vapour control layer only on the inner face": "tight_warm_only",
+		"VCL on the warm side, lapped 150":            "",
+		"Warm side: VCL as section":                   "vapor_closed_inside",
+		"inside: plasterboard only":                   "",
+		"flashing painted all sides before bedding":   "coated_in_mortar",
+		"flashing painted all sides at the works":     "",
+		"not painted all sides where in mortar":       "!coated_in_mortar",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

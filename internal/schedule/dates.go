@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,6 +16,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 	if r.coveredWith(l, c) {
 		return
 	}
+	c.text = r.primedByTag(c.text)
 	for _, x := range coverDay(r.phrase.Dates(c.text, orders[""].DateOrder, r.year(l)), c) {
 		r.weekdayTold(l, x, c, orders[""])
 		if c.slot == "remark" && x.State == "day" && r.words.bareUntil.MatchString(c.text[:x.Start]) {
@@ -40,6 +42,25 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 		l.Dates[slot] = d
 	}
 }
+
+// primedByTag says "primed" for a primer that is told by its tag to go on: "P-4 rolled on
+// Fri 9 Apr, sheet Mon", of which the words alone would have the sheet rolled on Friday.
+func (r *reader) primedByTag(text string) string {
+	found := r.lex.findTags(text)
+	for i := len(found) - 1; i >= 0; i-- {
+		m := found[i]
+		if m.product < 0 || !r.isPrimer(m) {
+			continue
+		}
+		if did := primerGoesOn.FindString(text[m.end:]); did != "" {
+			text = text[:m.start] + "primed " + text[m.end+len(did):]
+		}
+	}
+	return text
+}
+
+// primerGoesOn stands right after the primer, before the day on which it goes on.
+var primerGoesOn = regexp.MustCompile(`(?i)^\s+(?:(?:was|is|to be|goes|went|put)\s+)?(?:(?:brushed|brush|rolled|roller|sprayed|applied|painted|laid|put)\s*(?:on|out)?|on)\b\s*`)
 
 // weekdayTold keeps a day in words whose weekday falls on another, whatever is done on
 // it ("crew comes Wednesday 06/14/2027"); of one that could be read both ways the

@@ -282,3 +282,23 @@ D3 | butyl sheet | plywood | none | brick |`})
 		}
 	}
 }
+
+// A primer may be told by its tag alone to go on, beside the sheet that follows it.
+func TestPrimerGoesOnByItsTag(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Installed | Remarks
+A1 | SH-3 | plywood | PM-2 | @2026-04-13 | PM-2 rolled on Thu 4/9/2026, sheet Mon 4/13/2026
+A2 | SH-3 | plywood | PM-2 | @2026-04-13 | SH-3 rolled on Mon 4/13/2026
+A3 | SH-3 | plywood | PM-2 | @2026-04-13 | PM-2 delivered Thu 4/9/2026`}, page{name: "P", grid: `
+Tag | Type | Apply min °C
+SH-3 | SBS sheet | 5
+PM-2 | Primer, water-borne | 5`})
+	if got := line(t, s, "A1").Spans["prime_gap_days"]; got.Min != 4 {
+		t.Errorf("%+v, want 4 days", got)
+	}
+	for _, mark := range []string{"A2", "A3"} {
+		if got, ok := line(t, s, mark).Spans["prime_gap_days"]; ok {
+			t.Errorf("%s: %+v, want none", mark, got)
+		}
+	}
+}

@@ -257,6 +257,12 @@ _is_closed_in(line, _) if {
 	facts.said(line, "vapor_closed_inside")
 }
 
+# Notes that keep the tight layer on the warm side alone bar one outside of that which the row tells.
+_is_closed_in(line, _) if {
+	facts.project_said("tight_warm_only")
+	facts.said(line, "vapor_closed_inside")
+}
+
 _is_closed_in(line, inner) if {
 	not facts.said(line, "studs_empty")
 	some item in line.items

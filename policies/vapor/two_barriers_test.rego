@@ -374,3 +374,16 @@ test_film_that_the_notes_bar_by_its_lining[name] if {
 	}
 	count(two_barriers.findings) == 0 with input as doc
 }
+
+# Notes that keep the tight layer on the warm side bar a tight sheet outside of one that the row tells.
+test_tight_sheet_outside_of_the_one_on_the_warm_side if {
+	inner := {"id": "vapor_closed_inside", "no": false, "text": "warm side: VCL", "slot": "touches", "at": desk.at("H23")}
+	doc := desk.document(
+		[desk.row(23, "R-01", {"group": "W4", "signals": [inner]})],
+		[desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})],
+		[],
+	)
+	notes := {"project": {"limits": [], "signals": [{"id": "tight_warm_only", "no": false}]}}
+	count(two_barriers.findings) == 1 with input as object.union(doc, notes)
+	count(two_barriers.findings) == 0 with input as doc
+}
