@@ -116,7 +116,12 @@ test_silent_for_layers_of_work if {
 _page(sheet, title) := {"notes": [{"text": text, "at": {"sheet": sheet, "row": row, "cell": sprintf("A%d", [row])}} |
 	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
 	row := i + 1
-]}
+]}}
+
+_page(sheet, title) := {"project": {"notes": [{"text": text, "at": {"sheet": sheet, "row": row, "cell": sprintf("A%d", [row])}} |
+	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
+	row := i + 1
+]}}
 
 test_fires_for_titled_page if {
 	rows := array.concat(_usual, [_row(14, "EW7"), _row(15, "EW3")])

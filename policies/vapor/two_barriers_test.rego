@@ -377,7 +377,8 @@ test_film_that_the_notes_bar_by_its_lining[name] if {
 
 # Notes that keep the tight layer on the warm side bar a tight sheet outside of one that the row tells.
 test_tight_sheet_outside_of_the_one_on_the_warm_side if {
-	inner := {"id": "vapor_closed_inside", "no": false, "text": "warm side: VCL", "slot": "touches", "at": desk.at("H23")}
+	at := {"sheet": "W", "row": 23, "cell": "H23"}
+	inner := {"id": "vapor_closed_inside", "no": false, "text": "warm side: VCL", "slot": "touches", "at": at}
 	doc := desk.document(
 		[desk.row(23, "R-01", {"group": "W4", "signals": [inner]})],
 		[desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})],
