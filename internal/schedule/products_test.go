@@ -923,29 +923,3 @@ Notes
 		}
 	}
 }
-
-// What a primer is for may be a sentence of its own.
-func TestPrimerForInASentence(t *testing.T) {
-	s := readPages(t, page{name: "S", grid: `
-Mark | Membrane | Substrate | Primer
-D1 | ZA-1 | plywood | ZP-1`}, page{name: "P", grid: `
-Tag | Type
-ZA-1 | SBS sheet
-ZB-1 | butyl tape
-ZP-1 | Water-borne primer. For ZB-1. Store warm.
-ZP-2 | Solvent primer. Forms a film in 1 h over ZA-1.
-ZS-1 | Hybrid sealant. For ZB-1 joints.`})
-	for id, want := range map[string]string{"ZP-1": "ZB-1", "ZP-2": "", "ZS-1": ""} {
-		got := ""
-		for _, p := range s.Products {
-			for _, to := range p.Suits {
-				if p.ID == id {
-					got += strings.Join(to.Products, " ")
-				}
-			}
-		}
-		if got != want {
-			t.Errorf("%s suits %q, want %q", id, got, want)
-		}
-	}
-}

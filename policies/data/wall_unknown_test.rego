@@ -113,16 +113,6 @@ test_silent_for_layers_of_work if {
 	_found(rows, {}) == set()
 }
 
-_page(sheet, title) := {"notes": [{"text": text, "at": {"sheet": sheet, "row": row, "cell": sprintf("A%d", [row])}} |
-	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
-	row := i + 1
-]}}
-
-_page(sheet, title) := {"project": {"notes": [{"text": text, "at": {"sheet": sheet, "row": row, "cell": sprintf("A%d", [row])}} |
-	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
-	at := {"sheet": sheet, "row": i + 1, "cell": sprintf("A%d", [i + 1])}
-]}}
-
 _page(sheet, title) := {"project": {"notes": [{"text": text, "at": at} |
 	some i, text in [title, "EW1 Stone 30 Wool 140 Block 190", "EW2 Panel 4.5 mm Wool 140", "EW3 Brick Block"]
 	at := {"sheet": sheet, "row": i + 1, "cell": sprintf("A%d", [i + 1])}

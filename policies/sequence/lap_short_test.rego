@@ -89,10 +89,10 @@ test_lap_in_a_remark if {
 	one := _found({"figures": {"lap_mm": bench.figure(75, null, "75", "mm"), "told_lap_mm": told}}, [_walls])
 	{f.message | some f in one} == {concat(" ", [
 		"FM-1 (rubberized-asphalt-membrane) laps 38 mm by the words of the row;",
-		"the notes ask for 1.97 in",
+		"the notes ask for 50 mm",
 	])}
 	both := _found({"figures": {"lap_mm": bench.figure(30, null, "30", "mm"), "told_lap_mm": told}}, [_walls])
-	{f.message | some f in both} == {"FM-1 (rubberized-asphalt-membrane) laps 30 mm; the notes ask for 1.97 in"}
+	{f.message | some f in both} == {"FM-1 (rubberized-asphalt-membrane) laps 30 mm; the notes ask for 50 mm"}
 	fine := bench.figure(75, null, "75", "mm")
 	count(_found({"figures": {"lap_mm": fine, "told_lap_mm": fine}}, [_walls])) == 0
 }
