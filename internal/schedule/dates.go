@@ -35,7 +35,7 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 			x, ahead = monthOfYear(x), tradeSlip
 		}
 		d := r.dayOf(sameSeason(x, l.Dates["install"], ahead), c, orders[""])
-		if have, ok := l.Dates[slot]; ok && (have.From != "" || have.State == "impossible") {
+		if have, ok := l.Dates[slot]; ok && (have.From != "" || have.State == "impossible") && have.At != r.over.dates[slot].At {
 			l.told(slot, d)
 			continue
 		}

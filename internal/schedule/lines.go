@@ -41,7 +41,7 @@ func (r *reader) lines(t *table) {
 			if on := l.Dates["install"]; on.From != "" {
 				r.above = on
 			}
-			r.under(&l, t, &over, orders[""])
+			r.under(&l, t, &over)
 			if layered && !r.words.details.MatchString(over.divider.text) {
 				if last == nil || last.Group != l.Group {
 					layer = 0

@@ -13,7 +13,7 @@ type headsOver struct {
 }
 
 // under gives a line what stands above it.
-func (r *reader) under(l *Line, t *table, over *headsOver, order dayOrder) {
+func (r *reader) under(l *Line, t *table, over *headsOver) {
 	if g := l.Texts["group"]; g != "" {
 		over.group = g
 	} else if t.column("group") > 0 {
@@ -25,27 +25,6 @@ func (r *reader) under(l *Line, t *table, over *headsOver, order dayOrder) {
 	}
 	if l.Group == over.divider.text || l.Group == strings.TrimRight(firstWords(over.divider.text, 1), ".:") {
 		r.headed(l, over.divider)
-		r.daysOver(l, over.divider, order)
-	}
-}
-
-// daysOver takes the days of the work that a heading over rows tells ("Wall W1 - install
-// 5/11 to 5/15, clad 6/26") for a row that has none of its own. A heading that tells no
-// day of the work itself tells none of its cover.
-func (r *reader) daysOver(l *Line, c source, order dayOrder) {
-	told := map[string]Day{}
-	for _, x := range r.phrase.Dates(c.text, order.DateOrder, r.year(l)) {
-		if _, twice := told[x.Verb]; !twice && tellsDay(x) && x.State != "impossible" {
-			told[x.Verb] = r.dayOf(sameSeason(x, told["install"], halfYear), c, order)
-		}
-	}
-	if told["install"].From == "" || len(l.Items) == 0 {
-		return
-	}
-	for _, slot := range []string{"install", "cover"} {
-		if _, own := l.Dates[slot]; !own && l.Texts[slot] == "" && told[slot].From != "" {
-			l.Dates[slot] = told[slot]
-		}
 	}
 }
 
