@@ -31,7 +31,7 @@ _all := [{"key": key, "order": order, "line": line, "spot": _spot(key, order)} |
 	line.dates.install.state in data.sequence.order.dated
 	key := _key(line)
 	found := regex.find_all_string_submatch_n(data.sequence.order.number, lower(line.order), 1)
-	order := to_number(trim_left(found[0][1], "0"))
+	order := to_number(regex.replace(found[0][1], `^0+(\d)`, "$1"))
 ]
 
 _key(line) := concat("|", [line.table, line.group]) if {

@@ -54,8 +54,13 @@ _of_profile(profile) := {
 	"layers": [_layer(layer, _computed(profile, i)) | some i, layer in profile.layers; _is_field(profile, layer)],
 	"needed": _needed(profile),
 	"winter": _winter(profile),
-	"usual_room": object.get(profile.result, ["conditions", "class"], "") == data.vapor.ratio.room,
+	"usual_room": _room(profile) == data.vapor.ratio.room,
 }
+
+# A profile that could not be computed has no result and tells of no room.
+_room(profile) := profile.result.conditions.class
+
+default _room(_) := ""
 
 _of_row(line) := {
 	"id": line.id,

@@ -36,6 +36,8 @@ highest(line) := reading(line) if {
 _is_own_range(line, figure) if {
 	some item in _put_on(line)
 	own := facts.product_of(item).figures
+	is_number(own.apply_min_c.min)
+	is_number(own.apply_max_c.max)
 	abs(own.apply_min_c.min - figure.min) < data.temperature.reading.tolerance_k
 	abs(own.apply_max_c.max - figure.max) < data.temperature.reading.tolerance_k
 }
