@@ -122,3 +122,9 @@ test_tapes_are_no_layer[class] if {
 	judged := section.judged with input as object.union(doc, {"lines": lines})
 	count(judged) == count_of
 }
+
+# A wall whose profile could not be computed, for want of its place or of a layer, ends nothing.
+test_profile_without_result if {
+	profile := object.union(wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {}), {"result": null})
+	is_array(section.judged) with input as wall.document([profile], {})
+}

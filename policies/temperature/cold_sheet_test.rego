@@ -220,3 +220,15 @@ test_own_range_is_no_reading[name] if {
 	found := cold_sheet.findings with input as doc
 	count(found) == tc.want
 }
+
+# A product whose data has no least, or none as a figure, has no range of its own that a reading could repeat.
+test_range_beside_half_a_limit if {
+	figures := {"apply_min_c": bench.figure(null, null, "cool", "C"), "apply_max_c": bench.figure(35, 35, "35", "C")}
+	row := bench.sheet({
+		"items": [bench.own],
+		"figures": {"reading_surface_c": bench.figure(5, 35, "5-35", "C")},
+	})
+	check := object.union(_january, {"limit_c": 5, "limit_text": "5 °C"})
+	doc := bench.document([row], [bench.product({"figures": figures})], [bench.window([check], {})])
+	count(cold_sheet.findings) == 0 with input as doc
+}
