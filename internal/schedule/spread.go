@@ -43,6 +43,9 @@ func (r *reader) sized(l *Line, c source) {
 		return
 	}
 	for _, sentence := range r.words.parted(c.text) {
+		if !strings.ContainsAny(sentence, "0123456789") && len(r.phrase.Quantities(sentence, "")) == 0 {
+			continue
+		}
 		r.figuresNamed(l.Figures, sentence, c.at, r.words.figures.Sized)
 		r.wetSpread(l, sentence, c.at)
 	}

@@ -146,12 +146,8 @@ func (u *upright) cells(m map[string]string) {
 
 // cell is the address in the workbook of a cell of the upright sheet.
 func (u *upright) cell(ref string) string {
-	col, i := 0, 0
-	for ; i < len(ref) && ref[i] >= 'A' && ref[i] <= 'Z'; i++ {
-		col = col*26 + int(ref[i]-'A') + 1
-	}
-	row, err := strconv.Atoi(ref[i:])
-	if err != nil || col == 0 {
+	row, col, ok := workbook.ParseRef([]byte(ref))
+	if !ok {
 		return ref
 	}
 	return workbook.Ref(u.was(row, col))

@@ -120,7 +120,7 @@ func (r *reader) ordered(l *Line, c source) {
 		return
 	}
 	r.plannedFilm(l, c)
-	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.ofAir())
+	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.air)
 }
 
 // asked takes the least thickness that the words for what was specified ask for: "SA

@@ -164,11 +164,14 @@ func inMillimeters(blocks []wallBlock) bool {
 // tablesOfBlocks makes a table of each wall of a sheet that is told in rows of its own;
 // what the sheet begins with tells from which side the layers are counted.
 func (r *reader) tablesOfBlocks(s *workbook.Sheet) []*table {
+	rows := r.blocks[s.Name]
+	if len(rows) == 0 {
+		return nil
+	}
 	var out []*table
-	for _, row := range r.blocks[s.Name] {
-		_, title := numberedRow(s.Rows[0])
-		first, _ := numberedRow(s.Rows[0])
-		title = strings.TrimSpace(first + " " + title)
+	first, rest := numberedRow(s.Rows[0])
+	title := strings.TrimSpace(first + " " + rest)
+	for _, row := range rows {
 		cells := s.Row(row)
 		t := &table{sheet: s, kind: kindSchedule, head: []int{row}, first: row, last: row, end: row, nums: []int{cells[0].Col, cells[1].Col}}
 		t.cols = []Column{

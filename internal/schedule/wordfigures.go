@@ -21,6 +21,8 @@ type wordFigures struct {
 
 	SizedSlots []string     `json:"sized_slots"`
 	Spread     spreadFigure `json:"spread"`
+
+	air []wordFigure // those of Measured for the air permeance of a material, which rows order too
 }
 
 // wordFigure is one of them. In Words # stands for the figure. A number without
@@ -41,11 +43,6 @@ type wordFigure struct {
 	bare  *regexp.Regexp
 }
 
-// ofAir are those of the air permeance of a material, which rows order too.
-func (w *wordFigures) ofAir() []wordFigure {
-	return slices.DeleteFunc(slices.Clone(w.Measured), func(one wordFigure) bool { return one.Key != figureOf["air"].key })
-}
-
 func (w *wordFigures) compile() (err error) {
 	if err = w.Spread.compile(); err != nil {
 		return err
@@ -63,6 +60,7 @@ func (w *wordFigures) compile() (err error) {
 			}
 		}
 	}
+	w.air = slices.DeleteFunc(slices.Clone(w.Measured), func(one wordFigure) bool { return one.Key != figureOf["air"].key })
 	return nil
 }
 

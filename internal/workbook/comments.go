@@ -57,7 +57,7 @@ func (r *sheetReader) comment(s *scanner, added map[int][]Cell) error {
 	if err := r.count(len(text)); err != nil {
 		return err
 	}
-	row, col, ok := parseRef([]byte(ref))
+	row, col, ok := ParseRef([]byte(ref))
 	if !ok {
 		return refuse(fmt.Sprintf("a comment stands at %q, which is no cell", ref), saveAgain)
 	}

@@ -103,12 +103,12 @@ func TestColumnNames(t *testing.T) {
 		if got := ColumnName(col); got != want {
 			t.Errorf("column %d is %q, want %q", col, got, want)
 		}
-		if _, back, ok := parseRef([]byte(want + "7")); ok && back != col {
+		if _, back, ok := ParseRef([]byte(want + "7")); ok && back != col {
 			t.Errorf("%s is column %d", want, back)
 		}
 	}
 	for _, bad := range []string{"", "A", "7", "XFE1", "A0", "A1048577", "A1B", "1A", "A-1", "A99999999999"} {
-		if _, _, ok := parseRef([]byte(bad)); ok {
+		if _, _, ok := ParseRef([]byte(bad)); ok {
 			t.Errorf("%q is taken for an address", bad)
 		}
 	}

@@ -122,11 +122,11 @@ func parseArea(ref []byte) (Range, bool) {
 	if !pair {
 		last = first
 	}
-	top, left, ok1 := parseRef(first)
-	bottom, right, ok2 := parseRef(last)
+	top, left, ok1 := ParseRef(first)
+	bottom, right, ok2 := ParseRef(last)
 	if pair && !ok1 && !ok2 { // whole columns: any row will do to read them
-		_, left, ok1 = parseRef(append(bytes.Clone(first), '1'))
-		_, right, ok2 = parseRef(append(bytes.Clone(last), '1'))
+		_, left, ok1 = ParseRef(append(bytes.Clone(first), '1'))
+		_, right, ok2 = ParseRef(append(bytes.Clone(last), '1'))
 		top, bottom = 1, lastRow
 	}
 	return Range{top, left, bottom, right}, ok1 && ok2 && top <= bottom && left <= right

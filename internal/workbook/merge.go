@@ -15,8 +15,8 @@ func (r *sheetReader) merges() error {
 		if !pair {
 			last = first
 		}
-		top, left, ok1 := parseRef(first)
-		bottom, right, ok2 := parseRef(last)
+		top, left, ok1 := ParseRef(first)
+		bottom, right, ok2 := ParseRef(last)
 		if !ok1 || !ok2 || bottom < top || right < left {
 			return refuse(fmt.Sprintf("it merges %q, which is no range", ref), saveAgain)
 		}

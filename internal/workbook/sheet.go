@@ -150,7 +150,7 @@ func (r *sheetReader) rowCells(hidden bool) error {
 func (r *sheetReader) place() error {
 	col := r.col + 1
 	if ref := r.s.attr("r"); ref != nil {
-		row, c, ok := parseRef(ref)
+		row, c, ok := ParseRef(ref)
 		if !ok || row != r.row {
 			return refuse(fmt.Sprintf("a cell in row %d is addressed %q", r.row, ref), saveAgain)
 		}
@@ -226,8 +226,8 @@ func mergeSpans(spans []Span) []Span {
 	return out
 }
 
-// parseRef reads an address such as F12; dollar signs are allowed.
-func parseRef(ref []byte) (row, col int, ok bool) {
+// ParseRef reads an address such as F12; dollar signs are allowed.
+func ParseRef(ref []byte) (row, col int, ok bool) {
 	i := 0
 	for ; i < len(ref); i++ {
 		c := ref[i] &^ 0x20 // upper case

@@ -21,7 +21,7 @@ func written(t *testing.T, write func(f *excelize.File) error) *Book {
 
 func at(t *testing.T, s *Sheet, ref string) Cell {
 	t.Helper()
-	row, col, ok := parseRef([]byte(ref))
+	row, col, ok := ParseRef([]byte(ref))
 	if !ok {
 		t.Fatalf("no address: %s", ref)
 	}
@@ -54,7 +54,7 @@ func TestKindsOfCell(t *testing.T) {
 		"G1": {Kind: Text, Value: "two\nlines"},
 		"H1": {Kind: FormulaEmpty, Formula: true},
 	} {
-		want.Row, want.Col, _ = parseRef([]byte(ref))
+		want.Row, want.Col, _ = ParseRef([]byte(ref))
 		if got := at(t, s, ref); got != want {
 			t.Errorf("%s: got %+v, want %+v", ref, got, want)
 		}
