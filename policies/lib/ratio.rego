@@ -4,6 +4,7 @@
 #   The least continuous insulation that the code's table has outside of a filled stud wall.
 package lib.ratio
 
+import data.lib.measure
 import data.lib.zone
 
 # needed gives R (ft²·°F·h/Btu) for the class inside ("II" or "III") at the zone; filled is the layer between the studs.
@@ -25,6 +26,11 @@ outside(layers, i) := sum([layer.r | some layer in outer]) if {
 	outer := [layer | some j, layer in layers; j > i; layer.insulates]
 	every layer in outer { is_number(layer.r) }
 }
+
+# written says a resistance (m²·K/W) as R-20, or as RSI where the author's own words are in SI units.
+written(r, true) := sprintf("RSI %s", [measure.number(r)])
+
+written(r, false) := sprintf("R-%s", [measure.number(r * data.vapor.ratio.r_si)])
 
 # stated is the resistance (m²·K/W) that small letters tell: "RSI 3.5", "R-20". That of an inch is that of no board.
 stated(text) := to_number(found[0][1]) if {

@@ -20,7 +20,6 @@ package performance.insulation_less
 import data.lib.facts
 import data.lib.finding
 import data.lib.limits
-import data.lib.measure
 import data.lib.naming
 import data.lib.ratio
 import data.lib.words
@@ -33,8 +32,8 @@ findings contains found if {
 	own.r < limit.min * data.vapor.ratio.short_share
 	message := naming.say("%s has %s; %s is asked for there", [
 		naming.plain(own.item),
-		_written(own.r, own.text),
-		_written(limit.min, own.text),
+		ratio.written(own.r, contains(own.text, "rsi")),
+		ratio.written(limit.min, contains(own.text, "rsi")),
 	])
 	found := finding.at_with(line, [own.item.at.cell], message, {"related": [finding.related_address(
 		limit.at,
@@ -66,7 +65,3 @@ _text(item) := text if {
 }
 
 _tells_one(text) if count(regex.find_n(data.performance.insulation.told, text, -1)) == 1
-
-_written(r, text) := sprintf("RSI %s", [measure.number(r)]) if {
-	contains(text, "rsi")
-} else := sprintf("R-%s", [measure.number(r * data.vapor.ratio.r_si)])

@@ -18,6 +18,7 @@ package performance.joint_backing
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.joint
 import data.lib.naming
 import data.lib.words
 
@@ -26,7 +27,7 @@ findings contains finding.at(line, ["material", "tag", told.slot], message) if {
 	line.role == "sealant"
 	told := [s | some s in line.signals; s.id == "joint_unbacked"; not s.no][0]
 	not _is_taped(line)
-	not _is_still(line)
+	not joint.is_still(line)
 	item := facts.main_items(line)[0]
 	message := naming.say("%s has no backing in its joint (%s)", [naming.plain(item), words.quoted(told.text)])
 }
@@ -35,9 +36,4 @@ _is_taped(line) if {
 	some item in line.items
 	facts.is_there(item)
 	item.family == "bond-breaker-tape"
-}
-
-_is_still(line) if {
-	some text in line.texts
-	regex.match(data.performance.joints.still, text)
 }

@@ -18,6 +18,7 @@ package performance.joint_narrow
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.joint
 import data.lib.limits
 import data.lib.measure
 import data.lib.naming
@@ -58,10 +59,7 @@ _need(line, item) := {
 }
 
 # A bedding bead, a fillet and a joint that does not move stretch over no width.
-_is_other(line) if {
-	some text in line.texts
-	regex.match(data.performance.joints.still, text)
-}
+_is_other(line) if joint.is_still(line)
 
 _is_other(line) if {
 	some text in line.texts

@@ -18,6 +18,7 @@ package performance.joint_shape
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.joint
 import data.lib.limits
 import data.lib.measure
 import data.lib.naming
@@ -25,7 +26,7 @@ import data.lib.naming
 findings contains found if {
 	some line in facts.live_lines
 	line.role == "sealant"
-	not _is_still(line)
+	not joint.is_still(line)
 	item := facts.main_items(line)[0]
 	depth := _depth(line)
 	fault := _fault(line, item, depth)
@@ -76,8 +77,3 @@ _width(line) := sprintf(" in a joint %s wide", [measure.written(measure.high(wid
 	width := line.figures.joint_mm
 	measure.is_sound(width)
 } else := ""
-
-_is_still(line) if {
-	some text in line.texts
-	regex.match(data.performance.joints.still, text)
-}

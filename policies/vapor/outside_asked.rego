@@ -51,10 +51,11 @@ findings contains finding.at_with(line, [figure.at.cell], message, extra) if {
 	measure.is_sound(figure)
 	least := _least(lower(trim_space(line.group)))
 	measure.high(figure) < least.r * data.vapor.ratio.short_share
+	in_si := regex.match(data.vapor.share.si, lower(measure.unit_words(figure)))
 	message := naming.say("the row has %s outside; %s %s", [
-		_written(measure.high(figure), figure),
+		ratio.written(measure.high(figure), in_si),
 		least.says,
-		_written(least.r, figure),
+		ratio.written(least.r, in_si),
 	])
 	extra := {"severity": least.severity, "related": [finding.related_address(least.at, words.quoted(least.text))]}
 }
@@ -76,10 +77,6 @@ _least(name) := asked[0] if {
 } else := object.union(_listed[name][0], {"says": "the list of walls has", "severity": "warning"}) if {
 	count({one.r | some one in _listed[name]}) == 1
 }
-
-_written(r, figure) := sprintf("RSI %s", [measure.number(r)]) if {
-	regex.match(data.vapor.share.si, lower(measure.unit_words(figure)))
-} else := sprintf("R-%s", [measure.number(r * data.vapor.ratio.r_si)])
 
 _listed := {name: walls |
 	some name in {one.name | some one in _walls}
