@@ -125,6 +125,8 @@ type reader struct {
 	whole        map[string]*workbook.Sheet // sheets that were parted
 	legendBeside [][2]string                // short words and meanings of legends that stood beside a schedule
 
+	stacks []*itemStack // schedules laid out with one row an item
+
 	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
@@ -184,6 +186,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.yearSaid = r.yearIn(b)
 	r.unitsByName(b)
 	r.glossed = r.glosses(b)
+	r.oneRowEach(b)
 	all, err := r.tables(b)
 	if err != nil {
 		return nil, err
@@ -224,6 +227,9 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.account(b, all)
 	if len(r.sched.Lines) == 0 {
 		return nil, noTable(b)
+	}
+	for _, st := range r.stacks {
+		st.turnBack(r.sched)
 	}
 	return r.sched, r.crowded()
 }
