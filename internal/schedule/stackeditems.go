@@ -313,8 +313,8 @@ func (st *itemStack) turnBack(s *Schedule) {
 	back.walk(reflect.ValueOf(s).Elem())
 }
 
-// table says of a table laid out where it ends and where its headings stand: those of
-// further lines are named by their cells.
+// table says of a table laid out where it begins and ends, and where its headings stand:
+// those of further lines are named by their cells.
 func (st *itemStack) table(t *Table, back wayBack) {
 	head := t.Head[len(t.Head)-1]
 	for k := range t.Columns {
@@ -325,6 +325,7 @@ func (st *itemStack) table(t *Table, back wayBack) {
 	for line := 1; line < st.items[0].lines; line++ {
 		t.Head = append(t.Head, head+line)
 	}
+	t.First = max(t.First, head+st.items[0].lines)
 	if st.first[t.Last] {
 		t.Last += st.items[0].lines - 1
 	}
