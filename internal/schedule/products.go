@@ -129,6 +129,9 @@ func (r *reader) identify(p *Product) {
 		}
 	}
 	parts = r.withoutMaker(parts, p.Texts["alias"])
+	if len(parts) > 0 && !sealantWord.MatchString(parts[0]) {
+		parts[0] = r.words.prose.carried.ReplaceAllString(parts[0], "$1 sheet on $2") // "butyl on polyethylene film"
+	}
 	m := r.vocab.Describe(parts...)
 	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
 		m = r.underHead(parts, p.section, m)

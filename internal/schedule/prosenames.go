@@ -21,6 +21,9 @@ type proseRow struct {
 	words string   // the description beside it
 	says  []source // what that tells
 	known bool     // its name or its description is one of a material
+
+	cell    string // of a product in a clause: the cell of that
+	section string // and its title
 }
 
 const (
@@ -134,7 +137,12 @@ func (r *reader) dealProse(s *workbook.Sheet, list []proseRow) {
 		}
 		r.sched.Products = append(r.sched.Products, newProduct(p.name, s.Name, p.row))
 		i := len(r.sched.Products) - 1
-		r.lex.addWhole(p.name, i)
+		r.sched.Products[i].section = p.section
+		if tagShape.MatchString(p.name) && !strings.Contains(p.name, " ") {
+			r.lex.add(p.name, i)
+		} else {
+			r.lex.addWhole(p.name, i)
+		}
 		r.told = append(r.told, told{product: i, says: withDegrees(p.says, degrees), prose: true})
 		r.cardRows[s.Name] = append(r.cardRows[s.Name], p.row)
 	}

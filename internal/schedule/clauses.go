@@ -1,0 +1,186 @@
+package schedule
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// The clauses of a specification tell of products in running text, several to a clause:
+// "2.4 Primers. Primer A is solvent-borne, usable at -10 C and above. Primer B is water-
+// borne. Both are for the SBS sheets." A sentence that begins with a name of the schedule
+// and says what that is begins a product. Those after it are about the same one, or about
+// all of its clause.
+
+// clauseWords are how clauses write that, from policies/knowledge/reading.json.
+type clauseWords struct {
+	Number string `json:"number"`
+	Never  string `json:"never"`
+	Is     string `json:"is"`
+	All    string `json:"all"`
+	Joined string `json:"joined"`
+	As     string `json:"as"`
+
+	number, never, is, all, joined, as *regexp.Regexp
+}
+
+// clauseRow is a row of clauses: its number, "" for none, and its text.
+type clauseRow struct {
+	number string
+	text   workbook.Cell
+}
+
+// clauseOf reads a row of one text, with its number before it or in a cell of its own.
+func (r *reader) clauseOf(row workbook.Row) (clauseRow, bool) {
+	cells := slices.Collect(filled(row.Cells))
+	if len(cells) == 2 && r.words.prose.Clauses.number.FindString(cells[0].Value+" ") == cells[0].Value+" " {
+		cells[1].Value = cells[0].Value + " " + cells[1].Value
+		cells = cells[1:]
+	}
+	if len(cells) != 1 {
+		return clauseRow{}, false
+	}
+	c := clauseRow{text: cells[0]}
+	if m := r.words.prose.Clauses.number.FindStringSubmatchIndex(c.text.Value); m != nil {
+		c.number = c.text.Value[m[2]:m[3]]
+		c.text.Value = c.text.Value[m[1]:]
+	}
+	return c, true
+}
+
+// clauseList finds the products of the clauses on a sheet that the schedule calls by
+// their names, nil where they are few.
+func (r *reader) clauseList(s *workbook.Sheet, tables []*table, names *wordIndex) []proseRow {
+	var all []proseRow
+	numbered := map[string]string{}
+	for _, row := range s.Rows {
+		clause, ok := r.clauseOf(row)
+		if !ok || within(schedulesAndData(tables), row.Number) {
+			continue
+		}
+		first := len(all)
+		all = r.clauseProducts(all, clause, numbered, names)
+		for i := range all[first:] {
+			all[first+i].row = row.Number
+		}
+		if len(all) > first && clause.number != "" {
+			numbered[clause.number] = all[first].name
+		}
+	}
+	used, leads := 0, map[string]bool{}
+	for _, p := range all {
+		if isNamed(p.name, names) {
+			used++
+			leads[firstWords(p.name, 1)] = true
+		}
+	}
+	if used < fewestNamed {
+		return nil
+	}
+	all = slices.DeleteFunc(all, func(p proseRow) bool { return !leads[firstWords(p.name, 1)] })
+	limits := 0
+	for i := range all {
+		p := &all[i]
+		p.says = r.proseOf(workbook.Cell{Value: p.words}, At{Sheet: s.Name, Row: p.row, Cell: p.cell})
+		if slices.ContainsFunc(p.says, func(c source) bool { return c.slot != toldSubject && c.slot != "remark" }) {
+			limits++
+		}
+	}
+	if limits*2 < len(all) {
+		return nil // names with what they are, over data that stands elsewhere
+	}
+	return all
+}
+
+// clauseProducts adds the products of one clause to those before it.
+func (r *reader) clauseProducts(all []proseRow, clause clauseRow, numbered map[string]string, names *wordIndex) []proseRow {
+	first, title := len(all), ""
+	for i, part := range r.clauseSentences(clause.text.Value) {
+		name, says := r.clauseName(part.text, names)
+		about := slices.IndexFunc(all, func(p proseRow) bool { return p.name == name })
+		switch {
+		case name != "" && about < 0 && (clause.number != "" || !tagShape.MatchString(name)) && (r.tellsWhat(name, title, says) || isNamed(name, names) && madeAs(all, name)):
+			says = r.words.prose.Clauses.as.ReplaceAllStringFunc(says, func(as string) string {
+				m := r.words.prose.Clauses.as.FindStringSubmatch(as)
+				if numbered[m[2]] == "" {
+					return as
+				}
+				return m[1] + numbered[m[2]]
+			})
+			all = append(all, proseRow{name: name, cell: clause.text.Ref(), section: title, words: says, known: true})
+		case name != "" && about >= 0:
+			all[about].goOn("It"+part.text[len(name):], false)
+		case len(all) > first:
+			from := len(all) - 1
+			if m := r.words.prose.Clauses.all.FindStringSubmatchIndex(part.text); m != nil {
+				from, part.text = first, "It is"+part.text[m[1]:]
+			}
+			for k := range all[from:] {
+				all[from+k].goOn(part.text, part.listed)
+			}
+		case i == 0 && len(headingWords(part.text)) <= longHeading:
+			title = part.text
+		}
+	}
+	return all
+}
+
+// madeAs holds for a name that begins as one of a product does: what it is may be said by
+// that of the other ("Harrow HT: sheet for use under metal").
+func madeAs(all []proseRow, name string) bool {
+	return slices.ContainsFunc(all, func(p proseRow) bool { return firstWords(p.name, 1) == firstWords(name, 1) })
+}
+
+// goOn adds a sentence to those about a product.
+func (p *proseRow) goOn(sentence string, listed bool) {
+	if listed {
+		p.words += "; " + sentence
+	} else {
+		p.words += "\n" + sentence
+	}
+}
+
+// clauseSentences parts a clause into its sentences, and what two of them share into two.
+func (r *reader) clauseSentences(text string) []part {
+	var out []part
+	for _, one := range r.sentencesOf(text) {
+		for {
+			m := r.words.prose.Clauses.joined.FindStringSubmatchIndex(one.text)
+			if m == nil {
+				break
+			}
+			out = append(out, part{one.text[:m[0]], one.listed})
+			one = part{"It " + one.text[m[2]:], false}
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+// clauseName is the name that a sentence begins with and says something of, with that.
+func (r *reader) clauseName(sentence string, names *wordIndex) (name, says string) {
+	m := r.words.prose.Clauses.is.FindStringSubmatchIndex(sentence)
+	if m == nil {
+		return "", ""
+	}
+	name = strings.TrimSpace(sentence[m[2]:m[3]])
+	if r.words.prose.Clauses.never.MatchString(name) {
+		return "", ""
+	}
+	coded := tagShape.MatchString(name) && isNamed(name, names)
+	if !coded && (!r.isNameInWords(name, names) || !writtenAsName(strings.Fields(name)) || r.lex.isWords(name)) {
+		return "", ""
+	}
+	return name, sentence[m[1]:]
+}
+
+// tellsWhat holds where words say of what material a name is, by themselves or with the
+// title of their clause, or as which other it is.
+func (r *reader) tellsWhat(name, title, says string) bool {
+	subject, _, _ := strings.Cut(says, ",")
+	subject, _, _ = strings.Cut(subject, ";")
+	return r.vocab.Family(says) != "" || r.vocab.Describe(subject, name).Family != "" || title != "" && r.vocab.Describe(subject, title).Family != "" ||
+		r.words.prose.same.MatchString(says)
+}
