@@ -17,13 +17,15 @@ import (
 // clauseWords are how clauses write that, from policies/knowledge/reading.json.
 type clauseWords struct {
 	Number string `json:"number"`
+	Plain  string `json:"plain"`
 	Never  string `json:"never"`
 	Is     string `json:"is"`
 	All    string `json:"all"`
 	Joined string `json:"joined"`
 	As     string `json:"as"`
+	For    string `json:"for"`
 
-	number, never, is, all, joined, as *regexp.Regexp
+	number, plain, never, is, all, joined, as, isFor *regexp.Regexp
 }
 
 // clauseRow is a row of clauses: its number, "" for none, and its text.
@@ -183,4 +185,24 @@ func (r *reader) tellsWhat(name, title, says string) bool {
 	subject, _, _ = strings.Cut(subject, ";")
 	return r.vocab.Family(says) != "" || r.vocab.Describe(subject, name).Family != "" || title != "" && r.vocab.Describe(subject, title).Family != "" ||
 		r.words.prose.same.MatchString(says)
+}
+
+// suitsInProse takes the products that a primer, sealant or adhesive is for by a sentence
+// about it, or by the last words of the one that says what it is.
+func (r *reader) suitsInProse(p *Product, says []source) {
+	if p.Role != "primer" && p.Role != "sealant" && p.Role != "adhesive" {
+		return
+	}
+	for _, c := range says {
+		at := r.words.prose.Clauses.isFor.FindStringIndex(c.text)
+		if at == nil || c.slot != toldSubject && c.slot != "remark" {
+			continue
+		}
+		rest := c.text[at[1]:]
+		for _, m := range r.near(p, rest) {
+			if m.product >= 0 && r.sched.Products[m.product].ID != p.ID {
+				p.Suits = append(p.Suits, r.target(m, rest[m.start:m.end], c.at))
+			}
+		}
+	}
 }

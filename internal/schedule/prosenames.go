@@ -138,14 +138,24 @@ func (r *reader) dealProse(s *workbook.Sheet, list []proseRow) {
 		r.sched.Products = append(r.sched.Products, newProduct(p.name, s.Name, p.row))
 		i := len(r.sched.Products) - 1
 		r.sched.Products[i].section = p.section
-		if tagShape.MatchString(p.name) && !strings.Contains(p.name, " ") {
-			r.lex.add(p.name, i)
-		} else {
-			r.lex.addWhole(p.name, i)
-		}
+		r.callProse(p, i)
 		r.told = append(r.told, told{product: i, says: withDegrees(p.says, degrees), prose: true})
 		r.cardRows[s.Name] = append(r.cardRows[s.Name], p.row)
 	}
+}
+
+// callProse makes a product known by its name: those of clauses by their maker's too, and
+// by their tags.
+func (r *reader) callProse(p proseRow, index int) {
+	first := firstWords(p.name, 1)
+	switch {
+	case tagShape.MatchString(p.name) && first == p.name:
+		r.lex.add(p.name, index)
+		return
+	case p.cell != "" && first != p.name && len(r.vocab.Find(first)) == 0 && !r.words.prose.Clauses.plain.MatchString(first):
+		r.lex.maker[fold(first)]++
+	}
+	r.lex.addWhole(p.name, index)
 }
 
 // degreesOfProse is the unit of the bare temperatures of a list, by the words of its

@@ -308,6 +308,9 @@ func (r *reader) takenOver(n *told) []source {
 // limitsTold reads the figures and lists of the products of notes.
 func (r *reader) limitsTold() {
 	for _, n := range r.told {
+		if n.prose {
+			r.suitsInProse(&r.sched.Products[n.product], n.says)
+		}
 		for _, c := range n.says {
 			if c.slot != toldSubject && !r.words.isBlank(c.text) {
 				r.productCell(&r.sched.Products[n.product], c)
