@@ -24,8 +24,9 @@ type clauseWords struct {
 	Joined string `json:"joined"`
 	As     string `json:"as"`
 	For    string `json:"for"`
+	Listed string `json:"listed"`
 
-	number, plain, never, is, all, joined, as, isFor *regexp.Regexp
+	number, plain, never, is, all, joined, as, isFor, listed *regexp.Regexp
 }
 
 // clauseRow is a row of clauses: its number, "" for none, and its text.
@@ -46,7 +47,7 @@ func (r *reader) clauseOf(row workbook.Row) (clauseRow, bool) {
 	}
 	c := clauseRow{text: cells[0]}
 	if m := r.words.prose.Clauses.number.FindStringSubmatchIndex(c.text.Value); m != nil {
-		c.number = c.text.Value[m[2]:m[3]]
+		c.number = strings.Trim(c.text.Value[m[2]:m[3]], ".):")
 		c.text.Value = c.text.Value[m[1]:]
 	}
 	return c, true
@@ -56,7 +57,7 @@ func (r *reader) clauseOf(row workbook.Row) (clauseRow, bool) {
 // their names, nil where they are few.
 func (r *reader) clauseList(s *workbook.Sheet, tables []*table, names *wordIndex) []proseRow {
 	var all []proseRow
-	numbered := map[string]string{}
+	numbered := map[string]string{} // the first product of each clause
 	for _, row := range s.Rows {
 		clause, ok := r.clauseOf(row)
 		if !ok || within(schedulesAndData(tables), row.Number) {
@@ -64,9 +65,6 @@ func (r *reader) clauseList(s *workbook.Sheet, tables []*table, names *wordIndex
 		}
 		first := len(all)
 		all = r.clauseProducts(all, clause, numbered, names)
-		for i := range all[first:] {
-			all[first+i].row = row.Number
-		}
 		if len(all) > first && clause.number != "" {
 			numbered[clause.number] = all[first].name
 		}
@@ -81,17 +79,26 @@ func (r *reader) clauseList(s *workbook.Sheet, tables []*table, names *wordIndex
 	if used < fewestNamed {
 		return nil
 	}
-	all = slices.DeleteFunc(all, func(p proseRow) bool { return !leads[firstWords(p.name, 1)] })
+	return r.clausesSay(s, slices.DeleteFunc(all, func(p proseRow) bool { return !leads[firstWords(p.name, 1)] }))
+}
+
+// clausesSay sorts what clauses say of each product, nil where few tell a limit: names with
+// what they are may stand over data of another shape.
+func (r *reader) clausesSay(s *workbook.Sheet, all []proseRow) []proseRow {
 	limits := 0
 	for i := range all {
 		p := &all[i]
-		p.says = r.proseOf(workbook.Cell{Value: p.words}, At{Sheet: s.Name, Row: p.row, Cell: p.cell})
+		at := At{Sheet: s.Name, Row: p.row, Cell: p.cell}
+		p.says = r.proseOf(workbook.Cell{Value: p.words}, at)
 		if slices.ContainsFunc(p.says, func(c source) bool { return c.slot != toldSubject && c.slot != "remark" }) {
 			limits++
 		}
+		if p.like != "" {
+			p.says = append(p.says, source{slot: toldRest, text: p.like, at: at})
+		}
 	}
 	if limits*2 < len(all) {
-		return nil // names with what they are, over data that stands elsewhere
+		return nil
 	}
 	return all
 }
@@ -99,34 +106,49 @@ func (r *reader) clauseList(s *workbook.Sheet, tables []*table, names *wordIndex
 // clauseProducts adds the products of one clause to those before it.
 func (r *reader) clauseProducts(all []proseRow, clause clauseRow, numbered map[string]string, names *wordIndex) []proseRow {
 	first, title := len(all), ""
-	for i, part := range r.clauseSentences(clause.text.Value) {
-		name, says := r.clauseName(part.text, names)
+	for i, one := range r.clauseSentences(clause.text.Value) {
+		name, says := r.clauseName(one.text, names)
 		about := slices.IndexFunc(all, func(p proseRow) bool { return p.name == name })
 		switch {
-		case name != "" && about < 0 && (clause.number != "" || !tagShape.MatchString(name)) && (r.tellsWhat(name, title, says) || isNamed(name, names) && madeAs(all, name)):
-			says = r.words.prose.Clauses.as.ReplaceAllStringFunc(says, func(as string) string {
-				m := r.words.prose.Clauses.as.FindStringSubmatch(as)
-				if numbered[m[2]] == "" {
-					return as
-				}
-				return m[1] + numbered[m[2]]
-			})
-			all = append(all, proseRow{name: name, cell: clause.text.Ref(), section: title, words: says, known: true})
+		case name != "" && about < 0 && r.begins(all, clause, name, title, says, names):
+			p := proseRow{row: clause.text.Row, name: name, cell: clause.text.Ref(), section: title, known: true}
+			p.words, p.like = r.likeClause(says, numbered)
+			all = append(all, p)
 		case name != "" && about >= 0:
-			all[about].goOn("It"+part.text[len(name):], false)
+			all[about].goOn(part{"It" + one.text[len(name):], false})
 		case len(all) > first:
 			from := len(all) - 1
-			if m := r.words.prose.Clauses.all.FindStringSubmatchIndex(part.text); m != nil {
-				from, part.text = first, "It is"+part.text[m[1]:]
+			if m := r.words.prose.Clauses.all.FindStringIndex(one.text); m != nil {
+				from, one.text = first, "It is"+one.text[m[1]:]
 			}
 			for k := range all[from:] {
-				all[from+k].goOn(part.text, part.listed)
+				all[from+k].goOn(one)
 			}
-		case i == 0 && len(headingWords(part.text)) <= longHeading:
-			title = part.text
+		case i == 0 && len(headingWords(one.text)) <= longHeading:
+			title = one.text
 		}
 	}
 	return all
+}
+
+// begins holds for a name with which a clause begins a product. Codes at the head of a
+// note without a number are told by others.
+func (r *reader) begins(all []proseRow, clause clauseRow, name, title, says string, names *wordIndex) bool {
+	if clause.number == "" && tagShape.MatchString(name) {
+		return false
+	}
+	return r.tellsWhat(name, title, says) || isNamed(name, names) && madeAs(all, name)
+}
+
+// likeClause writes the name of a product for the number of its clause ("as 2.1, winter
+// grade"), and tells which it is.
+func (r *reader) likeClause(says string, numbered map[string]string) (words, like string) {
+	m := r.words.prose.Clauses.as.FindStringSubmatchIndex(says)
+	if m == nil || numbered[says[m[4]:m[5]]] == "" {
+		return says, ""
+	}
+	like = numbered[says[m[4]:m[5]]]
+	return says[:m[3]] + like + says[m[1]:], like
 }
 
 // madeAs holds for a name that begins as one of a product does: what it is may be said by
@@ -136,11 +158,11 @@ func madeAs(all []proseRow, name string) bool {
 }
 
 // goOn adds a sentence to those about a product.
-func (p *proseRow) goOn(sentence string, listed bool) {
-	if listed {
-		p.words += "; " + sentence
+func (p *proseRow) goOn(sentence part) {
+	if sentence.listed {
+		p.words += "; " + sentence.text
 	} else {
-		p.words += "\n" + sentence
+		p.words += "\n" + sentence.text
 	}
 }
 
@@ -205,4 +227,17 @@ func (r *reader) suitsInProse(p *Product, says []source) {
 			}
 		}
 	}
+}
+
+// listsPrimers holds for a sentence that begins with a primer of the workbook and tells no
+// more than what it goes on: "Tack 1 or Tack 2", "PX-3 on wood, none on metal".
+func (r *reader) listsPrimers(c source) bool {
+	if c.slot != "remark" {
+		return false
+	}
+	tags := r.lex.findTags(c.text)
+	if len(tags) == 0 || tags[0].start > 0 || tags[0].product < 0 || r.sched.Products[tags[0].product].Role != "primer" {
+		return false
+	}
+	return r.words.prose.Clauses.listed.MatchString(c.text[tags[0].end:])
 }

@@ -59,7 +59,8 @@ func (w *proseWords) compile() error {
 		pattern string
 		into    **regexp.Regexp
 	}{{w.Same, &w.same}, {w.Open, &w.open}, {w.Shared, &w.shared}, {w.InUse, &w.inUse}, {w.Carried, &w.carried}, {w.Clauses.Number, &w.Clauses.number}, {w.Clauses.Is, &w.Clauses.is}, {w.Clauses.Plain, &w.Clauses.plain}, {w.Clauses.Never, &w.Clauses.never},
-		{w.Clauses.All, &w.Clauses.all}, {w.Clauses.Joined, &w.Clauses.joined}, {w.Clauses.As, &w.Clauses.as}, {w.Clauses.For, &w.Clauses.isFor}} {
+		{w.Clauses.All, &w.Clauses.all}, {w.Clauses.Joined, &w.Clauses.joined}, {w.Clauses.As, &w.Clauses.as}, {w.Clauses.For, &w.Clauses.isFor},
+		{w.Clauses.Listed, &w.Clauses.listed}} {
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
 			return err
 		}

@@ -23,7 +23,8 @@ type proseRow struct {
 	known bool     // its name or its description is one of a material
 
 	cell    string // of a product in a clause: the cell of that
-	section string // and its title
+	section string // its title
+	like    string // and the product that it is as, but for what it says
 }
 
 const (

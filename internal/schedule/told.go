@@ -312,6 +312,9 @@ func (r *reader) limitsTold() {
 			r.suitsInProse(&r.sched.Products[n.product], n.says)
 		}
 		for _, c := range n.says {
+			if n.prose && r.listsPrimers(c) {
+				c.slot = "primer"
+			}
 			if c.slot != toldSubject && !r.words.isBlank(c.text) {
 				r.productCell(&r.sched.Products[n.product], c)
 			}
