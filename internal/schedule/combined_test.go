@@ -107,3 +107,20 @@ func TestSubstrateBesidePrimer(t *testing.T) {
 		t.Errorf("primer %q", got)
 	}
 }
+
+// What a sheet goes on and its primer may be told in one column, parted by another sign
+// than its heading has; a cell that tells no primer tells the bed. A sign for the number
+// heads marks.
+func TestBedWithItsPrimer(t *testing.T) {
+	s := read(t, `
+# | Sheet | Laid on, with primer | Installed | Covered
+1 | SBS sheet | block / acrylic primer | 2027-05-03 | 2027-05-20
+2 | SBS sheet | gypsum sheathing / no primer | 2027-05-04 | 2027-05-20
+3 | SBS sheet | plywood | 2027-05-05 | 2027-05-20
+4 | SBS sheet | concrete / acrylic primer | 2027-05-06 | 2027-05-20`)
+	for i, want := range [][2]string{{"block", "acrylic primer"}, {"gypsum sheathing", "no primer"}, {"plywood", ""}, {"concrete", "acrylic primer"}} {
+		if l := &s.Lines[i]; l.Mark != fmt.Sprint(i+1) || l.Texts["substrate"] != want[0] || l.Texts["primer"] != want[1] {
+			t.Errorf("%q lies on %q over %q, want %q", l.Mark, l.Texts["substrate"], l.Texts["primer"], want)
+		}
+	}
+}

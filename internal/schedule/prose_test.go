@@ -253,3 +253,21 @@ A-2|SBS sheet|plywood|silicone|2026-12-01|2026-12-20|it waits`})
 		t.Errorf("clauses of the work were taken for products: %+v", s.Products)
 	}
 }
+
+// A description that names the stuff of a sheet and the film it lies on is of the sheet; a
+// bead on a film is none.
+func TestSheetToldByItsFilm(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Goes on | Installed
+1 | TM-1 | plywood | 2027-05-03
+2 | TM-2 | polyethylene film | 2027-05-03`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open
+TM-1 | butyl on a polyethylene film | 25 | 60
+TM-2 | bead of butyl on polyethylene film | 25 | -`})
+	if p := product(t, s, "TM-1"); p.Family != "butyl-flashing-tape" {
+		t.Errorf("TM-1 is %q", p.Family)
+	}
+	if p := product(t, s, "TM-2"); p.Family == "butyl-flashing-tape" {
+		t.Errorf("TM-2 is %q", p.Family)
+	}
+}

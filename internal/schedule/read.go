@@ -228,9 +228,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if len(r.sched.Lines) == 0 {
 		return nil, noTable(b)
 	}
-	for _, st := range r.stacks {
-		st.turnBack(r.sched)
-	}
+	r.turnStacksBack()
 	return r.sched, r.crowded()
 }
 
