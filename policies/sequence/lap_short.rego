@@ -5,7 +5,7 @@
 #   within two years and is the first place to let water through. The highest figure that the notes state for the
 #   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
 #   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
-#   for 2 in. A lap that a remark tells counts beside that of the column.
+#   for 2 in and 100 mm for 4 in. A lap that a remark tells counts beside that of the column.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence
@@ -56,7 +56,7 @@ _short(line, kind) := {
 	measure.low(lap) > 0
 	not _may_be_of_another(line, kind)
 	need := _need(line, _lapped(line), kind)
-	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
+	measure.low(lap) < need.mm - _tolerance(need.mm)
 	says := sprintf("%s%s; %s %s", [
 		measure.as_said("length", lap),
 		{"lap_mm": "", "end_lap_mm": " at its ends", "told_lap_mm": " by the words of the row"}[kind],
@@ -64,6 +64,9 @@ _short(line, kind) := {
 		measure.beside(need.mm, "length", need.like, lap),
 	])
 }
+
+# An inch is taken for 25 mm, so that what is missing grows with the lap.
+_tolerance(mm) := max([data.sequence.lap.tolerance_mm, mm * data.sequence.lap.tolerance_share])
 
 _is_same_note(short, i) if {
 	some earlier, one in short

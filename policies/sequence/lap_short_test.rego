@@ -15,6 +15,8 @@ _found(line, limits) := found if {
 	found := lap_short.findings with input as doc
 }
 
+_limit(mm) := bench.limit("lap_mm", {"min": mm, "text": "Laps"})
+
 test_whole_finding if {
 	line := object.union(_lap(25.4, "1 in (25 mm)"), {"group": "Through-wall flashings"})
 	_found(line, [_walls, _flashings]) == {{
@@ -53,6 +55,9 @@ test_severity[name] if {
 	some name, tc in {
 		"on the notes' figure": {"line": _lap(50, "50"), "limits": [_walls], "want": set()},
 		"2 in for 50 mm and back": {"line": _lap(49.5, "50"), "limits": [_walls], "want": set()},
+		"150 mm for 6 in": {"line": _lap(150, "150"), "limits": [_limit(152.4)], "want": set()},
+		"75 mm for 3 in": {"line": _lap(75, "75"), "limits": [_limit(76.2)], "want": set()},
+		"145 mm for 6 in": {"line": _lap(145, "145"), "limits": [_limit(152.4)], "want": {"error"}},
 		"under it": {"line": _lap(45, "45"), "limits": [_walls], "want": {"error"}},
 		"the flashings' figure elsewhere": {"line": _lap(75, "75"), "limits": [_walls, _flashings], "want": set()},
 		"on the usual figure": {"line": _lap(50, "50"), "limits": [], "want": set()},
