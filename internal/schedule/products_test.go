@@ -771,6 +771,8 @@ func TestRemarkTurns(t *testing.T) {
 		"Never on copper, not on polystyrene":                                "copper polystyrene",
 		"Not on copper (ask first)":                                          "copper",
 		"Copper flashings (first prime zinc)":                                "",
+		"For cavities; solvent primer not on polystyrene":                    "",
+		"Water-borne primer never on copper. Not on zinc":                    "zinc",
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
 			page{name: "P", grid: "Code | Type | Apply at °C | VOC, g/L | Remarks\nQS-4 | Butyl sealant | 5 to 40 | 90 | " + words + "\nQS-5 | Hybrid sealant | 5 to 40 | 20 | -"})

@@ -281,7 +281,11 @@ func (r *reader) remarkTargets(p *Product, c source) {
 		if !fine && !not {
 			continue
 		}
-		for _, m := range r.near(p, words) {
+		found := r.near(p, words)
+		if not && !fine && r.ofAnother(p, words, found) {
+			continue
+		}
+		for _, m := range found {
 			if r.stateBarred(words, m) {
 				continue
 			}
@@ -290,6 +294,17 @@ func (r *reader) remarkTargets(p *Product, c source) {
 			p.KeepOff = append(p.KeepOff, tg)
 		}
 	}
+}
+
+// ofAnother holds where what a note bars is barred from a primer that it names before the
+// words for that, and not from the product itself: "solvent primer not on polystyrene" in
+// the row of a sheet.
+func (r *reader) ofAnother(p *Product, words string, found []mention) bool {
+	if p.Class == "primer" || len(found) < 2 {
+		return false
+	}
+	first := found[0]
+	return r.isPrimer(first) && r.words.accept.notOn.MatchString(words[:found[1].start]) && strings.TrimSpace(words[:first.start]) == ""
 }
 
 // remarkStances parts a note where what it says turns: a bracket that bars something bars
