@@ -285,6 +285,7 @@ func summed(text string) string {
 var toldFigures = map[string]struct{ key, signal string }{
 	"lap":   {"lap_mm", ""},
 	"clear": {"held_back_mm", "held_back"},
+	"back":  {"held_back_mm", "held_back"},
 }
 
 // toldFigure is the figure that a quantity of a clause stands for, "" if none.
