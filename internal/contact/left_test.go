@@ -266,3 +266,19 @@ func TestCoatToldBesideTheMetal(t *testing.T) {
 		},
 		func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "substrate" })
 }
+
+// A coat told beside a piece of metal is on it wherever else the row names it.
+func TestCoatOfANamedMetal(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"aluminum channel, asphalt paint all round":                   "separated",
+		"aluminum channel":                                            "direct",
+		"aluminum channel, asphalt paint on the bolts":                "direct",
+		"aluminum channel, no asphalt paint":                          "direct",
+		"steel lintel, asphalt paint all round":                       "direct",
+		"aluminum channel; steel lintel with asphalt paint all round": "direct",
+	},
+		func(near string) string {
+			return "Mark | Material | Substrate | Primer | Touches | Flashing\nT1 | none | brick | none | " + near + " | aluminum channel set in wet mortar\nT2 | butyl tape | plywood | none | brick |\n"
+		},
+		func(c contact.Contact) bool { return c.A.Family == "aluminum-sheet" && c.B.Family == "fresh-mortar" })
+}

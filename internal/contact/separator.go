@@ -15,7 +15,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
-		if f.bedHides(s, a, b) {
+		if f.bedHides(s, a, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
 			return s
 		}
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
@@ -238,6 +238,26 @@ func (f *finder) saidCoated(s, b *schedule.Item) bool {
 	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
 		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" &&
 			(o.Family != f.main.Family && o.Family != b.Family || o.Relation == "after") // "once the mortar is in"
+	})
+}
+
+// coatOf holds for item i, a coat told right after a piece of sheet metal, and for any other
+// words of the row for that piece where it lies on masonry: "aluminum angle, bituminous paint on
+// its faces" in one cell and "aluminum angle set in grout" in another.
+func (f *finder) coatOf(i int, metal, bed *schedule.Item) bool {
+	s := &f.line.Items[i]
+	if i == 0 || metal.Class != "flashing-metal" || bed.Class != "masonry" && bed.Class != "substrate" || s.Class != "coating" ||
+		!slices.Contains(s.Keys, "separator") && !slices.Contains(s.Keys, "asphaltic") || slices.Contains(s.Signals, "coat_in_part") {
+		return false
+	}
+	before := &f.line.Items[i-1]
+	return before.At == s.At && before.Polarity == "yes" && before.Family == metal.Family && before.Class == metal.Class && f.aloneInClause(s, before)
+}
+
+// aloneInClause holds where the clause of s names nothing besides itself and another item.
+func (f *finder) aloneInClause(s, other *schedule.Item) bool {
+	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != s.ID && o.ID != other.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" && o.Family != other.Family
 	})
 }
 
