@@ -53,9 +53,14 @@ func TestSentenceIsNoLegend(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `
 Mark | Membrane | Substrate | Primer | Remarks
 T1 | butyl sheet | plywood | none | KQ swept out
-T2 | butyl sheet | plywood | none | VT by hand`}, page{name: "Notes", grid: `
+T2 | butyl sheet | plywood | none | VT by hand
+T3 | butyl sheet | plywood | none | KR swept out`}, page{name: "Notes", grid: `
 1. KQ is swept BEFORE the sheet goes on.
-2. VT vent stack`})
+2. VT vent stack
+3. KR sheet on old boards needs a slip sheet.`})
+	if got := line(t, s, "T3").Texts["remark"]; got != "KR swept out" {
+		t.Errorf("remark %q", got)
+	}
 	if got := line(t, s, "T1").Texts["remark"]; got != "KQ swept out" {
 		t.Errorf("remark %q", got)
 	}
