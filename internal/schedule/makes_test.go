@@ -144,3 +144,27 @@ Dorn VS-8 | self-adhered vapor permeable membrane, acrylic adhesive | -5 | 90`})
 		}
 	}
 }
+
+// A product may be called by its stuff alone, and described by its kind alone.
+func TestKindBesideTheStuff(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant
+T1 | TPO 45 mil | polyiso | none | polysulfide
+T2 | PVC 50 mil, plasticized | polyiso | none | acrylic latex
+T3 | Orlo 9 | plywood | none | Orlo B`}, page{name: "Products", grid: `
+Product | Type | Thickness | Apply min °F | Days in the sun
+TPO 45 mil | roof sheet | 30 mil | 20 | 60
+PVC 50 mil, plasticized | roof sheet | 30 mil | 20 | 60
+polysulfide | sealant, two-part | 30 mil | 40 | -
+acrylic latex | sealant | 30 mil | 40 | -
+Orlo 9 | butyl sheet | 30 mil | 20 | 30
+Orlo B | sealant | 30 mil | 20 | -`})
+	for tag, want := range map[string]string{
+		"TPO 45 mil": "tpo-membrane", "PVC 50 mil, plasticized": "pvc-roof-membrane", "polysulfide": "polysulfide-sealant",
+		"acrylic latex": "acrylic-latex-sealant", "Orlo B": "sealant-unspecified",
+	} {
+		if got := product(t, s, tag).Family; got != want {
+			t.Errorf("%s: %s, want %s", tag, got, want)
+		}
+	}
+}

@@ -141,6 +141,13 @@ func (r *reader) identify(p *Product) {
 		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
 			m = named
 		}
+		// "polyurethane", sealant: the name is the stuff, and the description only the kind
+		if named := r.vocab.Describe(append(slices.Clone(parts), p.Tag)...); strings.HasSuffix(m.Family, "-unspecified") && named.Class == m.Class {
+			m = named
+		}
+		if m.Family == "" && len(m.Traits) == 0 && tradeWords.MatchString(p.Tag) {
+			m = r.vocab.Describe(p.Tag)
+		}
 	}
 	if r.role(m.Family, m.Class, "") == "substrate" && forWhat.MatchString(strings.Join(parts, ", ")) {
 		m = r.withoutUse(parts, p.Texts["alias"], m)
@@ -160,6 +167,10 @@ func (r *reader) identify(p *Product) {
 		r.asPrimer(p, p.Name)
 	}
 }
+
+// tradeWords are the name of a product in words of the trade and not of a maker: "hot
+// rubberized asphalt", of which the description says "from a kettle at 375 F".
+var tradeWords = regexp.MustCompile(`^\p{Ll}+(?:[ -]\p{Ll}+)+$`)
 
 // byRestOfRow is what a product is of which the chemistry is told, by the rest of its
 // row: that of a sheet, or that of a sealant, which has no thickness of its own and no
