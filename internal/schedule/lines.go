@@ -93,6 +93,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	if t.joints {
 		r.joint(&l, sources)
 	}
+	sources = r.beadRow(&l, sources)
 	l.Mark, l.Order, l.Place = l.Texts["mark"], l.Texts["order"], l.Texts["place"]
 	r.fillMark(t, &l, last)
 	l.Group = l.Texts["group"]
