@@ -282,3 +282,18 @@ func TestCoatOfANamedMetal(t *testing.T) {
 		},
 		func(c contact.Contact) bool { return c.A.Family == "aluminum-sheet" && c.B.Family == "fresh-mortar" })
 }
+
+// Fasteners that a row lists beside its sheet go into the lumber below it.
+func TestFastenersInTheLumber(t *testing.T) {
+	for near, want := range map[string]string{
+		"zinc plated nails":                "direct",
+		"stainless nails; brick":           "direct",
+		"zinc plated nails into the block": "",
+		"no nails":                         "",
+		"brick":                            "",
+	} {
+		holdKinds(t, map[string]string{near: want}, func(words string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | butyl tape | ACQ treated lumber | none | " + words + "\nT2 | butyl tape | plywood | none | brick\n"
+		}, func(c contact.Contact) bool { return c.A.Class == "fastener" && c.B.Class == "lumber" })
+	}
+}
