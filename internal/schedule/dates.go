@@ -233,6 +233,7 @@ func (r *reader) spans() {
 		l.count("work_days", l.Dates["install"], l.Dates["finish"])
 		l.lastDay()
 		l.count("site_days", l.Dates["delivered"], l.Dates["install"].week())
+		l.count("stock_days", l.Dates["made"], l.Dates["install"])
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
 		l.count("unseen_last_days", l.Dates["inspected"], l.Dates[coverLast])

@@ -285,7 +285,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 
 func isDateSlot(slot string) bool {
 	switch slot {
-	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "delivered", "unit_set", "washed", unwrapped:
+	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "delivered", "unit_set", "washed", "mockup", "made", unwrapped:
 		return true
 	}
 	return false
