@@ -26,11 +26,11 @@ of(contact, found) := "none" if {
 } else := "warning" if {
 	found.row.severity == "error"
 } else := "warning" if {
-	_is_lapse(contact, found.row)
+	is_lapse(contact, found.row)
 } else := "note"
 
-# The row says itself that it left out what would answer the question.
-_is_lapse(contact, row) if {
+# is_lapse holds where the row says itself that it left out what would answer the question.
+is_lapse(contact, row) if {
 	contact.kind == "direct"
 	some lapse in data.contact.judging.lapses
 	row.mechanism in lapse.mechanisms
