@@ -1,9 +1,9 @@
 # METADATA
 # title: Material past its date
 # description: |
-#   The row says that rolls, pails or tubes were past their date, or its words tell when they were made and the row or
-#   the product's data gives a shelf life that has run out by the day of the work. Old primer and sealant do not cure, and old adhesive
-#   has lost its tack. It does not apply to papers that have run out, nor where the material was replaced.
+#   The row says that rolls, pails or tubes were past their date, or tells when they were made, and the row or the
+#   product's data gives a shelf life that has run out by the day of the work. Old primer and sealant do not cure, and
+#   old adhesive has lost its tack. It does not apply to papers that have run out, nor where the material was replaced.
 # custom:
 #   id: pairing-past-shelf
 #   topic: pairing
