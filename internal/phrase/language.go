@@ -32,6 +32,7 @@ type languageData struct {
 	Removing       []string            `json:"removing"`
 	RemovalLead    []string            `json:"removal_lead"`
 	Prepositions   []string            `json:"prepositions"`
+	Asides         asideData           `json:"asides"`
 	Roles          map[string]struct {
 		Before []string `json:"before"`
 		After  []string `json:"after"`
@@ -50,6 +51,7 @@ type language struct {
 	removal, removing, formsOff        *matcher
 	roleBefore, roleAfter              *matcher
 	roles                              []string
+	asides                             *asides
 }
 
 func newLanguage(d languageData) (*language, error) {
@@ -65,6 +67,9 @@ func newLanguage(d languageData) (*language, error) {
 	}
 	l.relations, l.roleBefore, l.roleAfter = newMatcher(), newMatcher(), newMatcher()
 	var err error
+	if l.asides, err = newAsides(d.Asides); err != nil {
+		return nil, err
+	}
 	if l.relationNames, err = named(l.relations, d.Relations); err != nil {
 		return nil, err
 	}
