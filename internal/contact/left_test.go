@@ -297,3 +297,20 @@ func TestFastenersInTheLumber(t *testing.T) {
 		}, func(c contact.Contact) bool { return c.A.Class == "fastener" && c.B.Class == "lumber" })
 	}
 }
+
+// A cell of neighbors may tell the coat of the row's own metal by its form; an anchor
+// that is painted is parted from its mortar, though not from what goes through the paint.
+func TestCoatByTheForm(t *testing.T) {
+	for row, want := range map[string]string{
+		"aluminum flashing angle | grout; angle back coated with bituminous paint": "separated",
+		"aluminum flashing angle | grout; plate coated with bituminous paint":      "direct",
+		"aluminum channel | grout":                               "direct",
+		"aluminum anchor, bituminous paint where bedded | grout": "separated",
+		"aluminum anchor, no bituminous paint | grout":           "direct",
+	} {
+		own, touches, _ := strings.Cut(row, " | ")
+		holdKinds(t, map[string]string{row: want}, func(string) string {
+			return "Mark | Material | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | brick | none | " + touches + " |\nT2 | butyl tape | plywood | none | brick |\n"
+		}, func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "touches" })
+	}
+}

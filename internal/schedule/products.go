@@ -65,8 +65,11 @@ func (r *reader) productWords(p *Product, row At, slot, words string) string {
 		if !known || r.sched.Products[i].ID == p.ID {
 			continue
 		}
-		rest := strings.Trim(words[end:], " ,;.")
-		return strings.Trim(r.sched.Products[i].Texts[slot]+", "+rest, ", ")
+		rest, then := strings.Trim(words[end:], " ,;."), ", "
+		if slot == "remark" {
+			then = "; " // what comes after "not on foam" is no more of that list
+		}
+		return strings.Trim(r.sched.Products[i].Texts[slot]+then+rest, ",; ")
 	}
 	return words
 }

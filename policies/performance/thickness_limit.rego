@@ -61,6 +61,13 @@ _is_of_others(limit, item) if {
 	thick.is_film(item)
 }
 
+# "Air barrier sheets 40 mil" asks nothing of a flashing tape.
+_is_of_others(limit, item) if {
+	item.class == "tape"
+	regex.match(data.performance.thickness.walls, lower(limit.text))
+	not regex.match(data.performance.thickness.strips, lower(limit.text))
+}
+
 _asks_films(limit) if regex.match(data.performance.thickness.film.asked, lower(limit.text))
 
 _nearest(asked) := named if {
