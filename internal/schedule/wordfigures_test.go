@@ -309,3 +309,17 @@ FL-2 | acrylic fluid membrane | 30 | 40 | 90 | Recoat within 48 h`})
 		"FL-1": {"recoat_h": 16, "backfill_wait_h": 72}, "FL-2": {"recoat_h": none, "backfill_wait_h": none},
 	})
 }
+
+// What is submitted for a row may stand in one column for all, each figure known by its unit.
+func TestSubmittedFigures(t *testing.T) {
+	for _, heading := range []string{"Values submitted", "Data sheet value", "Submitted ratings", "Fire rating"} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | "+heading+` | Install
+W1 | acrylic self-adhered sheet | glass-mat gypsum | none | 40 ng/(Pa·s·m²) | 2027-05-03
+W2 | acrylic self-adhered sheet | glass-mat gypsum | none | RSI 2.1 | 2027-05-04
+W3 | acrylic self-adhered sheet | glass-mat gypsum | none | 1 h | 2027-05-05`)
+		want := map[bool]float64{true: 40, false: none}[heading != "Fire rating"]
+		holdFigures(t, heading, func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+			"W1": {"vapor_ng": want}, "W2": {"vapor_ng": none}, "W3": {"vapor_ng": none},
+		})
+	}
+}
