@@ -39,6 +39,16 @@ is_lapse(contact, row) if {
 	_tells(contact, signal)
 }
 
+# It says itself that it has no letter for the bead that it lays straight on a sheet.
+_is_lapse(contact, _) if {
+	contact.kind == "direct"
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.class in data.contact.judging.no_letter.beads
+	sheet.class in data.contact.judging.no_letter.sheets
+	some signal in data.contact.judging.no_letter.signals
+	facts.denied(facts.lines_by_id[contact.line], signal)
+}
+
 _is_of_classes(_, classes) if count(classes) == 0
 
 _is_of_classes(contact, classes) if contact.a.class in classes
