@@ -111,6 +111,9 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.pointsElsewhere(f.value) && !r.words.isNone(c.text) && !r.words.unlimited(c.text) {
 		c.slot = ""
 	}
+	if c.slot == "primer" {
+		c.heading = label
+	}
 	if c.slot == "" {
 		c.slot, _ = r.opening(label + " " + c.text)
 	}

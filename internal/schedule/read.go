@@ -284,6 +284,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)
 	r.each(all, kindProducts, r.bedsOfData)
+	r.each(all, kindProducts, r.primersByBed)
 	r.each(all, kindSchedule, r.airUnit)
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.leftmostMark)
