@@ -831,3 +831,31 @@ func TestBritishLayers(t *testing.T) {
 		}
 	}
 }
+
+// Snow and ice that are taken off are off, whichever word stands first; work done before
+// the snow meets none.
+func TestTakenOffTheFace(t *testing.T) {
+	r := reader(t)
+	watched := []string{"frost", "surface_wet", "surface_dry"}
+	for text, want := range map[string]string{
+		"scrape off rime, prime":            "!frost",
+		"knock the ice off first":           "!frost",
+		"swept loose snow away":             "!surface_wet",
+		"sweep off standing water":          "!surface_wet",
+		"up b4 the snow":                    "",
+		"all in before first frost":         "",
+		"rime in the reveals":               "frost",
+		"broom left on the snow":            "surface_wet",
+		"brushed the dust, ice in the keys": "frost",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
