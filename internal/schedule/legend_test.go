@@ -137,3 +137,24 @@ Primer | PM-2 see list; N = not required / none used`})
 		}
 	}
 }
+
+// A sentence among others explains no word though a word in capitals opens it, nor do
+// words that name a product; two entries beside one another do.
+func TestSentenceAmongOthers(t *testing.T) {
+	for note, want := range map[string]string{
+		"Roof sheet stops at the curb. ZB divider strip full height between. Keep dry.": "24 ga ZB strip",
+		"ZB divider strip on BT-1":                    "24 ga ZB strip",
+		"ZB zinc-coated divider":                      "24 ga zinc-coated divider strip",
+		"ZB zinc-coated divider. RK rock wool board.": "24 ga zinc-coated divider strip",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+T1 | BT-1 | plywood | none | 24 ga ZB strip`}, page{name: "Notes", grid: note}, page{name: "Data", grid: `
+Tag | Type | Apply min °C | Max days open | VOC g/L
+BT-1 | butyl sheet | 5 | 30 | 0
+BT-2 | SBS sheet | 5 | 30 | 0`})
+		if got := line(t, s, "T1").Texts["remark"]; got != want {
+			t.Errorf("%s: remark %q, want %q", note, got, want)
+		}
+	}
+}

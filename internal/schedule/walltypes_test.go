@@ -285,3 +285,29 @@ EX-2 Panels on studs | 1 | butyl sheet | plywood | P-1 | 2026-07-10
 		t.Errorf("lines in rows %v, want %v", rows, want)
 	}
 }
+
+// Numbered notes above a list of walls are none of it, though one names two things with
+// a sign between.
+func TestNotesAboveAListOfWalls(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | concrete | none | brick`}, page{name: "Notes", grid: `
+Rules of the job
+R1 | Sheet laps 3 in.
+R2 | Block + concrete: 28 days old
+R3 | No frost
+
+KEY | out to in
+F1 | stone / 2 in. XPS / SBS sheet / block
+F2 | brick / 3 in. wool / SBS sheet / gypsum board / steel studs`})
+	var marks []string
+	for _, l := range s.Lines {
+		marks = append(marks, l.Mark)
+	}
+	if got := strings.Join(marks, " "); got != "D1 F1 F2" {
+		t.Errorf("lines %s", got)
+	}
+	if len(s.Project.Limits) == 0 {
+		t.Error("the notes state no limit")
+	}
+}
