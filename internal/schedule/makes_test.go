@@ -168,3 +168,40 @@ Orlo B | sealant | 30 mil | 20 | -`})
 		}
 	}
 }
+
+// A brand alone is its one product where no other begins so, and its word is none of the
+// trade; a figure after a brand of several is a size, where none of them is written so.
+func TestBrandAlone(t *testing.T) {
+	for remark, want := range map[string]string{
+		"lapped 3 onto Hollow":   "Hollow W",
+		"lapped 3 onto Primer":   "primer-unspecified",
+		"lap Tarn 3 onto Hollow": "Hollow W",
+		"lap Tarn 45 onto brick": "Tarn 45 clay-brick",
+		"hollow block beside it": "concrete-masonry",
+	} {
+		s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Remarks
+D1 | Tarn 30 | plywood | none | ` + remark}, page{name: "Data", grid: `Product | What it is | Goes on down to, °C | Stay bare, days
+Tarn 30 | SBS sheet on polyethylene film | 5 | 60
+Tarn HT | butyl sheet | 5 | 60
+Primer K | water-borne primer | 5 | -
+Hollow W | fluid-applied silicone air barrier | -5 | 90`})
+		var got []string
+		for _, it := range line(t, s, "D1").Items {
+			if it.Slot == "remark" {
+				got = append(got, firstOf(it.Product, it.Tag, it.Family))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
+
+func firstOf(words ...string) string {
+	for _, w := range words {
+		if w != "" {
+			return w
+		}
+	}
+	return ""
+}

@@ -271,7 +271,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)
 		}
 	}
-	r.lex.done()
+	r.lex.done(r.head.begun)
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)
 	}
