@@ -859,3 +859,27 @@ func TestTakenOffTheFace(t *testing.T) {
 		}
 	}
 }
+
+// Words that a log cuts short count as the whole ones, in any pattern; a short word in
+// capitals is another.
+func TestWordsCutShort(t *testing.T) {
+	r := reader(t)
+	watched := []string{"lap_reversed", "frost", "surface_wet"}
+	for text, want := range map[string]string{
+		"lwr sheet lapped ovr face of upr sheet":  "lap_reversed",
+		"Lwr piece set on top of btm edge of one": "lap_reversed",
+		"upr laps ovr lwr":                        "",
+		"HD over jambs":                           "",
+		"all up b4 snow":                          "",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(slices.Compact(got), " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
