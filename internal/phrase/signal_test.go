@@ -847,6 +847,7 @@ func TestTakenOffTheFace(t *testing.T) {
 		"rime in the reveals":               "frost",
 		"broom left on the snow":            "surface_wet",
 		"brushed the dust, ice in the keys": "frost",
+		"wipe rime with a rag, keep going":  "frost",
 	} {
 		var got []string
 		for _, s := range r.Signals(text) {
