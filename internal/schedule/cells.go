@@ -177,7 +177,9 @@ func (r *reader) items(l *Line, c source) {
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
 				if it.ThickMM = r.thickBeside(c.text, n.Span); it.ThickMM == nil {
-					it.ThickMM = r.bareThick(c.text, n.Span, it.Class)
+					if q := r.bareThick(c.text, n.Span, it.Class); q != nil {
+						it.ThickMM = q.Min
+					}
 				}
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 			}
