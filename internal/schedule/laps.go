@@ -106,11 +106,12 @@ func (r *reader) lapUnits(all []*table) {
 }
 
 // Laps of a note without a unit: two of a stroke, one before the word for where it is,
-// and one after it. What is turned up a wall is no lap.
+// and one after it, which "min" may follow. What is turned up a wall is no lap.
 var (
 	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
 	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
 	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
+	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$))`)
 	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)\s*$`)
 )
 
@@ -141,6 +142,7 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	if out == sentence {
 		out = notedSide.ReplaceAllString(out, "$1"+unit+"$2")
 		out = notedEnd.ReplaceAllString(out, "$1"+unit+"$2")
+		out = notedMin.ReplaceAllString(out, "$1"+unit+"$2")
 	}
 	if out == sentence {
 		out = r.namedLap(sentence, unit)

@@ -209,3 +209,41 @@ func TestLapsInTwoColumns(t *testing.T) {
 		t.Errorf("end lap %+v", f)
 	}
 }
+
+// A note may say "min" after a lap without a unit; words for the wall's sheet, whichever it
+// is, ask it of the sheets and not of the flashings.
+func TestLeastLapsOfTheWallSheet(t *testing.T) {
+	for note, want := range map[string]string{
+		"AVB sheet laps: sides 2.5 min, ends 4 minimum, rolled.": "lap_mm membrane 63.5; end_lap_mm membrane 101.6",
+		"TWF laps: ends 6 min.":                                  "end_lap_mm  152.4",
+		"Laps: sides 30 min after priming.":                      "",
+	} {
+		s := readPages(t, page{name: "Work", grid: `
+Mark|Material|Substrate|Primer|Lap in
+A-1|SBS sheet|block|none|3
+A-2|SBS sheet|block|none|3`}, page{name: "Notes", grid: note})
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Min != nil {
+				got = append(got, fmt.Sprintf("%s %s %.1f", l.Kind, strings.Join(l.Roles, " "), *l.Min))
+			}
+		}
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %q, want %q", note, strings.Join(got, "; "), want)
+		}
+	}
+}
+
+// A second column that is headed as a mark is tells what the rows are, where another has
+// their numbers; alone it is the mark.
+func TestItemBesideTheMark(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Line|Item|Material|Substrate|Primer\n1|door pan|SBS sheet|block|none\n2|door pan|SBS sheet|block|none": "1 door pan",
+		"Item|Material|Substrate|Primer\n1|SBS sheet|block|none\n2|SBS sheet|block|none":                        "1 ",
+	} {
+		l := readPages(t, page{name: "Work", grid: grid}).Lines[0]
+		if got := l.Mark + " " + l.Texts["type"]; got != want {
+			t.Errorf("%s: %q, want %q", grid, got, want)
+		}
+	}
+}

@@ -161,6 +161,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		last = q.End
 	}
+	r.lapsOfAnySheet(r.sched.Project.Limits[first:])
 	ofTheRest(r.sched.Project.Limits[first:])
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
@@ -453,6 +454,18 @@ func (r *reader) nearTo(l *Limit, before string) {
 		if o := r.sched.Project.Limits[i]; o.At == l.At && o.Kind == l.Kind {
 			l.Roles, l.Keys = slices.Clone(o.Roles), slices.Clone(o.Keys)
 			return
+		}
+	}
+}
+
+// lapsOfAnySheet asks of all sheets what a note asks of the sheet of the wall, whichever it
+// is: "AVB laps: 2 in. sides".
+func (r *reader) lapsOfAnySheet(limits []Limit) {
+	for i := range limits {
+		l := &limits[i]
+		other := slices.ContainsFunc(l.Keys, func(key string) bool { return !slices.Contains(r.limitRules.AnySheet, key) })
+		if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Roles) == 0 && len(l.Keys) > 0 && !other {
+			l.Roles, l.Keys = []string{"membrane"}, []string{}
 		}
 	}
 }

@@ -354,10 +354,19 @@ func (r *reader) fillUnknown(t *table) {
 		if slot == "" {
 			slot, why = r.byContent(t, i)
 		}
+		if slot == "" && r.callsItems(t, c) {
+			slot, why = "type", "its heading calls the items, and another column has their marks"
+		}
 		if slot != "" {
 			c.Slot, c.Confidence, c.Why = slot, 0.4, why
 		}
 	}
+}
+
+// callsItems holds for a second column that is headed as a mark is ("Item" beside "Line"),
+// in a table that tells nowhere else what its rows are.
+func (r *reader) callsItems(t *table, c *Column) bool {
+	return t.kind == kindSchedule && t.column("mark") > 0 && t.column("type") == 0 && strings.EqualFold(c.Heading, "item")
 }
 
 // likeRepeated gives a column that is not known the slot that it has under the same
