@@ -214,7 +214,7 @@ func TestLapsInTwoColumns(t *testing.T) {
 // is, ask it of the sheets and not of the flashings.
 func TestLeastLapsOfTheWallSheet(t *testing.T) {
 	for note, want := range map[string]string{
-		"AVB sheet laps: sides 2.5 min, ends 4 minimum, rolled.": "lap_mm membrane 63.5; end_lap_mm membrane 101.6",
+		"AVB laps: sides 2.5 min, ends 4 minimum, rolled.": "lap_mm membrane 63.5; end_lap_mm membrane 101.6",
 		"TWF laps: ends 6 min.":                                  "end_lap_mm  152.4",
 		"Laps: sides 30 min after priming.":                      "",
 	} {
