@@ -215,8 +215,8 @@ func TestLapsInTwoColumns(t *testing.T) {
 func TestLeastLapsOfTheWallSheet(t *testing.T) {
 	for note, want := range map[string]string{
 		"AVB laps: sides 2.5 min, ends 4 minimum, rolled.": "lap_mm membrane 63.5; end_lap_mm membrane 101.6",
-		"TWF laps: ends 6 min.":                                  "end_lap_mm  152.4",
-		"Laps: sides 30 min after priming.":                      "",
+		"TWF laps: ends 6 min.":                            "end_lap_mm  152.4",
+		"Laps: sides 30 min after priming.":                "",
 	} {
 		s := readPages(t, page{name: "Work", grid: `
 Mark|Material|Substrate|Primer|Lap in
