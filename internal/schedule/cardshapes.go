@@ -93,7 +93,7 @@ func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []car
 	known, labels, n := 0, 0, 1
 	for k, row := range rows[1:] {
 		i := slices.IndexFunc(row.cells, func(c cardCell) bool { return c.at == side })
-		if labels > 0 && (i < 0 || r.callsProduct(row.cells[i].Value) || r.begins(rows, k+1, side, names)) {
+		if labels > 0 && (i < 0 || r.callsProduct(row.cells[i].Value) || r.beginsMatrix(rows, k+1, side, names)) {
 			break
 		}
 		label := ""
@@ -121,11 +121,11 @@ func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []car
 	return out, n
 }
 
-// begins holds for a row after a gap that names products, no two the same, over rows of
+// beginsMatrix holds for a row after a gap that names products, no two the same, over rows of
 // which a label stood above already: another matrix begins with it, on the same columns.
 // A property may name products too ("Primer | PR-1 | PR-2"), and no label comes again
 // below it.
-func (r *reader) begins(rows []cardRow, k, side int, names *wordIndex) bool {
+func (r *reader) beginsMatrix(rows []cardRow, k, side int, names *wordIndex) bool {
 	if rows[k].number == rows[k-1].number+1 {
 		return false
 	}
