@@ -126,7 +126,8 @@ func sameSeason(x phrase.Date, near Day, ahead time.Duration) phrase.Date {
 		shift = 1
 	}
 	if shift != 0 { // the weekday beside it was held against another year
-		x.From, x.To, x.WeekdayOff = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0), false
+		x = x.Moved(shift)
+		x.WeekdayOff = false
 	}
 	return x
 }
