@@ -118,6 +118,9 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 		c.slot, _ = r.opening(label + " " + c.text)
 	}
 	c.slot = r.head.endTold(c.slot, label)
+	if c.slot == "lap" {
+		c.heading = label
+	}
 	if c.slot == toldSubject && r.namesKind(label) {
 		c.text = r.afterMaker(c.text)
 	}

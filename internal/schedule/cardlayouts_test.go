@@ -566,3 +566,25 @@ R2 | water-borne primer | | | 80`})
 		t.Errorf("under Primer alone: %+v", a)
 	}
 }
+
+// A card names a second primer by the last letters of its name; letters that are no name
+// of a product stay as they are.
+func TestCardsCutNamesShort(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark | Membrane | Substrate | Primer
+1 | Alder 40 | CMU | Alder Bond AQ`}, page{name: "Cards", grid: `
+PRODUCT | Alder 40 | | PRODUCT | Alder Bond V | | PRODUCT | Alder Bond AQ
+What | SBS asphalt sheet | | What | solvent primer | | What | water-based primer
+Apply from | 40 F | | Apply from | 25 F | | Apply from | 40 F
+Uncovered, max | 30 days | | Not on | XPS | | Not on | -
+Primer | Alder Bond V or AQ, on CMU | | Cover within | 8 h | | Cover within | 8 h, OK WB`})
+	got := []string{}
+	for _, p := range s.Products {
+		for _, a := range p.Accepts {
+			got = append(got, a.Primers...)
+		}
+	}
+	if strings.Join(got, ", ") != "Alder Bond AQ, Alder Bond V" && strings.Join(got, ", ") != "Alder Bond V, Alder Bond AQ" {
+		t.Errorf("primers %v", got)
+	}
+}

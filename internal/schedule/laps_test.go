@@ -15,6 +15,9 @@ func TestLapsOfSidesAndEnds(t *testing.T) {
 		{"in.", "2 / 5", "51 127"},
 		{"in.", "3/6", "76 152"},
 		{"in.", "3/4", "19 -"},
+		{"in.", `3" / 4"`, "76 102"},
+		{"in.", `2"/3`, "51 76"},
+		{"in.", "3 in / 75 mm", "76 -"},
 		{"in.", "1/2", "13 -"},
 		{"mm", "50 / 2", "50 -"},
 		{"in.", "4 / 4", "102 102"},
@@ -244,6 +247,56 @@ func TestItemBesideTheMark(t *testing.T) {
 		l := readPages(t, page{name: "Work", grid: grid}).Lines[0]
 		if got := l.Mark + " " + l.Texts["type"]; got != want {
 			t.Errorf("%s: %q, want %q", grid, got, want)
+		}
+	}
+}
+
+// The data of a product may tell the laps of its sides and of its ends in one cell.
+func TestLapsOfProductData(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Side lap | End lap
+1 | BW-1 | CMU | none | 2 in | 4 in
+2 | BW-2 | CMU | none | 3 in | 3 in
+
+Tag | Type | Apply from | Max days exposed | Laps, side / end
+BW-1 | butyl sheet | 40 F | 30 | 2" / 5"
+BW-2 | SBS sheet | 25 F | 60 | 3" / 3"
+BW-3 | EPDM sheet | 40 F | 90 | 4"`)
+	got := ""
+	for _, p := range s.Products {
+		end, ok := p.Figures["end_lap_mm"]
+		got += fmt.Sprintf("%s %.0f %v", p.Tag, *p.Figures["lap_mm"].Min, ok)
+		if ok {
+			got += fmt.Sprintf(" %.0f", *end.Min)
+		}
+		got += "; "
+	}
+	if want := "BW-1 51 true 127; BW-2 76 true 76; BW-3 102 false; "; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+// The card of a product may tell the lap of its ends alone, or both under labels of
+// their own.
+func TestLapsOfCards(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark | Membrane | Substrate | Primer | Side lap | End lap
+1 | Calla 30 | CMU | none | 2 in | 4 in
+2 | Calla Strip | CMU | none | - | 3 in`}, page{name: "Cards", grid: `
+PRODUCT | Calla 30 | | PRODUCT | Calla Strip
+What | butyl sheet | | What | silicone transition strip
+Apply from | 40 F | | Apply from | 0 F
+Uncovered, max | 30 days | | Uncovered, max | no limit
+Laps at ends | 5 in | | End lap | 2 in
+Side lap | 3 in | |`})
+	for tag, want := range map[string]string{"Calla 30": "76 127", "Calla Strip": "51 51"} {
+		for _, p := range s.Products {
+			side, end := p.Figures["lap_mm"].Min, p.Figures["end_lap_mm"].Min
+			if p.Tag != tag {
+				continue
+			}
+			if side == nil || end == nil || fmt.Sprintf("%.0f %.0f", *side, *end) != want {
+				t.Errorf("%s: %v %v, want %s", tag, p.Figures["lap_mm"], p.Figures["end_lap_mm"], want)
+			}
 		}
 	}
 }

@@ -310,7 +310,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 			return
 		}
 		c.text = filmFirst.ReplaceAllString(counted.ReplaceAllString(c.text, ""), "$1 $3 $2")
-		c = r.bothLaps(l, c)
+		c = r.bothLaps(l.Figures, c)
 	}
 	f, ok := r.figure(c, kind)
 	if !ok {

@@ -27,6 +27,11 @@ func (t *table) nameColumn() int {
 	return t.nums[0]
 }
 
+// namesWritten writes out the names of products and of beds that a cell cuts short.
+func (r *reader) namesWritten(slot, words string) string {
+	return r.bedWords(slot, r.runsWritten(r.longNames(r.tagsWritten(words))))
+}
+
 // bedWords writes out the office's short words for what products go on, and over
 // which primer.
 func (r *reader) bedWords(slot, words string) string {
@@ -317,7 +322,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.bedWords(c.slot, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, t.row(row), c.slot, strings.TrimSpace(cell.Value))))))
+			c.cell, c.text = cell, r.namesWritten(c.slot, r.productWords(p, t.row(row), c.slot, strings.TrimSpace(cell.Value)))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":
@@ -354,11 +359,19 @@ func (r *reader) stated(p *Product, c source) {
 	if !ok {
 		return
 	}
+	if c.slot == "lap" {
+		c = r.bothLaps(p.Figures, c)
+	}
 	if f, said := r.figure(c, fig.kind); said {
 		if c.slot == "thickness" {
 			r.placed(&f, c.text, fig.kind)
 		}
-		p.Figures[fig.key] = f
+		if c.slot == "lap" && r.head.endsAlone(c.heading) { // the sides may have a figure of their own
+			p.Figures[figureOf[endLaps].key] = f
+			keep(p.Figures, fig.key, f)
+		} else {
+			p.Figures[fig.key] = f
+		}
 		r.upperFigure(p.Figures, c, f)
 		if p.Cells[c.slot] == "" && c.at.Sheet == p.Sheet {
 			p.Cells[c.slot], p.Texts[c.slot] = c.at.Cell, c.text

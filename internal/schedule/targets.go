@@ -388,8 +388,9 @@ func (r *reader) near(p *Product, text string) []mention {
 
 var shortName = regexp.MustCompile(`\b[A-Z][A-Z0-9]{0,2}\b`)
 
-// longNames writes out the products that a cell calls without the maker it has named
-// before: "Larch W or C; on foam W only".
+// longNames writes out the products that a cell calls without the maker, or the first
+// words of the name, that it has told before: "Larch W or C; on foam W only", "Larch
+// Prime W or C".
 func (r *reader) longNames(text string) string {
 	named := r.lex.findListed(text)
 	makers := []string{}
@@ -397,8 +398,14 @@ func (r *reader) longNames(text string) string {
 		if m.product < 0 {
 			continue
 		}
-		if maker, _, ok := strings.Cut(r.sched.Products[m.product].Tag, " "); ok && !slices.Contains(makers, maker) {
-			makers = append(makers, maker)
+		for first := r.sched.Products[m.product].Tag; ; {
+			at := strings.LastIndexByte(first, ' ')
+			if at < 0 {
+				break
+			}
+			if first = first[:at]; !slices.Contains(makers, first) {
+				makers = append(makers, first)
+			}
 		}
 	}
 	if len(makers) == 0 {

@@ -315,6 +315,9 @@ func (r *reader) limitsTold() {
 			if n.prose && r.listsPrimers(c) {
 				c.slot = "primer"
 			}
+			if !n.prose { // a card cuts names short as a table does
+				c.text = r.namesWritten(c.slot, c.text)
+			}
 			if c.slot != toldSubject && !r.words.isBlank(c.text) {
 				r.productCell(&r.sched.Products[n.product], c)
 			}

@@ -103,6 +103,9 @@ highest_min(limits) := limit if {
 	limit := [l | some l in limits; l.min == bound][0]
 }
 
+# yields: the note itself lets the product's own data count before its figure.
+yields(limit) if regex.match(data.lib.scope.yields, lower(limit.text))
+
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
 # place, section, words of what was specified, wall type, role or signals, or in the name of its material. Flat and
 # upright hold by what the row works on.

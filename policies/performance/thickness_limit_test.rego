@@ -103,3 +103,10 @@ test_walls_alone[text] if {
 	items := [object.union(item, {"class": "tape"}) | some item in row.items]
 	count(_found([object.union(row, {"items": items})], _thin, [asked])) == n
 }
+
+# A note that gives way to the data leaves a product whose data has a thickness to it.
+test_note_that_gives_way if {
+	asked := object.union(_note, {"text": "Sheets 1 mm or more, unless the legend says less"})
+	count(_found([desk.row(12, "R-08", {})], _thin, [asked])) == 0
+	count(_found([desk.row(12, "R-08", {})], _thin, [_note])) == 1
+}

@@ -5,7 +5,8 @@
 #   within two years and is the first place to let water through. The highest figure that the notes state for the
 #   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
 #   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
-#   for 2 in and 100 mm for 4 in. A lap that a remark tells counts beside that of the column.
+#   for 2 in and 100 mm for 4 in. A lap that a remark tells counts beside that of the column, and a note that gives
+#   way to the data of the product does so.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence
@@ -93,13 +94,17 @@ _lapped(line) := least[0] if {
 # The ends of a sheet have a figure of their own where the notes tell them apart from its sides.
 _need(line, item, kind) := need if {
 	kind == "end_lap_mm"
-	need := _noted(line, item, kind)[0]
+	stated := array.concat(_noted(line, item, kind), _of_product(item, kind))
+	need := _most(stated)
 } else := _of_all(line, item)
 
-_of_all(line, item) := need if {
-	stated := array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item)), _of_row(line))
+_most(stated) := need if {
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]
+}
+
+_of_all(line, item) := need if {
+	need := _most(array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item, "lap_mm")), _of_row(line)))
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
 	_is_adhered(item)
 	usual := _usual(line)
@@ -119,7 +124,11 @@ _noted(line, item, kind) := [{
 	"severity": "error",
 	"related": [note],
 } |
-	l := limits.highest_min(limits.limits_for(kind, line, item.keys, line.role))
+	own := _of_product(item, kind)
+	l := limits.highest_min([one |
+		some one in limits.limits_for(kind, line, item.keys, line.role)
+		not _gives_way(one, own)
+	])
 	note := finding.related_address(l.at, l.text)
 ]
 
@@ -128,8 +137,13 @@ _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "seve
 	lap.min > 0
 ]
 
-_of_product(item) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
-	lap := facts.product_of(item).figures.lap_mm
+_gives_way(limit, own) if {
+	count(own) > 0
+	limits.yields(limit)
+}
+
+_of_product(item, kind) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
+	lap := facts.product_of(item).figures[kind]
 	lap.min > 0
 ]
 
