@@ -573,11 +573,19 @@ func TestCardsCutNamesShort(t *testing.T) {
 	s := readPages(t, page{name: "Walls", grid: `
 Mark | Membrane | Substrate | Primer
 1 | Alder 40 | CMU | Alder Bond AQ`}, page{name: "Cards", grid: `
-PRODUCT | Alder 40 | | PRODUCT | Alder Bond V | | PRODUCT | Alder Bond AQ
-What | SBS asphalt sheet | | What | solvent primer | | What | water-based primer
-Apply from | 40 F | | Apply from | 25 F | | Apply from | 40 F
-Uncovered, max | 30 days | | Not on | XPS | | Not on | -
-Primer | Alder Bond V or AQ, on CMU | | Cover within | 8 h | | Cover within | 8 h, OK WB`})
+PRODUCT | Alder 40
+What | SBS asphalt sheet
+Apply from | 40 F
+Primer | Alder Bond V or AQ, on CMU
+
+PRODUCT | Alder Bond V
+What | solvent primer
+Apply from | 25 F
+
+PRODUCT | Alder Bond AQ
+What | water-based primer
+Apply from | 40 F
+Cover within | 8 h, OK WB`})
 	got := []string{}
 	for _, p := range s.Products {
 		for _, a := range p.Accepts {
