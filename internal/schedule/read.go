@@ -293,6 +293,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.actualDays)
 	r.each(all, kindSchedule, r.otherPlaces)
 	r.each(all, kindSchedule, r.lapsApart)
+	r.each(all, kindSchedule, r.sheetsApart)
 	r.each(all, kindSchedule, r.contradicted)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.dayEnds)
