@@ -81,6 +81,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		}
 	}
 	for _, q := range r.quantities(text, kind, c.unit) {
+		if q.Kind == "air_layer" && kind == "vapor_permeance" {
+			q = fromAirLayer(q)
+		}
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue

@@ -70,6 +70,10 @@ type limitRules struct {
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
 	skip     map[string]bool     // words of places that name none
 	BareMM   string              `json:"bare_mm"` // a figure of millimeters without them, and what follows it
+	OpenOnes string              `json:"open_sheets"`
+	Tights   string              `json:"tight_sheets"`
+	openOnes *regexp.Regexp
+	tights   *regexp.Regexp
 	aside    *regexp.Regexp
 	bareMM   *regexp.Regexp
 	Indoor   struct {
@@ -91,6 +95,12 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {
+		return nil, err
+	}
+	if file.Limits.openOnes, err = regexp.Compile("(?i)" + file.Limits.OpenOnes); err != nil {
+		return nil, err
+	}
+	if file.Limits.tights, err = regexp.Compile("(?i)" + file.Limits.Tights); err != nil {
 		return nil, err
 	}
 	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {
@@ -121,7 +131,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	codes, rest := r.wallsIn(withoutExamples(sentence))
-	sentence = r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence)))
+	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence))))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)
 	for i, q := range quantities {

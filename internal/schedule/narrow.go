@@ -147,6 +147,12 @@ func (r *reader) keysIn(text string) []string {
 			out = append(out, key)
 		}
 	}
+	if r.limitRules.openOnes.MatchString(text) {
+		add(openTrait)
+	}
+	if r.limitRules.tights.MatchString(text) {
+		add(tightTrait)
+	}
 	prefixed := r.tagged(text)
 	for _, word := range slices.Sorted(maps.Keys(prefixed)) {
 		for _, i := range prefixed[word] {
