@@ -142,7 +142,13 @@ _gives_way(limit, own) if {
 	limits.yields(limit)
 }
 
-_of_product(item, kind) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
+_of_product(item, kind) := [{
+	"mm": lap.min,
+	"says": "its data asks for",
+	"like": lap,
+	"severity": "error",
+	"related": [],
+} |
 	lap := facts.product_of(item).figures[kind]
 	lap.min > 0
 ]

@@ -108,11 +108,12 @@ test_note_that_gives_way[name] if {
 	own := {"figures": {"lap_mm": bench.figure(40, null, "40", "mm"), "end_lap_mm": bench.figure(60, null, "60", "mm")}}
 	yields := object.union(_walls, {"text": "Laps 50 mm, except where the maker's data sheet says less"})
 	ends := object.union(_ends, {"text": "Ends 150 mm unless the product card says otherwise"})
+	works := object.union(_walls, {"text": "50 mm unless the wall is dry"})
 	some name, tc in {
 		"own figure": {"product": own, "limits": [yields, ends], "n": 0},
 		"no own figure": {"product": {}, "limits": [yields, ends], "n": 1},
 		"a firm note": {"product": own, "limits": [_walls], "n": 1},
-		"one of the works": {"product": own, "limits": [object.union(_walls, {"text": "50 mm unless the wall is dry"})], "n": 1},
+		"one of the works": {"product": own, "limits": [works], "n": 1},
 	}
 	line := object.union(own, {"items": [bench.own]})
 	doc := bench.with_notes(bench.document([bench.sheet(line)], [bench.product(tc.product)], []), tc.limits, [])
