@@ -67,6 +67,7 @@ type limitRules struct {
 	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string            `json:"place_skip"`
 	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
+	On       []string            `json:"on"`          // before what the sheets lie on
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
 	skip     map[string]bool     // words of places that name none
 	BareMM   string              `json:"bare_mm"` // a figure of millimeters without them, and what follows it
@@ -150,7 +151,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 				l.Scope = fold(strings.Join(codes, ", "))
 				own := r.keysIn(r.limitRules.aside.ReplaceAllString(rest, " ")) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
 				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool {
-					return !slices.Contains(own, key) || slices.Contains(r.limitRules.AnySheet, key)
+					return !slices.Contains(own, key) || slices.Contains(r.bedsIn(rest), key) || slices.Contains(r.limitRules.AnySheet, key)
 				})
 			}
 			if rule.Letters && !grant.settles(&l, q, around.after) {

@@ -183,6 +183,18 @@ func (r *reader) keysIn(text string) []string {
 	return out
 }
 
+// bedsIn lists the keys of what a note says that the sheets of a wall lie on, which it asks
+// nothing of: "sheets over wood sheathing (W5)".
+func (r *reader) bedsIn(text string) []string {
+	var out []string
+	for _, m := range r.lex.find(text) {
+		if m.product < 0 && r.words.roleByClass[m.mat.Class] == "substrate" && r.words.hasAny(lastWords(text[:m.start], 2), r.limitRules.On) {
+			out = append(out, m.mat.Keys...)
+		}
+	}
+	return out
+}
+
 // otherwiseOpen holds for a product that is open to vapor where the words that ask
 // something of all of its letters say that the tight ones are meant, and the other way
 // round: "AB sheets, vapor-tight".

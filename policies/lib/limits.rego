@@ -169,9 +169,11 @@ _line_words(line) := union({words |
 	words := _words(text)
 })
 
-# _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them.
-_one_thing(text) := "" if {
+# _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them, but in
+# the wall whose code it begins with ("W4 Panel on studs, gables and dormers").
+_one_thing(text) := concat("", [m[1] | some m in codes]) if {
 	regex.match(`[+&]|\band\b`, lower(text))
+	codes := regex.find_all_string_submatch_n(data.lib.scope.leading_code, text, 1)
 } else := text
 
 # _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.
