@@ -127,6 +127,8 @@ func (r *reader) items(l *Line, c source) {
 		l.bedInWords(c, named)
 		l.onTheBed(c, named)
 		l.laidOver(c, named)
+		l.usedAs(c, named)
+		l.primedInBed(c, named)
 	}()
 	var room *phrase.Quantity // told in the sentence so far
 	for i, cl := range h.clauses {

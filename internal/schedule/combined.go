@@ -115,6 +115,9 @@ func (r *reader) partColumns(t *table) {
 				break
 			}
 		}
+		if c.parts == nil && c.Slot == "primer" && slices.Contains(told, "substrate") && !r.mostlyNames(t, t.nums[i], "primer") {
+			c.Slot, c.Why = "substrate", c.Why+"; some cells tell a primer too"
+		}
 	}
 }
 

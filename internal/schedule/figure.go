@@ -312,7 +312,7 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 		if q.Kind == "temperature" && c.slot == "primer" {
 			key = "primer_apply_min_c"
 		}
-		if key == "lap_mm" && byOther.MatchString(c.text[q.End:]) {
+		if key == "lap_mm" && (byOther.MatchString(c.text[q.End:]) || dripBefore.MatchString(c.text[:q.Start])) {
 			continue
 		}
 		if key != "" && q.Min != nil {

@@ -300,3 +300,13 @@ Side lap | 3 in | |`})
 		}
 	}
 }
+
+// What a drip does at its edge is no lap of the sheet on it; what the sheet does is.
+func TestDripIsNoLap(t *testing.T) {
+	for remark, want := range map[string]bool{"drip turns out 3/8 in.": false, "sheet turns down 3 in.": true} {
+		s := read(t, "Mark | Material | Substrate | Primer | Remarks\nD1 | SBS sheet on stainless drip edge | block | none | "+remark+"\nD2 | SBS sheet | block | none | -")
+		if f, told := line(t, s, "D1").Figures["lap_mm"]; told != want {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}
