@@ -124,3 +124,20 @@ func TestBedWithItsPrimer(t *testing.T) {
 		}
 	}
 }
+
+// Under a heading for what layers go on and their primers, of which few rows have one, the
+// column is of what they go on, and a primer is told where its cell names one.
+func TestBedsAndFewPrimers(t *testing.T) {
+	s := read(t, "Mark | Component | Applied over; primer | Install | Cover | Description of product / notes\n"+
+		"A1 | Clay brick | ties | 2027-09-06 | | laid in the summer after the frames are in\n"+
+		"A2 | Mineral wool | against the membrane | 2027-08-30 | 2027-09-06 | butted with joints tight and held by the clips\n"+
+		"A3 | SBS sheet | Concrete block; solvent-borne primer | 2027-07-26 | 2027-08-30 | rolled on the day it is laid\n"+
+		"A4 | Concrete block | footing | 2027-05-03 | | struck flush before the sheet is laid\n")
+	if got := slots(s.Reading.Tables[0]); got != "mark material substrate install cover remark" {
+		t.Errorf("columns %q", got)
+	}
+	l := line(t, s, "A3")
+	if items(l, "substrate") != "concrete-masonry" || items(l, "primer") != "solvent-primer" {
+		t.Errorf("bed %q, primer %q", items(l, "substrate"), items(l, "primer"))
+	}
+}

@@ -24,6 +24,9 @@ func (r *reader) lines(t *table) {
 	layered, layer, before := t.layered(), 0, len(r.sched.Lines)
 	r.above, r.over = Day{}, daysOver{}
 	var last *Line
+	if c, titled := t.titledBlock(); titled {
+		r.divide(&over, source{slot: "group", text: strings.TrimSpace(c.Value), at: t.at(c.Row, c.Col)}, orders)
+	}
 	for row := t.first; row <= t.last; row++ {
 		switch n := t.ownCells(row); {
 		case n == 0:
@@ -48,6 +51,9 @@ func (r *reader) lines(t *table) {
 				}
 				layer++
 				l.Order = strconv.Itoa(layer)
+				if t.stacked && r.isAccessory(&l) {
+					l.Order += accessory
+				}
 			}
 			r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
 			r.sched.Lines = append(r.sched.Lines, l)

@@ -271,6 +271,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)
 		}
 	}
+	r.each(all, kindSchedule, r.notedKinds)
 	r.lex.done(r.head.begun)
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)
@@ -358,6 +359,9 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		}
 		if blocks := r.tablesOfBlocks(s); len(blocks) > 0 {
 			for _, t := range blocks {
+				if within(schedulesOf(found), t.first) {
+					continue // its row is one of that table already
+				}
 				t.id = tableID(all, s.Name, t)
 				all = append(all, t)
 			}
@@ -369,6 +373,11 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		}
 	}
 	return all, nil
+}
+
+// schedulesOf are those of the tables whose rows are work.
+func schedulesOf(tables []*table) []*table {
+	return slices.DeleteFunc(slices.Clone(tables), func(t *table) bool { return t.kind != kindSchedule })
 }
 
 // tableID is the id of a table, by its heading row; of two in the same rows the later one

@@ -128,7 +128,7 @@ func (r *reader) ledByTags(t *table) {
 // nowhere else: "Type" over AB-1 and AB-2 strip, "What is in".
 func (r *reader) kindsInstalled(t *table) {
 	col := t.column("type")
-	if col == 0 || t.has("material", "tag", "specified", "submitted", "layers", "order") > 0 || t.layered() {
+	if col == 0 || t.has("material", "tag", "specified", "submitted", "layers") > 0 || t.column("order") > 0 && !t.layerHeaded() {
 		return
 	}
 	filled, named := 0, 0
@@ -144,6 +144,7 @@ func (r *reader) kindsInstalled(t *table) {
 	if filled == 0 || named*2 < filled {
 		return
 	}
+	t.stacked = t.layered() // "Layer" over what each is of
 	c := &t.cols[slices.Index(t.nums, col)]
 	c.Slot, c.Why = "material", c.Why+", and no other column names what is installed"
 }

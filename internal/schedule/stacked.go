@@ -11,12 +11,14 @@ func (t *table) layered() bool {
 	if t.stacked {
 		return t.column("order") == 0
 	}
-	for _, c := range t.cols {
-		if c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer") {
-			return t.column("order") == 0
-		}
-	}
-	return false
+	return t.layerHeaded() && t.column("order") == 0
+}
+
+// layerHeaded holds for a table with a column of layers by their names.
+func (t *table) layerHeaded() bool {
+	return slices.ContainsFunc(t.cols, func(c Column) bool {
+		return c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer")
+	})
 }
 
 // layerRows takes a column of build-ups in which each row tells one layer, while the wall
@@ -66,6 +68,15 @@ func (r *reader) layersRun(t *table, col, name int) bool {
 		last = cmp.Or(wall, last)
 	}
 	return rows >= 3 && same*2 >= rows && lists*2 <= rows
+}
+
+// accessory stands after the number of a row among layers that is none of them.
+const accessory = "a"
+
+// isAccessory holds for a flashing, strip or bead that tells itself what it goes on: it
+// lies at an edge or opening of its wall, and not between the rows above and below.
+func (r *reader) isAccessory(l *Line) bool {
+	return slices.Contains(r.head.accessories, l.Role) && len(l.there("substrate")) > 0
 }
 
 // unstack takes the numbers from rows that were counted as layers and are none: a list
