@@ -22,21 +22,22 @@ type lexicon struct {
 	index  nameIndex                      // of names
 	shape  map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
 	marks  map[string]bool
-	short  map[string][]int  // folded last words of a product name -> products
-	shorts []string          // the keys of short, longest first
-	ends   nameIndex         // of shorts
-	lead   map[string]int    // folded first word of "Larch Primer", by which lists call it
-	heads  map[string]bool   // words that end such names
-	unmade map[string]string // names without their first word -> that word, folded
-	called map[string]bool   // such names, folded, by which the schedule calls products
-	brands map[string]bool   // names of a brand and a code, folded
-	worded int               // products that are called by names in words
-	maker  map[string]int    // folded first word of product names of several words -> how many have it
-	figure func(string) bool // holds for a text that is a figure as a whole ("R-21")
+	short  map[string][]int             // folded last words of a product name -> products
+	shorts []string                     // the keys of short, longest first
+	ends   nameIndex                    // of shorts
+	lead   map[string]int               // folded first word of "Larch Primer", by which lists call it
+	heads  map[string]bool              // words that end such names
+	unmade map[string]string            // names without their first word -> that word, folded
+	called map[string]bool              // such names, folded, by which the schedule calls products
+	brands map[string]bool              // names of a brand and a code, folded
+	worded int                          // products that are called by names in words
+	kin    map[string]material.Material // what several products of one name are, by that
+	maker  map[string]int               // folded first word of product names of several words -> how many have it
+	figure func(string) bool            // holds for a text that is a figure as a whole ("R-21")
 }
 
 func newLexicon(vocab *material.Vocabulary, figure func(string) bool) *lexicon {
-	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}, brands: map[string]bool{}}
+	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}, brands: map[string]bool{}, kin: map[string]material.Material{}}
 }
 
 // add makes a product known by its tag or name.
@@ -149,7 +150,7 @@ type mention struct {
 // find lists the mentions of a text in order: tags first, then the materials
 // in what is left.
 func (l *lexicon) find(text string) []mention {
-	found := l.findTags(text)
+	found := l.relatives(text, l.findTags(text))
 	return absorb(text, l.materials(found, mask(text, found), 0))
 }
 

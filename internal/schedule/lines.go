@@ -201,6 +201,9 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 				src.text = layerMark.ReplaceAllString(src.text, "$1; ")
 			}
 		}
+		if left, described := r.leftInRow[src.at]; described {
+			src.text = left
+		}
 		before := len(out)
 		out = r.parted(out, src, t.cols[i].parts)
 		for n := range out[before:] {

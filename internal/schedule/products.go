@@ -146,7 +146,7 @@ func (r *reader) identify(p *Product) {
 	}
 	if m.Family == "" || strings.HasSuffix(m.Family, "-unspecified") {
 		// "Larch Primer", water-borne: the name says what the description leaves out
-		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
+		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" && !(p.coined && m.Class != "" && named.Class != m.Class) {
 			m = named
 		}
 		// "polyurethane", sealant: the name is the stuff, and the description only the kind

@@ -19,6 +19,7 @@ type proseWords struct {
 	Carried   string       `json:"carried"`
 	Same      string       `json:"same"`
 	Open      string       `json:"open"`
+	Grade     string       `json:"grade"`
 	Shared    string       `json:"shared"`
 	InUse     string       `json:"in_use"`
 
@@ -26,8 +27,8 @@ type proseWords struct {
 
 	Clauses clauseWords `json:"clauses"`
 
-	bareHeat, floors                   []*regexp.Regexp
-	same, open, shared, inUse, carried *regexp.Regexp
+	bareHeat, floors                          []*regexp.Regexp
+	same, open, shared, inUse, carried, grade *regexp.Regexp
 }
 
 // proseStart is the beginning of a sentence and the slot that it tells of; it is kept
@@ -58,7 +59,8 @@ func (w *proseWords) compile() error {
 	for _, one := range []struct {
 		pattern string
 		into    **regexp.Regexp
-	}{{w.Same, &w.same}, {w.Open, &w.open}, {w.Shared, &w.shared}, {w.InUse, &w.inUse}, {w.Carried, &w.carried}, {w.Clauses.Number, &w.Clauses.number}, {w.Clauses.Is, &w.Clauses.is}, {w.Clauses.Plain, &w.Clauses.plain}, {w.Clauses.Never, &w.Clauses.never},
+	}{{w.Same, &w.same}, {w.Open, &w.open}, {w.Shared, &w.shared}, {w.InUse, &w.inUse}, {w.Carried, &w.carried}, {w.Grade, &w.grade},
+		{w.Clauses.Number, &w.Clauses.number}, {w.Clauses.Is, &w.Clauses.is}, {w.Clauses.Plain, &w.Clauses.plain}, {w.Clauses.Never, &w.Clauses.never},
 		{w.Clauses.All, &w.Clauses.all}, {w.Clauses.Joined, &w.Clauses.joined}, {w.Clauses.As, &w.Clauses.as}, {w.Clauses.For, &w.Clauses.isFor},
 		{w.Clauses.Listed, &w.Clauses.listed}} {
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
@@ -239,7 +241,7 @@ func (r *reader) sameAsOther(n *told, other []source) {
 func (r *reader) nameTells(p *Product) {
 	named, said := r.vocab.Describe(p.Tag), r.vocab.Describe(p.Texts[toldSubject])
 	switch {
-	case named.Class == "":
+	case named.Class == "", p.coined && said.Class != "" && named.Class != said.Class: // "Basalt 40" is no stone
 	case named.Class == "primer":
 		if p.Class != "primer" {
 			r.asPrimer(p, p.Texts[toldSubject])

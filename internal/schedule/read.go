@@ -127,6 +127,9 @@ type reader struct {
 
 	stacks []*itemStack // schedules laid out with one row an item
 
+	leftInRow map[At]string    // what remarks say of their rows, beside the products that they describe
+	kin       map[string][]int // products of one name but for its last word, by that name
+
 	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
@@ -210,6 +213,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.shortWords(b, all)
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
+	r.knowKin()
 	r.each(all, kindSchedule, r.primersByUse)
 	r.stems = r.tagStems()
 	r.each(all, kindProducts, r.limits)
@@ -238,7 +242,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
 		lex: newLexicon(rd.vocab, rd.isResistance), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, spoken: memory[string, bool]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
-		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{},
+		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}, Letters: []PairLetter{}},
@@ -272,6 +276,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 		}
 	}
 	r.each(all, kindSchedule, r.notedKinds)
+	r.describedInRows(schedules)
 	r.lex.done(r.head.begun)
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)

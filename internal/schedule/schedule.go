@@ -207,6 +207,7 @@ type Product struct {
 
 	maker   string // the first word of its tag, folded
 	section string // the words that head its rows in the table
+	coined  bool   // its name may be any word: no list has it
 	byRow   bool   // only the chemistry is told: the rest of its row made it a sheet or a sealant
 	home    *table // that it was registered from, nil of a card or note
 }

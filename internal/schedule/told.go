@@ -17,6 +17,7 @@ type told struct {
 	product int
 	says    []source // what each sentence tells, by slot
 	prose   bool     // the product is called by a name in words
+	inRow   bool     // the remarks of a row describe it
 }
 
 // toldOpening is a phrase that opens a sentence of such a note.
