@@ -22,12 +22,17 @@ type assembler struct {
 	builtin map[string]int
 	known   map[string]int    // constants
 	path    map[string]uint16 // where each path into input or data stands
+	pools   map[string]uint16 // where each list of operands stands
+	slots   map[string]operand
 	err     error
 }
 
 // Compile makes a program of OPA's plan.
 func Compile(policy *ir.Policy) (*Program, error) {
-	a := &assembler{policy: policy, index: map[string]int{}, sites: map[int]int{}, builtin: map[string]int{}, known: map[string]int{}, path: map[string]uint16{}}
+	a := &assembler{
+		policy: policy, index: map[string]int{}, sites: map[int]int{}, builtin: map[string]int{}, known: map[string]int{}, path: map[string]uint16{},
+		pools: map[string]uint16{}, slots: map[string]operand{},
+	}
 	a.rules = map[string]uint16{}
 	for i, b := range policy.Static.BuiltinFuncs {
 		a.builtin[b.Name] = i
@@ -54,7 +59,8 @@ func Compile(policy *ir.Policy) (*Program, error) {
 	if a.err != nil {
 		return nil, a.err
 	}
-	if max(len(a.consts), len(a.funcs)) >= int(none) || len(a.args) > 1<<16 {
+	a.calls = len(a.slots)
+	if max(len(a.consts), len(a.funcs), len(a.slots)) >= int(none) || len(a.args) > 1<<16 {
 		return nil, errors.New("the policy is too large for a plan")
 	}
 	return &a.Program, nil
@@ -65,7 +71,7 @@ func builtinOf(name string) (builtin, error) {
 	if decl == nil || call == nil {
 		return builtin{}, fmt.Errorf("built-in function %s is not there", name)
 	}
-	return builtin{name, decl.Decl.Arity(), decl.Relation, natives()[name], call}, nil
+	return builtin{name, decl.Decl.Arity(), decl.Relation, natives()[name], searches()[name], call}, nil
 }
 
 // constant gives each value one place.
@@ -116,11 +122,14 @@ func (a *assembler) function(f *ir.Func) (function, error) {
 }
 
 // keeps says whether what a function gave is kept for the same arguments: it is
-// called from several places, and is no mere check of them.
+// called from several places, and is no mere check of them, nor a mere look
+// through a list among them, which is as quick as to remember it.
 func (a *assembler) keeps(f function, index int) bool {
-	return a.sites[index] > 1 && f.params <= 2+maxKeyed && slices.ContainsFunc(f.code, func(i instr) bool {
-		return i.op == opCall || i.op == opScan || i.op == opScanBy
-	})
+	has := func(ops ...opcode) bool {
+		return slices.ContainsFunc(f.code, func(i instr) bool { return slices.Contains(ops, i.op) })
+	}
+	return a.sites[index] > 1 && f.params <= 2+maxKeyed &&
+		(has(opCall) || has(opScan, opScanBy) && has(opPath, opAppend, opInsert, opAdd))
 }
 
 // note keeps what the rules read of data.

@@ -106,7 +106,9 @@ func (e *emitter) node(n *node) error {
 func (e *emitter) plain(n *node, here *scope) error {
 	i := instr{op: n.op}
 	switch n.op {
-	case opCall, opBuiltin:
+	case opCall:
+		i.a, i.b, i.c = e.to(n.dst), e.pool(n.src, e.slot(n)), uint16(n.number)
+	case opBuiltin:
 		i.a, i.b, i.c = e.to(n.dst), e.pool(n.src), uint16(n.number)
 	case opDynamic:
 		return e.dynamic(n, here)
@@ -115,9 +117,7 @@ func (e *emitter) plain(n *node, here *scope) error {
 	case opScan:
 		return e.apart(instr{op: opScan, a: e.to(n.also), b: e.to(n.dst), c: e.operand(n.src[0])}, n)
 	case opScanBy:
-		at := uint16(len(e.args))
-		e.args = append(e.args, e.operand(n.src[0]), e.operand(n.src[1]), operand(len(n.path)))
-		e.pool(n.path)
+		at := e.pool(n.src, e.pool(n.path, operand(len(n.path))))
 		return e.apart(instr{op: opScanBy, a: e.to(n.also), b: e.to(n.dst), c: at}, n)
 	case opWith:
 		return e.with(n, here)
@@ -150,9 +150,7 @@ func (e *emitter) apart(i instr, n *node) error {
 
 // with ends at a jump over another, which is taken if its block is undefined.
 func (e *emitter) with(n *node, here *scope) error {
-	at, path := len(e.code), uint16(len(e.args))
-	e.args = append(e.args, operand(len(n.path)))
-	e.pool(n.path)
+	at, path := len(e.code), e.pool(n.path, operand(len(n.path)))
 	e.code = append(e.code, instr{op: opWith, a: e.to(n.dst), b: e.operand(n.src[1]), c: path})
 	inner := &scope{apart: true}
 	e.open(inner)
@@ -186,9 +184,7 @@ func (e *emitter) lookUp(n *node) uint16 {
 	key := fmt.Sprint(n.src, n.path)
 	at, known := e.path[key]
 	if !known {
-		at = uint16(len(e.args))
-		e.args = append(e.args, operand(e.paths), operand(len(n.path)))
-		e.pool(n.path)
+		at = e.pool(n.path, operand(e.paths), operand(len(n.path)))
 		e.path[key] = at
 		e.paths++
 	}
@@ -209,11 +205,39 @@ func (e *emitter) operand(v val) operand {
 	return e.place[v.index]
 }
 
-// pool puts operands where those of all calls are.
-func (e *emitter) pool(list []val) uint16 {
-	at := len(e.args)
-	for _, v := range list {
-		e.args = append(e.args, e.operand(v))
+// slot is where the run keeps what a function gave, by those of its arguments
+// that are no constants: these are told by the slot.
+func (e *emitter) slot(n *node) operand {
+	if len(n.src) <= 2 || len(n.src) > 2+maxKeyed {
+		return none
 	}
-	return uint16(at)
+	key := fmt.Sprint(n.number)
+	for i, v := range n.src {
+		if v.constant {
+			key += fmt.Sprint(" ", i, ":", v.index)
+		}
+	}
+	at, known := e.slots[key]
+	if !known {
+		at = operand(len(e.slots))
+		e.slots[key] = at
+	}
+	return at
+}
+
+// pool puts operands where those of all calls are, with something before them;
+// the same ones once.
+func (e *emitter) pool(list []val, before ...operand) uint16 {
+	all := before
+	for _, v := range list {
+		all = append(all, e.operand(v))
+	}
+	key := fmt.Sprint(all)
+	at, known := e.pools[key]
+	if !known {
+		at = uint16(len(e.args))
+		e.pools[key] = at
+		e.args = append(e.args, all...)
+	}
+	return at
 }

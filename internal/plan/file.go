@@ -11,7 +11,7 @@ import (
 
 // format is told at the beginning of a kept program; a change of the
 // instructions changes it.
-const format = 1
+const format = 2
 
 var errDamaged = errors.New("the plan is damaged, or of another version of this program")
 
@@ -28,6 +28,7 @@ func (p *Program) Append(out []byte) []byte {
 		w.Text(b.name)
 	}
 	w.Number(p.paths)
+	w.Number(p.calls)
 	w.Number(len(p.args))
 	for _, a := range p.args {
 		w.Number(int(a))
@@ -67,6 +68,7 @@ func Read(text []byte) (*Program, error) {
 		p.builtins = append(p.builtins, b)
 	}
 	p.paths = r.Count()
+	p.calls = r.Count()
 	p.args = make([]operand, r.Count())
 	for i := range p.args {
 		p.args[i] = operand(r.Number())

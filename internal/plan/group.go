@@ -43,28 +43,28 @@ type groups struct {
 
 type groupKey struct {
 	list value.Value
-	path uint16
+	path operand
 }
 
 // scanBy is a scan of those elements that can be equal; the check comes again
 // within.
 func (r *Run) scanBy(frame []value.Value, code []instr, at int, in *instr) int {
-	args := r.program.args[in.c:]
-	list := r.get(frame, args[0])
+	args := r.program.operands(in.c, 3) // where the path stands, the list, and what is looked for
+	list := r.get(frame, args[1])
 	keys, values := pairs(list)
 	if len(values) <= fewRows {
 		return r.each(frame, code, at, in, keys, values, nil)
 	}
-	key := groupKey{list, in.c}
+	key := groupKey{list, args[0]}
 	g := r.known.groups[key]
 	switch {
 	case g == nil:
 		r.known.groups[key] = &groups{}
 		return r.each(frame, code, at, in, keys, values, nil)
 	case g.places == nil:
-		g.places = r.index(values, args[3:3+args[2]])
+		g.places = r.index(values, r.program.operands(args[0]+1, r.program.args[args[0]]))
 	}
-	places := g.places[value.Hash(r.get(frame, args[1]))]
+	places := g.places[value.Hash(r.get(frame, args[2]))]
 	if places == nil {
 		return int(in.fail)
 	}

@@ -26,6 +26,7 @@ const maxKeyed = 3
 // apart by where they are and not by what they say, which is quick and never
 // wrong. Most functions have one argument.
 type answers struct {
+	rows        [][]*page // about structs of Go's, by their kinds and numbers
 	one         map[value.Value]value.Value
 	more        map[[maxKeyed]value.Value]value.Value
 	asked, told int // how often, and how often of them the answer was there
@@ -35,12 +36,35 @@ type answers struct {
 // tried is how often it may be asked first, seldom of how many askings one must
 // be the same.
 const (
-	tried  = 64
+	tried  = 4096
 	seldom = 16
 )
 
 // useless: there is no sense in remembering.
 func (a *answers) useless() bool { return a.asked >= tried && a.told*seldom < a.asked }
+
+// page is answers about so many structs one after the other.
+type page [32]found
+
+// row is where the answer about a struct of Go's is kept, which needs no map.
+func (a *answers) row(kind, number int) *found {
+	a.rows = reach(a.rows, kind)
+	at := number / len(page{})
+	pages := reach(a.rows[kind], at)
+	if pages[at] == nil {
+		pages[at] = &page{}
+	}
+	a.rows[kind] = pages
+	return &pages[at][number%len(page{})]
+}
+
+// reach makes a list long enough to have an index.
+func reach[T any](list []T, index int) []T {
+	for len(list) <= index {
+		list = append(list, *new(T))
+	}
+	return list
+}
 
 func (a *answers) get(args []value.Value) (v value.Value, ok bool) {
 	a.asked++
@@ -81,5 +105,5 @@ func keeps(args []value.Value) bool {
 }
 
 func newKnown(p *Program) known {
-	return known{make([]found, len(p.funcs)), make([]found, p.paths), make([]answers, len(p.funcs)), map[groupKey]*groups{}}
+	return known{make([]found, len(p.funcs)), make([]found, p.paths), make([]answers, p.calls), map[groupKey]*groups{}}
 }

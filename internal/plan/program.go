@@ -20,8 +20,10 @@ type Program struct {
 	funcs    []function
 	args     []operand // of all calls, and the paths of all look-ups
 	paths    int       // how many paths into input and data are looked up
+	calls    int       // in how many slots is kept what functions gave
 	rules    map[string]uint16
 	reads    [][]value.Value // paths in data, known when it was compiled
+	patterns patterns
 }
 
 // Prune leaves of data what the rules read, down to its second level. The
@@ -66,6 +68,7 @@ type builtin struct {
 	arity    int
 	relation bool // gives any number of values
 	native   native
+	search   search
 	call     topdown.BuiltinFunc
 }
 
@@ -98,7 +101,7 @@ type opcode uint16
 
 const (
 	opJump       opcode = iota // to fail
-	opCall                     // a = function c with the arguments from b on
+	opCall                     // a = function c with the arguments after b, where its slot stands
 	opBuiltin                  // a = built-in function c with the arguments from b on
 	opDynamic                  // a = the rule at the path of c parts from b on; next if undefined, fail if there is none
 	opDot                      // a = b[c]

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"regexp"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/topdown"
@@ -26,13 +27,15 @@ type Run struct {
 	data    value.Value
 	known   known
 	told    []answers // of built-in functions on single values
-	stack   []value.Value
-	args    []value.Value // of a built-in function
-	terms   []*ast.Term   // the same for OPA
-	out     []*ast.Term   // what it gave
-	put     func(term *ast.Term) error
-	steps   int
-	err     error
+	// patterns are those of the program that were met.
+	patterns map[ast.String]*regexp.Regexp
+	stack    []value.Value
+	args     []value.Value // of a built-in function
+	terms    []*ast.Term   // the same for OPA
+	out      []*ast.Term   // what it gave
+	put      func(term *ast.Term) error
+	steps    int
+	err      error
 }
 
 // stopped lies beyond any instruction.
@@ -47,7 +50,7 @@ const often = 1 << 14
 // Run begins to judge an input with the data that the rules refer to. Both are
 // Go values, taken as JSON would write them, and must not change meanwhile.
 func (p *Program) Run(ctx context.Context, input, data any) *Run {
-	r := &Run{program: p, context: ctx, known: newKnown(p), told: make([]answers, len(p.builtins))}
+	r := &Run{program: p, context: ctx, known: newKnown(p), told: make([]answers, len(p.builtins)), patterns: map[ast.String]*regexp.Regexp{}}
 	r.input, r.data = r.source.Of(input), r.source.Of(data)
 	r.builtin = topdown.BuiltinContext{Context: ctx, Cancel: topdown.NewCancel()}
 	r.put = func(t *ast.Term) error {
@@ -64,7 +67,7 @@ func (r *Run) Rule(path string) (value.Value, error) {
 	if !ok {
 		return nil, fmt.Errorf("the plan has no rule %s", path)
 	}
-	v := r.call(int(index), []value.Value{r.input, r.data}, []operand{0, 1})
+	v := r.call(int(index), []value.Value{r.input, r.data}, []operand{0, 1}, none)
 	if r.err == nil {
 		r.err = r.source.Err
 	}
@@ -76,7 +79,7 @@ func (r *Run) Rule(path string) (value.Value, error) {
 
 // call runs a function with some of the caller's values, or tells what it gave
 // before. With another input or data there is another known.
-func (r *Run) call(index int, caller []value.Value, args []operand) value.Value {
+func (r *Run) call(index int, caller []value.Value, args []operand, slot operand) value.Value {
 	f := &r.program.funcs[index]
 	if len(args) == 2 {
 		kept := &r.known.rules[index]
@@ -86,14 +89,29 @@ func (r *Run) call(index int, caller []value.Value, args []operand) value.Value 
 		}
 		return kept.value
 	}
-	kept := &r.known.calls[index]
-	if !f.memo || kept.useless() {
+	if !f.memo || slot == none {
 		return r.enter(f, caller, args)
 	}
 	var space [maxKeyed]value.Value
-	key := space[:len(args)-2]
-	for i, o := range args[2:] {
-		key[i] = r.get(caller, o)
+	key := space[:0]
+	for _, o := range args[2:] {
+		if o&constant == 0 {
+			key = append(key, caller[o])
+		}
+	}
+	kept := &r.known.calls[slot]
+	if len(key) == 1 {
+		if kind, number, ok := value.Row(key[0]); ok {
+			told := kept.row(kind, number)
+			if !told.done {
+				v := r.enter(f, caller, args)
+				*told = found{v, true}
+			}
+			return told.value
+		}
+	}
+	if kept.useless() {
+		return r.enter(f, caller, args)
 	}
 	if v, ok := kept.get(key); ok {
 		return v
@@ -160,7 +178,8 @@ func (r *Run) exec(frame []value.Value, code []instr, at, end int) int {
 			frame[in.a] = r.path(frame, in)
 			defined = frame[in.a] != nil
 		case opCall:
-			frame[in.a] = r.call(int(in.c), frame, r.program.operands(in.b, r.program.funcs[in.c].params))
+			args := r.program.operands(in.b, r.program.funcs[in.c].params+1)
+			frame[in.a] = r.call(int(in.c), frame, args[1:], args[0])
 			defined = frame[in.a] != nil
 		case opBuiltin:
 			frame[in.a] = r.builtinAt(frame, in)

@@ -143,7 +143,7 @@ func (r *Run) dynamic(frame []value.Value, at int, in *instr) int {
 		return int(in.fail)
 	}
 	args := r.program.operands(in.b+in.c, r.program.funcs[index].params)
-	if frame[in.a] = r.call(int(index), frame, args); frame[in.a] == nil {
+	if frame[in.a] = r.call(int(index), frame, args, none); frame[in.a] == nil {
 		return at // the jump out of all
 	}
 	return at + 1
@@ -176,8 +176,13 @@ func (r *Run) builtinAt(frame []value.Value, in *instr) value.Value {
 	return v
 }
 
-// ask has OPA work out a built-in function.
+// ask works out a search, and has OPA work out any other built-in function.
 func (r *Run) ask(b *builtin) value.Value {
+	if b.search != nil {
+		if v := r.find(b.search, r.args); v != nil {
+			return v
+		}
+	}
 	for _, a := range r.args {
 		r.terms = append(r.terms, value.OPA(a))
 	}

@@ -39,7 +39,9 @@ func (s *Source) of(v reflect.Value) Value {
 		}
 		return s.of(v.Elem())
 	case reflect.Struct:
-		return &Object{from: &record{source: s, of: v, shape: s.shape(v.Type())}}
+		shape := s.shape(v.Type())
+		shape.count++
+		return &Object{from: &record{source: s, of: v, shape: shape, number: shape.count - 1}}
 	case reflect.Slice, reflect.Array:
 		return &Array{size: v.Len(), make: func() []Value {
 			elems := make([]Value, v.Len())
@@ -163,11 +165,14 @@ type record struct {
 	source *Source
 	of     reflect.Value
 	shape  *shape
+	number int
 	made   []Value // by field, nil if it was not asked for
 }
 
 // shape is what JSON writes of a kind of struct, in the order of the keys.
 type shape struct {
+	number int // of the kind
+	count  int // how many there are of it
 	fields []field
 	index  map[ast.String]int
 	places []int16 // of keys by their numbers: 0 not looked for yet, else one more than that of the field
@@ -218,18 +223,27 @@ func (r *record) field(i int) Value {
 		r.made = make([]Value, len(r.shape.fields))
 	}
 	if r.made[i] == nil {
-		f := &r.shape.fields[i]
-		v := r.of
-		for _, n := range f.index {
-			v = v.Field(n)
-		}
-		if f.omitEmpty && IsEmpty(v) {
-			return nil
-		}
-		r.made[i] = r.source.of(v)
+		r.made[i] = r.make(&r.shape.fields[i])
+	}
+	if r.made[i] == (leftOut{}) {
+		return nil
 	}
 	return r.made[i]
 }
+
+func (r *record) make(f *field) Value {
+	v := r.of
+	for _, n := range f.index {
+		v = v.Field(n)
+	}
+	if f.omitEmpty && IsEmpty(v) {
+		return leftOut{}
+	}
+	return r.source.of(v)
+}
+
+// leftOut stands for a field that was looked at and is not there.
+type leftOut struct{}
 
 func (r *record) len() int {
 	keys, _ := r.all()
@@ -251,7 +265,7 @@ func (s *Source) shape(t reflect.Type) *shape {
 	if known, ok := s.shapes[t]; ok {
 		return known
 	}
-	made := &shape{index: map[ast.String]int{}}
+	made := &shape{number: len(s.shapes), index: map[ast.String]int{}}
 	for _, f := range Fields(t) {
 		made.fields = append(made.fields, field{f.Index, ast.String(f.Name), f.OmitEmpty})
 	}

@@ -43,6 +43,17 @@ func (o *Object) GetBy(number int, key Value) Value {
 	return o.Get(key)
 }
 
+// Row tells which kind of Go's structs an object is, and its number among those
+// of the kind that were looked at, both from 0 on.
+func Row(v Value) (kind, number int, ok bool) {
+	if o, isObject := v.(*Object); isObject {
+		if r, isRecord := o.from.(*record); isRecord {
+			return r.shape.number, r.number, true
+		}
+	}
+	return 0, 0, false
+}
+
 // Insert gives a key its value, in place of one that it may have.
 func (o *Object) Insert(key, v Value) {
 	o.leave()
