@@ -223,6 +223,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.coded = r.codesOnly(all)
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.partColumns)
+	tellApart(all)
 	r.each(all, kindSchedule, r.lines)
 	r.linePlaces()
 	r.relatives()

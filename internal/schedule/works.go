@@ -6,6 +6,8 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/workbook"
 )
 
 // workWords tell in headings which of two works of a row a column is of: what is put
@@ -174,13 +176,27 @@ func (t *table) work(work string, beside bool) *table {
 	return &w
 }
 
-// lineID tells the lines of a row apart: the one of a shop beside another by that word.
+// lineID tells the lines of a row apart: the one of a shop beside another by that word,
+// those of tables that stand beside one another by a column.
 func (t *table) lineID(row int) string {
 	id := fmt.Sprintf("%s!%d", t.sheet.Name, row)
+	if t.common != "" {
+		id += " " + t.common
+	}
 	if t.beside && t.by == inShop {
 		id += " " + inShop
 	}
 	return id
+}
+
+func tellApart(all []*table) {
+	for i, t := range all {
+		for _, other := range all[:i] {
+			if other.kind == t.kind && other.sheet.Name == t.sheet.Name && other.first <= t.last && t.first <= other.last {
+				t.common = workbook.ColumnName(t.nums[0])
+			}
+		}
+	}
 }
 
 // settleWork tells of the work in a shop that it is done indoors and in the warm, and
