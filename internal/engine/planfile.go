@@ -6,7 +6,10 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"hash"
+	"io"
 	"io/fs"
+	"path"
 
 	"abut/internal/knowledge"
 	"abut/internal/plan"
@@ -44,13 +47,12 @@ func Renew(files fs.FS, compile func(modules map[string]string, rules []string) 
 		return nil, err
 	}
 	var w value.Writer
-	for _, wanted := range []func(string) bool{isPolicy, isData} {
-		print, err := printOf(files, wanted)
-		if err != nil {
-			return nil, err
-		}
-		w.Text(print)
+	prints, err := printsOf(files)
+	if err != nil {
+		return nil, err
 	}
+	w.Text(prints.rules)
+	w.Text(prints.data)
 	most, err := mostOf(t.data)
 	if err != nil {
 		return nil, err
@@ -74,17 +76,18 @@ func Renew(files fs.FS, compile func(modules map[string]string, rules []string) 
 func readPlan(files fs.FS, text []byte) (*planFile, error) {
 	r := value.Reader{Rest: text}
 	ofRules, ofData := r.Text(), r.Text()
-	if print, err := printOf(files, isPolicy); err != nil || print != ofRules {
+	prints, err := printsOf(files)
+	if err != nil || prints.rules != ofRules {
 		return nil, errors.Join(err, errStale)
 	}
 	var f planFile
 	for _, part := range []any{&f.rules, &f.across, &f.most} {
-		if err := knowledge.Parse([]byte(r.Text()), part); err != nil {
+		if err := knowledge.Parse(r.Bytes(), part); err != nil {
 			return nil, fmt.Errorf("read the plan: %w", err)
 		}
 	}
-	f.data = value.Packed(r.Text())
-	if print, err := printOf(files, isData); err != nil || print != ofData {
+	f.data = value.Packed(r.Bytes())
+	if prints.data != ofData {
 		t, err := readFiles(Options{Tree: files}, isData)
 		if err != nil {
 			return nil, err
@@ -94,25 +97,50 @@ func readPlan(files fs.FS, text []byte) (*planFile, error) {
 			return nil, err
 		}
 	}
-	var err error
 	if f.program, err = plan.Read(r.Rest); err != nil {
 		return nil, fmt.Errorf("read the plan: %w", err)
 	}
 	return &f, nil
 }
 
-// printOf is a sum over files, which any change changes.
-func printOf(files fs.FS, wanted func(string) bool) (string, error) {
-	sources, err := readSources(files, builtIn, wanted)
+// prints are sums over the files of the rules and of their data, which any change
+// changes.
+type prints struct{ rules, data string }
+
+func printsOf(files fs.FS) (prints, error) {
+	rules, data := sha256.New(), sha256.New()
+	room := make([]byte, 1<<16)
+	err := fs.WalkDir(files, ".", func(p string, _ fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case isPolicy(p):
+			return add(rules, files, p, room)
+		case isData(p):
+			return add(data, files, p, room)
+		}
+		return nil
+	})
 	if err != nil {
-		return "", err
+		return prints{}, fmt.Errorf("sum up the policies: %w", err)
 	}
-	sum := sha256.New()
-	for _, s := range sources {
-		fmt.Fprintf(sum, "%s %d\n", s.name, len(s.text))
-		sum.Write(s.text)
+	return prints{hex.EncodeToString(rules.Sum(nil)), hex.EncodeToString(data.Sum(nil))}, nil
+}
+
+// add adds a file to a sum, by way of some room.
+func add(sum hash.Hash, files fs.FS, p string, room []byte) error {
+	file, err := files.Open(p)
+	if err != nil {
+		return err
 	}
-	return hex.EncodeToString(sum.Sum(nil)), nil
+	defer file.Close()
+	info, err := file.Stat()
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(sum, "%s %d\n", path.Join(builtIn, p), info.Size())
+	_, err = io.CopyBuffer(sum, struct{ io.Reader }{file}, room)
+	return err
 }
 
 func (f *planFile) lookAcross() map[string]bool {

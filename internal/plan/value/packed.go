@@ -97,9 +97,10 @@ func (r *Reader) Count() int {
 }
 
 // Text reads a text.
-func (r *Reader) Text() string { return string(r.bytes()) }
+func (r *Reader) Text() string { return string(r.Bytes()) }
 
-func (r *Reader) bytes() []byte {
+// Bytes are those of a text, in their place.
+func (r *Reader) Bytes() []byte {
 	n := r.Count()
 	text := r.Rest[:n:n]
 	r.Rest = r.Rest[n:]
@@ -118,14 +119,14 @@ func (r *Reader) Value() Value {
 	case kindString:
 		return ast.String(r.Text())
 	case kindArray:
-		in := Reader{Rest: r.bytes()}
+		in := Reader{Rest: r.Bytes()}
 		n := in.Count()
 		return &Array{size: n, make: func() []Value { return in.values(n) }}
 	case kindSet:
-		in := Reader{Rest: r.bytes()}
+		in := Reader{Rest: r.Bytes()}
 		return NewSet(in.values(in.Count())...)
 	case kindObject:
-		return &Object{from: &packed{text: r.bytes()}}
+		return &Object{from: &packed{text: r.Bytes()}}
 	}
 	return ast.Null{}
 }
