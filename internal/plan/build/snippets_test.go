@@ -145,6 +145,19 @@ ys := {x.id: x | some x in xs}
 r := [[{x | some x in xs; x.k == i}, {j: y | some j, y in ys; y.k == i}] | some i in [1, 2, 1]]`,
 	"joined by what is made within": `xs := [{"a": i % 3, "b": i % 2} | some i in numbers.range(1, 30)]
 r := [[i | some i, x in xs; x.a == x.b; j > 0] | some j in [1, 2, 3]]`,
+	"searches": `r := [regex.match("^[a-z]+$", t), regex.find_n("([a-z])[0-9]?", t, 2), regex.find_n("z", t, -1),
+	regex.find_all_string_submatch_n("([a-z])([0-9])?", t, -1), regex.find_all_string_submatch_n("z", t, 1),
+	regex.split("[ ,]+", t), regex.split("z", "")] if t := "a1 b, cé"`,
+	"search for no pattern":   `r if regex.match("(", input.name)`,
+	"search in no text":       `r if regex.match("a", input.rows[0].n)`,
+	"search a part of a time": `r := regex.find_n("a", "aaa", 1.5)`,
+	"asked of many rows": `f(x, y) := [x.k, y, z] if { some z in [1, 2, 3]; z == x.k + y }
+g(x) := f(x, 1)
+r := [[f(x, 1), f(x, y), g(x)] | some x in xs; some y in [0, 1]]
+xs := [{"k": i % 2} | some i in numbers.range(1, 100)]`,
+	"asked of rows of the input": `f(x, y) := [x.id, y, t] if { some t in x.tags; t == y }
+g(x) := [f(x, "x"), f(x, "y")]
+r := [v | some n in [1, 2]; some x in input.rows; v := [n, g(x), f(x, "y"), f(x, x.id)]]`,
 	"strings":     `r := [upper(input.name), concat(",", ["a", "b"]), split("a b", " ")]`,
 	"number text": `r := [1e2, 0.10, 100, 1.5e-1]`,
 }
