@@ -21,14 +21,6 @@ type cases struct {
 	copies map[string][]*row
 }
 
-// of is the document to ask, the whole of it if there are no cases.
-func (c *cases) of(doc *document.Document) *document.Document {
-	if c == nil {
-		return doc
-	}
-	return c.doc
-}
-
 // row is a line with what hangs on it.
 type row struct {
 	line     *schedule.Line
@@ -58,20 +50,16 @@ func casesOf(doc *document.Document, names bool, least float64) *cases {
 	c := &cases{copies: map[string][]*row{}}
 	var kept []*row
 	for _, r := range rows {
-		says := ""
 		if !r.alone {
-			says = w.says(r)
-		}
-		head, again := first[says]
-		if again && !r.alone {
-			if c.copies[head.line.ID] == nil {
-				c.copies[head.line.ID] = []*row{head}
+			says := w.says(r)
+			if head := first[string(says)]; head != nil {
+				if c.copies[head.line.ID] == nil {
+					c.copies[head.line.ID] = []*row{head}
+				}
+				c.copies[head.line.ID] = append(c.copies[head.line.ID], r)
+				continue
 			}
-			c.copies[head.line.ID] = append(c.copies[head.line.ID], r)
-			continue
-		}
-		if !r.alone {
-			first[says] = r
+			first[string(says)] = r
 		}
 		kept = append(kept, r)
 	}

@@ -87,18 +87,29 @@ func askAll(ctx context.Context, asked []question) ([]answer, error) {
 	return answers, group.Wait()
 }
 
+// muchMore is how many times as many rows as cases there must be for the rules
+// that look across rows to be parted among all processors, which costs some
+// work done twice.
+const muchMore = 4
+
 // questions asks the rules that look at a row by itself of each distinct case
 // once, where that spares enough, and all others of the whole document.
 func (e *Engine) questions(doc *document.Document, c *cases) ([]question, error) {
 	var asked []question
 	if e.plan != nil {
 		across, single := e.builtIn(c != nil)
-		count := runtime.GOMAXPROCS(0)
-		if c != nil {
-			count = (count + 1) / 2
+		all := runtime.GOMAXPROCS(0)
+		half := (all + 1) / 2
+		switch {
+		case c == nil:
+			asked = append(asked, e.plan.questions(single, doc, nil, all)...)
+		case len(doc.Lines) > muchMore*len(c.doc.Lines): // the cases are done in no time
+			asked = append(asked, e.plan.questions(single, c.doc, c, 1)...)
+			asked = append(asked, e.plan.questions(across, doc, nil, all)...)
+		default:
+			asked = append(asked, e.plan.questions(across, doc, nil, half)...)
+			asked = append(asked, e.plan.questions(single, c.doc, c, half)...)
 		}
-		asked = append(asked, e.plan.questions(across, doc, nil, count)...)
-		asked = append(asked, e.plan.questions(single, c.of(doc), c, count)...)
 	}
 	if len(e.own.queries) == 0 {
 		return asked, nil

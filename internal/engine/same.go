@@ -28,8 +28,8 @@ type part struct {
 	name  string // in small letters
 }
 
-// says is what a row and all that hangs on it says.
-func (w *writer) says(r *row) string {
+// says is what a row and all that hangs on it says, until the next is asked.
+func (w *writer) says(r *row) []byte {
 	w.line, w.row, w.text = r.line, rowText(r.line), w.text[:0]
 	w.write(reflect.ValueOf(r.line).Elem(), "")
 	for _, c := range r.contacts {
@@ -38,7 +38,7 @@ func (w *writer) says(r *row) string {
 	for _, window := range r.windows {
 		w.write(reflect.ValueOf(window).Elem(), "")
 	}
-	return string(w.text)
+	return w.text
 }
 
 func (w *writer) write(v reflect.Value, key string) {
