@@ -12,35 +12,36 @@ import data.lib.facts
 import data.lib.thermometer
 
 # cold is the worst of the checks of some roles that the cold breaks: {"check", "level", "weight"}; undefined without.
-cold(line, window, roles) := worst if {
+cold(window, roles) := worst if {
+	top := max([b.weight | some b in _broken(window); b.check.role in roles])
+	worst := [b | some b in _broken(window); b.check.role in roles; b.weight == top][0]
+}
+
+# _broken lists the checks of a window that the cold breaks, of all roles: several rules ask for each.
+_broken(window) := [{"check": check, "level": level, "weight": weight} |
+	line := facts.lines_by_id[window.line]
 	not is_heated(line)
 	not thermometer.reading(line)
-	broken := [b |
-		some check in window.checks
-		check.bound == "apply_min_c"
-		check.role in roles
-		not thermometer.is_for_shop(check.limit_text)
-		not _is_read_warm(line, check)
-		weight := _weight(line, check)
-		level := _level(line, check, _raw(check, weight))
-		level != "none"
-		b := {"check": check, "level": level, "weight": weight}
-	]
-	top := max([b.weight | some b in broken])
-	worst := [b | some b in broken; b.weight == top][0]
-}
+	some check in window.checks
+	check.bound == "apply_min_c"
+	not thermometer.is_for_shop(check.limit_text)
+	not _is_read_warm(line, check)
+	weight := _weight(line, check)
+	level := _level(line, check, _raw(check, weight))
+	level != "none"
+]
 
 # A range was read, and all of it was warm enough.
 _is_read_warm(line, check) if thermometer.lowest(line).c >= check.limit_c - data.temperature.reading.tolerance_k
 
 # sheet is cold for the row's own sheet where its limit is stated or its grade is named.
-sheet(line, window) := found if {
-	found := cold(line, window, data.temperature.roles.sheet)
+sheet(window) := found if {
+	found := cold(window, data.temperature.roles.sheet)
 	is_graded(found.check)
 }
 
 # primer is cold for the primer of the row.
-primer(line, window) := cold(line, window, ["primer"])
+primer(window) := cold(window, ["primer"])
 
 # is_graded: the workbook says how cold the material may be put on, by a figure or by the name of a grade whose usual
 # figure was taken.

@@ -27,10 +27,10 @@ import data.lib.odds
 findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
-	check := odds.cold(line, window, data.temperature.roles.bead).check
+	check := odds.cold(window, data.temperature.roles.bead).check
 	check.share_below >= data.temperature.cold.bead_share
-	not odds.sheet(line, window)
-	not odds.primer(line, window)
+	not odds.sheet(window)
+	not odds.primer(window)
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
 		"severity": _severity(check),
 		"related": forecast.related(line, [check]),

@@ -30,8 +30,8 @@ import data.lib.words
 findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
-	told := odds.primer(line, window)
-	not odds.sheet(line, window)
+	told := odds.primer(window)
+	not odds.sheet(window)
 	found := finding.at_with(line, forecast.slots(line, [told.check]), _message(line, window, told.check), {
 		"severity": told.level,
 		"related": forecast.related(line, [told.check]),

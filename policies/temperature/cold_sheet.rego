@@ -31,22 +31,22 @@ import data.lib.odds
 findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
-	told := odds.sheet(line, window)
-	checks := array.concat([told.check], _primer(line, window))
+	told := odds.sheet(window)
+	checks := array.concat([told.check], _primer(window))
 	found := finding.at_with(line, forecast.slots(line, checks), _message(line, window, checks), {
-		"severity": _severity(line, window, told),
+		"severity": _severity(window, told),
 		"related": forecast.related(line, checks),
 		"facts": forecast.judged(checks),
 		"keys": {"share_below": told.check.share_below, "limit_c": told.check.limit_c},
 	})
 }
 
-_primer(line, window) := [odds.primer(line, window).check] if {
-	odds.primer(line, window)
+_primer(window) := [odds.primer(window).check] if {
+	odds.primer(window)
 } else := []
 
-_severity(line, window, told) := "error" if {
-	odds.primer(line, window).level == "error"
+_severity(window, told) := "error" if {
+	odds.primer(window).level == "error"
 } else := told.level
 
 _message(line, window, checks) := naming.say("%s goes on from %s%s, but %s%s", [

@@ -36,7 +36,7 @@ findings contains found if {
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
 	not line.figures.reading_night_c
-	not odds.sheet(line, window)
+	not odds.sheet(window)
 	kept := _kept(line)[0]
 	share := 1 - _power(1 - window.night_frost, kept.nights)
 	share >= _rules.odds
@@ -50,7 +50,7 @@ findings contains found if {
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
 	not line.figures.reading_night_c
-	not odds.sheet(line, window)
+	not odds.sheet(window)
 	warm := _warm(line, window)[0]
 	window.mean_min_c < warm.check.limit_c - _rules.below_c
 	related := [finding.related_product(warm.product, [warm.slot], "its data on the hours after")]

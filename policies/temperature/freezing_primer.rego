@@ -32,8 +32,8 @@ findings contains found if {
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
 	check := array.concat(_wet(line, window), _unstated(line, window))[0]
-	not odds.primer(line, window)
-	not odds.sheet(line, window)
+	not odds.primer(window)
+	not odds.sheet(window)
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(window, check), {
 		"severity": _severity(line, window, check),
 		"facts": forecast.judged([check]),

@@ -29,7 +29,7 @@ findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
 	not odds.is_heated(line)
-	not odds.primer(line, window)
+	not odds.primer(window)
 	not _is_graded(line, window)
 	item := facts.main_items(line)[0]
 	sheet.chemistry(item) != ""
