@@ -28,7 +28,7 @@ findings contains found if {
 	some line in sheet.lines
 	count(closing.reversed(line)) == 0
 	some slot in _data.lap_slots
-	some piece in regex.split(_data.lap_parting, lower(object.get(line.texts, slot, "")))
+	some piece in regex.split(_data.lap_parting, lower(line.texts[slot]))
 	some own, like in _data.laps_over
 	said := regex.find_n(like, piece, 1)[0]
 	before := split(piece, said)[0]

@@ -20,10 +20,13 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.measure
 
+# The row names it, and another came in its place.
 findings contains found if {
 	some line in facts.live_lines
 	some was in line.items
-	_went(was)
+	was.relation == "instead_of"
+	was.polarity == "no"
+	was.slot in {"material", "tag"}
 	now := facts.main_items(line)[0]
 	before := facts.product_of(was).figures.vapor_ng
 	after := facts.product_of(now).figures.vapor_ng
@@ -40,13 +43,6 @@ findings contains found if {
 		finding.related_product(facts.product_of(now), ["vapor"], "its data"),
 		finding.related_product(facts.product_of(was), ["vapor"], "that of the row's own"),
 	]})
-}
-
-# _went: the row names it, and another came in its place.
-_went(item) if {
-	item.slot in {"material", "tag"}
-	item.polarity == "no"
-	item.relation == "instead_of"
 }
 
 _closes(before, after) if {
