@@ -12,12 +12,12 @@ import (
 	"abut/internal/cli"
 )
 
-// Memory is first collected when 16 MB are in use, later than by itself, since a short
+// Memory is first collected when 48 MB are in use, later than by itself, since a short
 // run throws little away before, but not much later: memory that is used again costs less
 // than memory that the system must clear. From then on it is collected whenever what is
 // left has grown to three times that.
 const (
-	firstPercent = 400 // of the 4 MB that Go takes for the least
+	firstPercent = 1200 // of the 4 MB that Go takes for the least
 	laterPercent = 200
 )
 
