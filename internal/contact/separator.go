@@ -1,9 +1,9 @@
 package contact
 
 import (
-	"regexp"
 	"slices"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

@@ -2,11 +2,11 @@ package schedule
 
 import (
 	"iter"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

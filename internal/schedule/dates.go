@@ -1,13 +1,13 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // textDates takes dates told in words ("placed 3 Aug", "prime Fri, sheet Mon")

@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // thickBeside reads the thickness that a build-up told in one cell gives of a layer: the

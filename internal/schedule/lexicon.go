@@ -3,13 +3,13 @@ package schedule
 import (
 	"cmp"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"abut/internal/material"
+	"abut/internal/regexp"
 )
 
 // lexicon finds the workbook's own tags and product names in a text, and

@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // itemSlots are the columns whose cells name materials; the words of the others

@@ -2,12 +2,12 @@ package schedule
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -3,10 +3,10 @@ package schedule
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // wordFigures tell which figures the words around them name, from

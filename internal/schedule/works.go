@@ -3,9 +3,10 @@ package schedule
 import (
 	"fmt"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // workWords tell in headings which of two works of a row a column is of: what is put
