@@ -94,10 +94,6 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 	if one.bare == nil {
 		return nil
 	}
-	numbers := one.bare.FindAllStringIndex(text, -1)
-	if len(numbers) == 0 {
-		return nil
-	}
 	unit := cmp.Or(one.Unit, like)
 	if unit == "" {
 		unit = r.unitStated(one.Like)
@@ -106,7 +102,7 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 		return nil
 	}
 	var out []phrase.Quantity
-	for _, at := range numbers {
+	for _, at := range one.bare.FindAllStringIndex(text, -1) {
 		own := func(q phrase.Quantity) bool { return q.Unit != "" && q.Start <= at[0] && at[0] < q.End }
 		if slices.ContainsFunc(stated, own) {
 			continue
