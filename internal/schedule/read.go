@@ -5,6 +5,8 @@ import (
 	"io/fs"
 	"slices"
 
+	"golang.org/x/sync/errgroup"
+
 	"abut/internal/material"
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -22,31 +24,18 @@ type Reader struct {
 
 // NewReader loads the vocabularies from a policy tree.
 func NewReader(fsys fs.FS) (*Reader, error) {
-	p, err := phrase.From(fsys)
-	if err != nil {
+	var rd Reader
+	var all errgroup.Group
+	all.Go(func() (err error) { rd.phrase, err = phrase.From(fsys); return err })
+	all.Go(func() (err error) { rd.vocab, err = material.Load(fsys); return err })
+	all.Go(func() (err error) { rd.head, err = loadHeadings(fsys); return err })
+	all.Go(func() (err error) { rd.words, err = loadWordlists(fsys); return err })
+	all.Go(func() (err error) { rd.limits, err = loadLimitRules(fsys); return err })
+	all.Go(func() (err error) { rd.waived, err = loadWaiverWords(fsys); return err })
+	if err := all.Wait(); err != nil {
 		return nil, err
 	}
-	v, err := material.Load(fsys)
-	if err != nil {
-		return nil, err
-	}
-	h, err := loadHeadings(fsys)
-	if err != nil {
-		return nil, err
-	}
-	w, err := loadWordlists(fsys)
-	if err != nil {
-		return nil, err
-	}
-	l, err := loadLimitRules(fsys)
-	if err != nil {
-		return nil, err
-	}
-	waived, err := loadWaiverWords(fsys)
-	if err != nil {
-		return nil, err
-	}
-	return &Reader{phrase: p, vocab: v, head: h, words: w, limits: l, waived: waived}, nil
+	return &rd, nil
 }
 
 // Vocabulary gives the words that materials are known by.
