@@ -80,9 +80,11 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 	stated := r.phrase.Quantities(text, "")
 	for i := range list {
 		one := &list[i]
-		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)) {
-			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && !(one.Exact && q.Bound != "") && one.names(text, q.Start, q.End) {
-				keep(figures, one.Key, figureTold(q, at))
+		for _, list := range [][]phrase.Quantity{stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)} {
+			for _, q := range list {
+				if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && !(one.Exact && q.Bound != "") && one.names(text, q.Start, q.End) {
+					keep(figures, one.Key, figureTold(q, at))
+				}
 			}
 		}
 	}
