@@ -85,6 +85,24 @@ func (f *finder) own() {
 		}
 	}
 	f.primerOnBed()
+	f.fastenedToBed()
+}
+
+// fastenedToBed finds the fasteners that a column of neighbors lists in the row of another
+// material: they go into the lumber that it lies on.
+func (f *finder) fastenedToBed() {
+	if f.main == nil || f.main.Class == "fastener" {
+		return
+	}
+	for i := range f.line.Items {
+		for j := range f.line.Items {
+			nail, bed := &f.line.Items[i], &f.line.Items[j]
+			lumber := bed.Slot == "substrate" && bed.Class == "lumber" && bed.Polarity == "yes"
+			if lumber && nail.Slot == "touches" && nail.Class == "fastener" && nail.Polarity == "yes" && nail.Relation == "" && f.aloneInClause(nail, nail) {
+				f.add(*nail, *bed, "touches", "direct") // of "nails into the block" the bed is told
+			}
+		}
+	}
 }
 
 // mixedIn holds for what the cell of a mortar or concrete, or a remark on it, says is in

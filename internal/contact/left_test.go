@@ -266,3 +266,51 @@ func TestCoatToldBesideTheMetal(t *testing.T) {
 		},
 		func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "substrate" })
 }
+
+// A coat told beside a piece of metal is on it wherever else the row names it.
+func TestCoatOfANamedMetal(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"aluminum channel, asphalt paint all round":                   "separated",
+		"aluminum channel":                                            "direct",
+		"aluminum channel, asphalt paint on the bolts":                "direct",
+		"aluminum channel, no asphalt paint":                          "direct",
+		"steel lintel, asphalt paint all round":                       "direct",
+		"aluminum channel; steel lintel with asphalt paint all round": "direct",
+	},
+		func(near string) string {
+			return "Mark | Material | Substrate | Primer | Touches | Flashing\nT1 | none | brick | none | " + near + " | aluminum channel set in wet mortar\nT2 | butyl tape | plywood | none | brick |\n"
+		},
+		func(c contact.Contact) bool { return c.A.Family == "aluminum-sheet" && c.B.Family == "fresh-mortar" })
+}
+
+// Fasteners that a row lists beside its sheet go into the lumber below it.
+func TestFastenersInTheLumber(t *testing.T) {
+	for near, want := range map[string]string{
+		"zinc plated nails":                "direct",
+		"stainless nails; brick":           "direct",
+		"zinc plated nails into the block": "",
+		"no nails":                         "",
+		"brick":                            "",
+	} {
+		holdKinds(t, map[string]string{near: want}, func(words string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | butyl tape | ACQ treated lumber | none | " + words + "\nT2 | butyl tape | plywood | none | brick\n"
+		}, func(c contact.Contact) bool { return c.A.Class == "fastener" && c.B.Class == "lumber" })
+	}
+}
+
+// A cell of neighbors may tell the coat of the row's own metal by its form; an anchor
+// that is painted is parted from its mortar, though not from what goes through the paint.
+func TestCoatByTheForm(t *testing.T) {
+	for row, want := range map[string]string{
+		"aluminum flashing angle | grout; angle back coated with bituminous paint": "separated",
+		"aluminum flashing angle | grout; plate coated with bituminous paint":      "direct",
+		"aluminum channel | grout":                               "direct",
+		"aluminum anchor, bituminous paint where bedded | grout": "separated",
+		"aluminum anchor, no bituminous paint | grout":           "direct",
+	} {
+		own, touches, _ := strings.Cut(row, " | ")
+		holdKinds(t, map[string]string{row: want}, func(string) string {
+			return "Mark | Material | Substrate | Primer | Touches | Remarks\nT1 | " + own + " | brick | none | " + touches + " |\nT2 | butyl tape | plywood | none | brick |\n"
+		}, func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "touches" })
+	}
+}

@@ -2,6 +2,8 @@ package contact
 
 import (
 	"slices"
+	"strings"
+	"unicode"
 
 	"abut/internal/regexp"
 	"abut/internal/schedule"
@@ -15,7 +17,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
-		if f.bedHides(s, a, b) {
+		if f.bedHides(s, a, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
 			return s
 		}
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
@@ -220,25 +222,68 @@ func says(s, o *schedule.Item) bool {
 // coats holds for a coat of isolating paint on the row's own metal, which parts it
 // from the mortar or concrete that it is bedded in.
 func (f *finder) coats(s *schedule.Item) bool {
-	return s.Class == "coating" && (slices.Contains(s.Keys, "separator") || slices.Contains(s.Keys, "asphaltic")) && f.main != nil && f.main.Class == "flashing-metal"
+	return s.Class == "coating" && (slices.Contains(s.Keys, "separator") || slices.Contains(s.Keys, "asphaltic")) && f.main != nil &&
+		(f.main.Class == "flashing-metal" || f.main.Class == "fastener" && slices.Contains(f.main.Keys, "metal"))
 }
 
 // saidCoated holds for a coat that a remark, or the cell of the row's own metal, says the
 // metal has, whatever it then lies on: "bituminous paint both faces", "wrapped in isolation
 // tape". Words that name another thing tell of the coat of that, and a fastener goes through it.
 func (f *finder) saidCoated(s, b *schedule.Item) bool {
-	if f.main == nil || f.main.Class != "flashing-metal" || !bears[b.Slot] || bridges[b.Class] {
+	if f.main == nil || f.main.Class != "flashing-metal" && (f.main.Class != "fastener" || b.Class != "masonry") || !bears[b.Slot] || bridges[b.Class] {
 		return false
 	}
-	own := s.Slot == "remark" || s.Slot == "material" || s.At == f.main.At
+	own := s.Slot == "remark" || s.Slot == "material" || s.At == f.main.At || f.coatsOwn(s)
 	wraps := (s.Class == "separator" || s.Class == "tape" || slices.Contains(s.Keys, "polyethylene-film")) && slices.Contains(s.Signals, "wraps_whole")
 	if !own || s.Polarity != "yes" || !f.coats(s) && !wraps || slices.Contains(s.Signals, "coat_in_part") {
 		return false
 	}
 	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
-		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" &&
+		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" && !f.isOwnForm(&o) &&
 			(o.Family != f.main.Family && o.Family != b.Family || o.Relation == "after") // "once the mortar is in"
 	})
+}
+
+// coatOf holds for item i, a coat told right after a piece of sheet metal, and for any other
+// words of the row for that piece where it lies on masonry: "aluminum angle, bituminous paint on
+// its faces" in one cell and "aluminum angle set in grout" in another.
+func (f *finder) coatOf(i int, metal, bed *schedule.Item) bool {
+	s := &f.line.Items[i]
+	if i == 0 || metal.Class != "flashing-metal" || bed.Class != "masonry" && bed.Class != "substrate" || s.Class != "coating" ||
+		!slices.Contains(s.Keys, "separator") && !slices.Contains(s.Keys, "asphaltic") || slices.Contains(s.Signals, "coat_in_part") {
+		return false
+	}
+	before := &f.line.Items[i-1]
+	return before.At == s.At && before.Polarity == "yes" && before.Family == metal.Family && before.Class == metal.Class && f.aloneInClause(s, before)
+}
+
+// aloneInClause holds where the clause of s names nothing besides itself and another item.
+func (f *finder) aloneInClause(s, other *schedule.Item) bool {
+	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != s.ID && o.ID != other.ID && o.At == s.At && o.Clause == s.Clause && o.Family != "" && o.Family != other.Family
+	})
+}
+
+// coatsOwn holds for a coat that a cell of neighbors tells of the row's own metal, by its
+// form: "mortar; angle coated with bituminous paint" in the row of a sill angle.
+func (f *finder) coatsOwn(s *schedule.Item) bool {
+	if !(s.Relation == "with" && s.Side == "object") && !isCoated.MatchString(s.Text) {
+		return false
+	}
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != s.ID && o.At == s.At && o.Clause == s.Clause && o.Side != "object" && f.isOwnForm(&o)
+	})
+}
+
+// isCoated is how a coat is told with the word for it: "coated with bituminous paint".
+var isCoated = regexp.MustCompile(`(?i)^(?:coated|painted)\b`)
+
+// isOwnForm holds for a word for the form of a metal part ("angle", "plate") by which the
+// name of the row's own calls it too.
+func (f *finder) isOwnForm(o *schedule.Item) bool {
+	form, _, _ := strings.Cut(strings.ToLower(o.Text), " ")
+	own := strings.FieldsFunc(strings.ToLower(f.main.Name+" "+f.line.Texts["material"]), func(r rune) bool { return !unicode.IsLetter(r) })
+	return o.Tag == "" && slices.Contains(o.Keys, "metal") && slices.Contains(own, form)
 }
 
 // bears are the columns of what the row's own material lies on or against, and bridges

@@ -106,6 +106,9 @@ func (b *Builder) layersOf(l *schedule.Line, doc *Document) []Layer {
 	}
 	for i := range l.Items {
 		it := &l.Items[i]
+		if it.ID != main.ID && it.Relation == "on" && it.Side == "object" && !isSheet(it.Class) && b.sides.noMaterial.MatchString(it.Text) {
+			continue // "zinc panel on steel girts"
+		}
 		if it.ID == main.ID || it.Slot == "material" && it.Polarity == "yes" && main.Tag == "" {
 			layer := layerOf(l, it, productOf(doc, it.Product))
 			if it.ID != main.ID && it.Class == "coating" {

@@ -116,3 +116,17 @@ func TestStudsAreNoLayer(t *testing.T) {
 		t.Errorf("counted %v", counted)
 	}
 }
+
+// What a cladding is fixed on is no layer before or behind it.
+func TestRailsAreNoLayer(t *testing.T) {
+	doc := build(t, "Layers are listed inside to outside\n\nWall type|Layer|Material\nW1|1|Concrete block\nW1|2|Mineral wool board\nW1|3|Zinc panel on galvanized steel girts\nW2|1|Concrete block\nW2|2|Stucco on expanded polystyrene\n", document.Settings{})
+	if len(doc.Profiles) != 2 {
+		t.Fatalf("%d profiles", len(doc.Profiles))
+	}
+	if got := doc.Profiles[0].Layers; len(got) != 3 || got[2].Text != "Zinc panel" {
+		t.Errorf("layers %+v", got)
+	}
+	if got := doc.Profiles[1].Layers; len(got) != 3 {
+		t.Errorf("layers %+v: insulation behind stucco is one", got)
+	}
+}

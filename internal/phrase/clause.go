@@ -62,6 +62,7 @@ func (r *Reader) Read(text string, lex Lexicon, opt Options) []Clause {
 	p.negs = r.negations(p.view)
 	p.signals = r.signalsIn(text, p.view, p.negs)
 	p.index()
+	p.setAside()
 	p.run(0, len(p.view), -1, 0)
 	slices.SortStableFunc(p.order, func(a, b int) int { return cmp.Compare(p.out[a].Start, p.out[b].Start) })
 	return p.finish()
@@ -106,6 +107,7 @@ type clauseParser struct {
 	closes     []int   // of each opening bracket: its closing one, else 0
 	breaks     []bool  // a clause starts here
 	depth      []uint8 // brackets read on their own around each token
+	gone       []Span  // parts that tell of another time or version
 	out        []Clause
 	order      []int
 }

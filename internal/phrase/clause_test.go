@@ -221,3 +221,80 @@ func TestWithSomethingBetween(t *testing.T) {
 		}
 	}
 }
+
+// What is said of another case, time or version is not said of this work; what is
+// said of this work is, whatever stands beside it.
+func TestAsides(t *testing.T) {
+	r := reader(t)
+	watched := []string{"surface_wet", "surface_dry", "frost", "dusty", "end_dam", "edge_open", "curing_compound", "release_oil", "primer_none"}
+	for text, want := range map[string]string{
+		// a rule
+		"never stick on a damp face":                 "(surface_wet)",
+		"priming over rime is forbidden":             "(frost)",
+		"wet block may not be covered":               "(surface_wet)",
+		"on no account is the edge left loose":       "(edge_open)",
+		"not primed, damp face":                      "primer_none surface_wet",
+		"never mind the damp":                        "surface_wet",
+		"do not wait, face is damp":                  "surface_wet",
+		"frost never came off":                       "frost",
+		"nobody swept it: face is dusty":             "dusty",
+		"it was not covered and the block is soaked": "surface_wet",
+		// a case
+		"should the block be damp, wait":                 "(surface_wet)",
+		"whenever frost shows, stop":                     "(frost)",
+		"any loose edge, left loose or not, gets rolled": "edge_open",
+		"damp block is set aside":                        "(surface_wet)",
+		"form oil, if any, is washed away":               "(release_oil)",
+		"is the face damp?":                              "(surface_wet)",
+		"when the tent came off the block was damp":      "surface_wet",
+		"if late, prime at noon; block is damp":          "surface_wet",
+		// another time or version
+		"the early sketch had no end dams":             "(!end_dam)",
+		"like the early sketch, no end dams":           "!end_dam",
+		"the 2019 wall was damp, here frost in joints": "(surface_wet) frost",
+		"wall no. 2019 is damp":                        "surface_wet",
+		"two years ago the wall was damp":              "(surface_wet)",
+		"has been damp since last winter":              "surface_wet",
+		"trial was dry. Face is damp":                  "(surface_dry) surface_wet",
+		"curing compound was sprayed last fall":        "curing_compound",
+		// turned down
+		"edge left loose was considered":               "(edge_open)",
+		"the offer (pan without end dams) was refused": "(!end_dam)",
+		"bead was refused, edge left loose":            "edge_open",
+		"cured by hose instead of being left loose":    "(!edge_open)",
+	} {
+		var got []string
+		for _, cl := range r.Read(text, nil, Options{Year: 2027}) {
+			for _, s := range cl.Signals {
+				if !slices.Contains(watched, s.ID) {
+					continue
+				}
+				id := map[bool]string{true: "!"}[s.No] + s.ID
+				if s.If {
+					id = "(" + id + ")"
+				}
+				got = append(got, id)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	for text, want := range map[string]string{
+		"EPDM gasket was refused":                               "conditional [EPDM gasket]",
+		"EPDM gasket was in the old drawings":                   "conditional [EPDM gasket]",
+		"EPDM gasket stays as in the old drawings":              "yes [EPDM gasket]",
+		"pitch coating was swapped for butyl tape":              "conditional [pitch coating] / yes [pitch coating] for [butyl tape]",
+		"butyl tape refused, EPDM gasket on M-1":                "conditional [butyl tape] / yes [EPDM gasket] on [M-1]",
+		"the mock-up is done, EPDM gasket on M-1":               "yes [] / yes [EPDM gasket] on [M-1]",
+		"instead of being set in grout, zinc flashing on plank": "conditional [] set_in [grout] / yes [zinc flashing] on [plank]",
+	} {
+		var got []string
+		for _, c := range r.Read(text, testLexicon(), Options{}) {
+			got = append(got, showClause(text, c))
+		}
+		if s := strings.Join(got, " / "); s != want {
+			t.Errorf("%s:\n got %s\nwant %s", text, s, want)
+		}
+	}
+}

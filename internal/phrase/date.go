@@ -41,8 +41,23 @@ type Date struct {
 	// NoYear: the text gives no year; From and To are in the context year, or
 	// zero without one.
 	NoYear bool
+	// Week is the number of the week, where that tells the days.
+	Week int
 	// Serial: the cell held a bare day number of a spreadsheet.
 	Serial bool
+}
+
+// Moved is a date that gives no year so many years later: the same day, or the week of
+// the same number.
+func (d Date) Moved(years int) Date {
+	if d.Week > 0 {
+		year, _ := d.From.ISOWeek()
+		d.From = isoWeek(year+years, d.Week)
+		d.To = d.From.AddDate(0, 0, workDays-1)
+		return d
+	}
+	d.From, d.To = d.From.AddDate(years, 0, 0), d.To.AddDate(years, 0, 0)
+	return d
 }
 
 // Dates lists the dates of a text in order. year completes dates without one.

@@ -203,3 +203,29 @@ func TestNarrowed(t *testing.T) {
 		}
 	}
 }
+
+// TestEndOfMonth: "end" before a month without a day of it is the end of the month; before
+// a day it is a verb. Weeks run from one number to another.
+func TestEndOfMonth(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"end-Sep '26":       "2026-09-21 2026-09-30",
+		"end Nov 2026":      "2026-11-21 2026-11-30",
+		"beg. Nov 2026":     "2026-11-01 2026-11-30",
+		"beg Nov 2026":      "2026-11-01 2026-11-10",
+		"4 Aug to end Sept": "2026-08-04 2026-09-30",
+		"works end Jul 12":  "2026-07-12 2026-07-12",
+		"wk 21-23":          "2026-05-18 2026-06-05",
+		"wks 51 to 52/2027": "2027-12-20 2027-12-31",
+		"wk 21, 3 men":      "2026-05-18 2026-05-22",
+		"wk 52-wk 2":        "2026-12-21 2027-01-15",
+	} {
+		got := ""
+		if dates := r.ColumnDates(text, MonthFirst, 2026); len(dates) > 0 {
+			got = dates[0].From.Format("2006-01-02") + " " + dates[0].To.Format("2006-01-02")
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

@@ -58,7 +58,7 @@ func (p *dateParser) date(i int) (Date, int, bool) {
 	}
 	d := p.make(a)
 	if ranged {
-		d = merge(d, p.make(b))
+		d = merge(d, overNewYear(d, p.make(b)))
 	}
 	d.Span = Span{t.Start, p.toks[next-1].End}
 	d.Text = p.text[d.Start:d.End]
@@ -82,6 +82,9 @@ func (p *dateParser) rangeEnd(a part) (part, bool) {
 	}
 	if b, ok := p.part(j+1, true); ok {
 		return b, true
+	}
+	if n, ok := p.dayNumberUpTo(j+1, 53); ok && n > a.week && a.week > 0 { // wk 21-23
+		return p.yearOfWeek(part{week: n, weekday: -1, next: j + 2}), true
 	}
 	// Nov 10-21, 2026: a bare day ends the range
 	if d, ok := p.dayNumber(j + 1); ok && a.d > 0 && a.y == 0 && d > a.d {
@@ -131,8 +134,20 @@ func complete(a, b part) (part, part) {
 	return a, b
 }
 
+// overNewYear takes the end of a stretch without a year for one of the year after its
+// beginning, where that is near: "wk 52 - wk 2".
+func overNewYear(a, b Date) Date {
+	if a.NoYear && b.NoYear && b.To.Before(a.From) && b.Moved(1).To.Sub(a.From) < longestWrap {
+		return b.Moved(1)
+	}
+	return b
+}
+
+// longestWrap is how long a stretch over the new year may be; a longer one is a slip.
+const longestWrap = 120 * 24 * time.Hour
+
 func merge(a, b Date) Date {
-	a.To = b.To
+	a.To, a.Week = b.To, 0
 	a.Ambiguous, a.WeekdayOff, a.NoYear = a.Ambiguous || b.Ambiguous, a.WeekdayOff || b.WeekdayOff, a.NoYear || b.NoYear
 	if a.State == "impossible" || b.State == "impossible" || !a.To.IsZero() && a.To.Before(a.From) {
 		a.State = "impossible"
@@ -164,8 +179,8 @@ func (p *dateParser) make(a part) Date {
 	}
 	switch {
 	case a.week > 0:
-		d.From = isoWeek(a.y, a.week)
-		d.To, d.State = d.From.AddDate(0, 0, 4), "span"
+		d.From, d.Week = isoWeek(a.y, a.week), a.week
+		d.To, d.State = d.From.AddDate(0, 0, workDays-1), "span"
 	case a.months > 0:
 		d.From = day(a.y, a.m, 1)
 		d.To, d.State = day(a.y, a.m+a.months, 0), "span"
@@ -202,8 +217,11 @@ func daysIn(y, m int) int {
 func workWeek(t time.Time) (from, to time.Time, state string) {
 	back := int(t.Weekday()) - 1
 	from = t.AddDate(0, 0, -back)
-	return from, from.AddDate(0, 0, 4), "span"
+	return from, from.AddDate(0, 0, workDays-1), "span"
 }
+
+// workDays are those of a week, Monday to Friday.
+const workDays = 5
 
 // isoWeek is the Monday of an ISO 8601 week.
 func isoWeek(y, week int) time.Time {

@@ -19,7 +19,7 @@ func (p *dateParser) edge(i int) (part, bool) {
 		j++
 	}
 	m, next, ok := p.month(j)
-	if !ok {
+	if _, day := p.dayNumber(next); !ok || day && p.is(i, "end") { // "works end Jul 12"
 		return part{}, false
 	}
 	a := part{m: m, first: p.cal.edgeDays[days][0], last: p.cal.edgeDays[days][1], next: next}
@@ -83,15 +83,19 @@ func (p *dateParser) weekNumber(i int) (part, bool) {
 	if !ok {
 		return part{}, false
 	}
-	a := part{week: n, next: j + 1}
-	k := p.skip(j+1, ",/")
+	return p.yearOfWeek(part{week: n, next: j + 1}), true
+}
+
+// yearOfWeek reads the year that may follow the number of a week: "23/2026", "23 of 2026".
+func (p *dateParser) yearOfWeek(a part) part {
+	k := p.skip(a.next, ",/")
 	if p.is(k, "of") {
 		k++
 	}
 	if y, next, ok := p.yearAt(k, false); ok {
 		a.y, a.next = y, next
 	}
-	return a, true
+	return a
 }
 
 func (p *dateParser) dayNumberUpTo(i, most int) (int, bool) {

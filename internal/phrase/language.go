@@ -15,6 +15,7 @@ type wordData struct {
 
 // languageData is the part of words.json about clauses.
 type languageData struct {
+	Short          map[string]string   `json:"short"`
 	Abbreviations  []string            `json:"abbreviations"`
 	Negators       []string            `json:"negators"`
 	NotNegation    []string            `json:"not_negation"`
@@ -32,6 +33,7 @@ type languageData struct {
 	Removing       []string            `json:"removing"`
 	RemovalLead    []string            `json:"removal_lead"`
 	Prepositions   []string            `json:"prepositions"`
+	Asides         asideData           `json:"asides"`
 	Roles          map[string]struct {
 		Before []string `json:"before"`
 		After  []string `json:"after"`
@@ -40,6 +42,7 @@ type languageData struct {
 
 // language holds the compiled words of clauses.
 type language struct {
+	short                              map[string]string // words as logs kept on site cut them short, and the whole ones
 	abbreviations, determiners, listOr map[string]bool
 	negators, idioms, breaks, ifs      *matcher
 	self, overlap                      *matcher
@@ -50,10 +53,11 @@ type language struct {
 	removal, removing, formsOff        *matcher
 	roleBefore, roleAfter              *matcher
 	roles                              []string
+	asides                             *asides
 }
 
 func newLanguage(d languageData) (*language, error) {
-	l := &language{abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), prepositions: set(d.Prepositions), needsObject: set(d.NeedsObject)}
+	l := &language{short: d.Short, abbreviations: set(d.Abbreviations), determiners: set(d.Determiners), listOr: set(d.ListOr), weak: set(d.WeakAfterEmpty), removalLead: set(d.RemovalLead), prepositions: set(d.Prepositions), needsObject: set(d.NeedsObject)}
 	for into, list := range map[**matcher][]string{
 		&l.negators: d.Negators, &l.idioms: d.NotNegation, &l.breaks: d.BreakBefore,
 		&l.ifs: d.Conditions, &l.removal: d.Removal, &l.formsOff: d.FormsOff, &l.removing: d.Removing, &l.self: d.Self, &l.overlap: d.Overlap,
@@ -65,6 +69,9 @@ func newLanguage(d languageData) (*language, error) {
 	}
 	l.relations, l.roleBefore, l.roleAfter = newMatcher(), newMatcher(), newMatcher()
 	var err error
+	if l.asides, err = newAsides(d.Asides); err != nil {
+		return nil, err
+	}
 	if l.relationNames, err = named(l.relations, d.Relations); err != nil {
 		return nil, err
 	}

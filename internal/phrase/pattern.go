@@ -187,7 +187,8 @@ func stops(t token) bool {
 
 // view is what patterns are matched on: hyphens inside words and the dots of
 // abbreviations are left out, the dots that end a sentence stay; a mixed number is one
-// number, and the signs for inches and feet are words: 2-1/2" is "2-1/2 in".
+// number, the signs for inches and feet are words, and words cut short are whole:
+// 2-1/2" lwr is "2-1/2 in lower".
 func (r *Reader) view(toks []token) []token {
 	out := make([]token, 0, len(toks))
 	for i := 0; i < len(toks); i++ {
@@ -200,6 +201,8 @@ func (r *Reader) view(toks []token) []token {
 			i += n - 1
 		} else if unit := unitSigns[t.low]; unit != "" && t.kind == sign && t.glued && i > 0 && toks[i-1].kind != sign && toks[i-1].kind != word {
 			t.kind, t.low = word, unit
+		} else if whole := r.lang.short[t.low]; whole != "" && t.kind == word && !(t.upper && len(t.low) < 3) { // "HD" is none
+			t.low = whole
 		}
 		out = append(out, t)
 	}

@@ -26,6 +26,9 @@ func (p *clauseParser) settle(i int, x *piece, c *context, inherit bool) {
 	}
 	p.condition(cl, x, false)
 	p.removal(cl, x, false)
+	if cl.Polarity == "yes" && p.isGone(cl) {
+		cl.Polarity = "conditional"
+	}
 	p.clearance(cl, x, 0)
 	if cl.Clearance == nil && c.gap != nil && x.toks[0].low == "then" {
 		cl.Clearance = c.gap // 1.2 m of sand, then the old pier

@@ -12,7 +12,7 @@ type Signal struct {
 	Span
 	Text string `json:"text"`
 	No   bool   `json:"no"` // the words deny it
-	If   bool   `json:"if"` // told under a condition, or until something else
+	If   bool   `json:"if"` // told under a condition, until something else, or of another case, time or version
 }
 
 // signalData is the layout of knowledge/signals.json.

@@ -91,7 +91,22 @@ func TestSignals(t *testing.T) {
 		{"top edge goes under the sheet above", "", "lap_reversed"},
 		{"bead left out at the north end", "edge_open", "edge_sealed"},
 		{"pressure bar not installed", "edge_open", "edge_sealed"},
+		{"next roll slipped behind the roll below", "lap_reversed", ""},
+		{"next roll laps over the roll below", "", "lap_reversed"},
+		{"hoar on the parapet at 7 am", "frost", ""},
+		{"no time to sweep it", "dirt_stays", ""},
+		{"no answer from both makers", "answer_missing", ""},
+		{"compatibility letter not requested", "answer_missing", ""},
+		{"no answer from the supplier on delivery", "", "answer_missing"},
+		{"no letter required, same maker", "", "answer_missing"},
+		{"whichever primer the sub has on the truck", "open_choice", ""},
+		{"bleed test not run", "not_tried", ""},
 		{"boards stored under tarps", "", "heated"},
+		{"canvas tarps tied over it from 3 Jun", "covered_otherwise", ""},
+		{"tarps not laid yet", "!covered_otherwise", "covered_otherwise"},
+		{"tray runs into a closed corner", "!ends_open", "ends_open"},
+		{"stop ends left out, soldered end boxes", "!ends_open !end_dam", "ends_open"},
+		{"copper coping, soldered corners", "", "ends_open !ends_open"},
 		{"in a heated tent", "heated", ""},
 		{"elevator pit, east side", "below_grade", ""},
 		{"basement walls", "below_grade", ""},
@@ -812,6 +827,59 @@ func TestBritishLayers(t *testing.T) {
 			}
 		}
 		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Snow and ice that are taken off are off, whichever word stands first; work done before
+// the snow meets none.
+func TestTakenOffTheFace(t *testing.T) {
+	r := reader(t)
+	watched := []string{"frost", "surface_wet", "surface_dry"}
+	for text, want := range map[string]string{
+		"scrape off rime, prime":            "!frost",
+		"knock the ice off first":           "!frost",
+		"swept loose snow away":             "!surface_wet",
+		"sweep off standing water":          "!surface_wet",
+		"up b4 the snow":                    "",
+		"all in before first frost":         "",
+		"rime in the reveals":               "frost",
+		"broom left on the snow":            "surface_wet",
+		"brushed the dust, ice in the keys": "frost",
+		"wipe rime with a rag, keep going":  "frost",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Words that a log cuts short count as the whole ones, in any pattern; a short word in
+// capitals is another.
+func TestWordsCutShort(t *testing.T) {
+	r := reader(t)
+	watched := []string{"lap_reversed", "frost", "surface_wet"}
+	for text, want := range map[string]string{
+		"lwr sheet lapped ovr face of upr sheet":  "lap_reversed",
+		"Lwr piece set on top of btm edge of one": "lap_reversed",
+		"upr laps ovr lwr":                        "",
+		"HD over jambs":                           "",
+		"all up b4 snow":                          "",
+	} {
+		var got []string
+		for _, s := range r.Signals(text) {
+			if slices.Contains(watched, s.ID) {
+				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+			}
+		}
+		if strings.Join(slices.Compact(got), " ") != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}

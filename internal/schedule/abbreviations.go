@@ -51,13 +51,26 @@ func (r *reader) definitions(note string) {
 		parts = []string{note}
 	}
 	for _, part := range parts {
-		for _, m := range r.words.definition.FindAllStringSubmatch(part, -1) {
-			bare := m[2] == "" // no sign between: "WT-1 thru WT-5" and "PA is sealed first" explain no word
-			if !bare || !strings.ContainsFunc(m[1], unicode.IsDigit) && !r.words.saidOf.MatchString(m[3]) {
-				r.define(m[1], strings.TrimSpace(m[3]))
+		found := r.words.definition.FindAllStringSubmatchIndex(part, -1)
+		for _, at := range found {
+			short, meaning := part[at[2]:at[3]], strings.TrimSpace(part[at[6]:at[7]])
+			if at[4] >= 0 || (len(found) > 1 || allOf(part, at)) && r.explains(short, meaning) {
+				r.define(short, meaning)
 			}
 		}
 	}
+}
+
+// explains holds for words beside a short one without a sign between that tell what it
+// stands for: "WT-1 thru WT-5", "PA is sealed first" and "RX strip in SL-2" explain no word.
+func (r *reader) explains(short, meaning string) bool {
+	return !strings.ContainsFunc(short, unicode.IsDigit) && !r.words.saidOf.MatchString(meaning) && !r.namesTags(meaning)
+}
+
+// allOf holds where a match is all that a note says, as a sentence among others is not.
+func allOf(note string, at []int) bool {
+	around := note[:at[0]] + note[at[1]:]
+	return !strings.ContainsFunc(around, unicode.IsLetter)
 }
 
 // listedCodes keeps the meanings of a list of nothing but short words with a meaning each,

@@ -321,6 +321,10 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 		return
 	}
+	if beds := r.headedBeds(c.heading, c.at); len(beds) > 0 && !r.namesBeds(p, c.text) {
+		r.bedsRule(p, beds, c.text)
+		return
+	}
 	var anywhere []string // primers that no substrate is named for
 	var before []Target   // beds of the piece before
 	var narrowed []Target // beds that take one primer only

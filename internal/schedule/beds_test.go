@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 )
@@ -145,6 +146,39 @@ W2|North|brick / 2 layers mineral wool / SBS sheet / gypsum board, 90 XPS`}
 				if (it.ThickMM == nil) != (mm == 0) || it.ThickMM != nil && *it.ThickMM != mm {
 					t.Errorf("%s: %s of %s: %v, want %v", heading, it.Text, l.Texts["type"], it.ThickMM, mm)
 				}
+			}
+		}
+	}
+}
+
+// In a workbook with its laps in inches the insulation of a build-up, and that of a row, may
+// be told by a small figure alone. A count of layers, a larger figure and what lies between
+// two units are none.
+func TestBareInchesOfInsulation(t *testing.T) {
+	s := readPages(t, page{name: "Work", grid: `
+Mark|Wall|Material|Substrate|Touches|Lap in
+A-1|K1|SBS sheet|block|2-1/2 polyiso|3
+A-2|K1|SBS sheet|block|2 layers polyiso|3
+A-3|K1|SBS sheet|block|40 XPS|3
+A-4|K1|SBS sheet|block|brick, 2 ties|3`}, page{name: "Walls", grid: `
+Wall|Layers, out to in
+K1|brick / 2 air / 3 polyiso / SBS sheet / 8 block
+K2|panel / 2 layers wool / SBS sheet / 8 block`})
+	want := map[string]string{"A-1": "polyiso 63.5", "A-2": "polyiso -", "A-3": "xps -", "K1": "polyiso 76.2", "K2": "mineral-wool -"}
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if it.Class != "insulation" {
+				continue
+			}
+			got := it.Family + " -"
+			if it.ThickMM != nil {
+				got = fmt.Sprintf("%s %.1f", it.Family, *it.ThickMM)
+			}
+			if mark := l.Mark + l.Texts["type"]; got != want[mark] {
+				t.Errorf("%s: %s, want %s", mark, got, want[mark])
+			}
+			if f, told := l.Figures["insulation_mm"]; told != (l.Mark == "A-1") {
+				t.Errorf("%s: insulation %+v", l.Mark, f)
 			}
 		}
 	}

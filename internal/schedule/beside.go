@@ -19,10 +19,17 @@ func (r *reader) partSheets(b *workbook.Book) *workbook.Book {
 			r.whole[b.Sheets[i].Name] = &b.Sheets[i]
 		}
 		for _, part := range parts {
-			out.Sheets = append(out.Sheets, joinSecondLines(r.joinLayers(part)))
+			out.Sheets = append(out.Sheets, joinBlockHeads(r.joinLayers(part)))
 		}
 	}
 	return &out
+}
+
+// oneRowEach lays out the sheets whose items have several lines with one row an item.
+func (r *reader) oneRowEach(b *workbook.Book) {
+	for i := range b.Sheets {
+		b.Sheets[i] = joinSecondLines(r.layOut(b.Sheets[i]))
+	}
 }
 
 // parts are a sheet, or what stands beside one another on it: the schedule first.

@@ -106,6 +106,8 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 	switch {
 	case !r.isHeading(s, row+1, rest) || own > 1 && widest > 1:
 		return false
+	case own == 1 && wallTitle.MatchString(strings.TrimSpace(only.Value)):
+		return true // "Wall type B - metal panel", over each of its own headings
 	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading):
 		return true
 	}

@@ -111,10 +111,16 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.pointsElsewhere(f.value) && !r.words.isNone(c.text) && !r.words.unlimited(c.text) {
 		c.slot = ""
 	}
+	if c.slot == "primer" {
+		c.heading = label
+	}
 	if c.slot == "" {
 		c.slot, _ = r.opening(label + " " + c.text)
 	}
 	c.slot = r.head.endTold(c.slot, label)
+	if c.slot == "lap" {
+		c.heading = label
+	}
 	if c.slot == toldSubject && r.namesKind(label) {
 		c.text = r.afterMaker(c.text)
 	}

@@ -476,3 +476,123 @@ VOC, g/L | | | 80`})
 		}
 	}
 }
+
+// A sheet may hold two matrices below one another, each with products of its own: the
+// second begins after a gap with names, and labels of the first stand below them again.
+// A row of names after a gap is a property where none does.
+func TestMatrixBelowAnother(t *testing.T) {
+	sheet := page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Edge sealant
+1 | Q1 | plywood | R1 | J1
+2 | Q2 | plywood | R2 | J1`}
+	days := func(s *schedule.Schedule, tag, key string) string {
+		for _, p := range s.Products {
+			if f := p.Figures[key]; p.Tag == tag && f.Min != nil {
+				return fmt.Sprintf("%.0f", *f.Min)
+			}
+		}
+		return "-"
+	}
+	two := readPages(t, sheet, page{name: "Data", grid: `
+Property | Q1 | Q2
+Kind | butyl sheet | SBS rubberized asphalt sheet
+Application, lower end, °C | 5 | -4
+Exposure, days | 60 | 45
+
+Liquids | R1 | R2 | J1
+Kind | solvent primer | water-borne primer | neutral silicone sealant
+Application, lower end, °C | -10 | 4 | -20
+VOC, g/L | 310 | 80 | 30`})
+	for tag, want := range map[string]string{"Q1": "5", "Q2": "-4", "R1": "-10", "R2": "4", "J1": "-20"} {
+		if got := days(two, tag, "apply_min_c"); got != want {
+			t.Errorf("%s goes on from %s °C, want %s", tag, got, want)
+		}
+	}
+	one := readPages(t, sheet, page{name: "Data", grid: `
+Property | Q1 | Q2
+Kind | butyl sheet | SBS rubberized asphalt sheet
+Application, lower end, °C | 5 | -4
+
+Primer | R1 | R2
+Exposure, days | 60 | 45`})
+	if got := days(one, "Q2", "exposure_days"); got != "45" || len(one.Products) != 2 {
+		t.Errorf("Q2: %s days, %d products", got, len(one.Products))
+	}
+}
+
+// Product data may have a primer to each substrate, each under a heading or beside a
+// label of its own: what one says is of that substrate alone. What is not listed there
+// sets none, and a heading that names no substrate is of all.
+func TestPrimerByHeading(t *testing.T) {
+	sheet := page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+1 | Q1 | plywood | R1
+2 | Q2 | galvanized steel | R2`}
+	across := page{name: "Data", grid: `
+Property | Q1 | Q2 | R1 | R2
+Kind | butyl sheet | SBS rubberized asphalt sheet | solvent primer | water-borne primer
+Primer on plywood / OSB | R1 | R1 or R2 | |
+Primer: clean steel | none | none, wipe | |
+Prmr (EPS) | n/l | R2 only | |
+Exposure, days | 60 | 45 | |`}
+	down := page{name: "Data", grid: `
+Tag | Product type | Primer on plywood / OSB | Primer: clean steel | Prmr (EPS) | Exposure, days
+Q1 | butyl sheet | R1 | none | n/l | 60
+Q2 | SBS rubberized asphalt sheet | R1 or R2 | none, wipe | R2 only | 45
+R1 | solvent primer | | | |
+R2 | water-borne primer | | | |`}
+	for name, data := range map[string]page{"across": across, "down": down} {
+		s := readPages(t, sheet, data)
+		for tag, want := range map[string]string{
+			"Q1": "plywood: listed R1; OSB: listed R1; steel: none",
+			"Q2": "plywood: listed R1 R2; OSB: listed R1 R2; steel: none; EPS: listed R2",
+		} {
+			var got []string
+			for _, a := range product(t, s, tag).Accepts {
+				got = append(got, strings.TrimSpace(fmt.Sprintf("%s: %s %s", a.Text, a.Primer, strings.Join(a.Primers, " "))))
+			}
+			if strings.Join(got, "; ") != want {
+				t.Errorf("%s, %s: %s\nwant %s", name, tag, strings.Join(got, "; "), want)
+			}
+		}
+	}
+	s := readPages(t, sheet, page{name: "Data", grid: `
+Tag | Product type | Primer | Exposure, days | VOC, g/L
+Q1 | butyl sheet | R1; none on metal | 60 |
+Q2 | SBS rubberized asphalt sheet | R2 | 45 |
+R1 | solvent primer | | | 310
+R2 | water-borne primer | | | 80`})
+	if a := product(t, s, "Q2").Accepts; len(a) != 1 || a[0].Keys[0] != "*" {
+		t.Errorf("under Primer alone: %+v", a)
+	}
+}
+
+// A card names a second primer by the last letters of its name; letters that are no name
+// of a product stay as they are.
+func TestCardsCutNamesShort(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark | Membrane | Substrate | Primer
+1 | Alder 40 | CMU | Alder Bond AQ`}, page{name: "Cards", grid: `
+PRODUCT | Alder 40
+What | SBS asphalt sheet
+Apply from | 40 F
+Primer | Alder Bond V or AQ, on CMU
+
+PRODUCT | Alder Bond V
+What | solvent primer
+Apply from | 25 F
+
+PRODUCT | Alder Bond AQ
+What | water-based primer
+Apply from | 40 F
+Cover within | 8 h, OK WB`})
+	got := []string{}
+	for _, p := range s.Products {
+		for _, a := range p.Accepts {
+			got = append(got, a.Primers...)
+		}
+	}
+	if strings.Join(got, ", ") != "Alder Bond AQ, Alder Bond V" && strings.Join(got, ", ") != "Alder Bond V, Alder Bond AQ" {
+		t.Errorf("primers %v", got)
+	}
+}

@@ -65,11 +65,18 @@ func nameFirst(text string, names *wordIndex) (name, rest string) {
 	for n := min(maxName, len(words)); n > 0; n-- {
 		name = strings.TrimRight(strings.Join(words[:n], " "), ":=,;.-–— ")
 		if looksNamed(name) && isNamed(name, names) {
+			if n == len(words)-1 && !looksCoded(name) && lastLetters.MatchString(text) {
+				return text, "" // the schedule has another of the maker's, as "Alder Bond AQ"
+			}
 			return name, strings.TrimLeft(strings.Join(words[n:], " "), ":=-–— ")
 		}
 	}
 	return "", ""
 }
+
+// lastLetters are the letters or figures that tell one product of a maker from another:
+// "Alder Bond V".
+var lastLetters = regexp.MustCompile(`[\pL\d] [A-Z\d]{1,2}$`)
 
 // looksNamed holds for a code, or for several words of which each is a name: a single
 // word that the schedule uses may be any.

@@ -16,7 +16,7 @@ func (r *reader) matrices(s *workbook.Sheet, rows []cardRow, names *wordIndex) [
 		if codes == nil {
 			continue
 		}
-		found, n := r.across(s, rows[i:], side, codes)
+		found, n := r.across(s, rows[i:], side, codes, names)
 		out = append(out, found...)
 		i += max(n-1, 0)
 	}
@@ -83,7 +83,7 @@ func (r *reader) sideColumn(rows []cardRow, last int) int {
 
 // across reads a matrix under its row of codes, and says how many rows it takes; none
 // where too few of the labels at its side are known.
-func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []cardCell) ([]card, int) {
+func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []cardCell, names *wordIndex) ([]card, int) {
 	out := make([]card, len(codes))
 	at := map[int]*card{}
 	for i, c := range codes {
@@ -91,9 +91,9 @@ func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []car
 		at[c.at] = &out[i]
 	}
 	known, labels, n := 0, 0, 1
-	for _, row := range rows[1:] {
+	for k, row := range rows[1:] {
 		i := slices.IndexFunc(row.cells, func(c cardCell) bool { return c.at == side })
-		if i < 0 && labels > 0 || i >= 0 && labels > 0 && r.callsProduct(row.cells[i].Value) {
+		if labels > 0 && (i < 0 || r.callsProduct(row.cells[i].Value) || r.beginsMatrix(rows, k+1, side, names)) {
 			break
 		}
 		label := ""
@@ -119,6 +119,48 @@ func (r *reader) across(s *workbook.Sheet, rows []cardRow, side int, codes []car
 		return nil, 0
 	}
 	return out, n
+}
+
+// beginsMatrix holds for a row after a gap that names products, no two the same, over rows of
+// which a label stood above already: another matrix begins with it, on the same columns.
+// A property may name products too ("Primer | PR-1 | PR-2"), and no label comes again
+// below it.
+func (r *reader) beginsMatrix(rows []cardRow, k, side int, names *wordIndex) bool {
+	if rows[k].number == rows[k-1].number+1 {
+		return false
+	}
+	at, codes := r.codesAcross(rows[k:], names)
+	seen := map[string]bool{}
+	for _, c := range codes {
+		if seen[fold(c.Value)] {
+			return false
+		}
+		seen[fold(c.Value)] = true
+	}
+	return at == side && r.labelsAgain(rows, k, side)
+}
+
+// labelsAgain holds where a label below a row, up to the next gap, tells what one above
+// it does.
+func (r *reader) labelsAgain(rows []cardRow, k, side int) bool {
+	above := map[string]bool{}
+	for i, row := range rows {
+		if i > k+1 && row.number > rows[i-1].number+1 {
+			return false
+		}
+		at := slices.IndexFunc(row.cells, func(c cardCell) bool { return c.at == side })
+		if i == 0 || i == k || at < 0 {
+			continue
+		}
+		label := firstNonEmpty(r.labelOf(row.cells[at].Value), fold(row.cells[at].Value))
+		if i > k && above[label] {
+			return true
+		}
+		if i < k {
+			above[label] = true
+		}
+	}
+	return false
 }
 
 // leastLabels is how many known labels a matrix has at least.

@@ -127,6 +127,8 @@ func (r *reader) items(l *Line, c source) {
 		l.bedInWords(c, named)
 		l.onTheBed(c, named)
 		l.laidOver(c, named)
+		l.usedAs(c, named)
+		l.primedInBed(c, named)
 	}()
 	var room *phrase.Quantity // told in the sentence so far
 	for i, cl := range h.clauses {
@@ -177,7 +179,9 @@ func (r *reader) items(l *Line, c source) {
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
 				if it.ThickMM = r.thickBeside(c.text, n.Span); it.ThickMM == nil {
-					it.ThickMM = r.bareThick(c.text, n.Span, it.Class)
+					if q := r.bareThick(c.text, n.Span, it.Class); q != nil {
+						it.ThickMM = q.Min
+					}
 				}
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 			}

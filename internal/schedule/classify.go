@@ -39,7 +39,15 @@ func (r *reader) classify(t *table) {
 	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
+	listed := r.headedByKind(t)
+	if listed >= 0 {
+		sort = kindProducts
+	}
 	t.columnsOf(r, sort)
+	if listed >= 0 {
+		c := &t.cols[listed]
+		c.Slot, c.Confidence, c.Why = "tag", 0.9, "codes stand under the name of what they are, and what each is beside them"
+	}
 	if sort == kindSchedule {
 		r.subject(t)
 	} else {
@@ -52,6 +60,35 @@ func (r *reader) classify(t *table) {
 	}
 	r.airColumn(t)
 	t.soleLap()
+}
+
+// headedByKind finds the first column of a list whose tags are headed by the kind of what
+// is listed ("Primers" above P-1, P-2), with what each is beside it; -1 if it is none.
+func (r *reader) headedByKind(t *table) int {
+	name := cmp.Or(t.column("type"), t.column("material"))
+	if len(t.cols) < 2 || t.cols[0].Slot != "primer" && t.cols[0].Slot != "sealant" || name == 0 {
+		return -1
+	}
+	if t.has(lineSlots...) > 1 || t.has("tag", "mark", "group", "install") > 0 || r.dateColumns(t) > 0 {
+		return -1
+	}
+	seen, named := map[string]bool{}, 0
+	for row := t.first; row <= t.last; row++ {
+		tag, words := text(t.sheet, row, t.nums[0]), text(t.sheet, row, name)
+		if tag == "" && words == "" {
+			continue
+		}
+		if !r.isCode(tag) || seen[tag] {
+			return -1
+		}
+		if seen[tag] = true; r.vocab.Family(words+" "+t.cols[0].Slot) != "" {
+			named++
+		}
+	}
+	if len(seen) < 2 || named*2 <= len(seen) {
+		return -1
+	}
+	return 0
 }
 
 // soleLap takes the least lap that a schedule tells for its lap, where no column of

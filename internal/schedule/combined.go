@@ -116,6 +116,9 @@ func (r *reader) partColumns(t *table) {
 				break
 			}
 		}
+		if c.parts == nil && c.Slot == "primer" && slices.Contains(told, "substrate") && !r.mostlyNames(t, t.nums[i], "primer") {
+			c.Slot, c.Why = "substrate", c.Why+"; some cells tell a primer too"
+		}
 	}
 }
 
@@ -250,6 +253,7 @@ func (r *reader) parted(out []source, c source, by *combination) []source {
 		pieces = slices.Repeat([]string{c.text}, len(by.slots))
 	}
 	if len(pieces) < len(by.slots) {
+		c.slot = r.soleSlot(c, by)
 		return append(out, c)
 	}
 	for i, text := range pieces {
@@ -266,6 +270,16 @@ func (r *reader) parted(out []source, c source, by *combination) []source {
 		out = append(out, one)
 	}
 	return out
+}
+
+// soleSlot is what a cell tells that is not parted: what the column is mainly of, and the
+// other one where that is the primer and the cell names none ("metal to metal").
+func (r *reader) soleSlot(c source, by *combination) string {
+	i := slices.IndexFunc(by.slots, func(slot string) bool { return slot != c.slot })
+	if c.slot != "primer" || i < 0 || r.eachFits([]string{c.text}, []string{c.slot}) {
+		return c.slot
+	}
+	return by.slots[i]
 }
 
 // beside takes a heading that names several columns which are drawn together for the

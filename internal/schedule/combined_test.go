@@ -107,3 +107,37 @@ func TestSubstrateBesidePrimer(t *testing.T) {
 		t.Errorf("primer %q", got)
 	}
 }
+
+// What a sheet goes on and its primer may be told in one column, parted by another sign
+// than its heading has; a cell that tells no primer tells the bed. A sign for the number
+// heads marks.
+func TestBedWithItsPrimer(t *testing.T) {
+	s := read(t, `
+# | Sheet | Laid on, with primer | Installed | Covered
+1 | SBS sheet | block / acrylic primer | 2027-05-03 | 2027-05-20
+2 | SBS sheet | gypsum sheathing / no primer | 2027-05-04 | 2027-05-20
+3 | SBS sheet | plywood | 2027-05-05 | 2027-05-20
+4 | SBS sheet | concrete / acrylic primer | 2027-05-06 | 2027-05-20`)
+	for i, want := range [][2]string{{"block", "acrylic primer"}, {"gypsum sheathing", "no primer"}, {"plywood", ""}, {"concrete", "acrylic primer"}} {
+		if l := &s.Lines[i]; l.Mark != fmt.Sprint(i+1) || l.Texts["substrate"] != want[0] || l.Texts["primer"] != want[1] {
+			t.Errorf("%q lies on %q over %q, want %q", l.Mark, l.Texts["substrate"], l.Texts["primer"], want)
+		}
+	}
+}
+
+// Under a heading for what layers go on and their primers, of which few rows have one, the
+// column is of what they go on, and a primer is told where its cell names one.
+func TestBedsAndFewPrimers(t *testing.T) {
+	s := read(t, "Mark | Component | Applied over; primer | Install | Cover | Description of product / notes\n"+
+		"A1 | Clay brick | ties | 2027-09-06 | | laid in the summer after the frames are in\n"+
+		"A2 | Mineral wool | against the membrane | 2027-08-30 | 2027-09-06 | butted with joints tight and held by the clips\n"+
+		"A3 | SBS sheet | Concrete block; solvent-borne primer | 2027-07-26 | 2027-08-30 | rolled on the day it is laid\n"+
+		"A4 | Concrete block | footing | 2027-05-03 | | struck flush before the sheet is laid\n")
+	if got := slots(s.Reading.Tables[0]); got != "mark material substrate install cover remark" {
+		t.Errorf("columns %q", got)
+	}
+	l := line(t, s, "A3")
+	if items(l, "substrate") != "concrete-masonry" || items(l, "primer") != "solvent-primer" {
+		t.Errorf("bed %q, primer %q", items(l, "substrate"), items(l, "primer"))
+	}
+}

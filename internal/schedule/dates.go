@@ -132,7 +132,8 @@ func sameSeason(x phrase.Date, near Day, ahead time.Duration) phrase.Date {
 		shift = 1
 	}
 	if shift != 0 { // the weekday beside it was held against another year
-		x.From, x.To, x.WeekdayOff = x.From.AddDate(shift, 0, 0), x.To.AddDate(shift, 0, 0), false
+		x = x.Moved(shift)
+		x.WeekdayOff = false
 	}
 	return x
 }
@@ -239,6 +240,7 @@ func (r *reader) spans() {
 		l.count("work_days", l.Dates["install"], l.Dates["finish"])
 		l.lastDay()
 		l.count("site_days", l.Dates["delivered"], l.Dates["install"].week())
+		l.count("stock_days", l.Dates["made"], l.Dates["install"])
 		l.count("seen_days", l.Dates["install"], l.Dates["inspected"])
 		l.count("unseen_days", l.Dates["inspected"], l.Dates["cover"])
 		l.count("unseen_last_days", l.Dates["inspected"], l.Dates[coverLast])

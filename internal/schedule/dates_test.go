@@ -302,3 +302,31 @@ PM-2 | Primer, water-borne | 5`})
 		}
 	}
 }
+
+// The day of a mock-up is told in more words than other days.
+func TestDayOfTheMockUp(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Remarks
+T1 | butyl sheet | CMU | none | 2027-04-05 | mock-up of this wall is scheduled for 5/14
+T2 | butyl sheet | CMU | none | 2027-04-05 | mock-up accepted, next crew 5/14`})
+	for mark, want := range map[string]string{"T1": "2027-05-14", "T2": ""} {
+		if got := line(t, s, mark).Dates["mockup"].From; got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
+
+// Rolls are dated by the month in which they were made, and kept for so many.
+func TestMonthOfManufacture(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Install date | Remarks
+T1 | butyl sheet | CMU | none | 2027-04-05 | rolls were made Jan 2026, shelf life 12 months
+T2 | butyl sheet | CMU | none | 2027-04-05 | patch made 3/12`})
+	one := line(t, s, "T1")
+	if span, f := one.Spans["stock_days"], one.Figures["shelf_months"]; span.Min != 429 || f.Min == nil || *f.Min != 12 {
+		t.Errorf("made %+v, kept %+v", span, f)
+	}
+	if _, told := line(t, s, "T2").Spans["stock_days"]; told {
+		t.Error("a patch is no stock")
+	}
+}

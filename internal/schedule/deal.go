@@ -29,7 +29,11 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		if r.productTable(tables) {
 			continue
 		}
-		if list := r.proseList(s, tables, names); len(list) > 0 {
+		list := r.proseList(s, tables, names)
+		if len(list) == 0 {
+			list = r.clauseList(s, tables, names)
+		}
+		if len(list) > 0 {
 			r.dealProse(s, list)
 			all = withoutFree(all, s)
 			continue

@@ -81,6 +81,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		}
 	}
 	for _, q := range r.quantities(text, kind, c.unit) {
+		if q.Kind == "air_layer" && kind == "vapor_permeance" {
+			q = fromAirLayer(q)
+		}
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
 			continue
@@ -285,6 +288,7 @@ func summed(text string) string {
 var toldFigures = map[string]struct{ key, signal string }{
 	"lap":   {"lap_mm", ""},
 	"clear": {"held_back_mm", "held_back"},
+	"back":  {"held_back_mm", "held_back"},
 }
 
 // toldFigure is the figure that a quantity of a clause stands for, "" if none.
@@ -308,7 +312,7 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 		if q.Kind == "temperature" && c.slot == "primer" {
 			key = "primer_apply_min_c"
 		}
-		if key == "lap_mm" && byOther.MatchString(c.text[q.End:]) {
+		if key == "lap_mm" && (byOther.MatchString(c.text[q.End:]) || dripBefore.MatchString(c.text[:q.Start])) {
 			continue
 		}
 		if key != "" && q.Min != nil {

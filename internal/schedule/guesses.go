@@ -81,6 +81,9 @@ var partSlots = map[string]bool{"primer": true, "sealant": true, "substrate": tr
 func (h *headings) own(sub string) ballot {
 	return h.owns.of(sub, func() ballot {
 		best := ballot{}
+		if numberSign.MatchString(sub) {
+			sub = "no"
+		}
 		for _, form := range slices.Compact([]string{sub, parenthesis.ReplaceAllString(sub, " ")}) {
 			best.take(h.match(form), 1)
 			best.take(h.match(h.asked(form)), askedWeight)
@@ -95,6 +98,9 @@ func (h *headings) own(sub string) ballot {
 		return best
 	})
 }
+
+// numberSign is a heading that says "number" by its sign alone.
+var numberSign = regexp.MustCompile(`^\s*(?:#|№|N[º°])\.?\s*$`)
 
 // onlyOf holds where a heading could stand for nothing but some slots, or for none.
 func (b ballot) onlyOf(slots ...string) bool {

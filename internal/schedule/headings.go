@@ -22,6 +22,7 @@ type headings struct {
 	bare            map[string]bool // words that say only that a date stands there
 	weekWords       map[string]bool // words before the days of the work on a divider
 	lapsOf          lapHeadings
+	sheetsOf        sheetHeadings
 	vague           []string // headings that count only where their cells name materials
 	lower           []string
 	upper           []string
@@ -37,6 +38,7 @@ type headings struct {
 	money           string            // signs of currencies
 	inner           map[string]bool   // words for the side of the room, and of the weather
 	outer           map[string]bool
+	accessories     []string        // roles of what stands among layers and is none
 	linings         map[string]bool // families of what the room side begins with
 	parts           []wallPart      // words over the parts of walls
 	wallAsks        []wallAsk       // and over what the rows on a wall must have
@@ -104,6 +106,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Bare                  []string          `json:"bare_date"`
 			WeekWords             []string          `json:"week_words"`
 			LapsApart             lapHeadings       `json:"laps_apart"`
+			SheetsApart           sheetHeadings     `json:"sheets_apart"`
 			Planned               []string          `json:"planned"`
 			Actual                []string          `json:"actual"`
 			Lower                 []string          `json:"lower"`
@@ -123,6 +126,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Inner                 []string          `json:"inner"`
 			Outer                 []string          `json:"outer"`
 			Linings               []string          `json:"linings"`
+			Accessories           []string          `json:"accessories"`
 			Parts                 []partWords       `json:"wall_parts"`
 			WallAsks              []wallAsk         `json:"wall_asks"`
 			Days                  []dayWork         `json:"days"`
@@ -143,9 +147,9 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, err
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart,
+		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart, sheetsOf: file.Columns.SheetsApart,
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
-		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), works: file.Columns.Works, combos: file.Columns.Combined,
+		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), accessories: file.Columns.Accessories, works: file.Columns.Works, combos: file.Columns.Combined,
 		days: file.Columns.Days, dayAir: file.Columns.DayAir, noDay: file.Columns.NoDay, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
 		parted: map[string]bool{}, short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}

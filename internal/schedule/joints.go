@@ -48,6 +48,25 @@ func (r *reader) joint(l *Line, sources []source) {
 	}
 }
 
+// beadRow makes the bead the material of a row that says it has none besides and no lap: a
+// joint in a schedule of sheets ("none at joint | brick both sides | silicone").
+func (r *reader) beadRow(l *Line, sources []source) []source {
+	none := func(slot string) bool { return r.words.isBlank(l.Texts[slot]) || r.saysNone(l.Texts[slot]) }
+	if l.Texts["material"] == "" || !none("material") || l.Texts["tag"] != "" || l.Texts["specified"] != "" || none("sealant") || !none("lap") || none("substrate") {
+		return sources
+	}
+	sources = slices.DeleteFunc(sources, func(c source) bool { return c.slot == "material" })
+	for i := range sources {
+		if sources[i].slot == "sealant" {
+			sources[i].slot = "material"
+		}
+	}
+	l.Cells["material"], l.Texts["material"] = l.Cells["sealant"], l.Texts["sealant"]
+	delete(l.Cells, "sealant")
+	delete(l.Texts, "sealant")
+	return sources
+}
+
 // isSheet holds for words that name a sheet or coat first.
 func (r *reader) isSheet(text string) bool {
 	return slices.Contains(sheetRoles, r.roleNamed(text))

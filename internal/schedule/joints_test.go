@@ -135,3 +135,22 @@ MT-2 | stainless steel drip edge | - | -`})
 		}
 	}
 }
+
+// In a schedule of sheets the row of a joint has no sheet, and is about its bead.
+func TestBeadWithoutASheet(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant | Laps
+1 | butyl sheet | plywood | none | neutral silicone | 3 in
+2 | none at joint | granite both sides | none | acetoxy silicone | none
+3 | none | zinc head | none | neutral silicone | 4 in soldered
+4 | none at joint | brick both sides | none | none, gasket only | none`})
+	for mark, want := range map[string]string{"1": "butyl-flashing-tape", "2": "acetoxy-silicone-sealant", "3": "", "4": ""} {
+		got := ""
+		if it := line(t, s, mark).Main(); it != nil {
+			got = it.Family
+		}
+		if got != want {
+			t.Errorf("row %s is about %q, want %q", mark, got, want)
+		}
+	}
+}

@@ -10,8 +10,10 @@ import (
 )
 
 // lapPair is a cell of laps with two bare figures, that of the sides and that of the
-// ends of a sheet: "50/75", "3 / 6".
-var lapPair = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)(\s*/\s*)(\d+(?:\.\d+)?)\s*((?:mm|cm|in\.?|"|inch(?:es)?)?)\s*$`)
+// ends of a sheet: "50/75", "3 / 6", '3" / 4"'.
+var lapPair = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)\s*(` + lapUnit + `?)(\s*/\s*)(\d+(?:\.\d+)?)\s*(` + lapUnit + `?)\s*$`)
+
+const lapUnit = `(?:mm|cm|in\.?|"|inch(?:es)?)`
 
 // inTwoUnits is how many times a figure in inches may be, less than a tenth off, what the
 // other of a pair tells in millimeters.
@@ -26,19 +28,34 @@ func pairOfLaps(c source) (side, end string, ok bool) {
 		return "", "", false
 	}
 	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
-	b, _ := strconv.ParseFloat(m[3], 64)
+	b, _ := strconv.ParseFloat(m[4], 64)
 	if b < a || a == 0 || b > 0.9*inTwoUnits*a {
 		return "", "", false
 	}
-	if m[2] == "/" && isInchFraction(a, b) { // no space parts the two
+	if m[2] == "" && m[3] == "/" && isInchFraction(a, b) { // neither unit nor space parts the two
 		return "", "", false
 	}
-	return strings.TrimSpace(m[1] + " " + m[4]), strings.TrimSpace(m[3] + " " + m[4]), true
+	return withUnit(m[1], m[2], m[5]), withUnit(m[4], m[5], m[2]), true
+}
+
+// withUnit writes a figure in its own unit, else in that of the other of a pair.
+func withUnit(figure, own, other string) string {
+	unit := firstNonEmpty(own, other)
+	if unit == "" || unit == `"` {
+		return figure + unit
+	}
+	return figure + " " + unit
+}
+
+// endsAlone holds for a heading or label of the laps of the ends of sheets, and of no sides.
+func (h *headings) endsAlone(heading string) bool {
+	words := headingWords(heading)
+	return holdsAny(words, h.lapsOf.End) && !holdsAny(words, h.lapsOf.Side)
 }
 
 // bothLaps takes the lap of the ends from a cell that tells two, and leaves that of the
 // sides.
-func (r *reader) bothLaps(l *Line, c source) source {
+func (r *reader) bothLaps(figures map[string]Figure, c source) source {
 	side, end, ok := pairOfLaps(c)
 	if !ok || c.ends {
 		return c
@@ -46,7 +63,7 @@ func (r *reader) bothLaps(l *Line, c source) source {
 	last := c
 	last.text = end
 	if f, ok := r.figure(last, "length"); ok && f.Min != nil {
-		keep(l.Figures, "end_lap_mm", f)
+		keep(figures, "end_lap_mm", f)
 	}
 	c.text = side
 	return c
@@ -106,11 +123,12 @@ func (r *reader) lapUnits(all []*table) {
 }
 
 // Laps of a note without a unit: two of a stroke, one before the word for where it is,
-// and one after it. What is turned up a wall is no lap.
+// and one after it, which "min" may follow. What is turned up a wall is no lap.
 var (
 	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
 	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
 	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
+	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$))`)
 	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)\s*$`)
 )
 
@@ -141,6 +159,7 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	if out == sentence {
 		out = notedSide.ReplaceAllString(out, "$1"+unit+"$2")
 		out = notedEnd.ReplaceAllString(out, "$1"+unit+"$2")
+		out = notedMin.ReplaceAllString(out, "$1"+unit+"$2")
 	}
 	if out == sentence {
 		out = r.namedLap(sentence, unit)

@@ -15,6 +15,9 @@ func TestLapsOfSidesAndEnds(t *testing.T) {
 		{"in.", "2 / 5", "51 127"},
 		{"in.", "3/6", "76 152"},
 		{"in.", "3/4", "19 -"},
+		{"in.", `3" / 4"`, "76 102"},
+		{"in.", `2"/3`, "51 76"},
+		{"in.", "3 in / 75 mm", "76 -"},
 		{"in.", "1/2", "13 -"},
 		{"mm", "50 / 2", "50 -"},
 		{"in.", "4 / 4", "102 102"},
@@ -207,5 +210,103 @@ func TestLapsInTwoColumns(t *testing.T) {
 	s := read(t, "Mark | Membrane | Substrate | Primer | Side lap, mm | Ends\nA1 | SBS sheet | CMU | none | 75 | bead 150 long\nA2 | SBS sheet | CMU | none | 75 | term. bar")
 	if f, ok := line(t, s, "A1").Figures["end_lap_mm"]; ok {
 		t.Errorf("end lap %+v", f)
+	}
+}
+
+// A note may say "min" after a lap without a unit; words for the wall's sheet, whichever it
+// is, ask it of the sheets and not of the flashings.
+func TestLeastLapsOfTheWallSheet(t *testing.T) {
+	for note, want := range map[string]string{
+		"AVB laps: sides 2.5 min, ends 4 minimum, rolled.": "lap_mm membrane 63.5; end_lap_mm membrane 101.6",
+		"TWF laps: ends 6 min.":                            "end_lap_mm  152.4",
+		"Laps: sides 30 min after priming.":                "",
+	} {
+		s := readPages(t, page{name: "Work", grid: `
+Mark|Material|Substrate|Primer|Lap in
+A-1|SBS sheet|block|none|3
+A-2|SBS sheet|block|none|3`}, page{name: "Notes", grid: note})
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Min != nil {
+				got = append(got, fmt.Sprintf("%s %s %.1f", l.Kind, strings.Join(l.Roles, " "), *l.Min))
+			}
+		}
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %q, want %q", note, strings.Join(got, "; "), want)
+		}
+	}
+}
+
+// A second column that is headed as a mark is tells what the rows are, where another has
+// their numbers; alone it is the mark.
+func TestItemBesideTheMark(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Line|Item|Material|Substrate|Primer\n1|door pan|SBS sheet|block|none\n2|door pan|SBS sheet|block|none": "1 door pan",
+		"Item|Material|Substrate|Primer\n1|SBS sheet|block|none\n2|SBS sheet|block|none":                        "1 ",
+	} {
+		l := readPages(t, page{name: "Work", grid: grid}).Lines[0]
+		if got := l.Mark + " " + l.Texts["type"]; got != want {
+			t.Errorf("%s: %q, want %q", grid, got, want)
+		}
+	}
+}
+
+// The data of a product may tell the laps of its sides and of its ends in one cell.
+func TestLapsOfProductData(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Side lap | End lap
+1 | BW-1 | CMU | none | 2 in | 4 in
+2 | BW-2 | CMU | none | 3 in | 3 in
+
+Tag | Type | Apply from | Max days exposed | Laps, side / end
+BW-1 | butyl sheet | 40 F | 30 | 2" / 5"
+BW-2 | SBS sheet | 25 F | 60 | 3" / 3"
+BW-3 | EPDM sheet | 40 F | 90 | 4"`)
+	got := ""
+	for _, p := range s.Products {
+		end, ok := p.Figures["end_lap_mm"]
+		got += fmt.Sprintf("%s %.0f %v", p.Tag, *p.Figures["lap_mm"].Min, ok)
+		if ok {
+			got += fmt.Sprintf(" %.0f", *end.Min)
+		}
+		got += "; "
+	}
+	if want := "BW-1 51 true 127; BW-2 76 true 76; BW-3 102 false; "; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+// The card of a product may tell the lap of its ends alone, or both under labels of
+// their own.
+func TestLapsOfCards(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Mark | Membrane | Substrate | Primer | Side lap | End lap
+1 | Calla 30 | CMU | none | 2 in | 4 in
+2 | Calla Strip | CMU | none | - | 3 in`}, page{name: "Cards", grid: `
+PRODUCT | Calla 30 | | PRODUCT | Calla Strip
+What | butyl sheet | | What | silicone transition strip
+Apply from | 40 F | | Apply from | 0 F
+Uncovered, max | 30 days | | Uncovered, max | no limit
+Laps at ends | 5 in | | End lap | 2 in
+Side lap | 3 in | |`})
+	for tag, want := range map[string]string{"Calla 30": "76 127", "Calla Strip": "51 51"} {
+		for _, p := range s.Products {
+			side, end := p.Figures["lap_mm"].Min, p.Figures["end_lap_mm"].Min
+			if p.Tag != tag {
+				continue
+			}
+			if side == nil || end == nil || fmt.Sprintf("%.0f %.0f", *side, *end) != want {
+				t.Errorf("%s: %v %v, want %s", tag, p.Figures["lap_mm"], p.Figures["end_lap_mm"], want)
+			}
+		}
+	}
+}
+
+// What a drip does at its edge is no lap of the sheet on it; what the sheet does is.
+func TestDripIsNoLap(t *testing.T) {
+	for remark, want := range map[string]bool{"drip turns out 3/8 in.": false, "sheet turns down 3 in.": true} {
+		s := read(t, "Mark | Material | Substrate | Primer | Remarks\nD1 | SBS sheet on stainless drip edge | block | none | "+remark+"\nD2 | SBS sheet | block | none | -")
+		if f, told := line(t, s, "D1").Figures["lap_mm"]; told != want {
+			t.Errorf("%s: %+v", remark, f)
+		}
 	}
 }

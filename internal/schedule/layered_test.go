@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -361,5 +362,165 @@ func TestSuitsOnAProviso(t *testing.T) {
 		if strings.Join(got, " ") != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
+	}
+}
+
+// blocks is a schedule by assembly: each wall a line over its layers, the layers as
+// rows, and what products are told in sentences beside them.
+const blocks = `
+Layers are listed outside to inside
+No. | Layer | Thk. | Set on / with | Placed | Closed in | Data and remarks
+%s | | | | | |
+1.1 | Clay brick | 90 mm | Stainless ties | @2027-09-06 | | Air space behind.
+1.2 | Fell Sheet 30, air barrier | 1 mm | On concrete block, primer FX-1 | @2027-06-07 | @2027-09-06 | Fell Sheet 30 is rubberized asphalt on a polyethylene film, 1.0 mm, 3 ng. Lay at 5 °C and rising. Cover within 40 days. Joints pointed first. FX-1 is a solvent-borne rubber primer for block, down to -5 °C.
+1.3 | Concrete block | 190 mm | Joints struck flush | @2027-05-03 | |
+ | | | | | |
+%s | | | | | |
+2.1 | Aluminum panel on steel girts | 3 mm | Screwed | @2027-10-04 | |
+2.2 | Fell Sheet 30 | 1 mm | On plywood, no primer | @2027-09-06 | @2027-10-04 | Fell Sheet 30 is rubberized asphalt on a polyethylene film, 1.0 mm, 3 ng.
+2.3 | Sill pans: soft PVC sheet | 1 mm | Bedded on the Fell Sheet | @2027-09-13 | @2027-10-04 | No separator.
+2.4 | Plywood sheathing | 13 mm | Studs | @2027-08-30 | |`
+
+func TestBlocksOfLayers(t *testing.T) {
+	for _, heads := range [][2]string{
+		{"EW-1: Brick on block", "EW-2: Panel on studs"}, {"Assembly 1 – brick on block", "Assembly 2 – panel on studs"},
+		{"W1 | Brick on block", "W2 | Panel on studs"},
+	} {
+		s := readPages(t, page{name: "Walls", grid: fmt.Sprintf(blocks, heads[0], heads[1])})
+		sheet := line(t, s, "1.2")
+		if m := sheet.Main(); m == nil || m.Product != "Fell Sheet 30" || sheet.Order != "2" {
+			t.Errorf("%s: the layer is %+v, number %q", heads[0], m, sheet.Order)
+		}
+		if got, want := sheet.Group, strings.ReplaceAll(heads[0], " | ", " "); got != want {
+			t.Errorf("group %q, want %q", got, want)
+		}
+		if got := items(sheet, "primer"); got != "FX-1" {
+			t.Errorf("primers %q, want that of the cell of what it is set on", got)
+		}
+		if got := items(line(t, s, "2.2"), "primer"); got != "no:primer-unspecified" {
+			t.Errorf("primers %q, want none", got)
+		}
+		if got := items(sheet, "substrate"); got != "concrete-masonry" {
+			t.Errorf("beds %q", got)
+		}
+		if got := sheet.Texts["remark"]; got != "Joints pointed first" {
+			t.Errorf("remark %q: what describes a product is not said of the row", got)
+		}
+		pan := line(t, s, "2.3")
+		if m := pan.Main(); m == nil || !slices.Contains(m.Traits, "plasticized") {
+			t.Errorf("a sill pan of PVC sheet is %+v", m)
+		}
+		if got := items(pan, "substrate"); got != "Fell Sheet" {
+			t.Errorf("beds %q, want the sheet by its name without the number", got)
+		}
+	}
+}
+
+func TestProductsToldInRows(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: fmt.Sprintf(blocks, "W1 Brick on block", "W2 Panel on studs")})
+	if len(s.Products) != 2 {
+		t.Fatalf("products %+v, want two", s.Products)
+	}
+	p := product(t, s, "Fell Sheet 30")
+	if p.Family != "rubberized-asphalt-membrane" || !near(p.Figures["apply_min_c"].Min, 5) || !near(p.Figures["exposure_days"].Max, 40) || !near(p.Figures["vapor_ng"].Min, 3) {
+		t.Errorf("the sheet is %s with %+v", p.Family, p.Figures)
+	}
+	if p := product(t, s, "FX-1"); p.Role != "primer" || !slices.Contains(p.Traits, "solvent-borne") {
+		t.Errorf("FX-1 is %s of %v", p.Role, p.Traits)
+	}
+}
+
+// A name that no cell uses, the code of a wall, a word of the trade and a product that has
+// data of its own are not described by the remark of a row.
+func TestRemarksThatDescribeNoProduct(t *testing.T) {
+	for _, remark := range []string{
+		"Heron 20 is a butyl sheet, 20 mils. Cover within 10 days.", "EW1 is brick on butyl sheet, 40 mils", "CMU is damp concrete block, 5 C and rising",
+		"RZ-1 is butyl, 20 mils. Cover within 10 days.", "Strip is butyl, 20 mils, cover within 10 days",
+	} {
+		s := readPages(t, page{name: "Walls", grid: `
+Mark|Wall|Material|Substrate|Primer|Installed|Covered|Remarks
+A-1|EW1|RZ-1|CMU|none|@2027-06-01|@2027-06-20|` + remark + `
+A-2|EW1|Strip over RZ-1|CMU|none|@2027-06-02|@2027-06-20|strip is rolled`},
+			page{name: "Data", grid: "Tag|Type|Open, days|Lay from, °C\nRZ-1|rubberized asphalt sheet|30|5\nRZ-2|butyl sheet|30|5"})
+		if len(s.Products) != 2 || !near(product(t, s, "RZ-1").Figures["exposure_days"].Max, 30) {
+			t.Errorf("%s: products %+v", remark, s.Products)
+		}
+		if got := line(t, s, "A-1").Texts["remark"]; got != remark {
+			t.Errorf("remark %q, want %q", got, remark)
+		}
+	}
+}
+
+// A grade that a remark tells of a series is made of what its series is; of several of one
+// name only what they are is known.
+func TestGradeToldInRows(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Ref|Layer|Set on|Placed|Covered|Comments
+a|Moor Tape 25|plywood|@2027-06-01|@2027-06-20|Moor Tape 25 is butyl on a polyethylene film, butyl flashing tape, 25 mils. 25 F and up.
+b|Moor Tape W, strip|plywood|@2027-12-01|@2027-12-20|Moor Tape W is the winter grade, 0 F to 60 F.
+c|Soft PVC sheet|lapped on the Moor Tape|@2027-12-03|@2027-12-20|
+d|Clay brick|ties|@2027-12-20||`})
+	winter := product(t, s, "Moor Tape W")
+	if winter.Family != product(t, s, "Moor Tape 25").Family || winter.Family == "" || !near(winter.Figures["apply_max_c"].Max, 15.56) {
+		t.Errorf("the winter grade is %q with %+v", winter.Family, winter.Figures)
+	}
+	for _, it := range line(t, s, "c").Items {
+		if it.Text == "Moor Tape" && (it.Product != "" || it.Family != winter.Family) {
+			t.Errorf("the tape is %q of %q: which of the two is not told", it.Product, it.Family)
+		}
+	}
+}
+
+// A flashing that tells what it goes on lies at an edge of its wall, and not between
+// the layers above and below.
+func TestFlashingAmongLayers(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Ref|Layer|Set on|Placed|Covered
+W1 Brick on block||||
+a|Clay brick|ties|@2027-09-06|
+b|SBS sheet|block, no primer|@2027-07-26|@2027-09-06
+c|Butyl flashing strip|on block|@2027-07-26|@2027-09-06
+d|Concrete block||@2027-05-03|`})
+	if b, c := line(t, s, "b").Order, line(t, s, "c").Order; b != "2" || c != "3a" {
+		t.Errorf("layers %q and %q, want 2 and 3a", b, c)
+	}
+}
+
+// A title with the code of a wall over each of several headings is no heading, and names
+// the wall of the rows.
+func TestTitledBlocks(t *testing.T) {
+	s := read(t, `
+Walls of the annex,,,,,
+,,,,,
+Wall type A - brick,,,,,
+Ref,Layer,Set on,Placed,Covered,Notes
+a1,Clay brick,ties,2027-09-06,,
+a2,SBS sheet,block,2027-07-26,2027-09-06,
+,,,,,
+Wall type B - panel,,,,,
+Ref,Layer,Set on,Placed,Covered,Notes
+b1,Aluminum panel,clips,2027-09-06,,
+b2,SBS sheet,plywood,2027-07-26,2027-09-06,
+`)
+	if a, b := line(t, s, "a2"), line(t, s, "b2"); a.Group != "Wall type A - brick" || b.Group != "Wall type B - panel" || b.Order != "2" {
+		t.Errorf("groups %q and %q, layer %q", a.Group, b.Group, b.Order)
+	}
+}
+
+// Layers with numbers under the line of their wall are rows of work where they have days.
+func TestNumberedLayersOfWork(t *testing.T) {
+	s := readPages(t, page{name: "Walls", grid: `
+Ref|Layer|Thk|Fixed over|Installed|Enclosed|Remarks
+W1|Brick on block
+#1|Clay brick|90 mm|ties|@2027-09-06||
+#2|SBS sheet|1 mm|block|@2027-07-26|@2027-09-06|
+#3|Concrete block|190 mm||@2027-05-03||
+
+W2|Panel on studs
+#1|Aluminum panel|3 mm|girts|@2027-09-06||
+#2|SBS sheet|1 mm|plywood|@2027-07-26|@2027-09-06|
+#3|Plywood|13 mm||@2027-05-03||`})
+	if len(s.Lines) != 6 || s.Lines[4].Group != "W2 Panel on studs" || s.Lines[4].Order != "2" || s.Lines[4].Main() == nil {
+		t.Errorf("%d lines; %+v", len(s.Lines), s.Lines)
 	}
 }

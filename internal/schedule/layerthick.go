@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
@@ -19,27 +18,36 @@ func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
 	return nil
 }
 
-// bareThick is the thickness of an insulation of a build-up that opens its part without a
-// unit, in a workbook of millimeters: "90 brick / 40 air / 75 XPS / 190 block".
-func (r *reader) bareThick(text string, at phrase.Span, class string) *float64 {
-	if class != "insulation" || firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
+// bareThick is the thickness of an insulation that opens its part of a build-up without a
+// unit, in the unit that the workbook has its laps in: "90 brick / 40 air / 75 XPS / 190
+// block", "brick / 2 air / 3 XPS / 8 block".
+func (r *reader) bareThick(text string, at phrase.Span, class string) *phrase.Quantity {
+	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness"))
+	leading := leadingSizes[unit]
+	if class != "insulation" || leading == nil {
 		return nil
 	}
 	start, _ := partAround(text, at)
-	size := leadingSize.FindStringSubmatchIndex(text[start:at.Start])
-	if size == nil || !r.words.thickBefore.MatchString(text[start+size[3]:at.Start]) {
+	size := leading.FindStringSubmatchIndex(text[start:at.Start])
+	if size == nil || !r.words.thickBefore.MatchString(text[start+size[3]:at.Start]) || countOf.MatchString(text[start+size[3]:at.Start]) {
 		return nil
 	}
-	mm, err := strconv.ParseFloat(text[start+size[2]:start+size[3]], 64)
-	if err != nil {
-		return nil
+	for _, q := range r.phrase.Quantities(text[start+size[2]:start+size[3]]+" "+unit, "length") {
+		return &q
 	}
-	return &mm
+	return nil
 }
 
-// leadingSize is a figure that opens the part of a build-up, of two or three digits: no
-// count of layers.
-var leadingSize = regexp.MustCompile(`^\s*(\d{2,3})\s+`)
+// leadingSizes are figures that open the part of a build-up, by the unit of the workbook:
+// of two or three digits in millimeters, which are no count of layers, and up to a foot in
+// inches.
+var leadingSizes = map[string]*regexp.Regexp{
+	"mm": regexp.MustCompile(`^\s*(\d{2,3})\s+`),
+	"in": regexp.MustCompile(`^\s*((?:1[0-2]|[1-9])(?:\.\d+|[- ]\d/\d)?)\s+`),
+}
+
+// countOf stands after the count of layers: "2 layers mineral wool".
+var countOf = regexp.MustCompile(`(?i)^\s*(?:layers?|ply|plies|lifts?|courses?|sheets?|rows?|boards?)\b`)
 
 // lengthBeside is the one length that stands right beside a layer.
 func (r *reader) lengthBeside(text string, at phrase.Span) *phrase.Quantity {
@@ -96,6 +104,9 @@ func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
 		return
 	}
 	q := r.sizeAfterTag(it, c.text[at.End:])
+	if q == nil && it.Slot == "touches" {
+		q = r.bareThick(c.text, at, it.Class)
+	}
 	if q == nil && it.Slot == "material" {
 		q = r.lengthBeside(c.text, at)
 	}
@@ -105,6 +116,7 @@ func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
 		keep(l.Figures, "board_mm", figureTold(*q, c.at))
 	case it.Slot == "touches":
 		it.ThickMM = q.Min
+		keep(l.Figures, "insulation_mm", figureTold(*q, c.at))
 	}
 }
 

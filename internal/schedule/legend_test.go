@@ -53,9 +53,14 @@ func TestSentenceIsNoLegend(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `
 Mark | Membrane | Substrate | Primer | Remarks
 T1 | butyl sheet | plywood | none | KQ swept out
-T2 | butyl sheet | plywood | none | VT by hand`}, page{name: "Notes", grid: `
+T2 | butyl sheet | plywood | none | VT by hand
+T3 | butyl sheet | plywood | none | KR swept out`}, page{name: "Notes", grid: `
 1. KQ is swept BEFORE the sheet goes on.
-2. VT vent stack`})
+2. VT vent stack
+3. KR sheet on old boards needs a slip sheet.`})
+	if got := line(t, s, "T3").Texts["remark"]; got != "KR swept out" {
+		t.Errorf("remark %q", got)
+	}
 	if got := line(t, s, "T1").Texts["remark"]; got != "KQ swept out" {
 		t.Errorf("remark %q", got)
 	}
@@ -129,6 +134,27 @@ Primer | PM-2 see list; N = not required / none used`})
 	for _, a := range product(t, s, "SH-3").Accepts {
 		if want := map[bool]string{true: "none", false: "listed"}[a.Text == "steel"]; a.Primer != want {
 			t.Errorf("%s: %s, want %s", a.Text, a.Primer, want)
+		}
+	}
+}
+
+// A sentence among others explains no word though a word in capitals opens it, nor do
+// words that name a product; two entries beside one another do.
+func TestSentenceAmongOthers(t *testing.T) {
+	for note, want := range map[string]string{
+		"Roof sheet stops at the curb. ZB divider strip full height between. Keep dry.": "24 ga ZB strip",
+		"ZB divider strip on BT-1":                    "24 ga ZB strip",
+		"ZB zinc-coated divider":                      "24 ga zinc-coated divider strip",
+		"ZB zinc-coated divider. RK rock wool board.": "24 ga zinc-coated divider strip",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+T1 | BT-1 | plywood | none | 24 ga ZB strip`}, page{name: "Notes", grid: note}, page{name: "Data", grid: `
+Tag | Type | Apply min °C | Max days open | VOC g/L
+BT-1 | butyl sheet | 5 | 30 | 0
+BT-2 | SBS sheet | 5 | 30 | 0`})
+		if got := line(t, s, "T1").Texts["remark"]; got != want {
+			t.Errorf("%s: remark %q, want %q", note, got, want)
 		}
 	}
 }

@@ -22,20 +22,22 @@ type lexicon struct {
 	index  nameIndex                      // of names
 	shape  map[string]int                 // tag prefixes in use ("AB-", "R-") and how often
 	marks  map[string]bool
-	short  map[string][]int  // folded last words of a product name -> products
-	shorts []string          // the keys of short, longest first
-	ends   nameIndex         // of shorts
-	lead   map[string]int    // folded first word of "Larch Primer", by which lists call it
-	heads  map[string]bool   // words that end such names
-	unmade map[string]string // names without their first word -> that word, folded
-	called map[string]bool   // such names, folded, by which the schedule calls products
-	worded int               // products that are called by names in words
-	maker  map[string]int    // folded first word of product names of several words -> how many have it
-	figure func(string) bool // holds for a text that is a figure as a whole ("R-21")
+	short  map[string][]int             // folded last words of a product name -> products
+	shorts []string                     // the keys of short, longest first
+	ends   nameIndex                    // of shorts
+	lead   map[string]int               // folded first word of "Larch Primer", by which lists call it
+	heads  map[string]bool              // words that end such names
+	unmade map[string]string            // names without their first word -> that word, folded
+	called map[string]bool              // such names, folded, by which the schedule calls products
+	brands map[string]bool              // names of a brand and a code, folded
+	worded int                          // products that are called by names in words
+	kin    map[string]material.Material // what several products of one name are, by that
+	maker  map[string]int               // folded first word of product names of several words -> how many have it
+	figure func(string) bool            // holds for a text that is a figure as a whole ("R-21")
 }
 
 func newLexicon(vocab *material.Vocabulary, figure func(string) bool) *lexicon {
-	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}}
+	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}, brands: map[string]bool{}, kin: map[string]material.Material{}}
 }
 
 // add makes a product known by its tag or name.
@@ -57,6 +59,7 @@ func (l *lexicon) add(tag string, index int) {
 	}
 	if len(words) > 1 {
 		l.maker[fold(words[0])]++
+		l.brands[key] = brandShape.MatchString(strings.TrimSpace(tag))
 		if short := strings.Join(words[1:], " "); nameShape.MatchString(short) {
 			l.unmade[short] = fold(words[0])
 		}
@@ -69,9 +72,11 @@ func (l *lexicon) add(tag string, index int) {
 	}
 }
 
-func (l *lexicon) done() {
+// done ends the names: ordinary words are none of a brand.
+func (l *lexicon) done(ordinary func(string) bool) {
 	l.addEnds()
 	l.addUnmade()
+	l.addBrands(ordinary)
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
 	slices.SortFunc(l.names, longest)
 	l.index = nameIndex{}
@@ -145,7 +150,7 @@ type mention struct {
 // find lists the mentions of a text in order: tags first, then the materials
 // in what is left.
 func (l *lexicon) find(text string) []mention {
-	found := l.findTags(text)
+	found := l.relatives(text, l.findTags(text))
 	return absorb(text, l.materials(found, mask(text, found), 0))
 }
 
@@ -323,13 +328,22 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 	}
 	for _, at := range properName.FindAllStringIndex(text, -1) {
 		first, _, _ := strings.Cut(text[at[0]:at[1]], " ")
-		if taken[at[0]] || l.maker[fold(first)] < 2 {
+		if taken[at[0]] || l.maker[fold(first)] < 2 || l.isFigure(first, text[at[0]:at[1]]) {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: text[at[0]:at[1]], unknownTag: true})
 		mark(taken, at[0], at[1])
 	}
 	return found
+}
+
+// isFigure holds for a brand with a figure that none of its names is written with:
+// "Larch 3" is a lap of "Larch 40", 3 in.
+func (l *lexicon) isFigure(first, name string) bool {
+	number := strings.TrimSpace(name[len(first):])
+	return wholeLike.MatchString(number) && !slices.ContainsFunc(l.names, func(known string) bool {
+		return strings.HasPrefix(known, fold(first)+" ") && len(digits.FindString(known)) == len(number)
+	})
 }
 
 // sizeAfter stands after a figure that is a size and no further number of a tag.

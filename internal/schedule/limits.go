@@ -67,9 +67,14 @@ type limitRules struct {
 	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string            `json:"place_skip"`
 	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
+	On       []string            `json:"on"`          // before what the sheets lie on
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
 	skip     map[string]bool     // words of places that name none
 	BareMM   string              `json:"bare_mm"` // a figure of millimeters without them, and what follows it
+	OpenOnes string              `json:"open_sheets"`
+	Tights   string              `json:"tight_sheets"`
+	openOnes *regexp.Regexp
+	tights   *regexp.Regexp
 	aside    *regexp.Regexp
 	bareMM   *regexp.Regexp
 	Indoor   struct {
@@ -91,6 +96,12 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {
+		return nil, err
+	}
+	if file.Limits.openOnes, err = regexp.Compile("(?i)" + file.Limits.OpenOnes); err != nil {
+		return nil, err
+	}
+	if file.Limits.tights, err = regexp.Compile("(?i)" + file.Limits.Tights); err != nil {
 		return nil, err
 	}
 	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {
@@ -121,7 +132,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	codes, rest := r.wallsIn(withoutExamples(sentence))
-	sentence = r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence)))
+	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence))))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)
 	for i, q := range quantities {
@@ -140,7 +151,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 				l.Scope = fold(strings.Join(codes, ", "))
 				own := r.keysIn(r.limitRules.aside.ReplaceAllString(rest, " ")) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
 				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool {
-					return !slices.Contains(own, key) || slices.Contains(r.limitRules.AnySheet, key)
+					return !slices.Contains(own, key) || slices.Contains(r.bedsIn(rest), key) || slices.Contains(r.limitRules.AnySheet, key)
 				})
 			}
 			if rule.Letters && !grant.settles(&l, q, around.after) {
@@ -161,6 +172,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		last = q.End
 	}
+	r.lapsOfAnySheet(r.sched.Project.Limits[first:])
 	ofTheRest(r.sched.Project.Limits[first:])
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
@@ -453,6 +465,18 @@ func (r *reader) nearTo(l *Limit, before string) {
 		if o := r.sched.Project.Limits[i]; o.At == l.At && o.Kind == l.Kind {
 			l.Roles, l.Keys = slices.Clone(o.Roles), slices.Clone(o.Keys)
 			return
+		}
+	}
+}
+
+// lapsOfAnySheet asks of all sheets what a note asks of the sheet of the wall, whichever it
+// is: "AVB laps: 2 in. sides".
+func (r *reader) lapsOfAnySheet(limits []Limit) {
+	for i := range limits {
+		l := &limits[i]
+		other := slices.ContainsFunc(l.Keys, func(key string) bool { return !slices.Contains(r.limitRules.AnySheet, key) })
+		if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Roles) == 0 && len(l.Keys) > 0 && !other {
+			l.Roles, l.Keys = []string{"membrane"}, []string{}
 		}
 	}
 }

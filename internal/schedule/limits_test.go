@@ -973,3 +973,16 @@ func TestCoverDateAsked(t *testing.T) {
 		}
 	}
 }
+
+// What the sheets of a wall lie on is not what a note asks something of.
+func TestBedOfLimitedSheets(t *testing.T) {
+	for note, want := range map[string]int{"Sheets over plywood (EW4) shall be 8 perms or more.": 0, "Butyl sheets (EW4) shall be 8 perms or more.": 1} {
+		s := readPages(t, page{name: "Work", grid: `
+Mark|Wall|Material|Substrate|Primer|Installed
+A-1|EW4|butyl sheet|plywood|none|2026-06-01
+A-2|EW5|SBS sheet|gypsum|none|2026-06-08`}, page{name: "Notes", grid: note})
+		if l := limit(s, "vapor_ng"); l == nil || l.Scope != "ew4" || len(l.Keys) != want {
+			t.Errorf("%s: %+v", note, l)
+		}
+	}
+}

@@ -21,8 +21,12 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
 	before := len(r.sched.Lines)
+	orders := r.dateOrders(t)
 	r.standing = standing{}
-	r.inShares(t, r.dateOrders(t))
+	if c, titled := t.titledBlock(); titled {
+		r.divide(source{slot: "group", text: strings.TrimSpace(c.Value), at: t.at(c.Row, c.Col)}, orders)
+	}
+	r.inShares(t, orders)
 	if t.layered() {
 		unstack(r.sched.Lines[before:])
 	}
@@ -64,6 +68,9 @@ func (r *reader) rows(t *table, orders map[string]dayOrder, from, to int) {
 				}
 				r.layer++
 				l.Order = strconv.Itoa(r.layer)
+				if t.stacked && r.isAccessory(&l) {
+					l.Order += accessory
+				}
 			}
 			r.addLine(l)
 		}
@@ -110,6 +117,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	if t.joints {
 		r.joint(&l, sources)
 	}
+	sources = r.beadRow(&l, sources)
 	l.Mark, l.Order, l.Place = l.Texts["mark"], l.Texts["order"], l.Texts["place"]
 	r.fillMark(t, &l, last)
 	l.Group = l.Texts["group"]
@@ -211,6 +219,9 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 				src.text = layerMark.ReplaceAllString(src.text, "$1; ")
 			}
 		}
+		if left, described := r.leftInRow[src.at]; described {
+			src.text = left
+		}
 		before := len(out)
 		out = r.parted(out, src, t.cols[i].parts)
 		for n := range out[before:] {
@@ -301,7 +312,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 
 func isDateSlot(slot string) bool {
 	switch slot {
-	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "delivered", "unit_set", "washed", unwrapped:
+	case "install", "cover", "finish", "prime", "placed", "inspected", "sent", "returned", "approved", "delivered", "unit_set", "washed", "mockup", "made", unwrapped:
 		return true
 	}
 	return false
@@ -326,7 +337,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 			return
 		}
 		c.text = filmFirst.ReplaceAllString(counted.ReplaceAllString(c.text, ""), "$1 $3 $2")
-		c = r.bothLaps(l, c)
+		c = r.bothLaps(l.Figures, c)
 	}
 	f, ok := r.figure(c, kind)
 	if !ok {

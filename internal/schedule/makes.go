@@ -90,6 +90,25 @@ func (l *lexicon) addUnmade() {
 	}
 }
 
+// addBrands makes "Larch" known for "Larch SA" where no other product begins so, the
+// rest is a code, and the word is none of the trade.
+func (l *lexicon) addBrands(ordinary func(string) bool) {
+	for _, name := range slices.Clone(l.names) {
+		words := strings.Fields(name)
+		if len(words) != 2 || l.maker[words[0]] != 1 || !l.brands[name] || ordinary(words[0]) || len(l.vocab.Find(words[0])) > 0 {
+			continue
+		}
+		if _, known := l.tags[words[0]]; !known {
+			l.tags[words[0]] = l.tags[name]
+			l.names = append(l.names, words[0])
+			l.called[words[0]] = true
+		}
+	}
+}
+
+// brandShape is a name of a brand and a code: "Larch SA", "Alder 40".
+var brandShape = regexp.MustCompile(`^\p{Lu}\p{Ll}{4,} [\p{Lu}\d]{1,3}$`)
+
 // codeName is a name that begins with a code; fewestCodes is from how many such names
 // on an office's products are called so.
 var codeName = regexp.MustCompile(`^\p{Lu}{1,4}-(?:\d+\p{Lu}*|\p{Lu}{1,2})(?: \p{Lu}{1,3})?$`)

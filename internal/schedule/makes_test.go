@@ -144,3 +144,64 @@ Dorn VS-8 | self-adhered vapor permeable membrane, acrylic adhesive | -5 | 90`})
 		}
 	}
 }
+
+// A product may be called by its stuff alone, and described by its kind alone.
+func TestKindBesideTheStuff(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Sealant
+T1 | TPO 45 mil | polyiso | none | polysulfide
+T2 | PVC 50 mil, plasticized | polyiso | none | acrylic latex
+T3 | Orlo 9 | plywood | none | Orlo B`}, page{name: "Products", grid: `
+Product | Type | Thickness | Apply min °F | Days in the sun
+TPO 45 mil | roof sheet | 30 mil | 20 | 60
+PVC 50 mil, plasticized | roof sheet | 30 mil | 20 | 60
+polysulfide | sealant, two-part | 30 mil | 40 | -
+acrylic latex | sealant | 30 mil | 40 | -
+Orlo 9 | butyl sheet | 30 mil | 20 | 30
+Orlo B | sealant | 30 mil | 20 | -`})
+	for tag, want := range map[string]string{
+		"TPO 45 mil": "tpo-membrane", "PVC 50 mil, plasticized": "pvc-roof-membrane", "polysulfide": "polysulfide-sealant",
+		"acrylic latex": "acrylic-latex-sealant", "Orlo B": "sealant-unspecified",
+	} {
+		if got := product(t, s, tag).Family; got != want {
+			t.Errorf("%s: %s, want %s", tag, got, want)
+		}
+	}
+}
+
+// A brand alone is its one product where no other begins so, and its word is none of the
+// trade; a figure after a brand of several is a size, where none of them is written so.
+func TestBrandAlone(t *testing.T) {
+	for remark, want := range map[string]string{
+		"lapped 3 onto Hollow":   "Hollow W",
+		"lapped 3 onto Primer":   "primer-unspecified",
+		"lap Tarn 3 onto Hollow": "Hollow W",
+		"lap Tarn 45 onto brick": "Tarn 45 clay-brick",
+		"hollow block beside it": "concrete-masonry",
+	} {
+		s := readPages(t, page{name: "S", grid: `Mark | Material | Substrate | Primer | Remarks
+D1 | Tarn 30 | plywood | none | ` + remark}, page{name: "Data", grid: `Product | What it is | Goes on down to, °C | Stay bare, days
+Tarn 30 | SBS sheet on polyethylene film | 5 | 60
+Tarn HT | butyl sheet | 5 | 60
+Primer K | water-borne primer | 5 | -
+Hollow W | fluid-applied silicone air barrier | -5 | 90`})
+		var got []string
+		for _, it := range line(t, s, "D1").Items {
+			if it.Slot == "remark" {
+				got = append(got, firstOf(it.Product, it.Tag, it.Family))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
+
+func firstOf(words ...string) string {
+	for _, w := range words {
+		if w != "" {
+			return w
+		}
+	}
+	return ""
+}

@@ -148,6 +148,12 @@ func (r *reader) keysIn(text string) []string {
 			out = append(out, key)
 		}
 	}
+	if r.limitRules.openOnes.MatchString(text) {
+		add(openTrait)
+	}
+	if r.limitRules.tights.MatchString(text) {
+		add(tightTrait)
+	}
 	prefixed := r.tagged(text)
 	for _, word := range slices.Sorted(maps.Keys(prefixed)) {
 		for _, i := range prefixed[word] {
@@ -173,6 +179,18 @@ func (r *reader) keysIn(text string) []string {
 			add(m.mat.Traits[0])
 		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:
 			add(m.mat.Family)
+		}
+	}
+	return out
+}
+
+// bedsIn lists the keys of what a note says that the sheets of a wall lie on, which it asks
+// nothing of: "sheets over wood sheathing (W5)".
+func (r *reader) bedsIn(text string) []string {
+	var out []string
+	for _, m := range r.lex.find(text) {
+		if m.product < 0 && r.words.roleByClass[m.mat.Class] == "substrate" && r.words.hasAny(lastWords(text[:m.start], 2), r.limitRules.On) {
+			out = append(out, m.mat.Keys...)
 		}
 	}
 	return out

@@ -34,7 +34,7 @@ func (r *reader) ownTags(t *table) {
 		r.lex.add(tag, len(r.sched.Products)-1)
 	}
 	t.cols[code].Slot, t.cols[code].Why = "tag", "codes that stand for the materials beside them"
-	r.lex.done()
+	r.lex.done(r.head.begun)
 }
 
 var codeShape = regexp.MustCompile(`^[A-Za-z0-9]{1,4}[-.][A-Za-z0-9]{1,4}$`)

@@ -129,3 +129,64 @@ func (r *reader) bareNone(p *Product, piece part) bool {
 	return r.saysNone(piece.text) && !r.words.hasAny(piece.text, r.words.accept.Laps) &&
 		!slices.ContainsFunc(r.near(p, piece.text), func(m mention) bool { return !r.isPrimer(m) })
 }
+
+// headedBeds are the substrates that the heading of a cell names, or the label beside it:
+// "Primer on wood", "Primer, concrete / CMU". What the cell says is of these alone.
+func (r *reader) headedBeds(heading string, at At) []Target {
+	if !primerWord.MatchString(heading) {
+		return nil
+	}
+	heading = r.spelled(primerWord.ReplaceAllString(heading, " "), "substrate")
+	var beds []Target
+	for _, m := range r.lex.findListed(heading) {
+		if m.product < 0 && slices.Contains(bedRoles, r.role(m.mat.Family, m.mat.Class, "")) {
+			beds = append(beds, r.target(m, heading[m.start:m.end], at))
+		}
+	}
+	return beds
+}
+
+// primersByBed takes the columns of product data for those of primers that have one each
+// for a substrate: "Primer on wood | Primer on masonry".
+func (r *reader) primersByBed(t *table) {
+	var own []int
+	for i := range t.cols {
+		if len(r.headedBeds(t.cols[i].Heading, At{})) > 0 {
+			own = append(own, i)
+		}
+	}
+	if len(own) < 2 {
+		return
+	}
+	for _, i := range own {
+		t.cols[i].Slot, t.cols[i].Confidence, t.cols[i].Why = "primer", 1, "heading says what is primed"
+	}
+}
+
+// primerWord is the word of a heading that says that primers stand under it, and
+// bedRoles are what a heading may name besides that they go on.
+var (
+	primerWord = regexp.MustCompile(`(?i)\bpr(?:i?me?r|ime)s?\b`)
+	bedRoles   = []string{"substrate", "lumber", "insulation", "metal"}
+)
+
+// namesBeds holds for a cell that says itself what it is of: "R1; none on steel".
+func (r *reader) namesBeds(p *Product, text string) bool {
+	return slices.ContainsFunc(r.near(p, text), func(m mention) bool {
+		return m.product < 0 && slices.Contains(bedRoles, r.role(m.mat.Family, m.mat.Class, ""))
+	})
+}
+
+// bedsRule sets the primer of some substrates by a cell that is of these alone. What is
+// not listed there, or is a matter of its own, sets none.
+func (r *reader) bedsRule(p *Product, beds []Target, text string) {
+	rule, list := r.primerWords(p, text)
+	if rule == "" && r.saysNone(text) {
+		rule = "none"
+	}
+	for _, bed := range beds {
+		if rule != "" {
+			r.applyRule(p, bed, rule, list)
+		}
+	}
+}

@@ -27,6 +27,11 @@ func (t *table) nameColumn() int {
 	return t.nums[0]
 }
 
+// namesWritten writes out the names of products and of beds that a cell cuts short.
+func (r *reader) namesWritten(slot, words string) string {
+	return r.bedWords(slot, r.runsWritten(r.longNames(r.tagsWritten(words))))
+}
+
 // bedWords writes out the office's short words for what products go on, and over
 // which primer.
 func (r *reader) bedWords(slot, words string) string {
@@ -65,8 +70,11 @@ func (r *reader) productWords(p *Product, row At, slot, words string) string {
 		if !known || r.sched.Products[i].ID == p.ID {
 			continue
 		}
-		rest := strings.Trim(words[end:], " ,;.")
-		return strings.Trim(r.sched.Products[i].Texts[slot]+", "+rest, ", ")
+		rest, then := strings.Trim(words[end:], " ,;."), ", "
+		if slot == "remark" {
+			then = "; " // what comes after "not on foam" is no more of that list
+		}
+		return strings.Trim(r.sched.Products[i].Texts[slot]+then+rest, ",; ")
 	}
 	return words
 }
@@ -129,14 +137,24 @@ func (r *reader) identify(p *Product) {
 		}
 	}
 	parts = r.withoutMaker(parts, p.Texts["alias"])
+	if len(parts) > 0 && !sealantWord.MatchString(parts[0]) {
+		parts[0] = r.words.prose.carried.ReplaceAllString(parts[0], "$1 sheet on $2") // "butyl on polyethylene film"
+	}
 	m := r.vocab.Describe(parts...)
 	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
 		m = r.underHead(parts, p.section, m)
 	}
 	if m.Family == "" || strings.HasSuffix(m.Family, "-unspecified") {
 		// "Larch Primer", water-borne: the name says what the description leaves out
-		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" {
+		if named := r.vocab.Describe(append(parts, p.Texts["alias"], p.Tag)...); named.Family != "" && !(p.coined && m.Class != "" && named.Class != m.Class) {
 			m = named
+		}
+		// "polyurethane", sealant: the name is the stuff, and the description only the kind
+		if named := r.vocab.Describe(append(slices.Clone(parts), p.Tag)...); strings.HasSuffix(m.Family, "-unspecified") && named.Class == m.Class {
+			m = named
+		}
+		if m.Family == "" && len(m.Traits) == 0 && tradeWords.MatchString(p.Tag) {
+			m = r.vocab.Describe(p.Tag)
 		}
 	}
 	if r.role(m.Family, m.Class, "") == "substrate" && forWhat.MatchString(strings.Join(parts, ", ")) {
@@ -157,6 +175,10 @@ func (r *reader) identify(p *Product) {
 		r.asPrimer(p, p.Name)
 	}
 }
+
+// tradeWords are the name of a product in words of the trade and not of a maker: "hot
+// rubberized asphalt", of which the description says "from a kettle at 375 F".
+var tradeWords = regexp.MustCompile(`^\p{Ll}+(?:[ -]\p{Ll}+)+$`)
 
 // byRestOfRow is what a product is of which the chemistry is told, by the rest of its
 // row: that of a sheet, or that of a sealant, which has no thickness of its own and no
@@ -300,7 +322,7 @@ func (r *reader) limits(t *table) {
 			if !ok {
 				continue
 			}
-			c.cell, c.text = cell, r.bedWords(c.slot, r.runsWritten(r.longNames(r.tagsWritten(r.productWords(p, t.row(row), c.slot, strings.TrimSpace(cell.Value))))))
+			c.cell, c.text = cell, r.namesWritten(c.slot, r.productWords(p, t.row(row), c.slot, strings.TrimSpace(cell.Value)))
 			switch {
 			case r.words.isBlank(c.text):
 			case c.slot == "primer":
@@ -337,11 +359,19 @@ func (r *reader) stated(p *Product, c source) {
 	if !ok {
 		return
 	}
+	if c.slot == "lap" {
+		c = r.bothLaps(p.Figures, c)
+	}
 	if f, said := r.figure(c, fig.kind); said {
 		if c.slot == "thickness" {
 			r.placed(&f, c.text, fig.kind)
 		}
-		p.Figures[fig.key] = f
+		if c.slot == "lap" && r.head.endsAlone(c.heading) { // the sides may have a figure of their own
+			p.Figures[figureOf[endLaps].key] = f
+			keep(p.Figures, fig.key, f)
+		} else {
+			p.Figures[fig.key] = f
+		}
 		r.upperFigure(p.Figures, c, f)
 		if p.Cells[c.slot] == "" && c.at.Sheet == p.Sheet {
 			p.Cells[c.slot], p.Texts[c.slot] = c.at.Cell, c.text

@@ -771,6 +771,8 @@ func TestRemarkTurns(t *testing.T) {
 		"Never on copper, not on polystyrene":                                "copper polystyrene",
 		"Not on copper (ask first)":                                          "copper",
 		"Copper flashings (first prime zinc)":                                "",
+		"For cavities; solvent primer not on polystyrene":                    "",
+		"Water-borne primer never on copper. Not on zinc":                    "zinc",
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Code | Goes on | Primer | Lap\n1 | QS-4 | Concrete | none | -\n2 | QS-5 | Steel | none | -"},
 			page{name: "P", grid: "Code | Type | Apply at °C | VOC, g/L | Remarks\nQS-4 | Butyl sealant | 5 to 40 | 90 | " + words + "\nQS-5 | Hybrid sealant | 5 to 40 | 20 | -"})
@@ -921,5 +923,27 @@ Notes
 		if got := line(t, s, "K1").Figures["lap_mm"].Unit; got != want {
 			t.Errorf("%s: %q, want %q", note, got, want)
 		}
+	}
+}
+
+// A list of tags may be headed by the kind of what it lists; what one of them says of
+// itself after "as" another goes on with no list of that.
+func TestListHeadedByItsKind(t *testing.T) {
+	rows := "Code | Product | Type | Thickness (mil) | Install temp. (F)\nSM-1 | Alder 40 | SBS sheet | 40 | 40-120\nSM-2 | Alder 60 | SBS sheet | 60 | 40-120\n\nPrimers | Product | Type | Install temp. (F) | Use\n%s\n\nMark | Membrane | Substrate | Primer | Install\n1 | SM-1 | CMU | PR-1 | 2027-05-03\n2 | SM-1 | CMU | PR-2 | 2027-05-04\n"
+	s := read(t, fmt.Sprintf(rows, "PR-1 | Alder S | solvent-borne synthetic rubber | 25 and up | sheets on block; not on foam plastics\nPR-2 | Alder C | solvent-borne, quick | 10 and up | as PR-1, cold days"))
+	for tag, want := range map[string]string{"PR-1": "solvent-primer", "PR-2": "solvent-primer"} {
+		i := slices.IndexFunc(s.Products, func(p schedule.Product) bool { return p.Tag == tag })
+		if i < 0 || s.Products[i].Family != want {
+			t.Fatalf("%s is not read as %s", tag, want)
+		}
+		for _, a := range s.Products[i].KeepOff {
+			if strings.Contains(a.Text, "cold days") {
+				t.Errorf("%s keeps off %q", tag, a.Text)
+			}
+		}
+	}
+	again := read(t, fmt.Sprintf(rows, "PR-1 | Alder S | solvent-borne synthetic rubber | 25 and up | first\nPR-1 | Alder C | solvent-borne, quick | 10 and up | second"))
+	if len(again.Products) > 3 {
+		t.Errorf("a column of primers that repeat is read as a list of them: %d products", len(again.Products))
 	}
 }

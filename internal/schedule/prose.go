@@ -15,15 +15,20 @@ type proseWords struct {
 	Note      string       `json:"note"`
 	Sentences []proseStart `json:"sentences"`
 	BareHeat  []string     `json:"bare_heat"`
+	Floors    []string     `json:"floors"`
+	Carried   string       `json:"carried"`
 	Same      string       `json:"same"`
 	Open      string       `json:"open"`
+	Grade     string       `json:"grade"`
 	Shared    string       `json:"shared"`
 	InUse     string       `json:"in_use"`
 
 	ThickestMM float64 `json:"thickest_mm"`
 
-	bareHeat                  []*regexp.Regexp
-	same, open, shared, inUse *regexp.Regexp
+	Clauses clauseWords `json:"clauses"`
+
+	bareHeat, floors                          []*regexp.Regexp
+	same, open, shared, inUse, carried, grade *regexp.Regexp
 }
 
 // proseStart is the beginning of a sentence and the slot that it tells of; it is kept
@@ -43,17 +48,21 @@ func (w *proseWords) compile() error {
 			return err
 		}
 	}
-	for _, pattern := range w.BareHeat {
+	for _, pattern := range slices.Concat(w.BareHeat, w.Floors) {
 		heat, err := regexp.Compile("(?i)" + pattern)
 		if err != nil {
 			return err
 		}
 		w.bareHeat = append(w.bareHeat, heat)
 	}
+	w.bareHeat, w.floors = w.bareHeat[:len(w.BareHeat)], w.bareHeat[len(w.BareHeat):]
 	for _, one := range []struct {
 		pattern string
 		into    **regexp.Regexp
-	}{{w.Same, &w.same}, {w.Open, &w.open}, {w.Shared, &w.shared}, {w.InUse, &w.inUse}} {
+	}{{w.Same, &w.same}, {w.Open, &w.open}, {w.Shared, &w.shared}, {w.InUse, &w.inUse}, {w.Carried, &w.carried}, {w.Grade, &w.grade},
+		{w.Clauses.Number, &w.Clauses.number}, {w.Clauses.Is, &w.Clauses.is}, {w.Clauses.Plain, &w.Clauses.plain}, {w.Clauses.Never, &w.Clauses.never},
+		{w.Clauses.All, &w.Clauses.all}, {w.Clauses.Joined, &w.Clauses.joined}, {w.Clauses.As, &w.Clauses.as}, {w.Clauses.For, &w.Clauses.isFor},
+		{w.Clauses.Listed, &w.Clauses.listed}} {
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
 			return err
 		}
@@ -79,10 +88,28 @@ func (r *reader) proseOf(says workbook.Cell, at At) []source {
 			out = append(out, one)
 		}
 	}
+	if len(sentences) > 0 {
+		out = append(out, r.besideSubject(sentences[0].text, says, at)...)
+	}
 	for i, part := range sentences {
 		out = append(out, r.proseFigures(source{text: part.text, cell: says, at: at}, i == 0)...)
 	}
 	return firstFigures(out)
+}
+
+// besideSubject are the figures that the first sentence tells after what the product is, as
+// sentences of their own do: "SBS sheet, good to 120 C in service".
+func (r *reader) besideSubject(text string, says workbook.Cell, at At) []source {
+	var out []source
+	for _, piece := range strings.Split(text, ", ")[1:] {
+		if len(r.proseHeat(piece)) > 0 {
+			continue // "usable at 5 C and above" tells no service
+		}
+		if slot, words := r.proseSlot(piece); figureOf[slot].kind != "" {
+			out = append(out, source{slot: slot, text: words, cell: says, at: at})
+		}
+	}
+	return out
 }
 
 // sentencesOf parts a description into sentences, of which one may begin with a figure
@@ -144,13 +171,25 @@ func (r *reader) proseFigures(c source, first bool) []source {
 			add(slot, q.Text)
 		}
 	}
-	for _, heat := range r.words.prose.bareHeat {
-		if m := heat.FindStringSubmatch(c.text); m != nil {
-			add("apply", bothEnds.ReplaceAllString(m[1], "$1 to $2"))
-			break
-		}
+	if heat := r.proseHeat(c.text); heat != "" {
+		add("apply", heat)
 	}
 	return out
+}
+
+// proseHeat is the temperature at which a sentence says that a product goes on, "" for none.
+func (r *reader) proseHeat(text string) string {
+	for _, heat := range r.words.prose.bareHeat {
+		if m := heat.FindStringSubmatch(text); m != nil {
+			return bothEnds.ReplaceAllString(m[1], "$1 to $2")
+		}
+	}
+	for _, floor := range r.words.prose.floors {
+		if m := floor.FindStringSubmatch(text); m != nil {
+			return m[1] + " and above"
+		}
+	}
+	return ""
 }
 
 // bothEnds is "between 5 and 35", which is a range.
@@ -202,7 +241,7 @@ func (r *reader) sameAsOther(n *told, other []source) {
 func (r *reader) nameTells(p *Product) {
 	named, said := r.vocab.Describe(p.Tag), r.vocab.Describe(p.Texts[toldSubject])
 	switch {
-	case named.Class == "":
+	case named.Class == "", p.coined && said.Class != "" && named.Class != said.Class: // "Basalt 40" is no stone
 	case named.Class == "primer":
 		if p.Class != "primer" {
 			r.asPrimer(p, p.Texts[toldSubject])

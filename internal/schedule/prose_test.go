@@ -171,3 +171,103 @@ A-2|SBS sheet|concrete|2026-06-02|100 mm`})
 		}
 	}
 }
+
+// clauses tell of products in running text, several to a clause, by names in words and by
+// codes, with their numbers before them or in cells of their own.
+const clauses = `
+FROM THE PROJECT MANUAL, SECTION 07 27 00
+
+(1) Alder 25: self-adhering sheet of rubberized asphalt on polyethylene film, 25 mils. It shall not be applied when the air is below 40 F, nor be left uncovered more than 21 days. Daub 1 or Daub 2.
+(2) Alder 25 L: as (1), low temperature grade, for use between 20 F and 60 F.
+(3) Moss Trim is butyl on polyethylene film, 30 mils; 25 F and above; laps 4 inches; service to 180 F. Daub 1 on wood, none on metal.
+(4) Primers. Daub 1 is rubber in solvent, usable at 15 F and above, and shall be kept off polystyrene. Daub 2 is water-borne, 40 F and above. Both are for Alder sheets.
+5.1 | Sealants. Gun K is a polyether. Gun S is a one-part silicone; it shall not touch Alder sheets.
+5.2 | Joints. Concrete is 14 days old. Sheets lap 2-1/2 inches at sides.`
+
+const clausedWork = `
+Mark|Material|Substrate|Primer|Sealant|Installed|Covered
+A-1|Alder 25|concrete|Daub 1|Gun K|2026-06-01|2026-06-20
+A-2|Alder 25 L|block|Daub 2|Gun K|2026-12-01|2026-12-20
+A-3|Moss Trim|plywood|Daub 1|Gun S|2026-06-02|2026-06-21`
+
+func TestClausesOfASpecification(t *testing.T) {
+	s := readPages(t, page{name: "Clauses", grid: clauses}, page{name: "Walls", grid: clausedWork})
+	if got := len(s.Products); got != 7 {
+		t.Fatalf("%d products, want 7: %+v", got, s.Products)
+	}
+	for _, want := range []struct {
+		tag, family, figure string
+		value               float64
+	}{
+		{"Alder 25", "rubberized-asphalt-membrane", "apply_min_c", 40}, {"Alder 25", "rubberized-asphalt-membrane", "exposure_days", 21},
+		{"Alder 25 L", "rubberized-asphalt-membrane", "apply_min_c", 20}, {"Alder 25 L", "rubberized-asphalt-membrane", "exposure_days", 21},
+		{"Moss Trim", "butyl-flashing-tape", "lap_mm", 4},
+		{"Moss Trim", "butyl-flashing-tape", "apply_min_c", 25}, {"Moss Trim", "butyl-flashing-tape", "service_max_c", 180},
+		{"Daub 1", "solvent-primer", "apply_min_c", 15}, {"Daub 2", "water-primer", "apply_min_c", 40},
+		{"Gun K", "hybrid-sealant", "", 0},
+	} {
+		p := product(t, s, want.tag)
+		f := p.Figures[want.figure]
+		switch got := f.Min; {
+		case p.Family != want.family:
+			t.Errorf("%s is %q, want %q", want.tag, p.Family, want.family)
+		case want.figure == "":
+		case got == nil || strings.HasSuffix(want.figure, "_c") && !near(got, (want.value-32)/1.8) || want.figure == "lap_mm" && !near(got, want.value*25.4) || want.figure == "exposure_days" && *got != want.value:
+			t.Errorf("%s has %s %+v, want %v", want.tag, want.figure, f, want.value)
+		}
+	}
+	if a := product(t, s, "Alder 25").Accepts; len(a) != 1 || strings.Join(a[0].Primers, " ") != "Daub 1 Daub 2" {
+		t.Errorf("Alder 25 takes %+v", a)
+	}
+	for tag, want := range map[string]string{"Daub 2": "Alder 25 L, Alder 25", "Daub 1": "Alder 25 L, Alder 25"} {
+		if got := strings.Join(named(product(t, s, tag).Suits), ", "); got != want {
+			t.Errorf("%s is for %q, want %q", tag, got, want)
+		}
+	}
+	if got := strings.Join(named(product(t, s, "Gun S").KeepOff), ", "); got != "Alder 25 L, Alder 25" {
+		t.Errorf("Gun S keeps off %q", got)
+	}
+	if off := product(t, s, "Daub 1").KeepOff; len(off) != 1 || off[0].Text != "polystyrene" {
+		t.Errorf("Daub 1 keeps off %+v", off)
+	}
+	for _, l := range s.Project.Limits {
+		if l.At.Cell != "B8" {
+			t.Errorf("what a product bears became a limit of the job: %+v", l)
+		}
+	}
+}
+
+// Clauses about the work tell of no product, though they begin with words that the
+// schedule has.
+func TestClausesOfTheWork(t *testing.T) {
+	s := readPages(t, page{name: "Clauses", grid: `
+3.1 Concrete is 14 days old or more, and block 7 days.
+3.2 Plywood: dry, below 19 percent by a meter; nailed at 6 in. at edges.
+3.3 Openings: sill first, then jambs, then head, each lapping the one below.
+3.4 Silicone is for glass, a neutral-cure one, and is tooled.
+3.5 It is mineral wool, 4 inches, that stands outside. Both are rigid boards, 30 days bare at most.`}, page{name: "Walls", grid: `
+Mark|Material|Substrate|Sealant|Installed|Covered|Remarks
+A-1|SBS sheet|concrete|silicone|2026-06-01|2026-06-20|openings first
+A-2|SBS sheet|plywood|silicone|2026-12-01|2026-12-20|it waits`})
+	if len(s.Products) > 0 {
+		t.Errorf("clauses of the work were taken for products: %+v", s.Products)
+	}
+}
+
+// A description that names the stuff of a sheet and the film it lies on is of the sheet; a
+// bead on a film is none.
+func TestSheetToldByItsFilm(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Goes on | Installed
+1 | TM-1 | plywood | 2027-05-03
+2 | TM-2 | polyethylene film | 2027-05-03`}, page{name: "P", grid: `
+Tag | Type | Apply min °F | Max days open
+TM-1 | butyl on a polyethylene film | 25 | 60
+TM-2 | bead of butyl on polyethylene film | 25 | -`})
+	if p := product(t, s, "TM-1"); p.Family != "butyl-flashing-tape" {
+		t.Errorf("TM-1 is %q", p.Family)
+	}
+	if p := product(t, s, "TM-2"); p.Family == "butyl-flashing-tape" {
+		t.Errorf("TM-2 is %q", p.Family)
+	}
+}

@@ -21,6 +21,10 @@ type proseRow struct {
 	words string   // the description beside it
 	says  []source // what that tells
 	known bool     // its name or its description is one of a material
+
+	cell    string // of a product in a clause: the cell of that
+	section string // its title
+	like    string // and the product that it is as, but for what it says
 }
 
 const (
@@ -134,10 +138,25 @@ func (r *reader) dealProse(s *workbook.Sheet, list []proseRow) {
 		}
 		r.sched.Products = append(r.sched.Products, newProduct(p.name, s.Name, p.row))
 		i := len(r.sched.Products) - 1
-		r.lex.addWhole(p.name, i)
+		r.sched.Products[i].section = p.section
+		r.callProse(p, i)
 		r.told = append(r.told, told{product: i, says: withDegrees(p.says, degrees), prose: true})
 		r.cardRows[s.Name] = append(r.cardRows[s.Name], p.row)
 	}
+}
+
+// callProse makes a product known by its name: those of clauses by their maker's too, and
+// by their tags.
+func (r *reader) callProse(p proseRow, index int) {
+	first := firstWords(p.name, 1)
+	switch {
+	case tagShape.MatchString(p.name) && first == p.name:
+		r.lex.add(p.name, index)
+		return
+	case p.cell != "" && first != p.name && len(r.vocab.Find(first)) == 0 && !r.words.prose.Clauses.plain.MatchString(first):
+		r.lex.maker[fold(first)]++
+	}
+	r.lex.addWhole(p.name, index)
 }
 
 // degreesOfProse is the unit of the bare temperatures of a list, by the words of its

@@ -104,6 +104,11 @@ type reader struct {
 	whole        map[string]*workbook.Sheet // sheets that were parted
 	legendBeside [][2]string                // short words and meanings of legends that stood beside a schedule
 
+	stacks []*itemStack // schedules laid out with one row an item
+
+	leftInRow map[At]string    // what remarks say of their rows, beside the products that they describe
+	kin       map[string][]int // products of one name but for its last word, by that name
+
 	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
@@ -184,6 +189,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.yearSaid = r.yearIn(b)
 	r.unitsByName(b)
 	r.glossed = r.glosses(b)
+	r.oneRowEach(b)
 	all, err := r.tables(b)
 	if err != nil {
 		return nil, err
@@ -207,6 +213,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.shortWords(b, all)
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
+	r.knowKin()
 	r.each(all, kindSchedule, r.primersByUse)
 	r.stems = r.tagStems()
 	r.each(all, kindProducts, r.limits)
@@ -225,6 +232,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if len(r.sched.Lines) == 0 {
 		return nil, noTable(b)
 	}
+	r.turnStacksBack()
 	return r.sched, r.crowded()
 }
 
@@ -234,7 +242,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
 		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
-		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{},
+		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}, Letters: []PairLetter{}},
@@ -267,7 +275,9 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)
 		}
 	}
-	r.lex.done()
+	r.each(all, kindSchedule, r.notedKinds)
+	r.describedInRows(schedules)
+	r.lex.done(r.head.begun)
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)
 	}
@@ -280,6 +290,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)
 	r.each(all, kindProducts, r.bedsOfData)
+	r.each(all, kindProducts, r.primersByBed)
 	r.each(all, kindSchedule, r.airUnit)
 	r.each(all, kindSchedule, r.placedSheets)
 	r.each(all, kindSchedule, r.leftmostMark)
@@ -288,6 +299,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.actualDays)
 	r.each(all, kindSchedule, r.otherPlaces)
 	r.each(all, kindSchedule, r.lapsApart)
+	r.each(all, kindSchedule, r.sheetsApart)
 	r.each(all, kindSchedule, r.contradicted)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.dayEnds)
@@ -352,6 +364,9 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		}
 		if blocks := r.tablesOfBlocks(s); len(blocks) > 0 {
 			for _, t := range blocks {
+				if within(schedulesOf(found), t.first) {
+					continue // its row is one of that table already
+				}
 				t.id = tableID(all, s.Name, t)
 				all = append(all, t)
 			}
@@ -363,6 +378,11 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		}
 	}
 	return all, nil
+}
+
+// schedulesOf are those of the tables whose rows are work.
+func schedulesOf(tables []*table) []*table {
+	return slices.DeleteFunc(slices.Clone(tables), func(t *table) bool { return t.kind != kindSchedule })
 }
 
 // tableID is the id of a table, by its heading row; of two in the same rows the later one

@@ -9,6 +9,8 @@ func TestHeldBack(t *testing.T) {
 		"ends 3/4 in. short of the brick face; no metal edge": 19.05,
 		"held 50 mm behind face of veneer":                    50,
 		"EPDM gasket kept 2 in. clear":                        0,
+		"copper drip, tape held 3/4 in back, dams 3 in":       19.05,
+		"stops 20 mm behind the face, stop ends 75 mm":        20,
 		"laps 6 in. over the sheet below":                     0,
 		"stops flush with the brick face":                     0,
 	} {

@@ -103,7 +103,7 @@ type Line struct {
 	Place   string            `json:"place"`
 	Role    string            `json:"role"` // membrane, flashing, primer, sealant, insulation, ..., other
 	Hidden  bool              `json:"hidden"`
-	Turned  bool              `json:"turned,omitempty"` // its properties stand below one another: row is that of the block's heading
+	Turned  bool              `json:"turned,omitempty"` // its cells are in no one row: row is that of the block's heading, or of its first line
 	Struck  bool              `json:"struck"`           // the whole row is struck out or deleted
 	Cells   map[string]string `json:"cells"`            // slot -> cell address
 	Texts   map[string]string `json:"texts"`            // slot -> the author's words
@@ -207,6 +207,7 @@ type Product struct {
 
 	maker   string // the first word of its tag, folded
 	section string // the words that head its rows in the table
+	coined  bool   // its name may be any word: no list has it
 	byRow   bool   // only the chemistry is told: the rest of its row made it a sheet or a sealant
 	home    *table // that it was registered from, nil of a card or note
 }

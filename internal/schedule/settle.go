@@ -128,7 +128,7 @@ func (r *reader) ledByTags(t *table) {
 // nowhere else: "Type" over AB-1 and AB-2 strip, "What is in".
 func (r *reader) kindsInstalled(t *table) {
 	col := t.column("type")
-	if col == 0 || t.has("material", "tag", "specified", "submitted", "layers", "order") > 0 || t.layered() {
+	if col == 0 || t.has("material", "tag", "specified", "submitted", "layers") > 0 || t.column("order") > 0 && !t.layerHeaded() {
 		return
 	}
 	filled, named := 0, 0
@@ -144,6 +144,7 @@ func (r *reader) kindsInstalled(t *table) {
 	if filled == 0 || named*2 < filled {
 		return
 	}
+	t.stacked = t.layered() // "Layer" over what each is of
 	c := &t.cols[slices.Index(t.nums, col)]
 	c.Slot, c.Why = "material", c.Why+", and no other column names what is installed"
 }
@@ -354,10 +355,19 @@ func (r *reader) fillUnknown(t *table) {
 		if slot == "" {
 			slot, why = r.byContent(t, i)
 		}
+		if slot == "" && r.callsItems(t, c) {
+			slot, why = "type", "its heading calls the items, and another column has their marks"
+		}
 		if slot != "" {
 			c.Slot, c.Confidence, c.Why = slot, 0.4, why
 		}
 	}
+}
+
+// callsItems holds for a second column that is headed as a mark is ("Item" beside "Line"),
+// in a table that tells nowhere else what its rows are.
+func (r *reader) callsItems(t *table, c *Column) bool {
+	return t.kind == kindSchedule && t.column("mark") > 0 && t.column("type") == 0 && strings.EqualFold(c.Heading, "item")
 }
 
 // likeRepeated gives a column that is not known the slot that it has under the same

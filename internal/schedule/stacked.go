@@ -11,22 +11,47 @@ func (t *table) layered() bool {
 	if t.stacked {
 		return t.column("order") == 0
 	}
-	for _, c := range t.cols {
-		if c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer") {
-			return t.column("order") == 0
-		}
-	}
-	return false
+	return t.layerHeaded() && t.column("order") == 0
+}
+
+// layerHeaded holds for a table with a column of layers by their names.
+func (t *table) layerHeaded() bool {
+	return slices.ContainsFunc(t.cols, func(c Column) bool {
+		return c.Slot == "type" && slices.Contains(headingWords(c.Heading), "layer")
+	})
 }
 
 // layerRows takes a column of build-ups in which each row tells one layer, while the wall
 // left of it stays the same, for that of the materials.
 func (r *reader) layerRows(t *table) {
-	col := t.column("layers")
-	name := cmp.Or(t.column("group"), t.column("mark"), t.column("type"))
-	if col == 0 || name == 0 || t.column("material") > 0 {
+	col, name := t.column("layers"), 0
+	if col == 0 || t.column("material") > 0 {
 		return
 	}
+	for _, slot := range []string{"group", "mark", "type"} {
+		if wall := t.column(slot); name == 0 && wall > 0 && r.layersRun(t, col, wall) {
+			name = wall
+		}
+	}
+	if name == 0 {
+		return
+	}
+	t.stacked = true
+	for i := range t.cols {
+		switch c := &t.cols[i]; {
+		case t.nums[i] == col:
+			c.Slot, c.Why = "material", c.Why+", and each row is one layer"
+		case t.nums[i] == name:
+			c.Slot, c.Why = "group", c.Why+"; it stays the same while the layers run"
+		case c.Slot == "mark" && t.column("order") == 0:
+			c.Slot, c.Why = "order", c.Why+", and it numbers the layers"
+		}
+	}
+}
+
+// layersRun holds where most rows of a column of build-ups tell one layer each, of the wall
+// that the row above is of too.
+func (r *reader) layersRun(t *table, col, name int) bool {
 	rows, same, lists, last := 0, 0, 0, ""
 	for row := t.first; row <= t.last; row++ {
 		layers, wall := text(t.sheet, row, col), text(t.sheet, row, name)
@@ -42,20 +67,16 @@ func (r *reader) layerRows(t *table) {
 		}
 		last = cmp.Or(wall, last)
 	}
-	if rows < 3 || same*2 < rows || lists*2 > rows {
-		return
-	}
-	t.stacked = true
-	for i := range t.cols {
-		switch c := &t.cols[i]; {
-		case t.nums[i] == col:
-			c.Slot, c.Why = "material", c.Why+", and each row is one layer"
-		case t.nums[i] == name:
-			c.Slot, c.Why = "group", c.Why+"; it stays the same while the layers run"
-		case c.Slot == "mark" && t.column("order") == 0:
-			c.Slot, c.Why = "order", c.Why+", and it numbers the layers"
-		}
-	}
+	return rows >= 3 && same*2 >= rows && lists*2 <= rows
+}
+
+// accessory stands after the number of a row among layers that is none of them.
+const accessory = "a"
+
+// isAccessory holds for a flashing, strip or bead that tells itself what it goes on: it
+// lies at an edge or opening of its wall, and not between the rows above and below.
+func (r *reader) isAccessory(l *Line) bool {
+	return slices.Contains(r.head.accessories, l.Role) && len(l.there("substrate")) > 0
 }
 
 // unstack takes the numbers from rows that were counted as layers and are none: a list

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -608,5 +609,95 @@ No. | Where | Roll | Laid on | Next to it | Laid
 		if len(s.Lines) != 3 || s.Lines[1].Group != titles[1] || s.Lines[2].Group != titles[2] {
 			t.Errorf("%d lines, the second under %q", len(s.Lines), s.Lines[1].Group)
 		}
+	}
+}
+
+// stackedItems is a schedule whose items have two lines each, under a heading of two.
+const stackedItems = `
+No. | Location | Membrane | Applied to | Sealant
+ | | Notes | Installed | Clad by
+1 | west bay | butyl sheet | plywood | silicone
+ | lines 4-6 | keep off the gasket | 2026-05-04 | 2026-06-01
+2 | east bay | SBS sheet | OSB | silicone
+ | | brick on 40 mm ties | 2026-05-05 | 2026-06-02
+
+Level 2 | | | |
+3 | sills | butyl flashing | block | polyether
+ | | | 2026-05-06 | TBD
+4 | heads | butyl flashing | block | polyether
+ | see sketch | | 2026-05-07 | 2026-06-04`
+
+// What stands in the second line of an item is headed by the second line of the heading,
+// and keeps its own address.
+func TestItemsOfTwoLines(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: stackedItems})
+	if got := marks(s); got != "1 2 3 4" {
+		t.Fatalf("lines %q", got)
+	}
+	for i, want := range []struct{ place, sheet, bed, remark, on, cover, cell string }{
+		{"west bay\nlines 4-6", "butyl sheet", "plywood", "keep off the gasket", "2026-05-04", "2026-06-01", "D4"},
+		{"east bay", "SBS sheet", "OSB", "brick on 40 mm ties", "2026-05-05", "2026-06-02", "D6"},
+		{"sills", "butyl flashing", "block", "", "2026-05-06", "", "D10"},
+		{"heads\nsee sketch", "butyl flashing", "block", "", "2026-05-07", "2026-06-04", "D12"},
+	} {
+		l := &s.Lines[i]
+		on := l.Dates["install"]
+		if l.Place != want.place || l.Texts["material"] != want.sheet || l.Texts["substrate"] != want.bed || l.Texts["remark"] != want.remark || on.From != want.on || l.Dates["cover"].From != want.cover {
+			t.Errorf("row %d reads %q, on %+v, cover %+v", l.Row, l.Texts, on, l.Dates["cover"])
+		}
+		if on.At.Cell != want.cell || l.Cells["install"] != want.cell || l.ID != fmt.Sprintf("S!%d", l.Row) || !l.Turned {
+			t.Errorf("%s: installed in %s, cells %v", l.ID, on.At.Cell, l.Cells)
+		}
+	}
+	table := s.Reading.Tables[0]
+	if fmt.Sprint(table.Head, table.First, table.Last) != "[1 2] 3 12" {
+		t.Errorf("the table has its heading in rows %v and runs from %d to %d", table.Head, table.First, table.Last)
+	}
+}
+
+// Three lines of each item, under a heading that leaves out the column of the numbers,
+// which are merged over the lines; and a list of the products below it.
+func TestItemsOfThreeLines(t *testing.T) {
+	s := readPages(t, page{name: "S", merges: []string{"A6:A8", "A9:A11", "A12:A14"}, grid: `
+Register of joints
+
+ | Joint | Sheet | Base | Primer
+ | | Side lap | Air temp. °C | Sealant
+ | | Laid | Covered |
+W-1 | north sill | SBS sheet | block | acrylic primer
+ | | 75 mm | 12 | silicone
+ | | @2026-05-04 | @2026-06-01
+W-2 | south sill | SBS sheet | block | acrylic primer
+ | | 60 mm | 14 | silicone
+ | | @2026-05-05 | @2026-06-02
+W-3 | east sill | SBS sheet | block | acrylic primer
+ | | 65 mm | 9 | polyether
+ | | @2026-05-06 | @2026-06-03`})
+	if len(s.Lines) != 3 {
+		t.Fatalf("%d lines, want 3", len(s.Lines))
+	}
+	l := &s.Lines[2]
+	if l.Row != 12 || l.Texts["sealant"] != "polyether" || l.Cells["sealant"] != "E13" || l.Dates["install"].From != "2026-05-06" || l.Cells["install"] != "C14" {
+		t.Errorf("row %d reads %q from %v", l.Row, l.Texts, l.Cells)
+	}
+	if lap := l.Figures["lap_mm"]; lap.Min == nil || *lap.Min != 65 || lap.At.Cell != "C13" {
+		t.Errorf("lap %+v", lap)
+	}
+}
+
+// Walls of two layers each under a heading of two rows are no such items: what stands
+// in either row is of the same kinds.
+func TestTwoLayersAreNoTwoLines(t *testing.T) {
+	s := readPages(t, page{name: "S", merges: []string{"B1:C1", "D1:E1"}, grid: `
+Wall | Membrane | | Bed | | Installed
+ | Sheet | Lap | Goes on | Primer |
+W1 | SBS sheet | 75 mm | plywood | acrylic primer | @2026-05-04
+ | butyl sheet | 75 mm | SBS sheet | none | @2026-05-05
+W2 | SBS sheet | 75 mm | block | acrylic primer | @2026-05-06
+ | butyl sheet | 75 mm | SBS sheet | none | @2026-05-07
+W3 | SBS sheet | 75 mm | OSB | acrylic primer | @2026-05-08
+ | butyl sheet | 75 mm | SBS sheet | none | @2026-05-09`})
+	if len(s.Lines) != 6 || s.Lines[1].Texts["material"] != "butyl sheet" || s.Lines[1].Turned {
+		t.Errorf("%d lines, the second %q", len(s.Lines), s.Lines[1].Texts)
 	}
 }

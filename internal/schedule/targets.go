@@ -281,7 +281,11 @@ func (r *reader) remarkTargets(p *Product, c source) {
 		if !fine && !not {
 			continue
 		}
-		for _, m := range r.near(p, words) {
+		found := r.near(p, words)
+		if not && !fine && r.ofAnother(p, words, found) {
+			continue
+		}
+		for _, m := range found {
 			if r.stateBarred(words, m) {
 				continue
 			}
@@ -290,6 +294,17 @@ func (r *reader) remarkTargets(p *Product, c source) {
 			p.KeepOff = append(p.KeepOff, tg)
 		}
 	}
+}
+
+// ofAnother holds where what a note bars is barred from a primer that it names before the
+// words for that, and not from the product itself: "solvent primer not on polystyrene" in
+// the row of a sheet.
+func (r *reader) ofAnother(p *Product, words string, found []mention) bool {
+	if p.Class == "primer" || len(found) < 2 {
+		return false
+	}
+	first := found[0]
+	return r.isPrimer(first) && r.words.accept.notOn.MatchString(words[:found[1].start]) && strings.TrimSpace(words[:first.start]) == ""
 }
 
 // remarkStances parts a note where what it says turns: a bracket that bars something bars
@@ -373,8 +388,9 @@ func (r *reader) near(p *Product, text string) []mention {
 
 var shortName = regexp.MustCompile(`\b[A-Z][A-Z0-9]{0,2}\b`)
 
-// longNames writes out the products that a cell calls without the maker it has named
-// before: "Larch W or C; on foam W only".
+// longNames writes out the products that a cell calls without the maker, or the first
+// words of the name, that it has told before: "Larch W or C; on foam W only", "Larch
+// Prime W or C".
 func (r *reader) longNames(text string) string {
 	named := r.lex.findListed(text)
 	makers := []string{}
@@ -382,8 +398,14 @@ func (r *reader) longNames(text string) string {
 		if m.product < 0 {
 			continue
 		}
-		if maker, _, ok := strings.Cut(r.sched.Products[m.product].Tag, " "); ok && !slices.Contains(makers, maker) {
-			makers = append(makers, maker)
+		for first := r.sched.Products[m.product].Tag; ; {
+			at := strings.LastIndexByte(first, ' ')
+			if at < 0 {
+				break
+			}
+			if first = first[:at]; !slices.Contains(makers, first) {
+				makers = append(makers, first)
+			}
 		}
 	}
 	if len(makers) == 0 {

@@ -18,6 +18,7 @@ type told struct {
 	product int
 	says    []source // what each sentence tells, by slot
 	prose   bool     // the product is called by a name in words
+	inRow   bool     // the remarks of a row describe it
 }
 
 // toldOpening is a phrase that opens a sentence of such a note.
@@ -309,7 +310,16 @@ func (r *reader) takenOver(n *told) []source {
 // limitsTold reads the figures and lists of the products of notes.
 func (r *reader) limitsTold() {
 	for _, n := range r.told {
+		if n.prose {
+			r.suitsInProse(&r.sched.Products[n.product], n.says)
+		}
 		for _, c := range n.says {
+			if n.prose && r.listsPrimers(c) {
+				c.slot = "primer"
+			}
+			if !n.prose { // a card cuts names short as a table does
+				c.text = r.namesWritten(c.slot, c.text)
+			}
 			if c.slot != toldSubject && !r.words.isBlank(c.text) {
 				r.productCell(&r.sched.Products[n.product], c)
 			}

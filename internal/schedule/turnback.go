@@ -9,11 +9,18 @@ import (
 	"abut/internal/workbook"
 )
 
+// wayBack leads from a sheet that was laid out anew to the addresses that it has in the
+// workbook.
+type wayBack struct {
+	sheet string
+	was   func(row, col int) (int, int)
+}
+
 // turnBack gives all that was read from an upright sheet the addresses that it has in
 // the workbook. The row of an item is that of the heading of its block, which it shares
 // with the items beside it; what tells them apart is the cell.
 func (u *upright) turnBack(s *Schedule) {
-	ids := map[string]string{}
+	ids, back := map[string]string{}, u.back()
 	for i := range s.Lines {
 		if l := &s.Lines[i]; l.Sheet == u.sheet.Name {
 			ids[l.ID] = u.lineID(l)
@@ -28,17 +35,19 @@ func (u *upright) turnBack(s *Schedule) {
 			}
 		}
 		if l.Sheet == u.sheet.Name {
-			u.line(l, ids[l.ID])
+			l.rename(ids[l.ID])
+			l.Row = u.rowWas(l.Row)
+			back.line(l)
 		}
 	}
 	for i := range s.Products {
 		if p := &s.Products[i]; p.Sheet == u.sheet.Name {
-			u.cells(p.Cells)
+			back.cells(p.Cells)
 			p.Row = u.rowWas(p.Row)
 		}
 	}
-	u.tables(s)
-	u.walk(reflect.ValueOf(s).Elem())
+	u.tables(s, back)
+	back.walk(reflect.ValueOf(s).Elem())
 }
 
 // lineID names a line by the cell that heads its item.
@@ -47,24 +56,34 @@ func (u *upright) lineID(l *Line) string {
 	return strings.Replace(l.ID, fmt.Sprintf("!%d", l.Row), "!"+workbook.Ref(row, col), 1)
 }
 
-func (u *upright) line(l *Line, id string) {
+// back is the way back from the upright sheet.
+func (u *upright) back() wayBack { return wayBack{u.sheet.Name, u.was} }
+
+// rename gives a line and its items another id.
+func (l *Line) rename(id string) {
 	for i := range l.Items {
-		it := &l.Items[i]
-		it.ID = id + strings.TrimPrefix(it.ID, l.ID)
-		if it.Primes != "" {
-			it.Primes = u.cell(it.Primes)
-		}
+		l.Items[i].ID = id + strings.TrimPrefix(l.Items[i].ID, l.ID)
 	}
 	for i := range l.Layers {
 		l.Layers[i].ID = id + strings.TrimPrefix(l.Layers[i].ID, l.ID)
 	}
-	l.ID, l.Row, l.Turned = id, u.rowWas(l.Row), true
-	u.cells(l.Cells)
+	l.ID = id
+}
+
+// line gives the cells of a line their addresses, which are in no one row.
+func (w wayBack) line(l *Line) {
+	for i := range l.Items {
+		if it := &l.Items[i]; it.Primes != "" {
+			it.Primes = w.cell(it.Primes)
+		}
+	}
+	l.Turned = true
+	w.cells(l.Cells)
 }
 
 // tables says of the upright table where its headings and its first and last property
 // stand, and names each property by the cell of its label.
-func (u *upright) tables(s *Schedule) {
+func (u *upright) tables(s *Schedule, back wayBack) {
 	for i := range s.Reading.Tables {
 		t := &s.Reading.Tables[i]
 		if t.Sheet != u.sheet.Name {
@@ -83,7 +102,7 @@ func (u *upright) tables(s *Schedule) {
 			t.Head = append(t.Head, b.rows[0])
 		}
 		for k := range t.Columns {
-			t.Columns[k].Letter = u.cell(t.Columns[k].Letter + strconv.Itoa(u.head))
+			t.Columns[k].Letter = back.cell(t.Columns[k].Letter + strconv.Itoa(u.head))
 		}
 	}
 	for i := range s.Reading.Sheets {
@@ -96,39 +115,39 @@ func (u *upright) tables(s *Schedule) {
 func (u *upright) isOwn(t *Table) bool { return len(t.Head) > 0 && t.Head[0] == u.head }
 
 // walk goes through all that was read and sets right each address.
-func (u *upright) walk(v reflect.Value) {
+func (w wayBack) walk(v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
 		if at, ok := v.Addr().Interface().(*At); ok {
-			u.at(at)
+			w.at(at)
 			return
 		}
 		for i := range v.NumField() {
 			if v.Type().Field(i).IsExported() {
-				u.walk(v.Field(i))
+				w.walk(v.Field(i))
 			}
 		}
 	case reflect.Slice:
 		for i := range v.Len() {
-			u.walk(v.Index(i))
+			w.walk(v.Index(i))
 		}
 	case reflect.Map:
 		for _, key := range v.MapKeys() {
 			one := reflect.New(v.Type().Elem()).Elem()
 			one.Set(v.MapIndex(key))
-			u.walk(one)
+			w.walk(one)
 			v.SetMapIndex(key, one)
 		}
 	}
 }
 
-func (u *upright) at(at *At) {
-	if at.Sheet != u.sheet.Name || at.Row == 0 {
+func (w wayBack) at(at *At) {
+	if at.Sheet != w.sheet || at.Row == 0 {
 		return
 	}
-	at.Row = u.rowWas(at.Row)
+	at.Row, _ = w.was(at.Row, 1)
 	if at.Cell != "" {
-		at.Cell = u.cell(at.Cell)
+		at.Cell = w.cell(at.Cell)
 	}
 }
 
@@ -138,17 +157,17 @@ func (u *upright) rowWas(row int) int {
 	return was
 }
 
-func (u *upright) cells(m map[string]string) {
+func (w wayBack) cells(m map[string]string) {
 	for slot, cell := range m {
-		m[slot] = u.cell(cell)
+		m[slot] = w.cell(cell)
 	}
 }
 
 // cell is the address in the workbook of a cell of the upright sheet.
-func (u *upright) cell(ref string) string {
+func (w wayBack) cell(ref string) string {
 	row, col, ok := workbook.ParseRef([]byte(ref))
 	if !ok {
 		return ref
 	}
-	return workbook.Ref(u.was(row, col))
+	return workbook.Ref(w.was(row, col))
 }

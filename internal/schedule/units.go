@@ -62,6 +62,7 @@ func (r *reader) slotUnit(heading, slot string) string {
 	}
 	words := headingWords(heading)
 	named, other := r.head.naming(s, words), ""
+	named[0] = named[0] || lead.MatchString(heading) && s.unitAt(words[1:]) != "" && slices.Contains(s.words, words[0])
 	for i := range words {
 		unit := s.unitAt(words[i:])
 		if unit != "" && !named[i] {
@@ -71,6 +72,9 @@ func (r *reader) slotUnit(heading, slot string) string {
 	}
 	return other
 }
+
+// lead is the first word of a heading that runs on without a sign: "Perm ng".
+var lead = regexp.MustCompile(`^\s*\pL+ +\pL`)
 
 // naming marks the words of a heading that only name a slot; "US perms" is a unit.
 func (h *headings) naming(s *headingSlot, words []string) map[int]bool {

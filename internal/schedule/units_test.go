@@ -21,6 +21,11 @@ func TestUnitOfHeading(t *testing.T) {
 		"Vapor perm, ng/(Pa·s·m²)":       "ng/(Pa·s·m²)",
 		"Vapour perm (perms)":            "perm",
 		"Water vapor permeance US perms": "perm",
+		"Perms":                          "perm",
+		"Perm ng":                        "ng/(Pa·s·m²)",
+		"Perms ng/(Pa·s·m²)":             "ng/(Pa·s·m²)",
+		"Perms (ng)":                     "perm",
+		"Perms, ng":                      "perm",
 	} {
 		for range 20 { // the units are in no order
 			if got := r.slotUnit(heading, "vapor"); got != want {

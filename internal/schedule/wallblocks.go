@@ -31,6 +31,8 @@ func (r *reader) wallBlocks(s *workbook.Sheet) []wallBlock {
 	for _, row := range s.Rows {
 		first, rest := numberedRow(row)
 		switch head := wallHead.FindStringSubmatch(first + " " + rest); {
+		case isItem(row):
+			flush()
 		case code != "" && row.Number == last+1 && layerNumber(first) == len(layers)+1 && rest != "":
 			layers = append(layers, row)
 		case head != nil:
@@ -50,6 +52,21 @@ func (r *reader) wallBlocks(s *workbook.Sheet) []wallBlock {
 
 // wallHead opens such a block: "W3 | Brick on block", "EX-2: metal panel, offices".
 var wallHead = regexp.MustCompile(`^([A-Z]{1,4}[- ]?\d{1,3}[a-z]?)(?:\s*[:–—-]\s*|\s+)\pL`)
+
+// mostCells is how many cells such a row fills at most: number, material, thickness and a
+// remark. With more of them, or a date, it is an item of a schedule, with cells that are
+// headed.
+const mostCells = 4
+
+func isItem(row workbook.Row) bool {
+	n := 0
+	for c := range filled(row.Cells) {
+		if n++; n > mostCells || c.Kind == workbook.Date {
+			return true
+		}
+	}
+	return false
+}
 
 // numberedRow parts a row into its first cell and the words of the others.
 func numberedRow(row workbook.Row) (first, rest string) {

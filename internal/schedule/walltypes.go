@@ -207,10 +207,11 @@ var bareNumber = regexp.MustCompile(`^0*[1-9]\d*(?:\.\d+)?$|^0\.\d+$`)
 // what is written above them heads it.
 func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 	t := &table{sheet: s, kind: kindSchedule}
+	letters := r.wallLetters(s)
 	for row := 1; row <= s.MaxRow; row++ {
 		code, layers, ok := r.listedWall(s, row)
 		switch {
-		case !ok, slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }):
+		case !ok, lettersOf(text(s, row, code)) != letters, slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }):
 		case t.nums == nil:
 			t.nums, t.first, t.last = []int{code, layers}, row, row
 		case code == t.nums[0] && layers == t.nums[1]:
@@ -234,6 +235,29 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 		{Letter: workbook.ColumnName(t.nums[1]), Heading: over, own: over, Slot: "layers", Confidence: 0.8, Why: "layers stand under it, with a sign between each two"},
 	}
 	return t
+}
+
+// wallLetters are the letters that the most codes of walls begin with on a sheet: notes
+// with numbers of their own ("N4: pans + flashing, end dams") are none of the list.
+func (r *reader) wallLetters(s *workbook.Sheet) string {
+	often, most := map[string]int{}, ""
+	for row := 1; row <= s.MaxRow; row++ {
+		code, layers, ok := r.listedWall(s, row)
+		if !ok {
+			continue
+		}
+		letters := lettersOf(text(s, row, code))
+		often[letters] += strings.Count(layerSigns.ReplaceAllString(text(s, row, layers), "\n"), "\n")
+		if often[letters] > often[most] {
+			most = letters
+		}
+	}
+	return most
+}
+
+// lettersOf are the letters of a code, before its number.
+func lettersOf(code string) string {
+	return strings.ToUpper(strings.TrimRight(strings.TrimSpace(code), "0123456789- abcdefghijklmnopqrstuvwxyz"))
 }
 
 // listedWall finds the code and the layers of a row that tells nothing else.

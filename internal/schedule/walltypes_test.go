@@ -265,3 +265,49 @@ Q2|metal panel|3 mineral wool|SBS sheet|concrete`})
 		t.Errorf("%d lines, the last with layers %q, want %q", len(s.Lines), last.Texts["layers"], want)
 	}
 }
+
+// Numbered layers of a schedule, with primers and dates of their own, are its lines and no
+// list of walls, even where each wall begins with the code of it.
+func TestNumberedItemsAreNoBlocks(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Wall | Layer | Component | Bonded to | Primer | Install
+EX-1 Brick on block | 1 | butyl sheet | block | P-1 | 2026-07-06
+1 | 2 | mineral wool | butyl sheet | none | 2026-07-08
+2 | 3 | brick | - | none | 2026-07-09
+EX-2 Panels on studs | 1 | butyl sheet | plywood | P-1 | 2026-07-10
+1 | 2 | mineral wool | butyl sheet | none | 2026-07-11
+2 | 3 | metal panel | - | none | 2026-07-12`})
+	var rows []int
+	for _, l := range s.Lines {
+		rows = append(rows, l.Row)
+	}
+	if want := []int{2, 3, 4, 5, 6, 7}; !slices.Equal(rows, want) {
+		t.Errorf("lines in rows %v, want %v", rows, want)
+	}
+}
+
+// Numbered notes above a list of walls are none of it, though one names two things with
+// a sign between.
+func TestNotesAboveAListOfWalls(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | concrete | none | brick`}, page{name: "Notes", grid: `
+Rules of the job
+R1 | Sheet laps 3 in.
+R2 | Block + concrete: 28 days old
+R3 | No frost
+
+KEY | out to in
+F1 | stone / 2 in. XPS / SBS sheet / block
+F2 | brick / 3 in. wool / SBS sheet / gypsum board / steel studs`})
+	var marks []string
+	for _, l := range s.Lines {
+		marks = append(marks, l.Mark)
+	}
+	if got := strings.Join(marks, " "); got != "D1 F1 F2" {
+		t.Errorf("lines %s", got)
+	}
+	if len(s.Project.Limits) == 0 {
+		t.Error("the notes state no limit")
+	}
+}

@@ -290,3 +290,36 @@ W8 | SBS sheet | CMU | none | 3 | was to be 2 in laps`})
 		"W5": {"told_lap_mm": none}, "W6": {"told_lap_mm": none}, "W7": {"told_lap_mm": none}, "W8": {"told_lap_mm": none},
 	})
 }
+
+// The hours between coats and before backfill, by product data and by the words of a row.
+func TestWaitsInWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | FL-1 | CMU | none | 2nd coat two hours after the first
+W2 | FL-1 | CMU | none | recoat next day
+W3 | FL-1 | CMU | none | 3 h of drying between showers
+W4 | FL-2 | OSB, meter reads 21 percent | none | 5 h between coats`}, page{name: "P", grid: `
+Tag | Type | Dry thickness, mils | Apply min °F | Max days open | Remarks
+FL-1 | acrylic fluid membrane | 30 | 40 | 90 | Second coat after 16 h. Wait 72 h before backfilling
+FL-2 | acrylic fluid membrane | 30 | 40 | 90 | Recoat within 48 h`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"recoat_h": 2}, "W2": {"recoat_h": none}, "W3": {"recoat_h": none}, "W4": {"recoat_h": 5, "wood_moisture": 0.21},
+	})
+	holdFigures(t, "products", func(tag string) map[string]schedule.Figure { return product(t, s, tag).Figures }, map[string]map[string]float64{
+		"FL-1": {"recoat_h": 16, "backfill_wait_h": 72}, "FL-2": {"recoat_h": none, "backfill_wait_h": none},
+	})
+}
+
+// What is submitted for a row may stand in one column for all, each figure known by its unit.
+func TestSubmittedFigures(t *testing.T) {
+	for _, heading := range []string{"Values submitted", "Data sheet value", "Submitted ratings", "Fire rating"} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | "+heading+` | Install
+W1 | acrylic self-adhered sheet | glass-mat gypsum | none | 40 ng/(Pa·s·m²) | 2027-05-03
+W2 | acrylic self-adhered sheet | glass-mat gypsum | none | RSI 2.1 | 2027-05-04
+W3 | acrylic self-adhered sheet | glass-mat gypsum | none | 1 h | 2027-05-05`)
+		want := map[bool]float64{true: 40, false: none}[heading != "Fire rating"]
+		holdFigures(t, heading, func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+			"W1": {"vapor_ng": want}, "W2": {"vapor_ng": none}, "W3": {"vapor_ng": none},
+		})
+	}
+}

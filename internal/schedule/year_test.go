@@ -80,3 +80,47 @@ Mark | Membrane | Substrate | Installed | Covered
 		t.Errorf("two parts of the work have one day: %+v", d)
 	}
 }
+
+// The year of the weeks that a programme counts may be told of the weeks; a week that is
+// dated, or that is told with a month, tells no year of the others.
+func TestYearOfWeeks(t *testing.T) {
+	const rows = `
+Mark | Membrane | Substrate | Installed | Covered
+1 | butyl sheet | plywood | wk 14 | wk 19
+2 | butyl sheet | plywood | wk 50 | wk 3`
+	for _, title := range []string{"Week numbers are ISO weeks of 2026", "Weeks: calendar 2026, other years written out", "CW 2026"} {
+		s := read(t, title+" | | | | "+rows)
+		for mark, want := range map[string]string{"1": "2026-03-30 2026-05-04", "2": "2026-12-07 2027-01-18"} {
+			d := line(t, s, mark).Dates
+			if got := d["install"].From + " " + d["cover"].From; got != want {
+				t.Errorf("%s, %s: %s, want %s", title, mark, got, want)
+			}
+		}
+	}
+	for _, title := range []string{"Updated last week, Feb 2026", "Weeks after 4 March 2026", "wk of 2026-03-02"} {
+		if d := line(t, read(t, title+" | | | | "+rows), "1").Dates["install"]; d.From != "" {
+			t.Errorf("%s: the year of %s is a guess", title, d.From)
+		}
+	}
+}
+
+// A buyer's column of deliveries tells when the material is there; one of lead times
+// tells no day.
+func TestDeliveryColumn(t *testing.T) {
+	for head, cell := range map[string]string{"Del'y": "June 7", "Delivery": "wk 23"} {
+		s := read(t, `All dates 2027 | | | |
+Mark | Membrane | Substrate | `+head+` | Installed
+1 | butyl sheet | plywood | `+cell+` | May 10
+2 | butyl sheet | plywood | wk 17 | May 11`)
+		if d := line(t, s, "1").Dates["delivered"]; d.From != "2027-06-07" {
+			t.Errorf("%s: %+v", head, d)
+		}
+	}
+	s := read(t, `All dates 2027 | | | |
+Mark | Membrane | Substrate | Delivery | Installed
+1 | butyl sheet | plywood | 6 wks | May 10
+2 | butyl sheet | plywood | ex stock | May 11`)
+	if d, ok := line(t, s, "1").Dates["delivered"]; ok {
+		t.Errorf("a lead time is no day: %+v", d)
+	}
+}

@@ -146,3 +146,18 @@ test_sheet_stuck_onto_a_cured_strip if _strip_found("touches", {"upper": "a"}) =
 test_strip_over_the_face_of_a_sheet_is_a_question if _strip_found("touches", {"upper": "b"}) == {"note"}
 
 test_strip_beside_a_sheet_is_a_question if _strip_found("touches", {}) == {"note"}
+
+# A row that says itself that it has no letter makes a lapse of the question too; one that says nothing does not.
+test_no_letter_in_the_row[name] if {
+	some name, case in {
+		"none": {"signals": [{"id": "letter_on_file", "no": true, "text": "no letter", "slot": "remark"}], "want": "warning"},
+		"at hand": {"signals": [{"id": "letter_on_file", "no": false, "text": "letter", "slot": "remark"}], "want": "note"},
+		"unsaid": {"signals": [], "want": "note"},
+	}
+	doc := bench.document([bench.contact(_asphalt, _strip_bead, {})], [])
+	lines := [object.union(line, {"signals": case.signals}) | some line in doc.lines]
+	found := no_bond.findings with input as object.union(doc, {"lines": lines})
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+	{f.severity | some f in found} == {case.want}
+}

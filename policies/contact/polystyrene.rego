@@ -16,6 +16,8 @@
 #   example: "material: XPS board; touches: cutback mastic dabs"
 package contact.polystyrene
 
+import data.lib.facts
+import data.lib.finding
 import data.lib.hit
 import data.lib.naming
 import data.lib.told
@@ -24,4 +26,23 @@ findings contains hit.tell(v, _message(v.contact)) if some v in told.under("poly
 
 _message(contact) := hit.touch(contact, naming.plain(ends.other), naming.noun(ends.one, "polystyrene")) if {
 	ends := hit.ends(contact, ["polystyrene"])
+}
+
+# Board that goes into a hot membrane before it has cooled.
+findings contains finding.at_with(line, [foam.slot, "material"], message, {"facts": [foam.id]}) if {
+	some line in facts.live_lines
+	sheet := facts.main_items(line)[0]
+	facts.has_key(sheet, data.contact.judging.hot.keys)
+	foam := [item | some item in line.items; facts.is_there(item); "polystyrene" in item.keys][0]
+	said := [clause |
+		some text in line.texts
+		some clause in regex.split(`;`, text)
+		regex.match(data.contact.judging.hot.words, lower(clause))
+		not regex.match(data.contact.judging.hot.unless, lower(clause))
+	][0]
+	message := naming.say("%s goes into %s while that is hot (\"%s\"), and softens at about 165 °F (74 °C)", [
+		naming.plain(foam),
+		sheet.text,
+		trim_space(said),
+	])
 }

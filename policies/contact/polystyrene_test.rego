@@ -61,3 +61,24 @@ test_silent[name] if {
 	}
 	count(_found([contact])) == 0
 }
+
+_hot(words, keys) := found if {
+	sheet := bench.item("material", "HR-1", "hot-rubberized-asphalt-waterproofing", "membrane", keys)
+	foam := bench.item("touches", "EPS", "eps", "insulation", ["polystyrene"])
+	line := bench.line("W!12", 12, {"role": "membrane", "items": [sheet, foam], "texts": {"touches": words}})
+	found := polystyrene.findings with input as object.union(bench.document([], []), {"lines": [line]})
+}
+
+test_foam_into_the_hot_membrane if {
+	some words in ["EPS laid into the hot rubber", "EPS set before the membrane cools"]
+	count(_hot(words, ["hot-applied"])) == 1
+}
+
+test_foam_on_the_cold_membrane[name] if {
+	some name, case in {
+		"cooled": ["EPS laid once the hot rubber has cooled", ["hot-applied"]],
+		"nothing of heat": ["EPS over the board", ["hot-applied"]],
+		"a cold coat": ["EPS laid into the hot rubber", ["asphaltic"]],
+	}
+	count(_hot(case[0], case[1])) == 0
+}

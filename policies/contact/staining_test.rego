@@ -76,3 +76,23 @@ test_stone_is_a_question if _tried([]) == {"note"}
 test_tried_stone_is_a_question if {
 	_tried([{"id": "not_tried", "no": true, "text": "trial passed", "slot": "remark"}]) == {"note"}
 }
+
+# Data that takes the stone, with a primer, answers for the bond and not for the stain.
+_taken(signals) := {f.severity |
+	takes := {
+		"text": "stone", "keys": ["stone"], "products": [], "except": false, "at": {"sheet": "P", "row": 5, "cell": "I5"},
+		"primer": "listed", "primers": ["P-1"], "only": false,
+	}
+	doc := object.union(_doc(signals), {
+		"products": [bench.product("S-1", {"accepts": [takes]})],
+		"contacts": [bench.contact(object.union(_silicone, {"product": "S-1"}), _marble, {})],
+	})
+	some f in staining.findings with input as doc
+		with data.knowledge.pairs as _asked_rows
+		with data.knowledge.separators as []
+}
+
+test_untried_stone_that_the_data_takes if {
+	_taken([{"id": "not_tried", "no": false, "text": "no stain trial", "slot": "remark"}]) == {"warning"}
+	_taken([]) == set()
+}

@@ -24,21 +24,48 @@ findings contains finding.at_with(line, cells, message, {"related": [related]}) 
 	some line in facts.live_lines
 	product := facts.product_of(facts.main_items(line)[0])
 	not product.repeats
-	some kind, apart in data.data.contradict.kinds
+	differing := [kind | some kind, _ in data.data.contradict.kinds; _is_other(line, product, kind)]
+	some i, kind in differing
 	own := line.figures[kind]
 	told := product.figures[kind]
-	measure.is_sound(own)
-	measure.is_sound(told)
-	_differ(measure.low(own), measure.low(told), apart)
-	not _is_stricter(kind, measure.low(own), measure.low(told))
+	not _is_told(line, differing, i)
 	cells := array.concat(["material"], measure.cell(own, kind))
 	message := sprintf("the row says %s %s, but the data of %s says %s", [
-		data.lib.measures.names[kind],
+		_name(line, kind),
 		_said(own),
 		product.tag,
 		_said(told),
 	])
 	related := finding.related_product(product, measure.cell(told, kind), "its data")
+}
+
+# Both ends of a range may differ, and are one mistake of one cell.
+_is_told(line, differing, i) if {
+	some earlier, kind in differing
+	earlier < i
+	_range(line, kind) == _range(line, differing[i])
+}
+
+_name(line, kind) := _range(line, kind).name
+
+_name(line, kind) := data.lib.measures.names[kind] if not _range(line, kind)
+
+# _range is the range whose two ends one cell of the row tells.
+_range(line, kind) := [range |
+	some range in data.data.contradict.ranges
+	kind in range.of
+	cells := {line.figures[end].at.cell | some end in range.of}
+	count(cells) == 1
+	every end in range.of { line.figures[end].at.cell in cells }
+][0]
+
+_is_other(line, product, kind) if {
+	own := line.figures[kind]
+	told := product.figures[kind]
+	measure.is_sound(own)
+	measure.is_sound(told)
+	_differ(measure.low(own), measure.low(told), data.data.contradict.kinds[kind])
+	not _is_stricter(kind, measure.low(own), measure.low(told))
 }
 
 _differ(a, b, apart) if abs(a - b) > max([apart, abs(b) * data.data.contradict.share])

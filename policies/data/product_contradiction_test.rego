@@ -38,3 +38,18 @@ test_silent[name] if {
 	}
 	count(_found(case.row, case.told)) == 0
 }
+
+# The range of a cell is told once, with both its ends.
+test_range_in_one_cell if {
+	at := {"sheet": "W", "row": 12, "cell": "M12"}
+	own := {"figures": {
+		"apply_min_c": object.union(desk.figure(-12.2, "10-70", "°F"), {"at": at}),
+		"apply_max_c": object.union(desk.figure(21.1, "10-70", "°F"), {"at": at}),
+	}}
+	told := {"figures": {
+		"apply_min_c": desk.figure(4.44, "40-120", "°F"),
+		"apply_max_c": desk.figure(48.9, "40-120", "°F"),
+	}}
+	messages := {f.message | some f in _found(own, told)}
+	messages == {"the row says installation temperature 10-70 °F, but the data of FM-1 says 40-120 °F"}
+}

@@ -44,3 +44,7 @@ test_silent[name] if {
 test_a_day_over if {
 	count(_found(31, 60, _note)) == 1
 }
+
+test_note_that_gives_way if {
+	count(_found(50, 60, object.union(_note, {"text": "30 days in the sun, except where the makers' data allows more"}))) == 0
+}

@@ -74,7 +74,15 @@ _own_letters(line) := [to_number(said[1]) |
 # noted is the lowest limit of the project's notes.
 noted(row) := limits.lowest_max(_noted(row))
 
-_noted(row) := limits.limits_for("exposure_days", row.line, row.item.keys, row.line.role)
+_noted(row) := [limit |
+	some limit in limits.limits_for("exposure_days", row.line, row.item.keys, row.line.role)
+	not _gives_way(row, limit)
+]
+
+_gives_way(row, limit) if {
+	limits.yields(limit)
+	stated.figure(row.line, "exposure_days")
+}
 
 # usual is what sheets of the kind usually may, where neither row, data nor notes give a limit.
 usual(row) := [kind | some kind in data.exposure.usual.list; facts.has_key(row.item, kind.keys)][0] if {

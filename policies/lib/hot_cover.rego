@@ -82,10 +82,15 @@ _in_cells(line, color) := [{"text": text, "slot": signal.slot} |
 	some signal in line.signals
 	signal.id == color
 	not signal.no
-	not signal.slot in data.temperature.service.not_over
 	text := line.texts[signal.slot]
+	_is_over(signal.slot, text)
 	_names_cover(text)
 ]
+
+_is_over(slot, _) if not slot in data.temperature.service.not_over
+
+# A group names what the wall is clad with; one that is named by what lies over it says so.
+_is_over("group", text) if regex.match(data.temperature.service.under_words, lower(text))
 
 _names_cover(text) if regex.match(data.temperature.service.metal_words, lower(text))
 

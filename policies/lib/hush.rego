@@ -49,11 +49,18 @@ telling_rows := (({contact.line | some contact in _apart} | {line.id |
 	some line in facts.live_lines
 	some signal in data.contact.judging.evidence.signals
 	facts.said(line, signal)
-}) | _primed_rows) | {line.id |
+}) | (_primed_rows | _unlettered_rows)) | {line.id |
 	some line in facts.live_lines
 	some lapse in data.contact.judging.lapses
 	some signal in lapse.signals
 	facts.said(line, signal)
+}
+
+# A row that says itself that it has no letter.
+_unlettered_rows := {line.id |
+	some line in facts.live_lines
+	some signal in data.contact.judging.no_letter.signals
+	facts.denied(line, signal)
 }
 
 # What primes a bead may let it hold where it would not.

@@ -228,6 +228,30 @@ _is_inside(line, item) if {
 	_may_get_cold(line)
 }
 
+# The column of the film is that of the inner side, and the row tells of insulation between the members.
+_is_inside(line, item) if {
+	item.slot == "behind"
+	not _is_separator(item)
+	_is_lined(line)
+}
+
+_is_lined(line) if {
+	line.table in _inner_columns
+	some wool in line.items
+	facts.is_there(wool)
+	wool.family in data.vapor.barriers.cavity_families
+	regex.match(data.vapor.barriers.between_words, lower(wool.clause))
+	not facts.said(line, "studs_empty")
+	_may_get_cold(line)
+}
+
+_inner_columns := {table.id |
+	some table in input.reading.tables
+	some column in table.columns
+	column.slot == "behind"
+	regex.match(data.vapor.barriers.inner_heads, lower(column.heading))
+}
+
 # Insulation outside may keep the sheet warm; a note of the project may bar a second barrier all the same.
 _may_get_cold(_) if facts.project_said("one_tight_layer")
 
@@ -250,6 +274,8 @@ _is_separator(item) if {
 _is_closed_in(line, _) if facts.said(line, "studs_filled")
 
 _is_closed_in(line, _) if _is_on_filled_studs(line)
+
+_is_closed_in(line, _) if _is_lined(line)
 
 # Where the notes bar a second barrier, a film that the row tells on the room side is one, whatever the studs hold.
 _is_closed_in(line, _) if {

@@ -26,17 +26,27 @@ of(contact, found) := "none" if {
 } else := "warning" if {
 	found.row.severity == "error"
 } else := "warning" if {
-	_is_lapse(contact, found.row)
+	is_lapse(contact, found.row)
 } else := "note"
 
-# The row says itself that it left out what would answer the question.
-_is_lapse(contact, row) if {
+# is_lapse holds where the row says itself that it left out what would answer the question.
+is_lapse(contact, row) if {
 	contact.kind == "direct"
 	some lapse in data.contact.judging.lapses
 	row.mechanism in lapse.mechanisms
 	_is_of_classes(contact, lapse.classes)
 	some signal in lapse.signals
 	_tells(contact, signal)
+}
+
+# It says itself that it has no letter for the bead that it lays straight on a sheet.
+_is_lapse(contact, _) if {
+	contact.kind == "direct"
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.class in data.contact.judging.no_letter.beads
+	sheet.class in data.contact.judging.no_letter.sheets
+	some signal in data.contact.judging.no_letter.signals
+	facts.denied(facts.lines_by_id[contact.line], signal)
 }
 
 _is_of_classes(_, classes) if count(classes) == 0

@@ -103,6 +103,9 @@ highest_min(limits) := limit if {
 	limit := [l | some l in limits; l.min == bound][0]
 }
 
+# yields: the note itself lets the product's own data count before its figure.
+yields(limit) if regex.match(data.lib.scope.yields, lower(limit.text))
+
 # in_scope: every word of the scope, or of one part of a list ("walls and roofs"), stands in the line's mark, group,
 # place, section, words of what was specified, wall type, role or signals, or in the name of its material. Flat and
 # upright hold by what the row works on.
@@ -166,9 +169,11 @@ _line_words(line) := union({words |
 	words := _words(text)
 })
 
-# _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them.
-_one_thing(text) := "" if {
+# _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them, but in
+# the wall whose code it begins with ("W4 Panel on studs, gables and dormers").
+_one_thing(text) := concat("", [m[1] | some m in codes]) if {
 	regex.match(`[+&]|\band\b`, lower(text))
+	codes := regex.find_all_string_submatch_n(data.lib.scope.leading_code, text, 1)
 } else := text
 
 # _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.

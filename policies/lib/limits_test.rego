@@ -242,3 +242,16 @@ test_asked_of_fluids if {
 	}
 	held == {"fluid-applied-acrylic-air-barrier", "liquid-flashing"}
 }
+
+# A heading over rows that names several things puts them in the wall whose code it begins with.
+test_scope_of_a_heading_with_a_code[name] if {
+	some name, case in {
+		"code first": ["EW-4 PANEL ON STUDS (gables and dormers)", 1],
+		"code and dash": ["EW-4 – Panel, north and south", 1],
+		"two codes": ["EW-4 and EW-5", 0],
+		"no code": ["Panel and EW-4", 0],
+		"another code": ["EW-6 Panel, gables and dormers", 0],
+	}
+	row := object.union(_line, {"items": [], "mark": "a", "place": "", "group": case[0]})
+	count([1 | limits.in_scope("ew-4", row)]) == case[1]
+}

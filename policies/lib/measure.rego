@@ -33,10 +33,16 @@ _has_value(figure) if figure.max != null
 # written(0.1016, "air", figure) writes a value in the unit of the figure's words: "0.02 cfm/ft²".
 written(value, "temperature", figure) := words.temperature(value, unit_words(figure))
 
-written(value, kind, figure) := sprintf("%s %s", [number(value / unit.size), unit.unit]) if {
+written(value, kind, figure) := sprintf("%s %s", [number(_soft(value / unit.size, unit)), unit.unit]) if {
 	kind != "temperature"
 	unit := unit_of(kind, figure)
 }
+
+_soft(x, unit) := near if {
+	near := round(x / unit.soft.step) * unit.soft.step
+	near > 0
+	abs(x - near) <= near * unit.soft.share
+} else := x
 
 # beside writes a limit in the unit of the figure that is held against it, where its own words have that unit too:
 # "75 mm (3 in)" is 75 mm to a row in millimeters.

@@ -13,6 +13,8 @@ test_written[want] if {
 		"0.1016 L/(s·m²)": {"value": 0.1016, "kind": "air", "text": "0.1"},
 		"40 mil": {"value": 1.016, "kind": "length", "text": "40 mil (1.0 mm)"},
 		"1.02 mm": {"value": 1.016, "kind": "length", "text": "1,0"},
+		"2 in": {"value": 50, "kind": "length", "text": "1 1/2 in."},
+		"2.2 in": {"value": 56, "kind": "length", "text": "1 1/2 in."},
 		"16 perm": {"value": 915.416, "kind": "vapor", "text": "16 perms"},
 		"40 °F": {"value": 4.4444, "kind": "temperature", "text": "40 F"},
 	}

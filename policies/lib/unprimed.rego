@@ -17,7 +17,7 @@ import data.lib.words
 # findings lists the findings for one chemistry.
 findings(chemistry) := [finding.at_with(line, ["material", "substrate", "primer"], message, {"severity": severity}) |
 	some line in sheet.lines
-	primer.state(line) in {"none", "blank"}
+	_is_without(line)
 	beds := [bed |
 		some bed in sheet.beds_of(line)
 		bed.chemistry == chemistry
@@ -28,8 +28,17 @@ findings(chemistry) := [finding.at_with(line, ["material", "substrate", "primer"
 	severity := _severity(line, chemistry)
 ]
 
+_is_without(line) if primer.state(line) in {"none", "blank"}
+
+# "TBD": nobody has named one yet.
+_is_without(line) if _is_undecided(line)
+
+_is_undecided(line) if regex.match(data.pairing.primer.undecided, lower(trim_space(object.get(line.texts, "primer", ""))))
+
 _severity(line, chemistry) := "note" if {
 	facts.said(line, "primer_ok_without")
+} else := "warning" if {
+	_is_undecided(line)
 } else := "error" if {
 	chemistry == "asphaltic"
 	primer.state(line) == "none"

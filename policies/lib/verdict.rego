@@ -60,6 +60,7 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 } else := _fine(contact, _allowed(said)) if {
 	said := product_says.heard(contact)
 	said.word == "allows"
+	not _is_left_out(contact, said)
 } else := _settled(contact) if {
 	settled.pair(contact)
 } else := v if {
@@ -76,6 +77,13 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 	_is_unlettered(contact)
 	v := _verdict(contact, "no_letter", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
 } else := _by_rows(contact)
+
+# Data that takes a bed, with its primer, answers for the bond; what the row says it did not try is open still.
+_is_left_out(contact, said) if {
+	not said.target.letter
+	some one in rows.best(contact)
+	level.is_lapse(contact, one.row)
+}
 
 _allowed(said) := "a letter on file names both" if said.target.letter
 

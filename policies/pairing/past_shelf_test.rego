@@ -42,3 +42,27 @@ test_silent[name] if {
 	}
 	count(_found("pails out of date", more)) == 0
 }
+
+# Rolls told by the month in which they were made.
+_march := {"from": "2025-03-01", "to": "2025-03-31", "text": "Mar 2025", "at": {"sheet": "W", "row": 12, "cell": "R12"}}
+
+_made(days, life) := found if {
+	row := desk.row(12, "FM-1", {
+		"role": "membrane",
+		"dates": {"made": _march},
+		"figures": {"shelf_months": desk.figure(life, sprintf("%d months", [life]), "months")},
+		"spans": {"stock_days": {"min": days, "max": days, "last": days, "from": "2025-03-01", "to": "2026-06-01"}},
+	})
+	found := past_shelf.findings with input as desk.document([row], [], [])
+}
+
+test_shelf_life_run_out if {
+	some f in _made(430, 12)
+	endswith(f.message, "goes on 430 days or more after it was made; its shelf life is 12 months")
+	"R12" in f.cells
+}
+
+test_shelf_life_left if {
+	count(_made(372, 12)) == 0
+	count(_made(430, 18)) == 0
+}

@@ -52,3 +52,14 @@ test_silent[name] if {
 	}
 	count(_found(case.items, _none, case.products)) == 0
 }
+
+# A primer that is still to be named is no primer; one left to the maker's words is another matter.
+test_undecided[cell] if {
+	some cell, want in {
+		"TBD": {"warning"},
+		"To be advised": {"warning"},
+		"per maker": set(),
+	}
+	row := {"texts": {"primer": cell}, "signals": [bench.said("unknown", cell)]}
+	{f.severity | some f in _found([bench.sbs, bench.block], row, [])} == want
+}

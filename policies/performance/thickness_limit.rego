@@ -43,10 +43,17 @@ _hits := [{"key": _key(line, thickness), "line": line, "thick": thickness, "limi
 	asked := _nearest([limit |
 		some limit in limits.limits_for("thickness_mm", line, thickness.item.keys, line.role)
 		not _is_of_others(limit, thickness.item)
+		not _gives_way(limit, thickness.item)
 	])
 	limit := limits.highest_min(asked)
 	thick.under(thickness.mm, limit.min)
 ]
+
+# Whether the row keeps to the data of its product is told by another rule.
+_gives_way(limit, item) if {
+	limits.yields(limit)
+	facts.product_of(item).figures.thickness_mm.min > 0
+}
 
 # What the notes ask of the material by name counts before what they ask of a place and of all that is there.
 # "Fluids 90 mil dry" asks nothing of a sheet, and "self-adhered 40 mil" nothing of a fluid.
@@ -59,6 +66,13 @@ _is_of_others(limit, item) if {
 	regex.match(data.performance.thickness.film.stuck, lower(limit.text))
 	not _asks_films(limit)
 	thick.is_film(item)
+}
+
+# "Air barrier sheets 40 mil" asks nothing of a flashing tape.
+_is_of_others(limit, item) if {
+	item.class == "tape"
+	regex.match(data.performance.thickness.walls, lower(limit.text))
+	not regex.match(data.performance.thickness.strips, lower(limit.text))
 }
 
 _asks_films(limit) if regex.match(data.performance.thickness.film.asked, lower(limit.text))

@@ -89,3 +89,24 @@ test_by_name_before_by_place if {
 	count(_found([row], sheet, [_note, here])) == 0
 	count(_found([row], sheet, [here])) == 1
 }
+
+# What is asked of the sheets of the walls is not asked of tapes, unless they are named.
+test_walls_alone[text] if {
+	some text, n in {
+		"Air/vapor barrier membranes 40 mil": 0,
+		"field sheets of 40 mil": 0,
+		"wall membranes and strips 40 mil": 1,
+		"Membranes 40 mil": 1,
+	}
+	asked := desk.limit("thickness_mm", 1.016, null, {"text": text})
+	row := desk.row(12, "R-08", {})
+	items := [object.union(item, {"class": "tape"}) | some item in row.items]
+	count(_found([object.union(row, {"items": items})], _thin, [asked])) == n
+}
+
+# A note that gives way to the data leaves a product whose data has a thickness to it.
+test_note_that_gives_way if {
+	asked := object.union(_note, {"text": "Sheets 1 mm or more, unless the legend says less"})
+	count(_found([desk.row(12, "R-08", {})], _thin, [asked])) == 0
+	count(_found([desk.row(12, "R-08", {})], _thin, [_note])) == 1
+}

@@ -3,7 +3,8 @@
 # description: |
 #   The material goes on before its submittal is back or approved. If the review changes the product, what is on the
 #   wall comes off again, with the face it stuck to. A date of return counts where the log also tells when the
-#   submittal was sent. It does not apply to the same day, nor to a cell that is still empty.
+#   submittal was sent. A mock-up that comes after the work is no better: what it shows is built already. It does not
+#   apply to the same day, to a cell that is still empty, nor to the row of the mock-up itself.
 # custom:
 #   id: sequence-approved-later
 #   topic: sequence
@@ -30,6 +31,26 @@ findings contains finding.at(line, ["install", back], message) if {
 		_verbs[back],
 		turn.told(line, back),
 	])
+}
+
+# The mock-up of the work comes after its end: it can teach the work nothing.
+findings contains finding.at(line, ["install", line.dates.mockup.at.cell], message) if {
+	some line in facts.live_lines
+	_end(line) < line.dates.mockup.from
+	not regex.match(data.sequence.mockup.own, lower(concat(" ", [line.place, line.group, line.mark])))
+	message := naming.say("%s goes on %s, before its mock-up on %s", [
+		_name(line),
+		turn.told(line, "install"),
+		turn.told(line, "mockup"),
+	])
+}
+
+_end(line) := line.dates.finish.from if {
+	line.dates.finish.from != ""
+} else := line.dates.install.to if {
+	line.dates.install.to != ""
+} else := line.dates.install.from if {
+	line.dates.install.from != ""
 }
 
 _back(line) := "approved" if {

@@ -3,7 +3,7 @@ package sequence.approved_later_test
 import data.lib.season_bench_test as bench
 import data.sequence.approved_later
 
-_cells := {"install": "K12", "sent": "R12", "returned": "S12", "approved": "T12"}
+_cells := {"install": "K12", "sent": "R12", "returned": "S12", "approved": "T12", "mockup": "U12"}
 
 _found(dates, more) := found if {
 	days := {slot: bench.day(day, day, _cells[slot]) | some slot, day in dates}
@@ -41,4 +41,15 @@ test_silent[name] if {
 		"struck": [{"install": "2027-05-03", "approved": "2027-05-20"}, {"struck": true}],
 	}
 	count(_found(case[0], case[1])) == 0
+}
+
+test_mockup_after_the_work if {
+	found := _found({"install": "2027-05-03", "mockup": "2027-05-20"}, {})
+	{f.message | some f in found} == {concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) goes on 3 May 2027,",
+		"before its mock-up on 20 May 2027",
+	])}
+	count(_found({"install": "2027-05-03", "mockup": "2027-05-03"}, {})) == 0
+	count(_found({"install": "2027-05-03", "mockup": "2027-04-20"}, {})) == 0
+	count(_found({"install": "2027-05-03", "mockup": "2027-05-20"}, {"place": "Mock-up, north"})) == 0
 }

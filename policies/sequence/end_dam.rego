@@ -3,7 +3,8 @@
 # description: |
 #   A flashing that stops without an end dam pours its water into the wall beside the opening; after two winters
 #   there is a damp patch and white salts at each jamb. Turn the ends up into a joint. Told where the row says
-#   that there are none. It does not apply to rows that do not speak of end dams at all, as most do not.
+#   that there are none. It does not apply to rows that do not speak of end dams at all, as most do not, nor where
+#   the ends are told to run into closed corners or soldered boxes, which do the work of dams.
 # custom:
 #   id: sequence-end-dam
 #   topic: sequence
@@ -24,6 +25,7 @@ findings contains finding.at(line, ["material", "tag", said.slot, said.at.cell],
 	some line in facts.live_lines
 	_dams(line)
 	facts.denied(line, "end_dam")
+	not facts.denied(line, "ends_open")
 	said := [s | some s in line.signals; s.id == "end_dam"; s.no][0]
 	item := facts.main_items(line)[0]
 	message := naming.say("%s ends without end dams (%s)", [naming.plain(item), words.quoted(said.text)])

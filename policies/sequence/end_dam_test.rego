@@ -74,6 +74,7 @@ test_silent[name] if {
 		"a stroke": {"texts": {"end_dam": "-"}},
 		"answered yes": {"texts": {"end_dam": "Y"}},
 		"nothing said": {},
+		"ends that close in another way": {"signals": [_none, bench.denial("ends_open", "remark", "into a closed corner")]},
 		"struck": {"signals": [_none], "struck": true},
 		"no sheet": {"signals": [_none], "role": "sealant"},
 	}

@@ -5,7 +5,8 @@
 #   within two years and is the first place to let water through. The highest figure that the notes state for the
 #   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
 #   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
-#   for 2 in. A lap that a remark tells counts beside that of the column.
+#   for 2 in and 100 mm for 4 in. A lap that a remark tells counts beside that of the column, and a note that gives
+#   way to the data of the product does so.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence
@@ -56,7 +57,7 @@ _short(line, kind) := {
 	measure.low(lap) > 0
 	not _may_be_of_another(line, kind)
 	need := _need(line, _lapped(line), kind)
-	measure.low(lap) < need.mm - data.sequence.lap.tolerance_mm
+	measure.low(lap) < need.mm - _tolerance(need.mm)
 	says := sprintf("%s%s; %s %s", [
 		measure.as_said("length", lap),
 		{"lap_mm": "", "end_lap_mm": " at its ends", "told_lap_mm": " by the words of the row"}[kind],
@@ -64,6 +65,9 @@ _short(line, kind) := {
 		measure.beside(need.mm, "length", need.like, lap),
 	])
 }
+
+# An inch is taken for 25 mm, so that what is missing grows with the lap.
+_tolerance(mm) := max([data.sequence.lap.tolerance_mm, mm * data.sequence.lap.tolerance_share])
 
 _is_same_note(short, i) if {
 	some earlier, one in short
@@ -90,13 +94,17 @@ _lapped(line) := least[0] if {
 # The ends of a sheet have a figure of their own where the notes tell them apart from its sides.
 _need(line, item, kind) := need if {
 	kind == "end_lap_mm"
-	need := _noted(line, item, kind)[0]
+	stated := array.concat(_noted(line, item, kind), _of_product(item, kind))
+	need := _most(stated)
 } else := _of_all(line, item)
 
-_of_all(line, item) := need if {
-	stated := array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item)), _of_row(line))
+_most(stated) := need if {
 	top := max([s.mm | some s in stated])
 	need := [s | some s in stated; s.mm == top][0]
+}
+
+_of_all(line, item) := need if {
+	need := _most(array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item, "lap_mm")), _of_row(line)))
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
 	_is_adhered(item)
 	usual := _usual(line)
@@ -116,7 +124,11 @@ _noted(line, item, kind) := [{
 	"severity": "error",
 	"related": [note],
 } |
-	l := limits.highest_min(limits.limits_for(kind, line, item.keys, line.role))
+	own := _of_product(item, kind)
+	l := limits.highest_min([one |
+		some one in limits.limits_for(kind, line, item.keys, line.role)
+		not _gives_way(one, own)
+	])
 	note := finding.related_address(l.at, l.text)
 ]
 
@@ -125,8 +137,19 @@ _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "seve
 	lap.min > 0
 ]
 
-_of_product(item) := [{"mm": lap.min, "says": "its data asks for", "like": lap, "severity": "error", "related": []} |
-	lap := facts.product_of(item).figures.lap_mm
+_gives_way(limit, own) if {
+	count(own) > 0
+	limits.yields(limit)
+}
+
+_of_product(item, kind) := [{
+	"mm": lap.min,
+	"says": "its data asks for",
+	"like": lap,
+	"severity": "error",
+	"related": [],
+} |
+	lap := facts.product_of(item).figures[kind]
 	lap.min > 0
 ]
 

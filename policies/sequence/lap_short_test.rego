@@ -15,6 +15,8 @@ _found(line, limits) := found if {
 	found := lap_short.findings with input as doc
 }
 
+_limit(mm) := bench.limit("lap_mm", {"min": mm, "text": "Laps"})
+
 test_whole_finding if {
 	line := object.union(_lap(25.4, "1 in (25 mm)"), {"group": "Through-wall flashings"})
 	_found(line, [_walls, _flashings]) == {{
@@ -53,6 +55,9 @@ test_severity[name] if {
 	some name, tc in {
 		"on the notes' figure": {"line": _lap(50, "50"), "limits": [_walls], "want": set()},
 		"2 in for 50 mm and back": {"line": _lap(49.5, "50"), "limits": [_walls], "want": set()},
+		"150 mm for 6 in": {"line": _lap(150, "150"), "limits": [_limit(152.4)], "want": set()},
+		"75 mm for 3 in": {"line": _lap(75, "75"), "limits": [_limit(76.2)], "want": set()},
+		"145 mm for 6 in": {"line": _lap(145, "145"), "limits": [_limit(152.4)], "want": {"error"}},
 		"under it": {"line": _lap(45, "45"), "limits": [_walls], "want": {"error"}},
 		"the flashings' figure elsewhere": {"line": _lap(75, "75"), "limits": [_walls, _flashings], "want": set()},
 		"on the usual figure": {"line": _lap(50, "50"), "limits": [], "want": set()},
@@ -95,4 +100,38 @@ test_lap_in_a_remark if {
 	{f.message | some f in both} == {"FM-1 (rubberized-asphalt-membrane) laps 30 mm; the notes ask for 50 mm"}
 	fine := bench.figure(75, null, "75", "mm")
 	count(_found({"figures": {"lap_mm": fine, "told_lap_mm": fine}}, [_walls])) == 0
+}
+
+# A note that gives way to the product's data asks nothing of a product whose data has the figure; one that does not,
+# and one whose product has none, ask it all the same.
+test_note_that_gives_way[name] if {
+	own := {"figures": {"lap_mm": bench.figure(40, null, "40", "mm"), "end_lap_mm": bench.figure(60, null, "60", "mm")}}
+	yields := object.union(_walls, {"text": "Laps 50 mm, except where the maker's data sheet says less"})
+	ends := object.union(_ends, {"text": "Ends 150 mm unless the product card says otherwise"})
+	works := object.union(_walls, {"text": "50 mm unless the wall is dry"})
+	some name, tc in {
+		"own figure": {"product": own, "limits": [yields, ends], "n": 0},
+		"no own figure": {"product": {}, "limits": [yields, ends], "n": 1},
+		"a firm note": {"product": own, "limits": [_walls], "n": 1},
+		"one of the works": {"product": own, "limits": [works], "n": 1},
+	}
+	line := object.union(own, {"items": [bench.own]})
+	doc := bench.with_notes(bench.document([bench.sheet(line)], [bench.product(tc.product)], []), tc.limits, [])
+	found := lap_short.findings with input as doc
+	count(found) == tc.n
+}
+
+# The data of a product may ask more of its ends.
+test_ends_by_the_data if {
+	own := bench.product({"figures": {
+		"lap_mm": bench.figure(50, null, "50", "mm"),
+		"end_lap_mm": bench.figure(120, null, "120", "mm"),
+	}})
+	line := object.union(_end_lap(90, "90"), {"items": [bench.own]})
+	doc := bench.document([bench.sheet(line)], [own], [])
+	found := lap_short.findings with input as doc
+	{f.message | some f in found} == {concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps 90 mm at its ends;",
+		"its data asks for 120 mm",
+	])}
 }

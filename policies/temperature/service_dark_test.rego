@@ -192,3 +192,20 @@ test_caps_and_stone if {
 	}
 	found == {"brown zinc cap on cleats"}
 }
+
+# A place that is named by the dark metal over it says so in the column of groups; a wall that is clad with dark
+# panels does not.
+test_group_under_metal[name] if {
+	some name, tc in {
+		"under": {"text": "Roof edge, below black zinc coping", "n": 1},
+		"clad": {"text": "Wall of dark metal panels, coping level", "n": 0},
+		"light": {"text": "Roof edge under white coping", "n": 0},
+	}
+	line := {
+		"items": [bench.own],
+		"group": tc.text,
+		"texts": {"group": tc.text},
+		"signals": [bench.signal("dark_color", "group", "black") | name != "light"],
+	}
+	count(_found(line, _serves(70, "70"), [_note])) == tc.n
+}

@@ -17,8 +17,10 @@
 #   example: "vapor-permeable sheet, 0.5 perm"
 package vapor.class_word
 
+import data.lib.facts
 import data.lib.finding
 import data.lib.measure
+import data.lib.naming
 import data.lib.vaporclass
 
 findings contains finding.for_product(product, ["material", "type", "vapor"], message, {}) if {
@@ -47,4 +49,23 @@ _word(text) := {"says": "vapor-permeable", "not": {"I", "II"}, "is": "that of a 
 	regex.match(data.vapor.open.named.tight, text)
 	not regex.match(data.vapor.open.named.open, text)
 	not regex.match(data.vapor.open.named.denied, text)
+}
+
+# The row counts on the sheet for a barrier, which its permeance is not.
+findings contains finding.at_with(line, ["material", "tag", slot], message, {"severity": "warning"}) if {
+	some line in facts.live_lines
+	item := facts.main_items(line)[0]
+	figure := facts.product_of(item).figures.vapor_ng
+	measure.is_sound(figure)
+	vaporclass.by_ng(measure.low(figure)) == "none"
+	some slot in data.vapor.open.counted.slots
+	some sentence in regex.split(`[;\n]|\.(\s|$)`, object.get(line.texts, slot, ""))
+	regex.match(data.vapor.open.counted.words, lower(sentence))
+	not regex.match(data.vapor.open.counted.unless, lower(sentence))
+	message := naming.say("%s is counted on for a vapor barrier (\"%s\"), but its vapor permeance of %s is that of a %s", [
+		naming.plain(item),
+		trim_space(sentence),
+		measure.as_said("vapor", figure),
+		"vapor-open sheet",
+	])
 }

@@ -39,3 +39,26 @@ test_missing if {
 	product := desk.product("V-1", 5, {"texts": {"material": "vapor-permeable sheet"}})
 	count(class_word.findings) == 0 with input as desk.document([], [product], [])
 }
+
+# A row that counts on an open sheet for the barrier of the wall.
+_counted(words, ng) := found if {
+	product := desk.product("V-1", 5, {"figures": {"vapor_ng": desk.figure(ng, "18 perm", "perm")}})
+	row := desk.row(12, "V-1", {"role": "membrane", "texts": {"remark": words}})
+	found := class_word.findings with input as desk.document([row], [product], [])
+}
+
+test_counted_for_a_barrier if {
+	some f in _counted("Doubles as the vapor retarder", 1030)
+	f.severity == "warning"
+	endswith(f.message, concat(" ", [
+		`is counted on for a vapor barrier ("Doubles as the vapor retarder"),`,
+		"but its vapor permeance of 18 perm is that of a vapor-open sheet",
+	]))
+}
+
+test_not_counted_for_one if {
+	count(_counted("Doubles as the vapor retarder", 2.9)) == 0
+	count(_counted("No vapor barrier at this wall", 1030)) == 0
+	count(_counted("Poly film inside serves as the vapor barrier", 1030)) == 0
+	count(_counted("Rolled twice", 1030)) == 0
+}

@@ -4,8 +4,9 @@
 #   A vapor-tight sheet belongs on the warm side of all or most of the insulation. On the cold side it is below
 #   the dew point of the room in the cold months, and by the second winter the sheathing behind it is black. How
 #   much insulation must lie outside depends on the winter and on the humidity of the room. An error where the
-#   winter is cold and the sheet is class I, else a question. It does not apply to roofs, to walls in the ground,
-#   nor to mild winters.
+#   winter is cold and the sheet is class I, else a question. A film that the row's own words put outside of filled
+#   studs is one, whatever the row is about. It does not apply to roofs, to walls in the ground, nor to mild winters,
+#   nor to such a film where a board of insulation lies outboard.
 # custom:
 #   id: vapor-cold-side
 #   topic: vapor
@@ -17,9 +18,12 @@
 #   example: "0.03 perm sheet between 150 mm wool and the street in Calgary"
 package vapor.cold_side
 
+import data.lib.facts
 import data.lib.fault as told
 import data.lib.finding
 import data.lib.section
+import data.lib.winter
+import data.lib.words
 
 findings contains finding.at_with(told.outer_line(fault), told.cells(fault), message, extra) if {
 	some fault in section.judged
@@ -36,3 +40,47 @@ _severity(fault) := "error" if {
 	fault.state == "cold"
 	told.outer(fault).vapor == "I"
 } else := "warning"
+
+findings contains finding.at_with(line, [film.slot], message, {"severity": severity, "facts": [film.id]}) if {
+	winter.celsius <= data.vapor.climate.cool_c
+	some line in facts.live_lines
+	not line.id in section.judged_lines
+	not line.id in section.told_lines
+	film := _film_outside(line)[0]
+	_is_filled(line)
+	not _has_board(line)
+	severity := _film_severity
+	message := sprintf("%s is put outside of the filled studs (%s); with %s in the three coldest months %s", [
+		film.text,
+		words.quoted(film.clause),
+		winter.written(winter.celsius),
+		"room moisture condenses on it",
+	])
+}
+
+_film_severity := "error" if {
+	winter.celsius <= data.vapor.climate.cold_c
+} else := "warning"
+
+_film_outside(line) := [item |
+	some item in line.items
+	facts.is_there(item)
+	item.family in data.vapor.barriers.film_families
+	regex.match(data.vapor.barriers.outside_of_studs, lower(item.clause))
+]
+
+_is_filled(line) if facts.said(line, "studs_filled")
+
+_is_filled(line) if {
+	not facts.said(line, "studs_empty")
+	some item in line.items
+	facts.is_there(item)
+	item.family in data.vapor.barriers.cavity_families
+}
+
+_has_board(line) if {
+	some item in line.items
+	facts.is_there(item)
+	item.class == "insulation"
+	not item.family in data.vapor.barriers.cavity_families
+}

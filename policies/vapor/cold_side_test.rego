@@ -1,5 +1,6 @@
 package vapor.cold_side_test
 
+import data.lib.bench_test as base
 import data.lib.desk_test as desk
 import data.lib.wall_test as wall
 import data.vapor.cold_side
@@ -57,4 +58,26 @@ test_below_grade if {
 	rows := [desk.row(n, "X-1", {"signals": [desk.said(n, "below_grade", "place")]}) | some n in [35, 37, 38, 40]]
 	doc := object.union(wall.document([wall.profile(_layers, wall.cold, {})], {}), {"lines": rows})
 	count(cold_side.findings) == 0 with input as doc
+}
+
+# The row of another sheet may say that a film goes on the cold side of its filled studs.
+_film(clause, more) := found if {
+	film := object.union(base.item("remark", "6 mil poly", "polyethylene-sheet", "membrane", []), {"clause": clause})
+	batts := base.item("touches", "batts", "glass-fiber-insulation", "insulation", [])
+	row := desk.row(18, "R-02", {"role": "membrane"})
+	window := {"line": "W!18", "from": "2026-01-10", "to": "2026-01-10", "mean_min_c": -14, "mean_max_c": -2}
+	items := array.concat(row.items, array.concat([film, batts], more))
+	doc := object.union(desk.document([object.union(row, {"items": items})], [], []), {"windows": [window]})
+	found := cold_side.findings with input as doc
+}
+
+test_film_outside_of_the_studs if {
+	{f.severity | some f in _film("6 mil poly on the outside of the framing, behind the siding", [])} == {"error"}
+	count(_film("6 mil poly between the batts and the sheathing", [])) == 1
+}
+
+test_film_elsewhere if {
+	count(_film("6 mil poly on the room side of the studs", [])) == 0
+	count(_film("6 mil poly over the stacked boards", [])) == 0
+	count(_film("6 mil poly on the outside of the framing", [base.item("touches", "XPS", "xps", "insulation", [])])) == 0
 }

@@ -388,3 +388,25 @@ test_tight_sheet_outside_of_the_one_on_the_warm_side if {
 	count(two_barriers.findings) == 1 with input as object.union(doc, notes)
 	count(two_barriers.findings) == 0 with input as doc
 }
+
+# A column of the inner sheets tells the side of the film; the row, that insulation lies between the members.
+test_film_of_the_inner_column[name] if {
+	wool := object.union(_item("remark", "wool", "mineral-wool", "insulation"), {"clause": "wool 120 between uprights"})
+	some name, case in {
+		"between": {"items": [desk.own(23, "R-01"), _film, wool], "heading": "Foil (inner)", "n": 1},
+		"outside": {
+			"items": [desk.own(23, "R-01"), _film, object.union(wool, {"clause": "wool 120 in front"})],
+			"heading": "Foil (inner)",
+			"n": 0,
+		},
+		"no side": {"items": [desk.own(23, "R-01"), _film, wool], "heading": "Behind", "n": 0},
+		"an open sheet": {"items": [desk.own(23, "V-1"), _film, wool], "heading": "Foil (inner)", "n": 0},
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	row := desk.row(23, "R-01", {"items": case.items})
+	table := {"id": row.table, "columns": [{"slot": "behind", "heading": case.heading}]}
+	doc := object.union(desk.document([row], [tight, open], []), {"reading": {"tables": [table]}})
+	found := two_barriers.findings with input as doc
+	count(found) == case.n
+}
