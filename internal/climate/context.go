@@ -2,9 +2,10 @@ package climate
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // What stands around a name tells a place from a street, a person or a word.

@@ -2,9 +2,10 @@ package climate
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode"
+
+	"abut/internal/regexp"
 )
 
 // token is a word, a number or a mark of a text, with its place in it.

@@ -5,11 +5,11 @@ package compare
 
 import (
 	"io/fs"
-	"regexp"
 	"slices"
 
 	"abut/internal/document"
 	"abut/internal/knowledge"
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

@@ -2,11 +2,11 @@ package compare
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

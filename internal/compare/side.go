@@ -1,13 +1,13 @@
 package compare
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"time"
 	"unicode"
 
 	"abut/internal/document"
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

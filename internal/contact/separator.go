@@ -1,11 +1,11 @@
 package contact
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

@@ -2,9 +2,11 @@ package document
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"strings"
 
+	"abut/internal/aside"
 	"abut/internal/climate"
 	"abut/internal/contact"
 	"abut/internal/hygro"
@@ -80,9 +82,10 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 	if err != nil {
 		return nil, err
 	}
+	contacts := aside.Start(func() ([]contact.Contact, error) { return contact.Find(s), nil }, func(p any) error { return fmt.Errorf("contacts: %v", p) })
 	doc := &Document{
 		Version: Version, File: s.File, Project: Project{Project: s.Project}, Lines: s.Lines,
-		Products: s.Products, Pours: s.Pours, Contacts: contact.Find(s), Reading: s.Reading, Waivers: s.Waivers,
+		Products: s.Products, Pours: s.Pours, Reading: s.Reading, Waivers: s.Waivers,
 	}
 	var site *climate.Site
 	doc.Project.Place, site = b.locate(s.Project.Places, set.Place)
@@ -96,6 +99,10 @@ func (b *Builder) Build(book *workbook.Book, set Settings) (*Document, error) {
 			own = b.ownSites(doc)
 		}
 		doc.Windows = b.windows(doc, site, own, set.Hours)
+	}
+	found := <-contacts
+	if doc.Contacts = found.Value; found.Err != nil {
+		return nil, found.Err
 	}
 	dewPoints(doc.Lines)
 	doc.Profiles = b.profiles(doc, site)

@@ -1,11 +1,11 @@
 package document
 
 import (
-	"regexp"
 	"slices"
 
 	"abut/internal/climate"
 	"abut/internal/hygro"
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

@@ -3,12 +3,12 @@ package document
 import (
 	"fmt"
 	"io/fs"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"abut/internal/knowledge"
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 

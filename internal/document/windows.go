@@ -52,8 +52,12 @@ func (b *Builder) windows(doc *Document, site *climate.Site, own map[string]site
 		place string
 		climate.Span
 	}
+	type limit struct {
+		season
+		c float64
+	}
 	out := make([]Window, 0, len(doc.Lines))
-	seasons := map[season]Window{}
+	seasons, odds := map[season]Window{}, map[limit]climate.Odds{}
 	for i := range doc.Lines {
 		l := &doc.Lines[i]
 		span, ok := installSpan(l)
@@ -64,15 +68,20 @@ func (b *Builder) windows(doc *Document, site *climate.Site, own map[string]site
 		if other, own := own[l.Sheet]; own {
 			here = other
 		}
-		w, known := seasons[season{here.place, span}]
+		when := season{here.place, span}
+		w, known := seasons[when]
 		if !known {
 			w = b.season(here.site, span, hours)
 			w.Place = here.place
-			seasons[season{here.place, span}] = w
+			seasons[when] = w
 		}
 		w.Line = l.ID
 		for _, c := range b.limitsOf(l, products) {
-			o := here.site.Odds(span, hours, c.LimitC)
+			o, known := odds[limit{when, c.LimitC}]
+			if !known {
+				o = here.site.Odds(span, hours, c.LimitC)
+				odds[limit{when, c.LimitC}] = o
+			}
 			c.ShareBelow, c.ShareAbove, c.DaysUsable = o.ShareBelow, o.ShareAbove, o.DaysUsable
 			w.Checks = append(w.Checks, c)
 		}

@@ -2,10 +2,11 @@ package phrase
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"testing"
+
+	"abut/internal/regexp"
 )
 
 // listed is a lexicon of a few tags and words.

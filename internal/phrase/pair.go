@@ -2,8 +2,9 @@ package phrase
 
 import (
 	"math"
-	"regexp"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // pair hangs a test pressure on its flow and the twin in a second unit on its

@@ -1,13 +1,13 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"abut/internal/material"
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // part is a piece of a list cell.

@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // stillAir is the permeability of still air in ng/(Pa·s·m), by ISO 13788: a layer that

@@ -1,10 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // asideWords tell which figures of product data may stand in cells of words, from

@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 var bracket = regexp.MustCompile(`\(([^()]*)\)`)

@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // primedInBed takes the primers that a cell of substrates names for those of the row, in

@@ -1,10 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/regexp"
 )
 
 // cardLead is what may stand before the name at the head of a card.

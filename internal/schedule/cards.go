@@ -2,11 +2,11 @@ package schedule
 
 import (
 	"iter"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 
@@ -177,6 +177,7 @@ func isNamed(name string, names *wordIndex) bool {
 // counts as used.
 func scheduleWords(all []*table) *wordIndex {
 	var b strings.Builder
+	written := map[string]bool{} // cells that say the same again add no words
 	for _, t := range all {
 		if t.kind != kindSchedule {
 			continue
@@ -186,6 +187,10 @@ func scheduleWords(all []*table) *wordIndex {
 				if slot := t.slotAt(c.Col); slot == "place" || slot == "group" || c.Col > t.nums[len(t.nums)-1] {
 					continue // a code there is that of a wall
 				}
+				if written[c.Value] {
+					continue
+				}
+				written[c.Value] = true
 				b.WriteString(fold(c.Value))
 				b.WriteByte('\n')
 			}

@@ -2,13 +2,13 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -1,10 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/regexp"
 )
 
 // codeShaped is the shape of the codes that offices call their materials by: "SM-2",

@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

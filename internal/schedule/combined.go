@@ -2,9 +2,10 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // combinedWords tell which columns an office draws together to one ("Membrane /

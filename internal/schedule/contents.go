@@ -1,10 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/regexp"
 )
 
 // contents counts what the telling cells of a column are.

@@ -2,11 +2,11 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // corefer gives bare nouns the identity of what the row named before: "the

@@ -1,13 +1,13 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"time"
 	"unicode"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -1,13 +1,13 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // textDates takes dates told in words ("placed 3 Aug", "prime Fri, sheet Mon")
@@ -46,6 +46,9 @@ func (r *reader) textDates(l *Line, c source, orders map[string]dayOrder) {
 // primedByTag says "primed" for a primer that is told by its tag to go on: "P-4 rolled on
 // Fri 9 Apr, sheet Mon", of which the words alone would have the sheet rolled on Friday.
 func (r *reader) primedByTag(text string) string {
+	if !putOn.MatchString(text) {
+		return text
+	}
 	found := r.lex.findTags(text)
 	for i := len(found) - 1; i >= 0; i-- {
 		m := found[i]
@@ -61,6 +64,9 @@ func (r *reader) primedByTag(text string) string {
 
 // primerGoesOn stands right after the primer, before the day on which it goes on.
 var primerGoesOn = regexp.MustCompile(`(?i)^\s+(?:(?:was|is|to be|goes|went|put)\s+)?(?:(?:brushed|brush|rolled|roller|sprayed|applied|painted|laid|put)\s*(?:on|out)?|on)\b\s*`)
+
+// putOn is in every text with such words.
+var putOn = regexp.MustCompile(`(?i)\s(?:brush|rolle|spraye|applie|painte|laid|put|on\b)`)
 
 // weekdayTold keeps a day in words whose weekday falls on another, whatever is done on
 // it ("crew comes Wednesday 06/14/2027"); of one that could be read both ways the

@@ -34,7 +34,7 @@ func (r *reader) dividers(t *table) []string {
 // divide takes what a divider says for the rows below it. One of days alone is no wall:
 // the rows stay under the wall named before. One of a wall alone ends the days above,
 // if it does not stand right below them.
-func (r *reader) divide(over *headsOver, c source, orders map[string]dayOrder) {
+func (r *reader) divide(c source, orders map[string]dayOrder) {
 	dates, alone := r.daysTold(c, orders[""])
 	nested := r.over.row > 0 && r.over.row+1 == c.at.Row
 	switch {
@@ -46,7 +46,7 @@ func (r *reader) divide(over *headsOver, c source, orders map[string]dayOrder) {
 		r.over = daysOver{}
 	}
 	if !alone {
-		over.divider = c
+		r.overRows.divider = c
 	}
 }
 

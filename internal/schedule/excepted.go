@@ -1,8 +1,9 @@
 package schedule
 
 import (
-	"regexp"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // bracketOf is the bracket that a mention stands in, with what is left of it after

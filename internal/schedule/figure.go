@@ -2,13 +2,13 @@ package schedule
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // figureOf maps a slot to the key and kind of its figure.

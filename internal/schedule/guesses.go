@@ -3,9 +3,10 @@ package schedule
 import (
 	"cmp"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // guess is one slot that a heading may stand for, with how much of the heading

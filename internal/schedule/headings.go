@@ -3,11 +3,11 @@ package schedule
 import (
 	"fmt"
 	"io/fs"
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/knowledge"
+	"abut/internal/regexp"
 )
 
 // headings is the vocabulary of column headings, from policies/knowledge/columns.json.

@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -1,13 +1,14 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"testing"
 	"unicode"
 
 	"pgregory.net/rapid"
+
+	"abut/internal/regexp"
 )
 
 // TestHeadingWords holds the cutting against the expression that says it.

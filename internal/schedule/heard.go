@@ -1,12 +1,12 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // heard is what was read in one text: its clauses, and the mentions that their

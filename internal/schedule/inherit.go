@@ -1,10 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 
@@ -151,6 +151,7 @@ func (r *reader) pointers(text string) []pointer {
 
 // lineOf finds the line of a mark, on the same sheet first.
 func (r *reader) lineOf(mark, sheet string) *Line {
+	r.pointed = true
 	var other *Line
 	for _, i := range r.marked[fold(mark)] {
 		l := &r.sched.Lines[i]

@@ -1,12 +1,12 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // filmLap holds for a figure in mil, which no lap is told in.

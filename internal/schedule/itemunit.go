@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // itemUnit is the unit at the end of what a row of criteria is about: "VOC, g/L",

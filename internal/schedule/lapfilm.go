@@ -1,8 +1,9 @@
 package schedule
 
 import (
-	"regexp"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // bareFilm is a film in millimeters without its unit, set off in a cell of laps: "1.2 dry;

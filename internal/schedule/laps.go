@@ -1,12 +1,12 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // lapPair is a cell of laps with two bare figures, that of the sides and that of the

@@ -1,10 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // thickBeside reads the thickness that a build-up told in one cell gives of a layer: the

@@ -3,13 +3,13 @@ package schedule
 import (
 	"cmp"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"abut/internal/material"
+	"abut/internal/regexp"
 )
 
 // lexicon finds the workbook's own tags and product names in a text, and
@@ -305,6 +305,9 @@ func (l *lexicon) asKnown(code string) bool {
 // strangers finds codes that stand alone or in square brackets, begin as several known
 // ones do ("27-H" beside 27-A and 27-B), and are not in the product data.
 func (l *lexicon) strangers(text string, found []mention, taken []bool) []mention {
+	if !strings.Contains(text, "[") && strings.ContainsAny(strings.TrimSpace(text), " \t\n") {
+		return found
+	}
 	for _, at := range boxed.FindAllStringSubmatchIndex(text, -1) {
 		from, to := max(at[2], at[4]), max(at[3], at[5])
 		if code := text[from:to]; !taken[from] && !l.marks[fold(code)] && l.shape[codeLead(code)] > 1 {

@@ -3,13 +3,13 @@ package schedule
 import (
 	"io/fs"
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"abut/internal/knowledge"
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 type limitFigure struct {

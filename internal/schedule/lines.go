@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // itemSlots are the columns whose cells name materials; the words of the others
@@ -19,50 +20,67 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 
 // lines reads the data rows of one schedule table.
 func (r *reader) lines(t *table) {
+	before := len(r.sched.Lines)
 	orders := r.dateOrders(t)
-	var over headsOver
-	layered, layer, before := t.layered(), 0, len(r.sched.Lines)
-	r.above, r.over = Day{}, daysOver{}
-	var last *Line
+	r.standing = standing{}
 	if c, titled := t.titledBlock(); titled {
-		r.divide(&over, source{slot: "group", text: strings.TrimSpace(c.Value), at: t.at(c.Row, c.Col)}, orders)
+		r.divide(source{slot: "group", text: strings.TrimSpace(c.Value), at: t.at(c.Row, c.Col)}, orders)
 	}
-	for row := t.first; row <= t.last; row++ {
+	r.inShares(t, orders)
+	if t.layered() {
+		unstack(r.sched.Lines[before:])
+	}
+}
+
+// standing is what the rows above leave to a row of the same table.
+type standing struct {
+	last     *Line     // the row right above
+	above    Day       // the installation of a row above
+	overRows headsOver // what stands over the rows below
+	over     daysOver  // days told over the rows below
+	layer    int       // that the row above is of its wall
+}
+
+// rows reads the data rows of a table from one to another, below others or at its top.
+func (r *reader) rows(t *table, orders map[string]dayOrder, from, to int) {
+	layered := t.layered()
+	for row := from; row <= to; row++ {
 		switch n := t.ownCells(row); {
 		case n == 0:
 			continue
 		case n == 1 && r.isDivider(t, row):
-			r.divide(&over, source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}, orders)
+			r.divide(source{slot: "group", text: r.rowText(t, row), at: t.at(row, t.nums[0])}, orders)
 			continue
 		case r.rollsUp(t, row):
-			over.divider = source{} // a part of the program is no wall
+			r.overRows.divider = source{} // a part of the program is no wall
 			continue
 		}
 		first := len(r.sched.Lines)
 		for _, w := range r.worksOf(t, row) {
-			l := r.line(w, row, last, orders)
+			l := r.line(w, row, r.last, orders)
 			if on := l.Dates["install"]; on.From != "" {
 				r.above = on
 			}
-			r.under(&l, t, &over)
-			if layered && !r.words.details.MatchString(over.divider.text) {
-				if last == nil || last.Group != l.Group {
-					layer = 0
+			r.under(&l, t)
+			if layered && !r.words.details.MatchString(r.overRows.divider.text) {
+				if r.last == nil || r.last.Group != l.Group {
+					r.layer = 0
 				}
-				layer++
-				l.Order = strconv.Itoa(layer)
+				r.layer++
+				l.Order = strconv.Itoa(r.layer)
 				if t.stacked && r.isAccessory(&l) {
 					l.Order += accessory
 				}
 			}
-			r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
-			r.sched.Lines = append(r.sched.Lines, l)
+			r.addLine(l)
 		}
-		last = lastOf(r.sched.Lines[first:])
+		r.last = lastOf(r.sched.Lines[first:])
 	}
-	if layered {
-		unstack(r.sched.Lines[before:])
-	}
+}
+
+func (r *reader) addLine(l Line) {
+	r.marked[fold(l.Mark)] = append(r.marked[fold(l.Mark)], len(r.sched.Lines))
+	r.sched.Lines = append(r.sched.Lines, l)
 }
 
 // isDivider holds for a row with one cell that heads the rows below it: a short

@@ -2,12 +2,12 @@ package schedule
 
 import (
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"abut/internal/material"
+	"abut/internal/regexp"
 )
 
 // addMakes takes the first word of product names for all products that have it:

@@ -2,9 +2,10 @@ package schedule
 
 import (
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 func firstOf(a, b *float64) *float64 {

@@ -13,7 +13,8 @@ type headsOver struct {
 }
 
 // under gives a line what stands above it.
-func (r *reader) under(l *Line, t *table, over *headsOver) {
+func (r *reader) under(l *Line, t *table) {
+	over := &r.overRows
 	if g := l.Texts["group"]; g != "" {
 		over.group = g
 	} else if t.column("group") > 0 {

@@ -2,9 +2,10 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // ownTags makes a schedule its own product data where the workbook has no other:

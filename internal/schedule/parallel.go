@@ -1,8 +1,9 @@
 package schedule
 
 import (
-	"regexp"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // A list of jobs with strokes between, and the list of their figures: "sealants /

@@ -1,10 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
+
+	"abut/internal/regexp"
 )
 
 // collectPlaces counts the runs of words that stand in the places of a table,

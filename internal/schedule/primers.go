@@ -1,10 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
+
+	"abut/internal/regexp"
 )
 
 // primersByUse takes products that the primer columns of the schedule name, and

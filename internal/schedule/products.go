@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/material"
+	"abut/internal/regexp"
 )
 
 func newProduct(tag, sheet string, row int) Product {

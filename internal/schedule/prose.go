@@ -1,12 +1,12 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/material"
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -3,12 +3,12 @@ package schedule
 import (
 	"fmt"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

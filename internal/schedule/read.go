@@ -5,6 +5,8 @@ import (
 	"io/fs"
 	"slices"
 
+	"golang.org/x/sync/errgroup"
+
 	"abut/internal/material"
 	"abut/internal/phrase"
 	"abut/internal/workbook"
@@ -22,31 +24,18 @@ type Reader struct {
 
 // NewReader loads the vocabularies from a policy tree.
 func NewReader(fsys fs.FS) (*Reader, error) {
-	p, err := phrase.From(fsys)
-	if err != nil {
+	var rd Reader
+	var all errgroup.Group
+	all.Go(func() (err error) { rd.phrase, err = phrase.From(fsys); return err })
+	all.Go(func() (err error) { rd.vocab, err = material.Load(fsys); return err })
+	all.Go(func() (err error) { rd.head, err = loadHeadings(fsys); return err })
+	all.Go(func() (err error) { rd.words, err = loadWordlists(fsys); return err })
+	all.Go(func() (err error) { rd.limits, err = loadLimitRules(fsys); return err })
+	all.Go(func() (err error) { rd.waived, err = loadWaiverWords(fsys); return err })
+	if err := all.Wait(); err != nil {
 		return nil, err
 	}
-	v, err := material.Load(fsys)
-	if err != nil {
-		return nil, err
-	}
-	h, err := loadHeadings(fsys)
-	if err != nil {
-		return nil, err
-	}
-	w, err := loadWordlists(fsys)
-	if err != nil {
-		return nil, err
-	}
-	l, err := loadLimitRules(fsys)
-	if err != nil {
-		return nil, err
-	}
-	waived, err := loadWaiverWords(fsys)
-	if err != nil {
-		return nil, err
-	}
-	return &Reader{phrase: p, vocab: v, head: h, words: w, limits: l, waived: waived}, nil
+	return &rd, nil
 }
 
 // Vocabulary gives the words that materials are known by.
@@ -68,33 +57,25 @@ type Settings struct {
 
 // reader is one run over one workbook.
 type reader struct {
+	remembered
+	standing
 	phrase     *phrases
 	vocab      *material.Vocabulary
 	head       *headings
 	words      *wordlists
 	limitRules *limitRules
 	lex        *lexicon
-	heard      map[string]*heard // texts read before
-	room       []source          // of the row that is read
+	room       []source // of the row that is read
+	pointed    bool     // a row points at another by its mark
 	marks      map[string]bool
 	marked     map[string][]int // lines by their marks
 	bookOrder  phrase.DateOrder
-	dates      memory[string, bool]              // whether a text is a date
-	labels     memory[string, string]            // the slot of product data that a label names
-	guessed    memory[columnHead, []guess]       // what a heading may stand for
-	spoken     memory[string, bool]              // whether a text may be of a heading
-	materials  memory[string, bool]              // whether a text names a material and is no heading
-	held       memory[string, bool]              // whether a text is a figure of a kind
-	ambiguous  memory[string, bool]              // whether a text is a date that could be read both ways
-	unitsOf    memory[string, string]            // the unit of a kind that words begin with
-	measured   memory[string, map[string]Figure] // what the site measured, by the words that tell it
-	points     memory[string, []pointer]         // what a text may point at
-	glossed    map[string]string                 // headings and what notes say of them
-	letters    map[string]string                 // single letters that stand for conditions of the work
-	legend     map[string]string                 // the office's own words for none, nothing and the row above
-	coded      bool                              // nearly every tag of the schedules is a product
-	short      map[string]string                 // the office's own short words and what they stand for
-	places     map[string]int                    // runs of up to four words of places -> rows that have them
+	glossed    map[string]string // headings and what notes say of them
+	letters    map[string]string // single letters that stand for conditions of the work
+	legend     map[string]string // the office's own words for none, nothing and the row above
+	coded      bool              // nearly every tag of the schedules is a product
+	short      map[string]string // the office's own short words and what they stand for
+	places     map[string]int    // runs of up to four words of places -> rows that have them
 	placeRows  int
 	stems      map[string][]string // tags of products by their letters
 	codes      map[string]bool     // codes of walls that rows stand under
@@ -107,11 +88,9 @@ type reader struct {
 	cardRows   map[string][]int  // rows of cards of products, by sheet
 	toldLabels map[string]string // slots of labels of cards by the figures beside them
 	country    string
-	lapUnit    string   // of all columns of laps, "" where they have none or differ
-	nameTold   bool     // a title block says which of its texts names the project
-	above      Day      // the installation of a row above in the same table
-	over       daysOver // days told over the rows below
-	yearSaid   int      // stated for dates that give none, 0 not
+	lapUnit    string // of all columns of laps, "" where they have none or differ
+	nameTold   bool   // a title block says which of its texts names the project
+	yearSaid   int    // stated for dates that give none, 0 not
 	set        Settings
 	sched      *Schedule
 
@@ -131,6 +110,27 @@ type reader struct {
 	kin       map[string][]int // products of one name but for its last word, by that name
 
 	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
+}
+
+// remembered is what was worked out before for the same texts and columns.
+type remembered struct {
+	heard     map[string]*heard                 // texts read before
+	dates     memory[string, bool]              // whether a text is a date
+	labels    memory[string, string]            // the slot of product data that a label names
+	guessed   memory[columnHead, []guess]       // what a heading may stand for
+	spoken    memory[string, bool]              // whether a text may be of a heading
+	materials memory[string, bool]              // whether a text names a material and is no heading
+	held      memory[string, bool]              // whether a text is a figure of a kind
+	ambiguous memory[string, bool]              // whether a text is a date that could be read both ways
+	unitsOf   memory[string, string]            // the unit of a kind that words begin with
+	measured  memory[string, map[string]Figure] // what the site measured, by the words that tell it
+	points    memory[string, []pointer]         // what a text may point at
+}
+
+func remember() remembered {
+	return remembered{
+		heard: map[string]*heard{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, spoken: memory[string, bool]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{},
+	}
 }
 
 // NoTable is the error of a workbook in which no schedule was found.
@@ -241,7 +241,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
-		lex: newLexicon(rd.vocab, rd.isResistance), heard: map[string]*heard{}, marks: map[string]bool{}, marked: map[string][]int{}, dates: memory[string, bool]{}, labels: memory[string, string]{}, guessed: memory[columnHead, []guess]{}, spoken: memory[string, bool]{}, materials: memory[string, bool]{}, held: memory[string, bool]{}, ambiguous: memory[string, bool]{}, unitsOf: memory[string, string]{}, measured: memory[string, map[string]Figure]{}, points: memory[string, []pointer]{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{

@@ -3,11 +3,11 @@ package schedule
 import (
 	"fmt"
 	"maps"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -1,12 +1,12 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
 	"unicode/utf8"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -43,21 +43,26 @@ func secondLines(s *workbook.Sheet) map[int]int {
 	out := map[int]int{}
 	item, first, last, small := -1, 0, 0, 0
 	for i, row := range s.Rows {
-		own := slices.Collect(filled(row.Cells))
+		own, lead := 0, workbook.Cell{}
+		for c := range filled(row.Cells) {
+			if own++; own == 1 {
+				lead = c
+			}
+		}
 		next := row.Number == last+1
 		last = row.Number
 		switch {
-		case len(own) >= fewestItem && itemNumber(own[0].Value):
-			item, first = i, own[0].Col
-		case len(own) >= fewestItem:
-			item, first = -2, own[0].Col // a heading, or a row without a number
-		case len(own) == 0 || len(own) > mostSecond || !next || own[0].Col <= first:
+		case own >= fewestItem && itemNumber(lead.Value):
+			item, first = i, lead.Col
+		case own >= fewestItem:
+			item, first = -2, lead.Col // a heading, or a row without a number
+		case own == 0 || own > mostSecond || !next || lead.Col <= first:
 			item = -1
 		case item == -2:
 			return nil
 		case item >= 0:
 			out[i] = item
-			if goesOnBelow(own[0].Value) {
+			if goesOnBelow(lead.Value) {
 				small++
 			}
 		}

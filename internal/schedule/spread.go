@@ -2,10 +2,10 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // spreadFigure tells the wet film of what is put on by how far it goes: "1 gal covers

@@ -2,9 +2,10 @@ package schedule
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // tagRun is a run of tags told by its ends: "FS-1 to FS-4", "FS-1 thru 4".

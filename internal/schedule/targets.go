@@ -1,11 +1,11 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"abut/internal/material"
+	"abut/internal/regexp"
 )
 
 // targets lists the materials that a keep-away or suits cell names. What it says

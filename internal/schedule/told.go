@@ -2,12 +2,13 @@ package schedule
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 
@@ -48,14 +49,14 @@ var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?
 // its first word is a code that the schedule uses and the rest names a material
 // and at least one of its limits.
 func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
-	numbered := r.noteNumbers(s)
+	numbered := sync.OnceValue(func() map[string]bool { return r.noteNumbers(s) })
 	for _, row := range s.Rows {
 		if within(tables, row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
 			continue
 		}
 		words, at := noteCells(s, row)
 		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
-		if m == nil || !used[m[1]] || numbered[m[1]] || r.codes[m[1]] {
+		if m == nil || !used[m[1]] || r.codes[m[1]] || numbered()[m[1]] {
 			continue
 		}
 		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {

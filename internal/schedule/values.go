@@ -1,10 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"strings"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // values reads a column in which each row states the figure that matters to it:

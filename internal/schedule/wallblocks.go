@@ -1,10 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

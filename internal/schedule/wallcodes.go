@@ -1,9 +1,10 @@
 package schedule
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // wallCode is the code of a wall, roof or floor of the job: "W2", "WF-1", "S-3a".

@@ -3,10 +3,10 @@ package schedule
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 
 	"abut/internal/phrase"
+	"abut/internal/regexp"
 )
 
 // wordFigures tell which figures the words around them name, from
@@ -80,9 +80,11 @@ func (r *reader) figuresNamed(figures map[string]Figure, text string, at At, lis
 	stated := r.phrase.Quantities(text, "")
 	for i := range list {
 		one := &list[i]
-		for _, q := range slices.Concat(stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)) {
-			if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && !(one.Exact && q.Bound != "") && one.names(text, q.Start, q.End) {
-				keep(figures, one.Key, figureTold(q, at))
+		for _, list := range [][]phrase.Quantity{stated, r.bareFigures(one, text, stated, figures[one.Like].Unit)} {
+			for _, q := range list {
+				if q.Kind == one.Kind && (q.Min != nil || one.Most && q.Max != nil) && !(one.Exact && q.Bound != "") && one.names(text, q.Start, q.End) {
+					keep(figures, one.Key, figureTold(q, at))
+				}
 			}
 		}
 	}
@@ -94,10 +96,6 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 	if one.bare == nil {
 		return nil
 	}
-	numbers := one.bare.FindAllStringIndex(text, -1)
-	if len(numbers) == 0 {
-		return nil
-	}
 	unit := cmp.Or(one.Unit, like)
 	if unit == "" {
 		unit = r.unitStated(one.Like)
@@ -106,7 +104,7 @@ func (r *reader) bareFigures(one *wordFigure, text string, stated []phrase.Quant
 		return nil
 	}
 	var out []phrase.Quantity
-	for _, at := range numbers {
+	for _, at := range one.bare.FindAllStringIndex(text, -1) {
 		own := func(q phrase.Quantity) bool { return q.Unit != "" && q.Start <= at[0] && at[0] < q.End }
 		if slices.ContainsFunc(stated, own) {
 			continue

@@ -3,11 +3,11 @@ package schedule
 import (
 	"fmt"
 	"io/fs"
-	"regexp"
 	"strings"
 	"unicode/utf8"
 
 	"abut/internal/knowledge"
+	"abut/internal/regexp"
 )
 
 // wordlists are the words by which a schedule says nothing, the same again, or

@@ -3,10 +3,10 @@ package schedule
 import (
 	"fmt"
 	"maps"
-	"regexp"
 	"slices"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 

@@ -11,14 +11,10 @@ import (
 // 2026", "all dates 2026", the heading "Installed, 2026"); 0 where it states none,
 // or two.
 func (r *reader) yearIn(b *workbook.Book) int {
-	found, read := 0, map[string]bool{}
+	found := 0
 	for i := range b.Sheets {
 		for _, row := range b.Sheets[i].Rows {
 			for _, c := range row.Cells {
-				if read[c.Value] {
-					continue
-				}
-				read[c.Value] = true
 				for _, m := range r.words.statedYear.FindAllStringSubmatch(c.Value, -1) {
 					year, err := strconv.Atoi(strings.Join(m[1:], ""))
 					if err != nil || found != 0 && found != year {
