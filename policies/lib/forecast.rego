@@ -51,7 +51,9 @@ _where := sprintf(" in %s", [place.text]) if {
 
 # suits names the mildest usual grade for the window that is colder than the limit, "; the low-temperature grade (from
 # 20 °F) would suit", and before it the one that a crew can do with in the warm hours; or that only heat helps.
-suits(window, check, like) := sprintf("; %s", [concat(", ", grades)]) if {
+suits(window, check, like) := "" if {
+	facts.has_key(check, data.sequence.edge.edgeless) # what is brushed or sprayed is not sold in grades
+} else := sprintf("; %s", [concat(", ", grades)]) if {
 	grades := array.concat(_does(window, check, like), _best(window, check, like))
 	count(grades) > 0
 } else := "; no usual grade suits, it takes a heated enclosure" if {

@@ -232,3 +232,10 @@ test_range_beside_half_a_limit if {
 	doc := bench.document([row], [bench.product({"figures": figures})], [bench.window([check], {})])
 	count(cold_sheet.findings) == 0 with input as doc
 }
+
+# What is brushed or sprayed is not sold in the grades of sheets.
+test_fluids_have_no_grades if {
+	spray := object.union(_january, {"keys": ["fluid-applied-asphalt-emulsion-air-barrier", "asphaltic"]})
+	some f in _of(bench.document([bench.sheet({})], [], [bench.window([spray], {})]))
+	not contains(f.message, "grade")
+}
