@@ -19,7 +19,7 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 		if l.Struck {
 			continue
 		}
-		if p, ok := b.builtUp(l); ok {
+		if p, ok := b.builtUp(l, doc); ok {
 			out = append(out, p)
 		}
 		layers := b.layersOf(l, doc)
@@ -82,11 +82,11 @@ func lies(beds []schedule.Item, layer Layer) bool {
 func isSheet(class string) bool { return class == "membrane" || class == "coating" || class == "tape" }
 
 // builtUp reads a section told in one cell.
-func (b *Builder) builtUp(l *schedule.Line) (Profile, bool) {
+func (b *Builder) builtUp(l *schedule.Line, doc *Document) (Profile, bool) {
 	p := Profile{ID: l.ID + "/section", Mark: l.Mark, Lines: []string{l.ID}}
 	for i := range l.Items {
 		if it := &l.Items[i]; it.Slot == "layers" && it.Polarity != "no" {
-			layer := layerOf(l, it, nil)
+			layer := layerOf(l, it, productOf(doc, it.Product))
 			if !layer.Insulates && it.Class != "membrane" && b.sides.noMaterial.MatchString(it.Text) {
 				layer.Keys = append(slices.Clone(layer.Keys), framingKey) // "on rails", "6 in. studs"
 			}

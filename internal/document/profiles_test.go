@@ -130,3 +130,21 @@ func TestRailsAreNoLayer(t *testing.T) {
 		t.Errorf("layers %+v: insulation behind stucco is one", got)
 	}
 }
+
+// A product that a section in one cell names lies there with what its data says of it, as
+// one in a row of its own does.
+func TestProductsInOneCell(t *testing.T) {
+	doc := build(t, "Layers are listed outside to inside\n\nWall type|Layers\nW1|Stucco / LM-1 / plywood / glass wool batt / gypsum board\nW2|Stucco / LM-1 / CMU\n\nTag|Type|Thickness mm|Vapor ng/(Pa·s·m²)\nLM-1|fluid-applied acrylic air barrier, permeable|0.7|740\nLM-2|fluid-applied acrylic air barrier, permeable|0.7|1100\n", document.Settings{})
+	if len(doc.Profiles) != 2 {
+		t.Fatalf("%d profiles", len(doc.Profiles))
+	}
+	for _, layer := range doc.Profiles[0].Layers {
+		if layer.Text == "LM-1" {
+			if layer.VaporBy != "stated" || *layer.VaporNG != 740 || *layer.Thick != 0.7 {
+				t.Errorf("%s %v, %v mm", layer.VaporBy, *layer.VaporNG, *layer.Thick)
+			}
+			return
+		}
+	}
+	t.Error("the sheet is no layer")
+}
