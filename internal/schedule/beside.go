@@ -19,7 +19,7 @@ func (r *reader) partSheets(b *workbook.Book) *workbook.Book {
 			r.whole[b.Sheets[i].Name] = &b.Sheets[i]
 		}
 		for _, part := range parts {
-			out.Sheets = append(out.Sheets, joinBlockHeads(r.joinLayers(part)))
+			out.Sheets = append(out.Sheets, joinBlockHeads(r.joinLayers(r.joinWallRows(part))))
 		}
 	}
 	return &out

@@ -157,7 +157,7 @@ func (r *reader) headsNotes(t *table, row int) bool {
 		v := strings.TrimSpace(c.Value)
 		switch {
 		case v == "" || c.Merged || r.words.noteNumbers.MatchString(v):
-		case r.words.noteHeading.MatchString(v):
+		case r.words.noteHeading.MatchString(v), r.words.wallList.MatchString(v):
 			heads = true
 		default:
 			return false

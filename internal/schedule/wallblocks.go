@@ -92,7 +92,7 @@ func layerNumber(text string) int {
 	return n
 }
 
-// areLayers holds for rows of which more than half name a material.
+// areLayers holds for rows of which at least half name a material.
 func (r *reader) areLayers(rows []workbook.Row) bool {
 	named := 0
 	for _, row := range rows {
@@ -100,7 +100,7 @@ func (r *reader) areLayers(rows []workbook.Row) bool {
 			named++
 		}
 	}
-	return len(rows) > 1 && named*2 > len(rows)
+	return len(rows) > 1 && named*2 >= len(rows)
 }
 
 // joinLayers gives a sheet on which the layers of each wall stand in the cell of its

@@ -311,3 +311,32 @@ F2 | brick / 3 in. wool / SBS sheet / gypsum board / steel studs`})
 		t.Error("the notes state no limit")
 	}
 }
+
+// A list of walls below the schedule may have a layer to each cell, beside the code of the
+// wall, and nothing over them but its title. A divider of the schedule is no such title.
+func TestWallsInRows(t *testing.T) {
+	const work = `
+Mark | Wall | Material | Substrate | Primer | Lap
+D1 | EX-1 | QR-4 | block | none | 75 mm
+D2 | EX-2 | QR-5 | plywood | none | 75 mm
+
+`
+	for title, want := range map[string][]string{
+		"Wall types (outside to inside)": {"EX-1 90 brick / 40 air / QR-4 / 190 block", "EX-2 cedar siding / QR-5 / plywood / 140 glass batt / 0.15 polyethylene"},
+		"Tower":                          nil,
+	} {
+		s := readPages(t, page{name: "S", grid: work + title + `
+EX-1 | 90 brick | 40 air | QR-4 | 190 block
+EX-2 | cedar siding | QR-5 | plywood | 140 glass batt | 0.15 polyethylene`},
+			page{name: "P", grid: "Tag | Type | Vapor, perm\nQR-4 | butyl sheet | 0.05\nQR-5 | acrylic sheet, vapor permeable | 20"})
+		var walls []string
+		for _, l := range s.Lines {
+			if l.Row > 5 && l.Texts["layers"] != "" {
+				walls = append(walls, l.Mark+" "+strings.ReplaceAll(l.Texts["layers"], " mm", ""))
+			}
+		}
+		if !slices.Equal(walls, want) {
+			t.Errorf("%s: got %q, want %q", title, walls, want)
+		}
+	}
+}

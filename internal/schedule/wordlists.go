@@ -79,6 +79,7 @@ type wordlists struct {
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	noteHeading        *regexp.Regexp    // a cell over notes, and one over their numbers
 	noteNumbers        *regexp.Regexp
+	wallList           *regexp.Regexp // a title over a list of walls
 	wideLead           *regexp.Regexp // "Above grade": what nearly all of the job is
 	caseWord           *regexp.Regexp // "when", "or": what follows holds in some cases
 	byOthers           *regexp.Regexp // "by roofer": what others bring
@@ -237,6 +238,7 @@ type readingFile struct {
 		WideLead      string              `json:"wide_lead"`
 		NoteHeading   string              `json:"note_heading"`
 		NoteNumbers   string              `json:"note_numbers"`
+		WallList      string              `json:"wall_list"`
 		Asides        asideWords          `json:"asides"`
 		Figures       wordFigures         `json:"figures_named"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
@@ -307,6 +309,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"wide_lead", "(?i)" + f.WideLead, &w.wideLead},
 		{"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading},
 		{"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
+		{"wall_list", "(?i)" + f.WallList, &w.wallList},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName},
 		{"asides: film", "(?i)" + f.Asides.Film, &w.asides.film},
 		{"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},
