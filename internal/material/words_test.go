@@ -285,3 +285,28 @@ func TestFallsOn(t *testing.T) {
 		}
 	}
 }
+
+// The film or foil that a sheet of asphalt or butyl lies on is its face, whatever the sheet
+// is for.
+func TestFaces(t *testing.T) {
+	v := load(t)
+	for _, face := range []string{", polyethylene film face", " faced with HDPE film", ", aluminum foil face"} {
+		for text, want := range map[string]string{
+			"rubberized asphalt sheet":       "rubberized-asphalt-membrane",
+			"SBS vapor barrier":              "rubberized-asphalt-membrane",
+			"rubber bitumen membrane":        "rubberized-asphalt-membrane",
+			"butyl sheet":                    "butyl-flashing-tape",
+			"self-adhered asphaltic sheet":   "rubberized-asphalt-membrane",
+			"polymer-modified bitumen sheet": "rubberized-asphalt-membrane",
+		} {
+			if got := v.Family(text + face); got != want {
+				t.Errorf("%s%s: %s, want %s", text, face, got, want)
+			}
+		}
+	}
+	for text, want := range map[string]string{"polyethylene vapor barrier": "polyethylene-sheet", "10 mil polyethylene sheet": "polyethylene-sheet", "foil-faced vapor retarder": "foil-vapor-retarder"} {
+		if got := v.Family(text); got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

@@ -46,5 +46,6 @@ test_a_day_over if {
 }
 
 test_note_that_gives_way if {
-	count(_found(50, 60, object.union(_note, {"text": "30 days in the sun, except where the makers' data allows more"}))) == 0
+	yields := object.union(_note, {"text": "30 days in the sun, except where the makers' data allows more"})
+	count(_found(50, 60, yields)) == 0
 }

@@ -27,6 +27,8 @@ of(contact, found) := "none" if {
 	found.row.severity == "error"
 } else := "warning" if {
 	is_lapse(contact, found.row)
+} else := "warning" if {
+	_has_no_letter(contact)
 } else := "note"
 
 # is_lapse holds where the row says itself that it left out what would answer the question.
@@ -40,7 +42,7 @@ is_lapse(contact, row) if {
 }
 
 # It says itself that it has no letter for the bead that it lays straight on a sheet.
-_is_lapse(contact, _) if {
+_has_no_letter(contact) if {
 	contact.kind == "direct"
 	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
 	bead.class in data.contact.judging.no_letter.beads

@@ -33,7 +33,10 @@ _is_without(line) if primer.state(line) in {"none", "blank"}
 # "TBD": nobody has named one yet.
 _is_without(line) if _is_undecided(line)
 
-_is_undecided(line) if regex.match(data.pairing.primer.undecided, lower(trim_space(object.get(line.texts, "primer", ""))))
+_is_undecided(line) if {
+	told := trim_space(object.get(line.texts, "primer", ""))
+	regex.match(data.pairing.primer.undecided, lower(told))
+}
 
 _severity(line, chemistry) := "note" if {
 	facts.said(line, "primer_ok_without")
