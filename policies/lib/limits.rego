@@ -170,11 +170,12 @@ _line_words(line) := union({words |
 })
 
 # _one_thing: a heading over rows that names several things ("office + wash bay") puts no row in each of them, but in
-# the wall whose code it begins with ("W4 Panel on studs, gables and dormers").
+# the wall whose code it begins with ("W4 Panel on studs, gables and dormers"). Of one that lists the codes of several
+# walls ("Brick on studs (W2 / W6)") the other words hold for all of its rows, and the codes for none.
 _one_thing(text) := concat("", [m[1] | some m in codes]) if {
 	regex.match(`[+&]|\band\b`, lower(text))
 	codes := regex.find_all_string_submatch_n(data.lib.scope.leading_code, text, 1)
-} else := text
+} else := regex.replace(text, data.lib.scope.listed_codes, "")
 
 # _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.
 _words(text) := {word |

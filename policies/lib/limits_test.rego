@@ -255,3 +255,15 @@ test_scope_of_a_heading_with_a_code[name] if {
 	row := object.union(_line, {"items": [], "mark": "a", "place": "", "group": case[0]})
 	count([1 | limits.in_scope("ew-4", row)]) == case[1]
 }
+
+# A heading that lists the codes of several walls puts its rows in none of them; their own cells do.
+test_scope_of_a_heading_with_several_codes[name] if {
+	some name, case in {
+		"listed": ["Panel on studs (EW-4 / EW-5)", "", "ew-4", 0],
+		"listed, and the row's own": ["Panel on studs (EW-4 / EW-5)", "EW-4; north", "ew-4", 1],
+		"its other words": ["Panel on studs (EW-4, EW-5)", "", "panel", 1],
+		"one code": ["Panel on studs (EW-4)", "", "ew-4", 1],
+	}
+	row := object.union(_line, {"items": [], "mark": "a", "place": case[1], "group": case[0]})
+	count([1 | limits.in_scope(case[2], row)]) == case[3]
+}
