@@ -21,13 +21,13 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.wall_type
 
-findings contains finding.at_with(lines[0], ["group", "type"], message, {"related": related}) if {
+findings contains finding.at_with(lines[0], _cells(lines[0]), message, {"related": related}) if {
 	some name, lines in _unknown
 	message := sprintf("Wall type %s is not in the list of wall types, which has %s", [
 		_called(lines[0]),
 		concat(", ", sort(_listed[_letters(name)])),
 	])
-	related := [finding.related(line, ["group", "type"], "the same wall type") |
+	related := [finding.related(line, _cells(line), "the same wall type") |
 		some line in array.slice(lines, 1, count(lines))
 	]
 }
@@ -49,7 +49,7 @@ _is_explained(letters) if {
 }
 
 _used := {name: lines |
-	all := array.concat(_named, _typed)
+	all := array.concat(_named, array.concat(_typed, _placed))
 	some name in {one.name | some one in all}
 	lines := [one.line | some one in all; one.name == name]
 }
@@ -74,8 +74,26 @@ _typed := [{"name": _plain(code), "line": line} |
 	not facts.products_by_id[code]
 ]
 
+_placed := [{"name": _plain(code), "line": line} |
+	some line in facts.live_lines
+	not line.cells.group
+	not _is_build_up(line)
+	code := wall_type.code_of_place(line)
+	not facts.products_by_id[code]
+]
+
+_cells(line) := ["group", "type"] if {
+	_is_typed(line)
+} else := ["place"]
+
+_is_typed(line) if line.cells.group
+
+_is_typed(line) if line.cells.type
+
 _called(line) := line.texts.group if {
 	line.cells.group
+} else := wall_type.code_of_place(line) if {
+	not _is_typed(line)
 } else := trim_space(line.texts.type)
 
 _names := {_plain(name) | some name in _all}

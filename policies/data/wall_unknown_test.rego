@@ -124,3 +124,23 @@ test_fires_for_titled_page if {
 	{f.line | some f in found} == {"W!14"}
 	count(_found(rows, _page("Walls", "Openings and their sheets"))) == 0
 }
+
+_placed(n, place) := object.union(object.remove(_row(n, ""), ["cells"]), {
+	"place": place,
+	"texts": {"group": "", "material": "FL-1", "place": place},
+	"cells": {"place": sprintf("B%d", [n]), "material": sprintf("C%d", [n]), "install": sprintf("F%d", [n])},
+})
+
+# A column of walls beside one of places is read into the place, and told at its cell.
+test_fires_for_first_of_place if {
+	rows := array.concat(_list, [
+		_placed(10, "EW1; north, grid 1-3"),
+		_placed(11, "EW2; stair"),
+		_placed(12, "EW3; east"),
+		_placed(14, "EW7; north, grid 3-5"),
+		_placed(15, "north; EW8"),
+		_placed(16, "EW9 north"),
+	])
+	found := _found(rows, {})
+	{[f.line, f.cells] | some f in found} == {["W!14", ["B14"]]}
+}

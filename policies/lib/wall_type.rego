@@ -38,3 +38,14 @@ _is_of(line, mark) if {
 	startswith(line.group, mark)
 	regex.match(data.lib.wall_types.end, substring(line.group, count(mark), 1))
 }
+
+_is_of(line, mark) if code_of_place(line) == mark
+
+# code_of_place is the code of the wall where a column of walls beside one of places is read as the first part of the
+# place: "W4; north, L2". Undefined without one.
+code_of_place(line) := code if {
+	parts := split(line.place, ";")
+	count(parts) > 1
+	code := trim_space(parts[0])
+	regex.match(data.data.walls.code, lower(code))
+}
