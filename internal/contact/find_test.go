@@ -718,3 +718,30 @@ SH-2 | butyl tape | 70 | 60`) {
 		}
 	}
 }
+
+// What lies behind sheet metal that its own words call the separator is parted by it, and not
+// what lies behind any other; words may say that nothing touches.
+func TestBehindASeparator(t *testing.T) {
+	for touches, want := range map[string]string{
+		"EP-1 behind a galvanized separator plate":    "separated",
+		"EP-1 sheet behind a copper separation strip": "separated",
+		"EP-1 behind a galvanized angle":              "direct",
+		"EP-1 above, no touching":                     "near",
+	} {
+		kind := "no contact"
+		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | SB-2 | CMU | none | `+touches+`
+D2 | SB-2 | CMU | none | -
+
+Tag | Type | Service temp. (°C) | Days open
+EP-1 | EPDM roof sheet | 70 | 90
+SB-2 | SBS asphalt sheet | 70 | 60`) {
+			if c.Line == "!2" && name(c.A) == "SB-2" && name(c.B) == "EP-1" {
+				kind = c.Kind
+			}
+		}
+		if kind != want {
+			t.Errorf("%s: %s, want %s", touches, kind, want)
+		}
+	}
+}

@@ -160,9 +160,10 @@ func separates(s *schedule.Item) bool {
 }
 
 // isMetalBetween holds for sheet metal that its own words call the separator, which another
-// has or ends at: "FM-1 with steel separator", "the rubber stops at a stainless separator strip".
+// has, ends at or lies behind: "FM-1 with steel separator", "the rubber stops at a stainless
+// separator strip", "the rubber behind a steel separator".
 func isMetalBetween(s *schedule.Item) bool {
-	met := s.Relation == "with" || s.Relation == "at" || s.Relation == "on"
+	met := s.Relation == "with" || s.Relation == "at" || s.Relation == "on" || s.Relation == "behind"
 	return met && s.Side == "object" && s.Class == "flashing-metal" && slices.Contains(s.Signals, "separator") && ownSeparator.MatchString(s.Text)
 }
 
