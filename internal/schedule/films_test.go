@@ -196,3 +196,19 @@ D2 | LM-1 | CMU | none | 30`}, page{name: "P", grid: "Tag | Type | Thickness | A
 		}
 	}
 }
+
+// Permeance may be cut short before its figure, which ends no sentence; after a figure it is
+// its unit, and ends one.
+func TestPermeanceCutShort(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"S741 air perm. 0.06 L/(s·m²) at 75 Pa":                          0.06,
+		"E2178: air perm. 0.01 cfm/sf":                                   0.0508,
+		"sheet has 14 perm. Mock-up by E2357 air perm. 0.2 L/(s·m²)":     0,
+		"to E2178. Wall chamber: air perm. 0.2 L/(s·m²), leaks at sills": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}

@@ -469,14 +469,21 @@ func (w *wordlists) parted(text string) []string {
 	var out []string
 	start := 0
 	for _, end := range sentenceEnd.FindAllStringIndex(text, -1) {
-		word := text[start:end[0]]
-		word = word[strings.LastIndexAny(word, " ,;:(/")+1:]
-		if text[end[0]] == '.' && w.abbreviations[strings.ToLower(word)] {
+		if text[end[0]] == '.' && w.abbreviated(text[start:end[0]]) {
 			continue
 		}
 		out, start = append(out, text[start:end[0]]), end[1]
 	}
 	return append(out, text[start:])
+}
+
+// abbreviated holds for a text that ends in an abbreviation, of one word or of two: "perm" is
+// one only after what passes ("air perm. 0.02"), since "14 perm." ends a sentence.
+func (w *wordlists) abbreviated(text string) bool {
+	text = strings.ToLower(text)
+	last := strings.LastIndexAny(text, " ,;:(/")
+	first := strings.LastIndexAny(text[:max(last, 0)], " ,;:(/")
+	return w.abbreviations[text[last+1:]] || w.abbreviations[text[first+1:]]
 }
 
 func hasWord(list []string, s string) bool {
