@@ -127,6 +127,21 @@ func (r *reader) withoutUse(parts []string, alias string, m material.Material) m
 	return m
 }
 
+// withoutBond names a board of insulation without what it is stuck on with: "XPS 50 mm,
+// foam-safe adhesive".
+func (r *reader) withoutBond(parts []string) []string {
+	own := slices.Clone(parts)
+	for i, part := range parts {
+		if board := bondedWith.ReplaceAllString(part, ""); board != part && r.vocab.Describe(board).Class == "insulation" {
+			own[i] = board
+		}
+	}
+	return own
+}
+
+// bondedWith is an adhesive that the words for a board end in.
+var bondedWith = regexp.MustCompile(`(?i)(?:\s*[,;+(]|\s+(?:w/|with|in|on))\s*[^,;+(]*\badhesive\)?\s*$`)
+
 // identify names the family of a product from its description, its chemistry
 // and its own name.
 func (r *reader) identify(p *Product) {
@@ -140,6 +155,7 @@ func (r *reader) identify(p *Product) {
 	if len(parts) > 0 && !sealantWord.MatchString(parts[0]) {
 		parts[0] = r.words.prose.carried.ReplaceAllString(parts[0], "$1 sheet on $2") // "butyl on polyethylene film"
 	}
+	parts = r.withoutBond(parts)
 	m := r.vocab.Describe(parts...)
 	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
 		m = r.underHead(parts, p.section, m)

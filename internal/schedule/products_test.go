@@ -947,3 +947,21 @@ func TestListHeadedByItsKind(t *testing.T) {
 		t.Errorf("a column of primers that repeat is read as a list of them: %d products", len(again.Products))
 	}
 }
+
+// The adhesive that a board is stuck on with is not the board; an adhesive for boards, and a
+// sheet with its adhesive, are what they are.
+func TestBoardWithItsAdhesive(t *testing.T) {
+	for words, want := range map[string]string{
+		"XPS 50 mm, water-borne foam adhesive":    "insulation",
+		"EPS board with foam-safe adhesive":       "insulation",
+		"Polyiso, low-rise polyurethane adhesive": "insulation",
+		"Foam-safe adhesive for XPS":              "mastic",
+		"Vapor permeable sheet, acrylic adhesive": "membrane",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Touches\nT1 | SH-1 | plywood | none | IB-7\n\n"+
+			"Tag | Product | Chemistry / description | Days open\nSH-1 | Alder 5 | SBS sheet | 60\nIB-7 | Rowan K | "+words+" | -")
+		if p := product(t, s, "IB-7"); p.Class != want {
+			t.Errorf("%s: %s (%s), want %s", words, p.Class, p.Family, want)
+		}
+	}
+}
