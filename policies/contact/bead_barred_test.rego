@@ -71,3 +71,32 @@ test_listed_only_needs_a_list if {
 	count(_found(note, bench.contact(_sheet, five, {}), [_listing])) == 0
 	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == 0
 }
+
+# Notes may name the sheets by their tags too, in a list of sealants or with only.
+test_sheets_by_tag[note] if {
+	some note, told in {
+		"Sealants at sheets: SE-5 at FM-1/FM-2; SE-2 at FM-3.": 1,
+		"3. Beads: use SE-5 on the cut edges of FM-2 and FM-1. Tool all.": 1,
+		"Mastic by sheet: FM-2 = SE-2; FM-1: SE-5": 1,
+		"At edges of FM-1, FM-2 use SE-5 only.": 1,
+		"Along FM-1, only SE-5.": 1,
+		"Only SE-5 on FM-1.": 1,
+		"Sealants at sheets: SE-5 at FM-1; SE-2 at FM-1 and FM-3.": 0,
+		"Sealants at sheets: SE-5 at FM-2; SE-2 at FM-3.": 0,
+		"Sealants: SE-5 at FM-1 in summer.": 0,
+		"Sealants: SE-5 at FM-1 only.": 0,
+		"SE-5 at FM-1.": 0,
+		"Primers: PR-2 at FM-1.": 0,
+	}
+	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == told
+}
+
+# A remark counts where it seals the edge.
+test_sheets_by_tag_in_a_remark if {
+	note := "Sealants at sheets: SE-5 at FM-1/FM-2."
+	count(_found(note, bench.contact(_sheet, _bead, {"from": "remark", "signals": ["edge_sealed"]}), [])) == 1
+	count(_found(note, bench.contact(_sheet, _bead, {"from": "remark"}), [])) == 0
+	count(_found(note, bench.contact(_sheet, _bead, {"kind": "near"}), [])) == 0
+	untagged := object.union(_bead, {"product": ""})
+	count(_found(note, bench.contact(_sheet, untagged, {}), [])) == 0
+}

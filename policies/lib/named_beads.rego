@@ -2,7 +2,8 @@
 # title: Beads that notes name
 # description: |
 #   The notes say by their tags which beads a kind of sheet takes, or takes not: "asphaltic sheets: SE-3 only", "no SE-1
-#   on asphaltic sheets"; or that a sheet takes only those that its data lists.
+#   on asphaltic sheets"; or which a sheet takes that they name by its own tag: "sealants: SE-3 at FM-1 and FM-2"; or
+#   that a sheet takes only those that its data lists.
 package lib.named_beads
 
 import data.lib.facts
@@ -28,7 +29,54 @@ note(contact) := found if {
 	sheet.class in data.contact.settled.sheet.classes
 	_lists_beads(facts.product_of(sheet))
 	found := _listed_only[0]
+} else := found if {
+	contact.kind == "direct"
+	_is_of_edge(contact)
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.class in data.contact.judging.letters.beads
+	lower(bead.product) in _beads
+	sheet.class in data.contact.settled.sheet.classes
+	named := [one | some one in _tagged; lower(sheet.product) in one.sheets]
+	count([one | some one in named; lower(bead.product) in one.beads]) == 0
+	found := named[0]
 }
+
+_is_of_edge(contact) if contact.from in data.contact.judging.letters.from
+
+# A remark tells of a bead where it says that one seals the edge.
+_is_of_edge(contact) if {
+	contact.from == "remark"
+	"edge_sealed" in contact.signals
+}
+
+# _tagged lists what notes say of sheets by their tags: {"sheets", "beads", "text", "at"}.
+_tagged := [one |
+	some note in object.get(input.project, "notes", [])
+	some text in regex.split(`[.;]\s+|[.;]$`, note.text)
+	said := lower(text)
+	not regex.match(data.contact.judging.named_beads.unless, said)
+	some pattern in data.contact.judging.named_beads.by_tag
+	_holds(pattern, note, said)
+	whole := replace(pattern.like, "TAGS", data.contact.judging.named_beads.tags)
+	some found in regex.find_all_string_submatch_n(whole, said, 1)
+	one := {
+		"sheets": _tags_in(found[pattern.sheets]) - _beads,
+		"beads": _tags_in(found[pattern.beads]) & _beads,
+		"text": trim_space(text),
+		"at": note.at,
+	}
+	count(one.beads) > 0
+]
+
+_holds(pattern, _, _) if not pattern.headed
+
+_holds(pattern, note, said) if {
+	pattern.headed
+	regex.match(data.contact.judging.named_beads.head, lower(note.text))
+	not regex.match(`\bonly\b`, said)
+}
+
+_tags_in(text) := {tag | some tag in regex.find_n(`[a-z]{1,4}-?\d{1,3}[a-z]?`, text, -1)}
 
 # _listed_only are sentences of notes that let only those beads meet a sheet that its data names.
 _listed_only := [{"text": trim_space(text), "at": note.at} |
@@ -77,7 +125,7 @@ _tags(said, patterns, words) := {tag |
 	some pattern in patterns
 	whole := replace(replace(pattern, "KIND", words), "TAGS", data.contact.judging.named_beads.tags)
 	some found in regex.find_all_string_submatch_n(whole, said, 1)
-	some tag in regex.find_n(`[a-z]{1,4}-?\d{1,3}[a-z]?`, found[1], -1)
+	some tag in _tags_in(found[1])
 	tag in _beads
 }
 
