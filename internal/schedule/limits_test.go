@@ -986,3 +986,19 @@ A-2|EW5|SBS sheet|gypsum|none|2026-06-08`}, page{name: "Notes", grid: note})
 		}
 	}
 }
+
+// A note that begins with the codes of walls goes on about them, until a sentence says that
+// it holds for all.
+func TestNoteOfSomeWallsThenAll(t *testing.T) {
+	for note, want := range map[string]bool{
+		"EW-4: sheet 8 perms or more. No class I interior lining in any wall.":         true,
+		"EW-4, EW-5: sheet 8 perms or more. Throughout, no class I film on room side.": true,
+		"EW-4: sheet 8 perms or more. No class I interior lining.":                     false,
+	} {
+		s := read(t, "Mark | Wall | Membrane | Substrate | Primer\n1 | EW-3 | butyl tape | CMU | none\n2 | EW-4 | butyl tape | CMU | none\n3 | EW-5 | butyl tape | CMU | none\n\nNotes\n1 | "+note)
+		got := slices.ContainsFunc(s.Project.Signals, func(said schedule.Said) bool { return said.ID == "one_tight_layer" && !said.No })
+		if got != want {
+			t.Errorf("%s: said of the job %v", note, got)
+		}
+	}
+}

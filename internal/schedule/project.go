@@ -74,6 +74,8 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		}
 		if codes, _ := r.wallsIn(sentence); len(codes) > 0 {
 			coded = leadOf(sentence)
+		} else if r.words.everyWall.MatchString(sentence) {
+			coded = "" // "No vinyl anywhere"
 		} else if coded != "" && heading == "" {
 			sentence = coded + ": " + sentence
 		}

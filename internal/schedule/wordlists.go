@@ -80,6 +80,7 @@ type wordlists struct {
 	noteHeading        *regexp.Regexp    // a cell over notes, and one over their numbers
 	noteNumbers        *regexp.Regexp
 	wallList           *regexp.Regexp // a title over a list of walls
+	everyWall          *regexp.Regexp // "anywhere": said of all walls, after some were named
 	wideLead           *regexp.Regexp // "Above grade": what nearly all of the job is
 	caseWord           *regexp.Regexp // "when", "or": what follows holds in some cases
 	byOthers           *regexp.Regexp // "by roofer": what others bring
@@ -235,6 +236,7 @@ type readingFile struct {
 		ByOthers      string              `json:"by_others"`
 		CaseLead      string              `json:"case_lead"`
 		CaseWord      string              `json:"case_word"`
+		EveryWall     string              `json:"every_wall"`
 		WideLead      string              `json:"wide_lead"`
 		NoteHeading   string              `json:"note_heading"`
 		NoteNumbers   string              `json:"note_numbers"`
@@ -306,6 +308,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"by_others", "(?i)" + f.ByOthers, &w.byOthers},
 		{"case_lead", "(?i)" + f.CaseLead, &w.caseLead},
 		{"case_word", "(?i)" + f.CaseWord, &w.caseWord},
+		{"every_wall", "(?i)" + f.EveryWall, &w.everyWall},
 		{"wide_lead", "(?i)" + f.WideLead, &w.wideLead},
 		{"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading},
 		{"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
