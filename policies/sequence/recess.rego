@@ -5,15 +5,15 @@
 #   is set in sealant on it, about 1/2 in (13 mm) behind the face. Held back much farther, the water leaves the sheet
 #   inside the veneer: brick cores begin 3/4 in (19 mm) behind the face. Flush or short with no metal edge, it soaks
 #   the course below, which is dark and spalling by the second winter. Good sources differ on flush, so it is a
-#   question. It does not apply where the row says nothing of the end, to metal flashing, to a sheet cut flush on a
-#   drip edge, nor to 6 to 25 mm behind the face on one.
+#   question, unless the notes ask for a drip edge. It does not apply where the row says nothing of the end, to metal
+#   flashing, to a sheet cut flush on a drip edge, nor to 6 to 25 mm behind the face on one.
 # custom:
 #   id: sequence-recess
 #   topic: sequence
 #   severity: warning
 #   reason: Water that leaves the flashing behind the face drains into the veneer instead of out of it.
 #   remedy: Set the sheet on a metal drip edge in sealant, about 1/2 in (13 mm) back, or carry it to the face.
-#   source: guide specification wording from memory; masonry handbook and builders' journal
+#   source: the project's notes; else guide specification wording from memory; masonry handbook and builders' journal
 #   basis: common-practice
 #   example: "Through-wall flashing at shelf angle: ends 3/4 in short of the brick face, no metal edge"
 package sequence.recess
@@ -73,6 +73,10 @@ _trouble(line, said) := {"severity": "warning", "says": says} if {
 } else := {"severity": "warning", "says": ", and no metal edge carries the water out"} if {
 	said.id == "held_back"
 	facts.denied(line, "drip_edge")
+} else := {"severity": "warning", "says": ", and no metal edge carries the water out, which the notes ask for"} if {
+	said.id == "edge_flush"
+	facts.denied(line, "drip_edge")
+	facts.project_said("drip_edge")
 } else := {"severity": "note", "says": " without a metal edge: see that the water gets out of the veneer"} if {
 	said.id == "edge_flush"
 	facts.denied(line, "drip_edge")

@@ -98,3 +98,24 @@ test_silent[name] if {
 	}
 	count(_found(case.signals, case.figures, case.more)) == 0
 }
+
+_noted(signals, said) := found if {
+	row := desk.row(12, "FM-1", {
+		"place": "through-wall at shelf angle",
+		"texts": {"remark": "of the brick face"},
+		"signals": signals,
+	})
+	doc := object.union(desk.document([row], [], []), {"project": {"signals": said}})
+	found := recess.findings with input as doc
+}
+
+# Where the notes ask for a drip edge, a sheet that is cut flush without one breaks them.
+test_flush_against_the_notes if {
+	asked := object.union(_drip, {"slot": "note"})
+	some f in _noted([_flush, _no_drip], [asked])
+	f.severity == "warning"
+	endswith(f.message, "and no metal edge carries the water out, which the notes ask for")
+	desk.levels(_noted([_flush], [asked])) == {"note"}
+	desk.levels(_noted([_flush, _no_drip], [object.union(asked, {"no": true})])) == {"note"}
+	_noted([_flush, _drip], [asked]) == set()
+}
