@@ -411,9 +411,23 @@ func (f *finder) ownIsSubject(it *schedule.Item) bool {
 // show, by words for the chemistry alone: "EPDM on bitumen".
 func (f *finder) restated() {
 	f.found = slices.DeleteFunc(f.found, func(c Contact) bool {
-		return c.From == "remark" && c.Kind == "direct" && (covers(c.A, c.B) || slices.ContainsFunc(f.found, func(d Contact) bool {
+		return f.glossed(c) || c.From == "remark" && c.Kind == "direct" && (covers(c.A, c.B) || slices.ContainsFunc(f.found, func(d Contact) bool {
 			return d.From != "remark" && (d.Kind == "direct" || d.Kind == "separated") && (covers(d.A, c.A) && covers(d.B, c.B) || covers(d.A, c.B) && covers(d.B, c.A))
 		}))
+	})
+}
+
+// glossed holds for words for the chemistry alone that a cell of neighbors has right before
+// the thing made of it: the vinyl of "soft vinyl (PVC) bulb seal".
+func (f *finder) glossed(c Contact) bool {
+	items := f.line.Items
+	i := slices.IndexFunc(items, func(o schedule.Item) bool { return o.ID == c.B.Item })
+	if c.From != "touches" || i < 0 || i+1 >= len(items) || items[i+1].At != items[i].At || !strings.Contains(items[i+1].Text, ")") {
+		return false
+	}
+	thing := endOf(f.line, items[i+1])
+	return thing.Family != "" && covers(thing, c.B) && slices.ContainsFunc(f.found, func(d Contact) bool {
+		return d.A.Item == c.A.Item && d.B.Item == thing.Item && d.Kind == c.Kind
 	})
 }
 

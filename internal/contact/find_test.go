@@ -745,3 +745,26 @@ SB-2 | SBS asphalt sheet | 70 | 60`) {
 		}
 	}
 }
+
+// A thing that is called by its chemistry, with the short form of that in brackets, is one
+// neighbor; two things are two.
+func TestChemistryInBrackets(t *testing.T) {
+	for touches, want := range map[string]int{
+		"soft vinyl (PVC) glazing gasket":   1,
+		"soft vinyl gasket; soft PVC boot":  2,
+		"soft vinyl, PVC waterstop":         2,
+		"flexible vinyl (soft PVC) gaskets": 1,
+	} {
+		got := 0
+		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches
+D1 | SBS sheet | CMU | none | `+touches+`
+D2 | SBS sheet | CMU | none | -`) {
+			if c.Line == "!2" && c.From == "touches" && slices.Contains(c.B.Keys, "pvc-plasticized") {
+				got++
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %d neighbors, want %d", touches, got, want)
+		}
+	}
+}
