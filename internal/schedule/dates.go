@@ -261,8 +261,9 @@ func (r *reader) spans() {
 
 // countedDays tells the days that a column counts between the row's own dates from
 // those that it allows: where most of a table agree with the dates, they are counts.
+// Offices count from the last day of the work or from its first.
 func (r *reader) countedDays() {
-	type tally struct{ both, agree int }
+	type tally struct{ both, fromLast, fromFirst int }
 	tables := map[string]tally{}
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
@@ -273,20 +274,30 @@ func (r *reader) countedDays() {
 		}
 		n := tables[l.Table]
 		n.both++
-		if stated, ok := wholeDays(f.Min); ok && max(stated-bare.Last, bare.Last-stated) <= 1 {
-			n.agree++
+		if stated, ok := wholeDays(f.Min); ok {
+			n.fromLast += agrees(stated, bare.Last)
+			n.fromFirst += agrees(stated, bare.Max)
 		}
 		tables[l.Table] = n
 	}
 	for i := range r.sched.Lines {
 		l := &r.sched.Lines[i]
 		f, stated := l.Figures["exposure_days"]
-		if n := tables[l.Table]; !stated || n.both < fewCounts || n.agree*2 <= n.both {
+		if n := tables[l.Table]; !stated || n.both < fewCounts || max(n.fromLast, n.fromFirst)*2 <= n.both {
 			continue
 		}
 		l.Figures["planned_open_days"] = f
 		delete(l.Figures, "exposure_days")
 	}
+}
+
+// agrees is 1 where two counts of days differ by no more than a day that one of them
+// leaves out.
+func agrees(a, b int) int {
+	if max(a-b, b-a) <= 1 {
+		return 1
+	}
+	return 0
 }
 
 // fewCounts is how many rows must have both dates and a count of days.

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 )
 
@@ -328,5 +329,27 @@ T2 | butyl sheet | CMU | none | 2027-04-05 | patch made 3/12`})
 	}
 	if _, told := line(t, s, "T2").Spans["stock_days"]; told {
 		t.Error("a patch is no stock")
+	}
+}
+
+// A column may count the days from the first day of the work to the cover as well as from
+// its last; one whose days are others than those of the dates is what is allowed.
+func TestDaysCountedFromTheFirstDay(t *testing.T) {
+	for counts, counted := range map[string]bool{
+		"26 32 45 61":  true,  // from the first day
+		"22 28 41 57":  true,  // from the last
+		"60 60 90 60":  false, // allowed
+		"26 32 60 120": false, // two of four by chance
+	} {
+		c := strings.Fields(counts)
+		s := read(t, `Mark | Membrane | Substrate | Primer | Start | Done | Covered | Sun days
+K1 | butyl sheet | CMU | none | 2027-03-01 | 2027-03-05 | 2027-03-27 | `+c[0]+`
+K2 | butyl sheet | CMU | none | 2027-04-05 | 2027-04-09 | 2027-05-07 | `+c[1]+`
+K3 | butyl sheet | CMU | none | 2027-05-03 | 2027-05-07 | 2027-06-17 | `+c[2]+`
+K4 | butyl sheet | CMU | none | 2027-06-07 | 2027-06-11 | 2027-08-07 | `+c[3])
+		_, limit := line(t, s, "K4").Figures["exposure_days"]
+		if limit == counted {
+			t.Errorf("%s: a limit is %v", counts, limit)
+		}
 	}
 }
