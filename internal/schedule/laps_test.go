@@ -310,3 +310,24 @@ func TestDripIsNoLap(t *testing.T) {
 		}
 	}
 }
+
+// What the next sentence is about is no place of the figure before it, though "min." may
+// or may not end that sentence; a place right after the figure is.
+func TestLapBeforeTheNextSentence(t *testing.T) {
+	for note, want := range map[string]string{
+		"Wall sheets: side laps 2 in min, end laps 5 in min. Through-wall pieces: end laps 8 in min.": "127 ; 203 through-wall; ",
+		"Wall sheets: side laps 2 in. min., end laps 5 in. min. TWF pieces: end laps 8 in. min.":      "127 ; 203 through-wall; ",
+		"Wall sheets: side laps 2 in min, end laps 5 in min on verticals.":                            "127 upright; ",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Lap in\n1 | butyl sheet | CMU | none | 2 side / 5 end\n\nNotes\n"+note+"\n")
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Kind == "end_lap_mm" {
+				got += fmt.Sprintf("%.0f %s; ", *l.Min, l.Scope)
+			}
+		}
+		if got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", note, got, want)
+		}
+	}
+}

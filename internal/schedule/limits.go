@@ -408,6 +408,16 @@ func firstWords(text string, n int) string {
 	return strings.Join(words[:min(n, len(words))], " ")
 }
 
+// sameSentence cuts off what a new sentence or part says: the point of "min." may end one.
+func sameSentence(text string) string {
+	if at := newSentence.FindStringIndex(text); at != nil {
+		return text[:at[0]]
+	}
+	return text
+}
+
+var newSentence = regexp.MustCompile(`[.;]\s+\p{Lu}|;`)
+
 // around are the words that a figure of a sentence stands among: all of them,
 // those before the first figure, those since the figure before, and those up to
 // the next.
@@ -548,7 +558,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		}
 	}
 	if rule.Scope {
-		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(in.after, 2)))
+		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(sameSentence(in.after), 2)))
 		if at := atPlace.FindString(in.after); at != "" { // "90 mil on decks, 60 mil on verticals"
 			l.Scope = firstNonEmpty(r.scopeIn(at), l.Scope)
 		}
