@@ -161,3 +161,14 @@ test_no_letter_in_the_row[name] if {
 		with data.knowledge.separators as []
 	{f.severity | some f in found} == {case.want}
 }
+
+# A letter may be the other way to what the notes name; another paper is none, nor is a letter to someone else.
+test_letter_as_the_other_way[text] if {
+	some text, severity in {
+		"Bead on an SBS sheet: the mastic of its roll, or a letter from its maker": "warning",
+		"Beads at bituminous sheet: S-4 or by manufacturer's letter": "warning",
+		"Beads at bituminous sheet: S-4 or a strip of metal": "note",
+		"Beads at bituminous sheet: S-4, color as in the letter to the owner": "note",
+	}
+	{f.severity | some f in _told(text, [])} == {severity}
+}
