@@ -50,3 +50,57 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+# Windows and pans of one place, each in a row of its own.
+_row(n, called, place, days, more) := bench.sheet(object.union(
+	{
+		"id": sprintf("W!%d", [n]),
+		"row": n,
+		"table": "W#4",
+		"group": "B2",
+		"place": place,
+		"texts": {"type": called, "place": place},
+		"cells": {"install": sprintf("K%d", [n]), "type": sprintf("D%d", [n])},
+		"dates": {"install": object.union(bench.day(days[0], days[0], sprintf("K%d", [n])), {"to": days[1], "state": "span"})},
+	},
+	more,
+))
+
+_of_rows(lines) := found if {
+	found := unit_first.findings with input as bench.document(lines, [], [])
+}
+
+_early := _row(20, "door frames", "court", ["2027-03-08", "2027-03-10"], {"role": "other"})
+
+test_units_in_a_row_of_their_own if {
+	some found in _of_rows([_early, _row(21, "threshold pans", "court", ["2027-03-15", "2027-03-16"], {})])
+	found.line == "W!21"
+	contains(found.message, "after door frames of the same place were set on")
+}
+
+test_units_apart[name] if {
+	some name, pan in {
+		"the pans first": _row(21, "threshold pans", "court", ["2027-03-01", "2027-03-02"], {}),
+		"the last day of the pans": _row(21, "threshold pans", "court", ["2027-03-10", "2027-03-11"], {}),
+		"another place": _row(21, "threshold pans", "lane", ["2027-03-15", "2027-03-16"], {}),
+		"another wall": _row(21, "threshold pans", "court", ["2027-03-15", "2027-03-16"], {"group": "B3"}),
+		"what goes over the frame": _row(21, "head flashing", "court", ["2027-03-15", "2027-03-16"], {}),
+		"metal sills": _row(21, "sills", "court", ["2027-03-15", "2027-03-16"], {"role": "metal"}),
+	}
+	count(_of_rows([_early, pan])) == 0
+}
+
+test_floor_by_floor if {
+	count(_of_rows([
+		_row(19, "threshold pans", "court", ["2027-03-01", "2027-03-02"], {}),
+		_early,
+		_row(21, "threshold pans", "court", ["2027-03-15", "2027-03-16"], {}),
+	])) == 0
+}
+
+test_a_frame_that_is_no_unit if {
+	count(_of_rows([
+		_row(20, "sealant at door frames", "court", ["2027-03-08", "2027-03-10"], {"role": "sealant"}),
+		_row(21, "threshold pans", "court", ["2027-03-15", "2027-03-16"], {}),
+	])) == 0
+}
