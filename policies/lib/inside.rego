@@ -152,6 +152,9 @@ _insulated_walls := {_wall(line) |
 	line.role == "insulation"
 }
 
+# tells_inside: the row places its film on the room side of the wall.
+tells_inside(line) if _tells_inside(line)
+
 _tells_inside(line) if {
 	some slot in data.vapor.barriers.side_slots
 	regex.match(data.vapor.barriers.inside_words, lower(object.get(line.texts, slot, "")))
