@@ -61,7 +61,10 @@ _row(n, called, place, days, more) := bench.sheet(object.union(
 		"place": place,
 		"texts": {"type": called, "place": place},
 		"cells": {"install": sprintf("K%d", [n]), "type": sprintf("D%d", [n])},
-		"dates": {"install": object.union(bench.day(days[0], days[0], sprintf("K%d", [n])), {"to": days[1], "state": "span"})},
+		"dates": {"install": object.union(
+			bench.day(days[0], days[0], sprintf("K%d", [n])),
+			{"to": days[1], "state": "span"},
+		)},
 	},
 	more,
 ))
