@@ -187,8 +187,8 @@ func stops(t token) bool {
 
 // view is what patterns are matched on: hyphens inside words and the dots of
 // abbreviations are left out, the dots that end a sentence stay; a mixed number is one
-// number, the signs for inches and feet are words, and words cut short are whole:
-// 2-1/2" lwr is "2-1/2 in lower".
+// number, the signs for inches and feet are words, words cut short are whole, and the
+// half of the day is one word: 2-1/2" lwr is "2-1/2 in lower".
 func (r *Reader) view(toks []token) []token {
 	out := make([]token, 0, len(toks))
 	for i := 0; i < len(toks); i++ {
@@ -196,7 +196,10 @@ func (r *Reader) view(toks []token) []token {
 		if t.kind == sign && (t.low == "-" && inWord(toks, i) || t.low == "." && !r.ends(toks, i)) {
 			continue
 		}
-		if n := mixed(toks[i:]); n > 1 {
+		if half := halfDay(toks, i); half != "" {
+			t.low, t.End = half, toks[i+2].End
+			i += 2
+		} else if n := mixed(toks[i:]); n > 1 {
 			t.kind, t.End = number, toks[i+n-1].End
 			i += n - 1
 		} else if unit := unitSigns[t.low]; unit != "" && t.kind == sign && t.glued && i > 0 && toks[i-1].kind != sign && toks[i-1].kind != word {
@@ -207,6 +210,15 @@ func (r *Reader) view(toks []token) []token {
 		out = append(out, t)
 	}
 	return out
+}
+
+// halfDay is the half of the day behind an hour that is written with points, as one
+// word: "7 a.m.".
+func halfDay(toks []token, i int) string {
+	if i == 0 || i+2 >= len(toks) || toks[i-1].kind != number || toks[i+1].low != "." || toks[i+2].low != "m" || !toks[i+1].glued || !toks[i+2].glued {
+		return ""
+	}
+	return map[string]string{"a": "am", "p": "pm"}[toks[i].low]
 }
 
 // unitSigns are read as the words for them.

@@ -115,8 +115,18 @@ limit(check, like) := degrees.write(check.limit_c, like) if {
 # judged names the checks that are judged, as facts of the finding.
 judged(checks) := [concat(" ", [check.item, check.bound]) | some check in checks]
 
-# related points at the product data that states the limits.
-related(line, checks) := [finding.related_product(product, [check.at.cell], what) |
+# related points at the product data that states the limits, and at the note that lets the coldest reading decide.
+related(line, checks) := array.concat(_data(line, checks), _noted(line, checks))
+
+_noted(line, checks) := [finding.related_address(said.at, said.text) |
+	not odds.is_mid_day(line)
+	"apply_min_c" in {check.bound | some check in checks}
+	facts.project_said("coldest_counts")
+	some said in input.project.signals
+	said.id == "coldest_counts"
+]
+
+_data(line, checks) := [finding.related_product(product, [check.at.cell], what) |
 	some check in checks
 	check.stated
 	product := facts.product_of(check)

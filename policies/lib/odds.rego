@@ -129,9 +129,16 @@ band(check) := [band | some band in data.temperature.cold.bands; check.limit_c >
 _weight(line, check) := 1 - check.days_usable if {
 	is_mid_day(line)
 } else := min([1, check.share_below + data.temperature.cold.early_share]) if {
+	_is_early(line)
+} else := check.share_below
+
+_is_early(line) if {
 	some signal in ["morning_work", "shaded"]
 	facts.said(line, signal)
-} else := check.share_below
+}
+
+# The notes let the coldest reading of the day decide, and not that of the hours in which the crew works.
+_is_early(_) if facts.project_said("coldest_counts")
 
 # is_mid_day: the work is said to be done in the warm hours.
 is_mid_day(line) if facts.said(line, "mid_day")

@@ -239,3 +239,27 @@ test_fluids_have_no_grades if {
 	some f in _of(bench.document([bench.sheet({})], [], [bench.window([spray], {})]))
 	not contains(f.message, "grade")
 }
+
+# Notes by which the reading of the early morning decides.
+test_notes_of_the_coldest_reading[name] if {
+	check := object.union(_january, {"share_below": 0.3, "days_usable": 0.9})
+	some name, tc in {
+		"told": {"no": false, "more": {}, "want": 1},
+		"denied": {"no": true, "more": {}, "want": 0},
+		"work at mid-day": {"no": false, "more": {"signals": [bench.signal("mid_day", "remark", "11 to 3")]}, "want": 0},
+	}
+	doc := bench.document([bench.sheet(tc.more)], [], [bench.window([check], {})])
+	said := {
+		"id": "coldest_counts",
+		"no": tc.no,
+		"text": "7 am reading counts",
+		"slot": "note",
+		"at": {"sheet": "N", "row": 2, "cell": "B2"},
+	}
+	found := cold_sheet.findings with input as object.union(
+		doc,
+		{"project": object.union(doc.project, {"signals": [said]})},
+	)
+	count(found) == tc.want
+	every one in found { "7 am reading counts" in {r.what | some r in one.related} }
+}
