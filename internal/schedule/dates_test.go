@@ -353,3 +353,25 @@ K4 | butyl sheet | CMU | none | 2027-06-07 | 2027-06-11 | 2027-08-07 | `+c[3])
 		}
 	}
 }
+
+// A column of days may count them from the first day of the work; days that agree with
+// neither end are what may stay open.
+func TestDaysCountedFromTheStart(t *testing.T) {
+	const grid = `
+Mark | Membrane | Substrate | Primer | Start | Finish | Covered | Days open
+Q1 | butyl sheet | CMU | none | 2027-05-03 | 2027-05-14 | 2027-06-21 | %s
+Q2 | butyl sheet | CMU | none | 2027-05-10 | 2027-05-21 | 2027-06-30 | %s
+Q3 | butyl sheet | CMU | none | 2027-05-17 | 2027-05-28 | 2027-07-05 | %s
+Q4 | butyl sheet | CMU | none | 2027-05-24 | 2027-06-04 | 2027-07-19 | %s
+Q5 | butyl sheet | CMU | none | 2027-05-31 | 2027-06-11 | 2027-09-13 | %s`
+	counts := readPages(t, page{name: "S", grid: fmt.Sprintf(grid, "49", "51", "49", "56", "105")})
+	limits := readPages(t, page{name: "S", grid: fmt.Sprintf(grid, "60", "60", "60", "60", "60")})
+	for mark := range map[string]bool{"Q1": true, "Q5": true} {
+		if f, ok := line(t, counts, mark).Figures["exposure_days"]; ok {
+			t.Errorf("%s: %+v, want a count and no limit", mark, f)
+		}
+		if f := line(t, limits, mark).Figures["exposure_days"]; f.Min == nil || *f.Min != 60 {
+			t.Errorf("%s: %+v, want a limit of 60", mark, f)
+		}
+	}
+}

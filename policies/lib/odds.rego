@@ -92,12 +92,26 @@ _is_of_bed(text, mark) if {
 	not regex.match(`^[\pL\d]`, trim_prefix(said[1], mark))
 }
 
-# Heated offices are no heated work: the notes must tell of a tent or of heat brought for the work.
+# Heated offices are no heated work: the notes must tell of a tent or of heat brought for the work, and not only that
+# it may be.
 _project_heats if {
 	facts.project_said("heated")
 	some signal in input.project.signals
 	signal.id == "heated"
 	regex.match(data.temperature.cold.work_heat, lower(signal.text))
+	not _is_only_allowed(signal)
+}
+
+# "Heated tent accepted with log", "below that in a heated enclosure only": what rows may do, and say where they do.
+_is_only_allowed(signal) if {
+	some note in input.project.notes
+	note.at == signal.at
+	said := [sentence |
+		some sentence in regex.split(data.temperature.cold.sentences, lower(note.text))
+		contains(sentence, lower(signal.text))
+	]
+	count(said) > 0
+	every sentence in said { regex.match(data.temperature.cold.heat_allowed, sentence) }
 }
 
 # A usual figure is asked about; a reading of the wall before work is one step milder.

@@ -263,3 +263,20 @@ test_notes_of_the_coldest_reading[name] if {
 	count(found) == tc.want
 	every one in found { "7 am reading counts" in {r.what | some r in one.related} }
 }
+
+_noted(text) := _of(object.union(
+	bench.with_notes(
+		bench.document([bench.sheet({})], [], [bench.window([_january], {})]),
+		[],
+		[object.union(bench.signal("heated", "note", "heated tents"), {"at": _note_at})],
+	),
+	{"project": {"notes": [{"text": text, "at": _note_at}]}},
+))
+
+_note_at := {"sheet": "N", "row": 3, "cell": "B3"}
+
+test_heat_that_notes_only_allow if {
+	count(_noted("Heated tents are permitted, kept at 10 °C. Keep a log.")) == 1
+	count(_noted("Work below the limit in heated tents only.")) == 1
+	count(_noted("From 1 November all work is in heated tents. Other shelter may be used before.")) == 0
+}
