@@ -1,7 +1,9 @@
 package schedule_test
 
 import (
+	"math"
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -91,6 +93,30 @@ Primer | none
 		}
 		if got < want*0.99 || got > want*1.01 {
 			t.Errorf("%s: %v, want %v", line, got, want)
+		}
+	}
+}
+
+// A cover sheet may tell the units of all bare figures of the workbook; above one table
+// the same words are of that table. "Perm." is then what the column is called.
+func TestUnitsOfCoverSheet(t *testing.T) {
+	work := page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Thk | Perm. | Lap
+1 | FL-1 | CMU | none | 1 | 640 | 75
+2 | FL-1 | CMU | none | 1 | 640 | 75
+3 | FL-2 | CMU | none | 1 | 640 | 75`}
+	for words, want := range map[string]float64{
+		"All figures mm, °C and ng/(Pa·s·m²) unless noted.": 640,
+		"All mm, deg C, perms U.N.O.":                       640 * 57.2135,
+		"Sheets: mm, ng/(Pa·s·m²)":                          640 * 57.2135,
+	} {
+		s := readPages(t, page{name: "Cover", grid: "Job | Mill race baths\n" + words}, work)
+		l := line(t, s, "1")
+		if got := l.Figures["vapor_ng"]; got.Min == nil || math.Abs(*got.Min-want) > want/100 {
+			t.Errorf("%s: %+v, want %.0f", words, got, want)
+		}
+		if lap := l.Figures["lap_mm"].Min; (lap != nil && *lap == 75) != strings.HasPrefix(words, "All") {
+			t.Errorf("%s: lap %v", words, lap)
 		}
 	}
 }

@@ -351,11 +351,11 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() {
 			continue
 		}
-		r.unitNotes(s)
 		found, err := r.findTables(s)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %s: %w", b.Path, s.Name, err)
 		}
+		r.unitNotes(s, len(found) == 0)
 		for _, t := range found {
 			t.id = tableID(all, s.Name, t)
 			r.classify(t)

@@ -136,6 +136,9 @@ func (r *reader) bound(t *table) {
 			gap = true
 			continue
 		}
+		if n == 1 && rows > 0 && r.headsWalls(t.sheet, row) {
+			return
+		}
 		noted = gap && (noted || r.headsNotes(t, row))
 		if noted && n <= 2 && rows > 0 {
 			continue // "L1 | Primers 250 g/L at most"
@@ -157,7 +160,7 @@ func (r *reader) headsNotes(t *table, row int) bool {
 		v := strings.TrimSpace(c.Value)
 		switch {
 		case v == "" || c.Merged || r.words.noteNumbers.MatchString(v):
-		case r.words.noteHeading.MatchString(v), r.words.wallList.MatchString(v):
+		case r.words.noteHeading.MatchString(v):
 			heads = true
 		default:
 			return false

@@ -130,6 +130,9 @@ func (r *reader) missingUnits(all []*table) {
 		for i := range t.cols {
 			c := &t.cols[i]
 			fig, ok := figureOf[c.Slot]
+			if ok && fig.kind == "vapor_permeance" && permName.MatchString(firstNonEmpty(c.own, c.Heading)) {
+				c.Unit = firstNonEmpty(r.unitSaid(fig.kind, c.Slot), c.Unit)
+			}
 			if !ok || c.Unit != "" {
 				continue
 			}
@@ -147,6 +150,10 @@ func (r *reader) missingUnits(all []*table) {
 		}
 	}
 }
+
+// permName is a heading that is short for permeance and says its unit by no other word:
+// where a cover sheet tells the unit of the workbook, it is no unit.
+var permName = regexp.MustCompile(`(?i)^(?:water\s+)?(?:vapou?r\s+)?perm\.?$`)
 
 // unlessMarked follows the unit of all figures that show none: "mm unless marked in.",
 // "All °C U.N.O.".
@@ -183,8 +190,9 @@ func (r *reader) rowsAbove(t *table) []workbook.Row {
 }
 
 // unitNotes keeps what a title block or a cover sheet tells of the units of the whole
-// workbook: "Units | mm, °C, g/L", "Units: mm and °F".
-func (r *reader) unitNotes(s *workbook.Sheet) {
+// workbook: "Units | mm, °C, g/L", "Units: mm and °F", and on a cover sheet, which has no
+// table that it might be of, "All mm, °C unless noted".
+func (r *reader) unitNotes(s *workbook.Sheet, cover bool) {
 	for _, row := range s.Rows {
 		label := ""
 		for _, c := range row.Cells {
@@ -196,6 +204,10 @@ func (r *reader) unitNotes(s *workbook.Sheet) {
 				r.unitsSaid = append(r.unitsSaid, said)
 			case led && r.words.unitLabels[strings.ToLower(strings.TrimSpace(before))]:
 				r.unitsSaid = append(r.unitsSaid, after)
+			case cover && ofAll.MatchString(said):
+				if at := unlessMarked.FindStringIndex(said); at != nil {
+					r.unitsSaid = append(r.unitsSaid, said[:at[0]])
+				}
 			}
 			if label = ""; r.words.unitLabels[strings.ToLower(strings.TrimRight(said, " :"))] {
 				label = said

@@ -21,7 +21,7 @@ func (r *reader) joinWallRows(s workbook.Sheet) workbook.Sheet {
 	joined := map[int]workbook.Row{}
 	for i, row := range s.Rows {
 		own := slices.Collect(filled(row.Cells))
-		if len(own) != 1 || !r.words.wallList.MatchString(own[0].Value) {
+		if len(own) != 1 || !r.words.wallHeading.MatchString(own[0].Value) {
 			continue
 		}
 		blocks := r.wallRows(s.Rows[i+1:], row.Number)

@@ -247,7 +247,11 @@ func (r *reader) wallLetters(s *workbook.Sheet) string {
 			continue
 		}
 		letters := lettersOf(text(s, row, code))
-		often[letters] += strings.Count(layerSigns.ReplaceAllString(text(s, row, layers), "\n"), "\n")
+		signs := layerSigns
+		if r.underWallTitle(s, row) {
+			signs = commaSigns
+		}
+		often[letters] += len(signs.FindAllString(text(s, row, layers), -1))
 		if often[letters] > often[most] {
 			most = letters
 		}
@@ -274,13 +278,63 @@ func (r *reader) listedWall(s *workbook.Sheet, row int) (code, layers int, ok bo
 	if len(cells) != 2 || !wallMark.MatchString(strings.TrimSpace(cells[0].Value)) {
 		return 0, 0, false
 	}
-	if told := cells[1].Value; !layerSigns.MatchString(told) || len(r.lex.find(told)) < 2 {
+	told := cells[1].Value
+	if r.underWallTitle(s, row) {
+		return cells[0].Col, cells[1].Col, strings.ContainsAny(told, " ,")
+	}
+	if !layerSigns.MatchString(told) || len(r.lex.find(told)) < 2 {
 		return 0, 0, false
 	}
 	return cells[0].Col, cells[1].Col, true
 }
 
+// mostWalls is more walls than any list has: no line so far above heads it.
+const mostWalls = 200
+
+// underWallTitle holds for a row below a line that says that wall types follow, with
+// nothing but other codes between: there the layers may stand with commas between.
+func (r *reader) underWallTitle(s *workbook.Sheet, row int) bool {
+	for last := max(1, row-mostWalls); row > last; {
+		row--
+		switch words := ownWords(s, row); {
+		case len(words) == 1:
+			return r.words.wallHeading.MatchString(words[0])
+		case len(words) != 2 || !wallMark.MatchString(words[0]):
+			return false
+		}
+	}
+	return false
+}
+
+// headsWalls holds for such a line with two walls at least below it, one of which names
+// several layers: a table above ends there.
+func (r *reader) headsWalls(s *workbook.Sheet, row int) bool {
+	words, walls, layers := ownWords(s, row), 0, 0
+	if len(words) != 1 || !r.words.wallHeading.MatchString(words[0]) {
+		return false
+	}
+	for row++; ; row++ {
+		words = ownWords(s, row)
+		if len(words) != 2 || !wallMark.MatchString(words[0]) {
+			return walls > 1 && layers > 1
+		}
+		walls, layers = walls+1, max(layers, len(r.lex.find(words[1])))
+	}
+}
+
+// ownWords are the texts of a row, without those of merged cells' shadows.
+func ownWords(s *workbook.Sheet, row int) []string {
+	var words []string
+	for _, c := range s.Row(row) {
+		if v := strings.TrimSpace(c.Value); v != "" && !c.Merged {
+			words = append(words, v)
+		}
+	}
+	return words
+}
+
 var (
 	wallMark   = regexp.MustCompile(`^(?:[A-Z]{1,4}[- ]?\d{1,3}[a-z]?|[A-Z]{1,4}\d{0,2}(?: \pL+){0,2})$`)
+	commaSigns = regexp.MustCompile(`[,;]\s|\s(?:/|>|\||\+|→|–|—)\s`)
 	layerSigns = regexp.MustCompile(`\s(?:/|>|\||\+|→|–|—)\s`)
 )

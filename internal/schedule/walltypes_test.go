@@ -340,3 +340,39 @@ EX-2 | cedar siding | QR-5 | plywood | 140 glass batt | 0.15 polyethylene`},
 		}
 	}
 }
+
+// A list of walls may stand below the product list, under a line that says so, with commas
+// between the layers: its codes are no products, also where one names no material. Under
+// another line the rows go on.
+func TestWallsBelowProducts(t *testing.T) {
+	const grid = `
+Tag | Product | What it is | Sun, days
+SH-1 | Alder 30 | SBS sheet, self-adhered | 60
+IN-1 | Birch | mineral wool |
+%s
+K1 | CMU, SH-1, IN-1 90, brick |
+K2 | steel studs with batt, plywood, SH-1, cement board |
+K3 | see A-310 |`
+	work := page{name: "S", grid: `
+Mark | Wall | Membrane | Substrate | Primer | Touches
+D1 | K1 | SH-1 | CMU | none | brick`}
+	for head, want := range map[string]string{"EXTERIOR WALL TYPES": "D1 K1 K2 K3", "CLEANERS": "D1"} {
+		s := readPages(t, work, page{name: "Data", grid: fmt.Sprintf(grid, head)})
+		var marks []string
+		for _, l := range s.Lines {
+			marks = append(marks, l.Mark)
+		}
+		if got := strings.Join(marks, " "); got != want {
+			t.Errorf("%s: lines %s, want %s", head, got, want)
+		}
+		listed := slices.ContainsFunc(s.Products, func(p schedule.Product) bool { return p.Tag == "K2" })
+		if listed == (len(want) > 2) {
+			t.Errorf("%s: K2 is a product: %v", head, listed)
+		}
+		if want != "D1" {
+			if got := built(line(t, s, "K2")); got != "steel-stud-framing, batt-insulation, osb-plywood-sheathing, rubberized-asphalt-membrane, cement-board" {
+				t.Errorf("K2: %s", got)
+			}
+		}
+	}
+}

@@ -79,8 +79,8 @@ type wordlists struct {
 	caseLead           *regexp.Regexp    // "Below 5 °C": what follows holds in that case
 	noteHeading        *regexp.Regexp    // a cell over notes, and one over their numbers
 	noteNumbers        *regexp.Regexp
-	wallList           *regexp.Regexp // a title over a list of walls
 	everyWall          *regexp.Regexp // "anywhere": said of all walls, after some were named
+	wallHeading        *regexp.Regexp // a line over codes of walls and what each is made of
 	wideLead           *regexp.Regexp // "Above grade": what nearly all of the job is
 	caseWord           *regexp.Regexp // "when", "or": what follows holds in some cases
 	byOthers           *regexp.Regexp // "by roofer": what others bring
@@ -239,8 +239,8 @@ type readingFile struct {
 		EveryWall     string              `json:"every_wall"`
 		WideLead      string              `json:"wide_lead"`
 		NoteHeading   string              `json:"note_heading"`
+		WallHeading   string              `json:"wall_heading"`
 		NoteNumbers   string              `json:"note_numbers"`
-		WallList      string              `json:"wall_list"`
 		Asides        asideWords          `json:"asides"`
 		Figures       wordFigures         `json:"figures_named"`
 		ToldByKind    map[string]string   `json:"told_by_kind"`
@@ -311,8 +311,8 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"every_wall", "(?i)" + f.EveryWall, &w.everyWall},
 		{"wide_lead", "(?i)" + f.WideLead, &w.wideLead},
 		{"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading},
+		{"wall_heading", "(?i)" + f.WallHeading, &w.wallHeading},
 		{"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},
-		{"wall_list", "(?i)" + f.WallList, &w.wallList},
 		{"project_name", "(?i)" + f.ProjectName, &w.projectName},
 		{"asides: film", "(?i)" + f.Asides.Film, &w.asides.film},
 		{"asides: goes", "(?i)" + f.Asides.Goes, &w.asides.goes},

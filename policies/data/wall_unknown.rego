@@ -136,6 +136,13 @@ _is_build_up(line) if {
 	item.slot == "layers"
 }
 
+# Its layers may be told in words that name no material ("see A-602").
+_is_build_up(line) if {
+	line.cells.layers
+	line.mark != ""
+	count({slot | some slot in data.data.walls.work; line.cells[slot]}) == 0
+}
+
 # A row that is one numbered layer of its wall, and tells of no work either.
 _is_build_up(line) if {
 	line.order != ""

@@ -144,3 +144,21 @@ test_fires_for_first_of_place if {
 	found := _found(rows, {})
 	{[f.line, f.cells] | some f in found} == {["W!14", ["B14"]]}
 }
+
+test_layers_without_a_material if {
+	bare := object.union(object.remove(_wall(6, "EW7"), ["items"]), {
+		"texts": {"mark": "EW7", "layers": "as A-602"},
+		"items": [],
+	})
+	rows := array.concat(array.concat(_list, _usual), [_row(14, "EW7")])
+	count(_found(rows, {})) == 1
+	count(_found(array.concat(rows, [bare]), {})) == 0
+	count(_found(
+		array.concat(rows, [object.union(bare, {"cells": {
+			"mark": "A6",
+			"layers": "B6",
+			"primer": "C6",
+		}})]),
+		{},
+	)) == 1
+}
