@@ -94,7 +94,11 @@ func (r *reader) accepts(p *Product, c source) {
 		return
 	}
 	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
-		r.acceptPart(p, c, piece.text)
+		text, own := r.ownInBrackets(p, piece.text)
+		r.acceptPart(p, c, text)
+		for _, one := range own {
+			r.acceptPart(p, c, one)
+		}
 	}
 	if c.slot != "accepts_primer" {
 		return
@@ -104,6 +108,30 @@ func (r *reader) accepts(p *Product, c source) {
 			a.Primer = "always"
 		}
 	}
+}
+
+// ownInBrackets takes out the brackets that tell a primer of their own for beds of their
+// own ("CMU, plywood: PR-1 (PR-2 on foam)"), where another primer is told outside of them.
+func (r *reader) ownInBrackets(p *Product, text string) (rest string, own []string) {
+	rest = bracket.ReplaceAllStringFunc(text, func(in string) string {
+		m := primerOn.FindStringSubmatch(in)
+		if m == nil || !r.namesPrimer(p, m[1]) || r.namesPrimer(p, m[2]) || len(r.near(p, m[2])) == 0 {
+			return in
+		}
+		own = append(own, m[2]+": "+m[1])
+		return ""
+	})
+	if len(own) == 0 || !r.namesPrimer(p, rest) {
+		return text, nil
+	}
+	return rest, own
+}
+
+// primerOn is a bracket with a primer before the beds that it is for.
+var primerOn = regexp.MustCompile(`(?i)^\(\s*(?:use |but |with )?([^()]+?)\s+(?:on|over|for)\s+([^()]+?)\s*\)$`)
+
+func (r *reader) namesPrimer(p *Product, text string) bool {
+	return slices.ContainsFunc(r.near(p, text), r.isPrimer)
 }
 
 // withoutCases takes out the brackets that tell an age or a state which holds with a

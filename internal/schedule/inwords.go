@@ -135,9 +135,9 @@ func (r *reader) lapAfter(c source, word *regexp.Regexp) (phrase.Quantity, bool)
 }
 
 // sideThenEnd is a heading over the laps of the sides and then of the ends of a
-// sheet; sideAndEnd a cell under it, and no fraction of an inch.
+// sheet, by letters too ("Laps s/e"); sideAndEnd a cell under it, and no fraction of an inch.
 var (
-	sideThenEnd = regexp.MustCompile(`(?i)\bsides?\b.*\bends?\b`)
+	sideThenEnd = regexp.MustCompile(`(?i)\bsides?\b.*\bends?\b|\blaps?\b[^/]*\bs\.?\s*/\s*e\b`)
 	sideAndEnd  = regexp.MustCompile(`^\s*(?:\d{2,}|\d+(?:\.\d+)?\s+|\d*[½¼¾⅛⅜⅝⅞])\s*/\s*(\d*(?:\.\d+)?[½¼¾⅛⅜⅝⅞]?\s*[a-zA-Z".]{0,3})\s*$`)
 	endWord     = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*$`)
 )

@@ -159,7 +159,7 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	if out == sentence {
 		out = notedSide.ReplaceAllString(out, "$1"+unit+"$2")
 		out = notedEnd.ReplaceAllString(out, "$1"+unit+"$2")
-		out = notedMin.ReplaceAllString(out, "$1"+unit+"$2")
+		out = notedMin.ReplaceAllString(out, "$1"+unit+"$2") // "side 3, end 6 min."
 	}
 	if out == sentence {
 		out = r.namedLap(sentence, unit)

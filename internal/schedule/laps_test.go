@@ -331,3 +331,28 @@ func TestLapBeforeTheNextSentence(t *testing.T) {
 		}
 	}
 }
+
+// A heading may tell the order of two laps by their first letters, so that ends may lap
+// less than sides; a note gives both without a unit, and "min" after the last.
+func TestLapsByFirstLetters(t *testing.T) {
+	s := read(t, `Notes
+1 | Laps of sheets: side 50, end 100 min.
+
+Mark | Membrane | Substrate | Primer | Laps (s / e) mm
+1 | butyl sheet | CMU | none | 50/100
+2 | butyl sheet | CMU | none | 60/40
+3 | butyl sheet | CMU | none | 50/100`)
+	for mark, want := range map[string]float64{"1": 100, "2": 40} {
+		if got := line(t, s, mark).Figures["end_lap_mm"]; got.Min == nil || *got.Min != want {
+			t.Errorf("%s: %+v, want %v", mark, got, want)
+		}
+	}
+	for kind, want := range map[string]float64{"lap_mm": 50, "end_lap_mm": 100} {
+		if l := limit(s, kind); l == nil || l.Min == nil || *l.Min != want {
+			t.Errorf("%s: %+v, want %v", kind, l, want)
+		}
+	}
+	if _, told := line(t, read(t, "Mark | Membrane | Substrate | Primer | Laps mm\n1 | butyl sheet | CMU | none | 60/40\n2 | butyl sheet | CMU | none | 60"), "1").Figures["end_lap_mm"]; told {
+		t.Error("two figures in an order that nothing tells are no lap of an end")
+	}
+}

@@ -965,3 +965,26 @@ func TestBoardWithItsAdhesive(t *testing.T) {
 		}
 	}
 }
+
+// A bracket after the primer may tell another for beds of its own; one that only says more
+// of the beds, or tells the one primer, tells no other.
+func TestPrimerInBracketsForItsOwnBeds(t *testing.T) {
+	for cell, want := range map[string]string{
+		"CMU, plywood: PR-1 (PR-2 on XPS)":      "PR-1 PR-1 PR-2 ",
+		"CMU, plywood, XPS: PR-1 (or PR-2)":     "PR-1,PR-2 PR-1,PR-2 PR-1,PR-2 ",
+		"CMU, plywood: PR-1 (two coats on XPS)": "PR-1 PR-1 PR-1 ",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\n1 | SH-1 | CMU | PR-1\n2 | SH-1 | XPS | PR-2"}, page{name: "P", grid: `
+Tag | Type | Apply min °C | Sun days | Goes on / primer
+SH-1 | SBS sheet, self-adhered | 5 | 60 | ` + cell + `
+PR-1 | solvent primer | -5 | - | -
+PR-2 | water-based primer | 5 | - | -`})
+		got := ""
+		for _, a := range product(t, s, "SH-1").Accepts {
+			got += strings.Join(a.Primers, ",") + " "
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}
