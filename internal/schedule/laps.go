@@ -128,7 +128,7 @@ var (
 	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
 	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
 	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
-	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$))`)
+	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$|(?-i:[A-Z])))`)
 	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)\s*$`)
 )
 

@@ -336,7 +336,7 @@ func TestLapBeforeTheNextSentence(t *testing.T) {
 // less than sides; a note gives both without a unit, and "min" after the last.
 func TestLapsByFirstLetters(t *testing.T) {
 	s := read(t, `Notes
-1 | Laps of sheets: side 50, end 100 min.
+1 | Laps of sheets: side 50, end 100 min. Higher sheet outside.
 
 Mark | Membrane | Substrate | Primer | Laps (s / e) mm
 1 | butyl sheet | CMU | none | 50/100

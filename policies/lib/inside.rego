@@ -248,6 +248,31 @@ _is_lined(line) if {
 	_may_get_cold(line)
 }
 
+# The column of the film is headed as that of the inner barrier, and the row's wall type has its studs filled.
+_is_inside(line, item) if {
+	not _is_separator(item)
+	_is_in_film_column(line, item.at.cell)
+	_is_on_filled_wall(line)
+}
+
+_is_in_film_column(line, cell) if {
+	some table in input.reading.tables
+	table.id == line.table
+	some column in table.columns
+	column.letter == regex.find_n(`^[A-Z]+`, cell, 1)[0]
+	regex.match(data.vapor.barriers.film_heads, lower(column.heading))
+}
+
+_is_on_filled_wall(line) if {
+	not facts.said(line, "studs_empty")
+	some wall in wall_type.of(line)
+	not facts.said(wall, "studs_empty")
+	some wool in wall.items
+	facts.is_there(wool)
+	wool.family in data.vapor.barriers.batt_families
+	not regex.match(data.vapor.barriers.outside_words, lower(wool.clause))
+}
+
 _inner_columns := {table.id |
 	some table in input.reading.tables
 	some column in table.columns
@@ -279,6 +304,11 @@ _is_closed_in(line, _) if facts.said(line, "studs_filled")
 _is_closed_in(line, _) if _is_on_filled_studs(line)
 
 _is_closed_in(line, _) if _is_lined(line)
+
+_is_closed_in(line, inner) if {
+	_is_in_film_column(line, inner.cell)
+	_is_on_filled_wall(line)
+}
 
 # Where the notes bar a second barrier, a film that the row tells on the room side is one, whatever the studs hold.
 _is_closed_in(line, _) if {

@@ -160,7 +160,7 @@ _lapped_outside(line) := [item |
 	regex.match(data.sequence.order.outer_face, lower(item.clause))
 	not closing.is_closed_in(line, item.slot)
 	not facts.said(line, "lap_reversed")
-	every other in line.items { not _is_subject(other, item) }
+	every other in line.items { not _is_subject(line, other, item) }
 ]
 
 _is_above(item) if "lies_above" in item.signals
@@ -171,10 +171,18 @@ _is_above(item) if {
 }
 
 # Another piece than the row's own lies there: "bar on the outside of the sheet above".
-_is_subject(other, item) if {
+_is_subject(line, other, item) if {
 	other.at == item.at
 	other.clause == item.clause
 	other.side == "subject"
+	not _is_own_flashing(line, other)
+}
+
+# "Flashing leg then over the face of FM-2" in the row of that flashing.
+_is_own_flashing(line, other) if {
+	line.role in data.sequence.order.metal_roles
+	other.product == ""
+	other.family in data.sequence.order.own_flashing
 }
 
 # The marks in the cell of what is above that the words say are lapped over.

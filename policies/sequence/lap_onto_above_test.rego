@@ -163,3 +163,25 @@ test_leg_of_metal[name] if {
 	})
 	count(lap_onto_above.findings) == case.n with input as bench.document([metal], [], [])
 }
+
+# The row of a metal flashing may call its own piece so; another product is another piece.
+test_own_flashing_by_its_noun[name] if {
+	clause := "flashing upper leg lapped over the face of SH-4"
+	over := object.union(_wall, {"slot": "remark", "relation": "over", "clause": clause, "signals": []})
+	noun := object.union(over, {
+		"id": "n",
+		"text": "flashing",
+		"family": "flashing-unspecified",
+		"class": "flashing-metal",
+		"side": "subject",
+		"product": "",
+	})
+	some name, case in {
+		"its own": {"noun": noun, "role": "metal", "n": 1},
+		"another": {"noun": object.union(noun, {"family": "lead-sheet", "text": "lead"}), "role": "metal", "n": 0},
+		"of a sheet": {"noun": noun, "role": "membrane", "n": 0},
+	}
+	row := bench.sheet({"role": case.role, "items": [bench.own, case.noun, over], "texts": {"remark": clause}})
+	found := lap_onto_above.findings with input as bench.document([row], [], [])
+	count(found) == case.n
+}

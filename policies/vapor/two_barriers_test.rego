@@ -410,3 +410,28 @@ test_film_of_the_inner_column[name] if {
 	found := two_barriers.findings with input as doc
 	count(found) == case.n
 }
+
+# A column may be headed as that of the barrier inside, and the wall type of the row has batts.
+test_film_column_on_a_wall_type_with_batts[name] if {
+	film := object.union(_item("remark", "VR-2", "polyethylene-sheet", "membrane"), {
+		"slot": "layers",
+		"at": {"sheet": "W", "row": 23, "cell": "P23"},
+	})
+	some name, case in {
+		"batts": {"own": "R-01", "wall": "batt-insulation", "heading": "Interior vapour barrier", "n": 1},
+		"no batts": {"own": "R-01", "wall": "gypsum-board", "heading": "Interior vapour barrier", "n": 0},
+		"another column": {"own": "R-01", "wall": "batt-insulation", "heading": "Build-up", "n": 0},
+		"an open sheet": {"own": "V-1", "wall": "batt-insulation", "heading": "Interior vapour barrier", "n": 0},
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	row := desk.row(23, "R-01", {"group": "T2", "items": [desk.own(23, case.own), film]})
+	list := object.union(desk.row(40, "R-01", {"items": [object.union(
+		_item("remark", "fill", case.wall, "insulation"),
+		{"slot": "layers", "clause": "studs with fill"},
+	)]}), {"table": "list", "mark": "T2", "texts": {"layers": "studs with fill, plywood, R-01"}, "role": "other"})
+	table := {"id": row.table, "columns": [{"slot": "layers", "letter": "P", "heading": case.heading}]}
+	doc := object.union(desk.document([row, list], [tight, open], []), {"reading": {"tables": [table]}})
+	found := two_barriers.findings with input as doc
+	count(found) == case.n
+}
