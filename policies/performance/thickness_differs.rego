@@ -43,6 +43,27 @@ findings contains found if {
 	found := finding.at_with(line, ["material", "thickness"], message, {"related": related})
 }
 
+# Sheet metal that is thinner than its data by more than its rolling tolerance and its coating.
+findings contains found if {
+	some line in facts.live_lines
+	line.role in data.performance.thickness.metal.roles
+	own := line.figures.thickness_mm
+	measure.is_sound(own)
+	item := facts.main_items(line)[0]
+	product := facts.product_of(item)
+	product.role in data.performance.thickness.metal.roles
+	figure := product.figures.thickness_mm
+	measure.is_sound(figure)
+	measure.high(own) < measure.low(figure) * data.performance.thickness.metal.share
+	message := sprintf("%s is scheduled at %s, but its data says %s", [
+		item.text,
+		measure.as_said("length", own),
+		measure.as_said("length", figure),
+	])
+	related := [finding.related_product(product, ["thickness"], "its data")]
+	found := finding.at_with(line, ["material", "thickness"], message, {"related": related})
+}
+
 # The data tells a range, or one figure for decks and another for walls.
 _is_within(mm, figure) if {
 	mm >= measure.low(figure)

@@ -67,3 +67,15 @@ test_silent[name] if {
 	}
 	count(_found(case.row, case.told)) == 0
 }
+
+_metal(mm, told) := found if {
+	row := object.union(_thick(mm, sprintf("%v mm", [mm])), {"role": "metal"})
+	product := object.union(_thick(told, sprintf("%v mm", [told])), {"role": "metal"})
+	found := _found(row, product)
+}
+
+test_metal_thinner_than_its_data if {
+	{f.message | some f in _metal(0.4, 0.61)} == {"FM-1 is scheduled at 0.4 mm, but its data says 0.61 mm"}
+	count(_metal(0.56, 0.61)) == 0
+	count(_metal(0.76, 0.61)) == 0
+}
