@@ -57,7 +57,7 @@ func (h *headings) endsAlone(heading string) bool {
 // sides.
 func (r *reader) bothLaps(figures map[string]Figure, c source) source {
 	side, end, ok := pairOfLaps(c)
-	if !ok || c.ends {
+	if !ok || c.ends && sideAndEnd.MatchString(c.text) { // the heading tells which is which
 		return c
 	}
 	last := c

@@ -347,6 +347,10 @@ Mark | Membrane | Substrate | Primer | Laps (s / e) mm
 			t.Errorf("%s: %+v, want %v", mark, got, want)
 		}
 	}
+	inches := line(t, read(t, "Mark | Membrane | Substrate | Primer | Laps S/E in\n1 | butyl sheet | CMU | none | 1/3\n2 | butyl sheet | CMU | none | 2/3"), "1")
+	if side, end := inches.Figures["lap_mm"].Min, inches.Figures["end_lap_mm"].Min; !near(side, 25.4) || !near(end, 76.2) {
+		t.Errorf("1/3: %+v", inches.Figures)
+	}
 	for kind, want := range map[string]float64{"lap_mm": 50, "end_lap_mm": 100} {
 		if l := limit(s, kind); l == nil || l.Min == nil || *l.Min != want {
 			t.Errorf("%s: %+v, want %v", kind, l, want)
