@@ -426,10 +426,13 @@ test_film_column_on_a_wall_type_with_batts[name] if {
 	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
 	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
 	row := desk.row(23, "R-01", {"group": "T2", "items": [desk.own(23, case.own), film]})
-	list := object.union(desk.row(40, "R-01", {"items": [object.union(
-		_item("remark", "fill", case.wall, "insulation"),
-		{"slot": "layers", "clause": "studs with fill"},
-	)]}), {"table": "list", "mark": "T2", "texts": {"layers": "studs with fill, plywood, R-01"}, "role": "other"})
+	list := object.union(
+		desk.row(40, "R-01", {"items": [object.union(
+			_item("remark", "fill", case.wall, "insulation"),
+			{"slot": "layers", "clause": "studs with fill"},
+		)]}),
+		{"table": "list", "mark": "T2", "texts": {"layers": "studs with fill, plywood, R-01"}, "role": "other"},
+	)
 	table := {"id": row.table, "columns": [{"slot": "layers", "letter": "P", "heading": case.heading}]}
 	doc := object.union(desk.document([row, list], [tight, open], []), {"reading": {"tables": [table]}})
 	found := two_barriers.findings with input as doc
