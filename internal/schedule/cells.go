@@ -306,109 +306,12 @@ func (r *reader) saysSheet(h *heard, n phrase.Noun) bool {
 	return ok && m.product < 0 && strings.HasSuffix(m.mat.Family, "-unspecified") && (role == "membrane" || role == "flashing")
 }
 
-// stateOfBed gives what a second substrate cell says ("dry, swept") to the bed
-// that the first one names.
-func (l *Line) stateOfBed(c source, named, before int) {
-	if c.slot != "substrate" || len(l.Items) > named {
-		return
-	}
-	for i := range l.Items {
-		it := &l.Items[i]
-		if it.Slot != "substrate" || it.At.Cell == c.at.Cell {
-			continue
-		}
-		for _, s := range l.Signals[before:] {
-			if !s.No && !slices.Contains(it.Signals, s.ID) {
-				it.Signals = append(slices.Clone(it.Signals), s.ID)
-			}
-		}
-	}
-}
-
-// bedInWords takes a sheet or coat that the cell of the row's own material names only
-// as what that goes on, or names after what the row has for a bed, for its bed: "AB-2
-// strip, on AB-1".
-func (l *Line) bedInWords(c source, named int) {
-	isBed := func(it Item) bool {
-		return it.Side == "object" && layers[it.Relation] || it.Product != "" && slices.ContainsFunc(l.Items[:named], func(o Item) bool {
-			return o.Slot == "substrate" && o.Product == it.Product
-		})
-	}
-	if c.slot != "material" || !slices.ContainsFunc(l.Items[named:], func(it Item) bool { return it.Product != "" && !isBed(it) }) {
-		return
-	}
-	for i := range l.Items[named:] {
-		if it := &l.Items[named+i]; isBed(*it) && bedSheets[it.Class] {
-			it.Slot = "substrate"
-		}
-	}
-}
-
-// onTheBed lets a sheet or coat that a cell of substrates says to be on another lie over
-// it: "plywood with AB-1 on it".
-func (l *Line) onTheBed(c source, named int) {
-	for i := range l.Items[named:] {
-		it := &l.Items[named+i]
-		_, rest, _ := strings.Cut(c.text, it.Text)
-		if c.slot != "substrate" || it.Slot != "substrate" || it.Polarity != "yes" || !bedSheets[it.Class] || !liesOnIt.MatchString(rest) {
-			continue
-		}
-		for j := range l.Items[named : named+i] {
-			l.Items[named+j].Slot = "under"
-		}
-	}
-}
-
-// laidOver lets the layers of a list that a cell of substrates tells after "over ...:" lie
-// on what stands before the colon, which then is under them: "over the old roof: board,
-// fleece".
-func (l *Line) laidOver(c source, named int) {
-	lead, list, ok := strings.Cut(c.text, ": ")
-	if c.slot != "substrate" || !ok || !overLead.MatchString(lead) {
-		return
-	}
-	after := 0
-	for _, it := range l.Items[named:] {
-		if it.Slot == "substrate" && strings.Contains(list, it.Text) && !strings.Contains(lead, it.Text) {
-			after++
-		}
-	}
-	for i := range l.Items[named:] {
-		it := &l.Items[named+i]
-		if after > 0 && it.Slot == "substrate" && strings.Contains(lead, it.Text) {
-			it.Slot = "under"
-		}
-	}
-}
-
-// overLead begins a cell that tells what a list of layers lies on.
-var overLead = regexp.MustCompile(`^(?i:over|on|on top of|above|from) `)
-
-// liesOnIt stands after what lies on the thing named before it.
-var liesOnIt = regexp.MustCompile(`^[\])]?(?: \S+){0,3} (?:on|over|across) (?:it|them|top)\b`)
-
 // layers are relations of what lies on another; bedSheets the classes of what may be a
 // bed though a row is usually about one.
 var (
 	layers    = map[string]bool{"on": true, "over": true, "lapped_onto": true}
 	bedSheets = map[string]bool{"membrane": true, "tape": true, "coating": true}
 )
-
-// ofBed holds for a clause that names no sheet, bead or coat whose age it could
-// tell.
-func (r *reader) ofBed(h *heard, cl phrase.Clause) bool {
-	return !slices.ContainsFunc(cl.Nouns, func(n phrase.Noun) bool {
-		m, ok := h.mention(n)
-		if !ok {
-			return false
-		}
-		switch r.words.roleByClass[r.classOf(m)] {
-		case "membrane", "sealant", "coating", "adhesive", "transition", "primer":
-			return true
-		}
-		return false
-	})
-}
 
 // saysNone holds for a cell that opens with nothing: "none", "nothing between".
 func (r *reader) saysNone(text string) bool {
@@ -426,30 +329,6 @@ func (r *reader) complete(it *Item, slot string) {
 	if m := r.vocab.Describe(it.Text + " " + name); m.Class == slot {
 		it.Family, it.Name, it.Class, it.Traits, it.Keys = m.Family, m.Name, m.Class, m.Traits, m.Keys
 	}
-}
-
-// bedSlot tells whether a material of a substrate cell is the bed itself: not
-// the wool of "board, room side of the wool", nor the block of "cap plate on
-// block" or the studs of "board over studs".
-func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
-	switch {
-	case r.words.beside[cl.Relation] && !contains(cl.Subject, n):
-		return "touches"
-	case (cl.Relation == "on" || cl.Relation == "over") && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
-		return "under"
-	}
-	return "substrate"
-}
-
-// onOwn holds for a clause of a substrate cell that says what the row's own sealant lies
-// on, and calls it by a word that tells its sort and no more.
-func (r *reader) onOwn(l *Line, h *heard, cl phrase.Clause) bool {
-	main := l.Main()
-	if main == nil || main.Class != "sealant" && main.Class != "mastic" || cl.Relation != "on" && cl.Relation != "over" || len(cl.Subject) != 1 {
-		return false
-	}
-	m, ok := h.mention(cl.Subject[0])
-	return ok && m.product < 0 && strings.HasSuffix(m.mat.Family, "-unspecified") && (m.mat.Class == "sealant" || m.mat.Class == "mastic")
 }
 
 func contains(nouns []phrase.Noun, n phrase.Noun) bool {
