@@ -13,10 +13,12 @@ import (
 // of the heading, what stands in the second by the second. It is laid out with one row an
 // item and read like any other; turnBack gives what was read its own addresses.
 
-// How many items such a schedule has at least, in how many of the leftmost columns their
-// numbers may stand, and how many lines an item has at most.
+// How many items such a schedule has at least, how many headings each line of its heading
+// has at least, in how many of the leftmost columns the numbers of items may stand, and how
+// many lines an item has at most.
 const (
 	fewestStacked = 3
+	fewestHeads   = 2
 	mostLeading   = 3
 	mostLines     = 4
 )
@@ -91,8 +93,12 @@ func (r *reader) stackBy(s *workbook.Sheet, col int) *itemStack {
 		st.first[s.Rows[items[i].row].Number] = true
 	}
 	for line := 1; line < lines; line++ {
+		before := len(st.cols)
 		for c := range filled(s.Rows[head.row+line].Cells) {
 			st.cols = append(st.cols, lineColumn{line, c.Col})
+		}
+		if len(st.cols) < before+fewestHeads {
+			return nil // a divider over the first item, as over each of the others
 		}
 	}
 	return st

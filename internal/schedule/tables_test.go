@@ -701,3 +701,22 @@ W3 | SBS sheet | 75 mm | OSB | acrylic primer | @2026-05-08
 		t.Errorf("%d lines, the second %q", len(s.Lines), s.Lines[1].Texts)
 	}
 }
+
+// Dividers with one item below each are no second lines of the items before them.
+func TestDividersOverOneItemEach(t *testing.T) {
+	s := read(t, `Membrane | Mark | Substrate | Primer | Installed | Covered
+Wall W1 | | | | |
+butyl sheet | D1 | CMU | none | @2026-06-01 | @2026-06-20
+Wall W2 | | | | |
+butyl sheet | D2 | plywood | none | @2026-06-02 | @2026-06-20
+Wall W3 | | | | |
+butyl sheet | D3 | CMU | none | @2026-06-03 | @2026-06-20
+Wall W4 | | | | |
+butyl sheet | D4 | plywood | none | @2026-06-04 | @2026-06-20
+`)
+	for i, want := range []string{"Wall W1", "Wall W2", "Wall W3", "Wall W4"} {
+		if got := s.Lines[i].Group; got != want {
+			t.Errorf("line %d is of %q, want %q", i+1, got, want)
+		}
+	}
+}
