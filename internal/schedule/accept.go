@@ -238,6 +238,9 @@ func (r *reader) acceptPart(p *Product, c source, text string) {
 			p.Accepts[i].Primer, p.Accepts[i].Primers, p.Accepts[i].Only = rule, list, only
 		}
 	}
+	if r.words.hasAny(text, r.words.accept.Rest) { // "P-2 on board, P-1 or P-2 elsewhere"
+		p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}, Text: "", At: c.at}, Primer: rule, Primers: list})
+	}
 }
 
 // bracketOnly holds for "CMU, plywood, XPS (with PR-2 only)": the bracket

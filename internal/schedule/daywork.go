@@ -15,6 +15,12 @@ type dayWork struct {
 	Begin []string `json:"begin"`
 }
 
+// spanWords are headings that tell the first and the last day of a work and not which.
+type spanWords struct {
+	First []string `json:"first"`
+	Last  []string `json:"last"`
+}
+
 // work tells what is done on the days under a heading, and the word that says so.
 func (h *headings) work(heading string) (slot, word string, told bool) {
 	words := h.usual(headingWords(heading))
@@ -35,6 +41,9 @@ func (r *reader) byDays(t *table, i int) (slot, why string) {
 		return "", ""
 	}
 	col := t.nums[i]
+	if slot := r.spanned(t, i); slot != "" && t.column(slot) == 0 {
+		return slot, "dates stand under it, and its heading and the one beside it are those of a span"
+	}
 	if slot, word, told := r.head.work(t.cols[i].Heading); told {
 		if slot == "" || t.column(slot) > 0 {
 			return "", ""
@@ -52,6 +61,29 @@ func (r *reader) byDays(t *table, i int) (slot, why string) {
 		return "cover", "dates stand under it that come after those of the installation"
 	}
 	return "", ""
+}
+
+// spanned tells which end of the work the days of a column are, where its heading and the
+// one beside it say no more than that ("From | Thru"); "" for neither.
+func (r *reader) spanned(t *table, i int) string {
+	says := func(i int, words []string) bool {
+		if i < 0 || i >= len(t.cols) {
+			return false
+		}
+		own := headingWords(t.cols[i].Heading)
+		return len(own) == 1 && slices.Contains(words, own[0])
+	}
+	ends := func(first int) bool {
+		return says(first, r.head.span.First) && says(first+1, r.head.span.Last) &&
+			r.mostly(t.stretch(), t.nums[first], "date") && r.mostly(t.stretch(), t.nums[first+1], "date")
+	}
+	switch {
+	case ends(i):
+		return "install"
+	case ends(i - 1):
+		return "finish"
+	}
+	return ""
 }
 
 // nearestToCover holds where no other column of dates without a known heading

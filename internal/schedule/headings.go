@@ -46,6 +46,7 @@ type headings struct {
 	combos          combinedWords   // columns that are drawn together to one
 	days            []dayWork       // words of headings over days, by what is done then
 	ends            []string        // words for an end of a range that is not to be passed
+	span            spanWords
 	dayAir, noDay   []string        // words for the air of a day, and those that tell of a limit and of no day
 	cold, hot, heat []string        // words for the lower and the upper end of temperatures, and for either
 	denies          *regexp.Regexp  // words that say what not to do
@@ -132,6 +133,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Days                  []dayWork         `json:"days"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
+			Span                  spanWords             `json:"span"`
 			DayAir                []string              `json:"day_air"`
 			NoDay                 []string              `json:"no_day"`
 			CoverAfter            int                   `json:"cover_after_days"`
@@ -150,7 +152,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart, sheetsOf: file.Columns.SheetsApart,
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), accessories: file.Columns.Accessories, works: file.Columns.Works, combos: file.Columns.Combined,
-		days: file.Columns.Days, dayAir: file.Columns.DayAir, noDay: file.Columns.NoDay, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
+		days: file.Columns.Days, span: file.Columns.Span, dayAir: file.Columns.DayAir, noDay: file.Columns.NoDay, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),
 		parted: map[string]bool{}, short: map[string]string{}, bySlot: map[string]*headingSlot{}, first: map[string][]headingPhrase{}, anyWay: map[string][]headingPhrase{},
 	}
 	for _, part := range file.Columns.Parts {

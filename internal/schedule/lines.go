@@ -125,7 +125,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 		l.Mark = firstLine(l.Group)
 	}
 	r.inherit(&l, sources, last)
-	r.keptAsSpecified(&l, sources)
+	sources = r.keptAsSpecified(&l, sources)
 	r.untagged(sources)
 	for _, c := range sources { // first, as words elsewhere leave out the year
 		if isDateSlot(c.slot) {
@@ -149,19 +149,31 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	return l
 }
 
-// keptAsSpecified gives a row whose own product is "as spec" the product that it says was
-// specified.
-func (r *reader) keptAsSpecified(l *Line, sources []source) {
-	asked := l.Texts["specified"]
+// keptAsSpecified gives a row whose own product is "as spec", or for which nothing is
+// offered, the product that it says was specified (common practice: what no one changes
+// stands).
+func (r *reader) keptAsSpecified(l *Line, sources []source) []source {
+	asked, offers, spec := l.Texts["specified"], false, -1
 	for i := range sources {
 		c := &sources[i]
-		if (c.slot == "material" || c.slot == "tag") && asked != "" {
+		switch {
+		case c.slot == "specified":
+			spec = i
+		case (c.slot == "material" || c.slot == "tag") && asked != "":
+			offers = offers || !r.words.isBlank(c.text)
 			if at := r.words.asSpecified.FindStringIndex(c.text); at != nil {
 				c.text = strings.TrimSpace(asked + " " + c.text[at[1]:])
 				l.Texts[c.slot] = c.text
 			}
 		}
 	}
+	if offers || spec < 0 || r.words.isBlank(asked) {
+		return sources
+	}
+	own := sources[spec]
+	own.slot = "material"
+	l.Texts["material"], l.Cells["material"] = asked, l.Cells["specified"]
+	return append(sources, own)
 }
 
 // untagged takes the words for what a thing is for the material of a row whose

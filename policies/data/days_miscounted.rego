@@ -42,9 +42,10 @@ _rows := [{"line": line, "span": span, "said": figure.min, "cell": figure.at.cel
 	figure := line.figures.planned_open_days
 	is_number(figure.min)
 	figure.min == figure.max
-	every slot in ["install", "cover"] { line.dates[slot].state == "day" }
+	line.dates.cover.state == "day"
+	line.dates.install.state in {"day", "span"}
 	span := line.spans.bare_days
-	span.min == span.last
+	every days in [span.min, span.max] { days == span.last } # a span too, where the column counts from one end of it
 ]
 
 _is_off(row) if abs(row.said - row.span.last) > data.data.dates.counted.tolerance_days
