@@ -32,7 +32,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
 	codes, rest := r.wallsIn(withoutExamples(sentence))
-	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(sentence))))
+	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(r.words.wideBoth.ReplaceAllString(sentence, "")))))
 	quantities := r.figuresOf(sentence)
 	grant := r.grantIn(sentence)
 	for i, q := range quantities {
@@ -183,7 +183,7 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if lead := lastWords(in.sentence[:q.Start], 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
 		return false
 	}
-	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(in.after, 1), rule.Beside) {
+	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) {
 		return false
 	}
 	if rule.Bounded && q.Bound == "" {
@@ -321,6 +321,9 @@ func (r *reader) lapsOfAnySheet(limits []Limit) {
 		}
 	}
 }
+
+// atLead stands before the end that a figure is of: "6 in. at ends", "100 mm at the ends".
+var atLead = regexp.MustCompile(`^\.?\s*(?i:at|on)\s+(?i:(?:the|all|each)\s+)?`)
 
 // withinOf is a distance from something, in words.
 var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|meters?|ft\.?|feet)\s+(?:of|from)\s+\pL[\pL -]*\pL)[^\d,;]*$`)

@@ -1002,3 +1002,23 @@ func TestNoteOfSomeWallsThenAll(t *testing.T) {
 		}
 	}
 }
+
+// The laps of sides and of ends stand at those words, too, and what holds above and below
+// grade holds everywhere.
+func TestLapsAtSidesAndAtEnds(t *testing.T) {
+	for note, want := range map[string]string{
+		"Adhered sheets, above and below grade, lap not less than 4 in. at sides and 6 in. at the ends.": "end_lap_mm 152.4, lap_mm 101.6",
+		"All sheets lap at least 65 mm at sides and 150 mm at ends":                                      "end_lap_mm 150.0, lap_mm 65.0",
+		"Sheets below grade lap 4 in.": "lap_mm 101.6 below grade",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\nD1 | SBS sheet | CMU | none | 4 in."}, page{name: "Notes", grid: note})
+		var got []string
+		for _, l := range s.Project.Limits {
+			got = append(got, strings.TrimSpace(fmt.Sprintf("%s %.1f %s", l.Kind, *l.Min, l.Scope)))
+		}
+		slices.Sort(got)
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: got %q, want %q", note, got, want)
+		}
+	}
+}

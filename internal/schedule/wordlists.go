@@ -79,6 +79,7 @@ type wordlists struct {
 	noteNumbers        *regexp.Regexp
 	everyWall          *regexp.Regexp // "anywhere": said of all walls, after some were named
 	wallHeading        *regexp.Regexp // a line over codes of walls and what each is made of
+	wideBoth           *regexp.Regexp // "above and below grade": everywhere
 	wideLead           *regexp.Regexp // "Above grade": what nearly all of the job is
 	caseWord           *regexp.Regexp // "when", "or": what follows holds in some cases
 	byOthers           *regexp.Regexp // "by roofer": what others bring
@@ -236,6 +237,7 @@ type readingFile struct {
 		CaseWord      string              `json:"case_word"`
 		EveryWall     string              `json:"every_wall"`
 		WideLead      string              `json:"wide_lead"`
+		WideBoth      string              `json:"wide_both"`
 		NoteHeading   string              `json:"note_heading"`
 		WallHeading   string              `json:"wall_heading"`
 		NoteNumbers   string              `json:"note_numbers"`
@@ -308,6 +310,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"case_word", "(?i)" + f.CaseWord, &w.caseWord},
 		{"every_wall", "(?i)" + f.EveryWall, &w.everyWall},
 		{"wide_lead", "(?i)" + f.WideLead, &w.wideLead},
+		{"wide_both", "(?i)" + f.WideBoth, &w.wideBoth},
 		{"note_heading", "(?i)" + f.NoteHeading, &w.noteHeading},
 		{"wall_heading", "(?i)" + f.WallHeading, &w.wallHeading},
 		{"note_numbers", "(?i)" + f.NoteNumbers, &w.noteNumbers},

@@ -59,7 +59,15 @@ _cold_lines := {found.line | some found in data.vapor.told_studs.findings}
 # A limit for what lies on the room side is not one for the sheet outside.
 _is_for_side(limit, line) if {
 	not _is_of_room_side(limit)
+	not _lies_inside(limit, line)
 	not _is_beside_the_field(limit, line)
+}
+
+# What must be open is what lies outside; the retarder of the room side is none of it.
+_lies_inside(limit, line) if {
+	is_number(limit.min)
+	some slot in ["place", "type", "material"]
+	regex.match(data.vapor.barriers.inside_types, lower(object.get(line.texts, slot, "")))
 }
 
 _is_for_side(limit, line) if {

@@ -116,3 +116,14 @@ test_flashings_need_not_be_open[role] if {
 	some role, n in {"flashing": 0, "membrane": 1}
 	count(_found(57.2135, "1", {"place": "Vivarium N, base", "role": role}, [_open])) == n
 }
+
+# The retarder of the room side is not what must be open.
+test_retarder_inside[place] if {
+	some place, n in {
+		"Interior vapor retarder, level 2": 0,
+		"Level 2, interior retarder": 0,
+		"Level 2": 1,
+		"Interior court, north": 1,
+	}
+	count(_found(57.2135, "1", {"texts": {"place": place}}, [_open])) == n
+}

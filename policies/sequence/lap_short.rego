@@ -128,9 +128,17 @@ _noted(line, item, kind) := [{
 	l := limits.highest_min([one |
 		some one in limits.limits_for(kind, line, item.keys, line.role)
 		not _gives_way(one, own)
+		not _is_of_sheets_alone(one, item)
 	])
 	note := finding.related_address(l.at, l.text)
 ]
+
+_is_of_sheets_alone(limit, item) if {
+	fluids := data.sequence.lap.fluids
+	item.family in fluids.families
+	regex.match(fluids.sheets, lower(limit.text))
+	not regex.match(fluids.named, lower(limit.text))
+}
 
 _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "severity": "error", "related": []} |
 	lap := line.figures.min_lap_mm

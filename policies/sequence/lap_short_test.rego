@@ -135,3 +135,17 @@ test_ends_by_the_data if {
 		"its data asks for 120 mm",
 	])}
 }
+
+# A note on the laps of sheets asks nothing of a fluid, unless it names that too.
+test_fluids_under_a_note_on_sheets[text] if {
+	some text, n in {
+		"Sheets lap 75 mm": 0,
+		"Self-adhered membranes lap 75 mm": 0,
+		"Sheets and fluids lap 75 mm": 1,
+		"Laps": 1,
+	}
+	limit := bench.limit("lap_mm", {"min": 75, "text": text})
+	fluid := base.item("material", "FM-1", "fluid-applied-stpe-air-barrier", "membrane", [])
+	line := object.union(_lap(50, "50"), {"items": [object.union(fluid, {"product": "FM-1", "tag": "FM-1"})]})
+	count(_found(line, [limit])) == n
+}
