@@ -988,3 +988,34 @@ PR-2 | water-based primer | 5 | - | -`})
 		}
 	}
 }
+
+// A list of primers by bed may end with those of all other beds.
+func TestPrimersElsewhere(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\nD1 | R-1 | CMU | PR-1 | 75 mm"}, page{name: "P", grid: `
+Tag | Type | Min apply °F | Primer / substrate
+R-1 | SBS sheet | 40 | Primer on all: PR-2 on gypsum sheathing, PR-1 or PR-2 elsewhere
+R-2 | SBS sheet | 40 | PR-2 on gypsum sheathing
+PR-1 | solvent-borne primer | 20 | block, metal
+PR-2 | water-borne primer | 40 | board`})
+	all := func(tag string) bool {
+		return slices.ContainsFunc(product(t, s, tag).Accepts, func(a schedule.Acceptance) bool { return slices.Equal(a.Keys, []string{"*"}) })
+	}
+	if !all("R-1") || all("R-2") {
+		t.Errorf("every bed is taken: R-1 %v, R-2 %v", all("R-1"), all("R-2"))
+	}
+}
+
+// What nothing is offered for stays as it was specified.
+func TestNothingOffered(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Specified | Offered | Substrate | Primer
+D1 | R-1 | R-2 | CMU | PR-1
+D2 | R-1 | | CMU | PR-1
+D3 | R-1 | - | CMU | PR-1
+D4 | R-1 | as spec | CMU | PR-1`}, page{name: "P", grid: "Tag | Type | Min °F\nR-1 | SBS sheet | 40\nR-2 | butyl sheet | 20\nPR-1 | water-borne primer | 40"})
+	for i, want := range []string{"R-2", "R-1", "R-1", "R-1"} {
+		if m := s.Lines[i].Main(); m == nil || m.Product != want {
+			t.Errorf("%s: %+v, want %s", s.Lines[i].Mark, m, want)
+		}
+	}
+}

@@ -4,7 +4,7 @@
 #   A column of the log counts the days from the installation of each row to its cover, and here it says other than
 #   the two dates do. Either a date is a slip of the pen, or the count is, and whoever goes by the column alone looks
 #   past a sheet that stood open too long. It applies where the column agrees with the dates of most rows. It does not
-#   apply to a day that is counted at both ends or at neither, to a date that is a span, nor to a cover before the
+#   apply to a day that is counted at both ends or at neither, to a cover that is a span, nor to a cover before the
 #   sheet, which is told by itself.
 # custom:
 #   id: data-days-miscounted

@@ -36,6 +36,12 @@ test_fires_in_full if {
 
 test_counts_more_than_the_dates if count(_found(array.concat([_row(12, 60, 42)], _right))) == 1
 
+# A span is counted from one end of it, as the column does.
+test_counts_from_the_first_day if {
+	span := {"dates": {"install": {"state": "span"}}}
+	count(_found(array.concat([object.union(_row(12, 14, 42), span)], _right))) == 1
+}
+
 test_silent[name] if {
 	span := {"dates": {"cover": {"state": "span"}}}
 	some name, lines in {
