@@ -178,18 +178,18 @@ func (p *dateParser) narrowed(d Date, i int) (Date, int, bool) {
 
 // of holds for days of a longer stretch. A winter is called by either of its two years
 // where only one is written: "winter 2027 (Feb 8–26)" is February of that year.
-func (fine Date) of(d Date) bool {
-	if fine.To.Sub(fine.From) >= d.To.Sub(d.From) {
+func (d Date) of(longer Date) bool {
+	if d.To.Sub(d.From) >= longer.To.Sub(longer.From) {
 		return false
 	}
 	within := func(from, to time.Time) bool {
-		return !fine.From.Before(from.Add(-besideStretch)) && !fine.To.After(to.Add(besideStretch))
+		return !d.From.Before(from.Add(-besideStretch)) && !d.To.After(to.Add(besideStretch))
 	}
-	twoYears := d.From.Year() != d.To.Year()
-	if twoYears && !strings.ContainsAny(d.Text, "-/–") {
-		return fine.From.Year() == d.From.Year() && (within(d.From, d.To) || within(d.From.AddDate(-1, 0, 0), d.To.AddDate(-1, 0, 0)))
+	twoYears := longer.From.Year() != longer.To.Year()
+	if twoYears && !strings.ContainsAny(longer.Text, "-/–") {
+		return d.From.Year() == longer.From.Year() && (within(longer.From, longer.To) || within(longer.From.AddDate(-1, 0, 0), longer.To.AddDate(-1, 0, 0)))
 	}
-	return within(d.From, d.To)
+	return within(longer.From, longer.To)
 }
 
 // afterTime passes over a time of day that an export put behind the date.

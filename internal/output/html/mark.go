@@ -83,11 +83,11 @@ func (m *marker) number(f found, p point) { m.stacked(f, p, 1) }
 // stacked sets the mark at a place or, where one is there, below (1) or above
 // it (-1).
 func (m *marker) stacked(f found, p point, way float64) {
-	const apart = 27.0
+	const apart, slack = 27.0, 0.01 // without slack a sum that is rounded down would be moved for ever
 	for again := true; again; {
 		again = false
 		for _, u := range m.used {
-			if abs(u.x-p.x) < apart && abs(u.y-p.y) < apart {
+			if abs(u.x-p.x) < apart && abs(u.y-p.y) < apart-slack {
 				p.y, again = u.y+way*apart, true
 			}
 		}
