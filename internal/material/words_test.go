@@ -310,3 +310,14 @@ func TestFaces(t *testing.T) {
 		}
 	}
 }
+
+// A mastic whose carrier is not stated is not taken for one of solvent, whichever of the
+// names of its asphalt it bears.
+func TestMasticsOfRubberizedAsphalt(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{"SBS rubberized asphalt mastic": "rubberized-asphalt-mastic", "rubberized asphalt mastic": "rubberized-asphalt-mastic", "asphalt mastic, cutback": "asphalt-cutback-mastic"} {
+		if got := v.Family(text); got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

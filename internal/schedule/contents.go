@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"abut/internal/regexp"
 )
@@ -54,12 +55,12 @@ func (r *reader) contents(t *table, col int) contents {
 	return is
 }
 
-// isKnownTags holds for a cell of nothing but tags of the product data, each with one word
-// at most that says which piece of it is meant: "FL-1 / FL-2", "FL-2 pan".
+// isKnownTags holds for a cell of nothing but tags of the product data, each with its name or
+// with one word at most that says which piece of it is meant: "FL-1 / FL-2", "FL-2 pan".
 func (r *reader) isKnownTags(s string) bool {
 	for _, part := range severalTags.Split(s, -1) {
 		words := strings.Fields(part)
-		if len(words) == 0 || len(words) > 2 || len(words) == 2 && len(words[1]) < shortestNoun { // never "M9 o/ M7"
+		if len(words) == 0 || len(words) == 2 && len(words[1]) < shortestNoun || len(words) > 2 && !isName(words[1:]) { // never "M9 o/ M7"
 			return false
 		}
 		if _, known := r.lex.tags[fold(words[0])]; !known {
@@ -68,6 +69,18 @@ func (r *reader) isKnownTags(s string) bool {
 	}
 	return true
 }
+
+// isName holds for the words of a name beside its tag ("M9 Alder Sheet 40"), and for none
+// that tell what is done with it.
+func isName(words []string) bool {
+	return len(words) <= mostOfAName && !slices.ContainsFunc(words, func(w string) bool {
+		first, _ := utf8.DecodeRuneInString(w)
+		return !startsWithDigit(w) && !unicode.IsUpper(first)
+	})
+}
+
+// mostOfAName is how many words such a name has at most.
+const mostOfAName = 4
 
 // shortestNoun is how many letters the word after a tag has at least.
 const shortestNoun = 3

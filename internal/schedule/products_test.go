@@ -1019,3 +1019,24 @@ D4 | R-1 | as spec | CMU | PR-1`}, page{name: "P", grid: "Tag | Type | Min °F\n
 		}
 	}
 }
+
+// A column under a heading that says little is that of the tags where each cell has a tag of
+// the product data and its name; with what is done with it in words it is none.
+func TestTagsWithTheirNames(t *testing.T) {
+	for cells, want := range map[[2]string]string{
+		{"R-1 Alder Sheet 40", "R-2 Larch Vent"}:                "tag",
+		{"R-1 over the old sheet", "R-2 turned up at the wall"}: "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Ref | Component | Substrate | Primer | Stuff or so | Lap\nA1 | wall sheet | CMU | PR-1 | " + cells[0] + " | 75 mm\nA2 | wall sheet | plywood | none | " + cells[1] + " | 75 mm\nA3 | wall sheet | CMU | PR-1 | " + cells[0] + " | 75 mm"},
+			page{name: "P", grid: "Tag | Name | Type | Min °C\nR-1 | Alder Sheet 40 | SBS sheet | 5\nR-2 | Larch Vent | acrylic sheet, vapor permeable | -5\nPR-1 | Alder Prime | solvent primer | -5"})
+		got := ""
+		for _, c := range s.Reading.Tables[0].Columns {
+			if c.Heading == "Stuff or so" && c.Slot == "tag" {
+				got = c.Slot
+			}
+		}
+		if got != want {
+			t.Errorf("%v: %q, want %q", cells, got, want)
+		}
+	}
+}

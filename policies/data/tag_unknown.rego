@@ -44,7 +44,11 @@ _unknown := [{"line": line, "item": item} |
 	item.unknown
 	item.tag != ""
 	item.product == ""
+	not item.tag in _aliases
 ]
+
+# A row may write the name of a product beside its tag.
+_aliases := {product.texts.alias | some product in input.products}
 
 _level(slot) := "error" if {
 	slot in data.data.tags.loud

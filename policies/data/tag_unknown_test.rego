@@ -52,3 +52,9 @@ test_silent[name] if {
 	}
 	count(_found(case.rows, case.products)) == 0
 }
+
+# The name of a product beside its tag is no other tag.
+test_name_of_a_product if {
+	named := [desk.product("FL-1", 8, {"texts": {"alias": "FL-4"}})]
+	count(_found([_row(12, "material", {})], named)) == 0
+}
