@@ -799,13 +799,7 @@ func TestEdgesLegsAndWeeps(t *testing.T) {
 		"weep vents at 600":                                       "weeps",
 		"no weeps plugged":                                        "",
 	} {
-		var got []string
-		for _, s := range r.Signals(text) {
-			if slices.Contains(watched, s.ID) {
-				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
-			}
-		}
-		if strings.Join(got, " ") != want {
+		if got := strings.Join(heard(r, text, watched), " "); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
@@ -826,13 +820,7 @@ func TestBritishLayers(t *testing.T) {
 		"flashing painted all sides at the works":     "",
 		"not painted all sides where in mortar":       "!coated_in_mortar",
 	} {
-		var got []string
-		for _, s := range r.Signals(text) {
-			if slices.Contains(watched, s.ID) {
-				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
-			}
-		}
-		if strings.Join(got, " ") != want {
+		if got := strings.Join(heard(r, text, watched), " "); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
@@ -855,13 +843,7 @@ func TestTakenOffTheFace(t *testing.T) {
 		"brushed the dust, ice in the keys": "frost",
 		"wipe rime with a rag, keep going":  "frost",
 	} {
-		var got []string
-		for _, s := range r.Signals(text) {
-			if slices.Contains(watched, s.ID) {
-				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
-			}
-		}
-		if strings.Join(got, " ") != want {
+		if got := strings.Join(heard(r, text, watched), " "); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
@@ -879,14 +861,19 @@ func TestWordsCutShort(t *testing.T) {
 		"HD over jambs":                           "",
 		"all up b4 snow":                          "",
 	} {
-		var got []string
-		for _, s := range r.Signals(text) {
-			if slices.Contains(watched, s.ID) {
-				got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
-			}
-		}
-		if strings.Join(slices.Compact(got), " ") != want {
+		if got := strings.Join(slices.Compact(heard(r, text, watched)), " "); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
+}
+
+// heard lists the signals of a text that are watched, "!" before those that it denies.
+func heard(r *Reader, text string, watched []string) []string {
+	var got []string
+	for _, s := range r.Signals(text) {
+		if slices.Contains(watched, s.ID) {
+			got = append(got, map[bool]string{true: "!"}[s.No]+s.ID)
+		}
+	}
+	return got
 }

@@ -62,10 +62,7 @@ const leastLegend = 3
 func (r *reader) keepLegend(s *workbook.Sheet) bool {
 	var entries [][2]string
 	for i, row := range s.Rows {
-		var own []string
-		for c := range filled(row.Cells) {
-			own = append(own, strings.TrimSpace(c.Value))
-		}
+		own := textsOf(row.Cells)
 		switch {
 		case i == 0 && (len(own) == 0 || len(own) > 2 || !legendTitle.MatchString(own[0]) || len(headingWords(own[0])) > longHeading):
 			return false

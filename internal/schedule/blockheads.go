@@ -66,15 +66,7 @@ var wordInIt = regexp.MustCompile(`\pL{3}`)
 // titledBlock is the line right above the heading of a table, where that names the wall
 // whose layers stand below: each block of a schedule may repeat its headings.
 func (t *table) titledBlock() (title workbook.Cell, ok bool) {
-	for _, c := range t.sheet.Row(t.head[0] - 1) {
-		if c.Merged || strings.TrimSpace(c.Value) == "" {
-			continue
-		}
-		if ok {
-			return workbook.Cell{}, false
-		}
-		title, ok = c, true
-	}
+	title, ok = loneCell(t.sheet.Row(t.head[0] - 1))
 	return title, ok && wallTitle.MatchString(strings.TrimSpace(title.Value))
 }
 

@@ -112,6 +112,26 @@ func filled(cells []workbook.Cell) iter.Seq[workbook.Cell] {
 	}
 }
 
+// textsOf are the texts of such cells, without surrounding space.
+func textsOf(cells []workbook.Cell) []string {
+	var texts []string
+	for c := range filled(cells) {
+		texts = append(texts, strings.TrimSpace(c.Value))
+	}
+	return texts
+}
+
+// loneCell is the only such cell of a row; not ok where there is none, or another.
+func loneCell(cells []workbook.Cell) (lone workbook.Cell, ok bool) {
+	for c := range filled(cells) {
+		if ok {
+			return workbook.Cell{}, false
+		}
+		lone, ok = c, true
+	}
+	return lone, ok
+}
+
 // labelOf gives the slot of product data that a label names, "" if none.
 func (r *reader) labelOf(label string) string {
 	return r.labels.of(label, func() string { return r.slotOfLabel(label, workbook.Cell{}) })

@@ -70,10 +70,7 @@ func isItem(row workbook.Row) bool {
 
 // numberedRow parts a row into its first cell and the words of the others.
 func numberedRow(row workbook.Row) (first, rest string) {
-	var words []string
-	for c := range filled(row.Cells) {
-		words = append(words, strings.TrimSpace(c.Value))
-	}
+	words := textsOf(row.Cells)
 	if len(words) == 0 {
 		return "", ""
 	}

@@ -20,8 +20,8 @@ const (
 func (r *reader) joinWallRows(s workbook.Sheet) workbook.Sheet {
 	joined := map[int]workbook.Row{}
 	for i, row := range s.Rows {
-		own := slices.Collect(filled(row.Cells))
-		if len(own) != 1 || !r.words.wallHeading.MatchString(own[0].Value) {
+		title, alone := loneCell(row.Cells)
+		if !alone || !r.words.wallHeading.MatchString(title.Value) {
 			continue
 		}
 		blocks := r.wallRows(s.Rows[i+1:], row.Number)

@@ -296,7 +296,7 @@ const mostWalls = 200
 func (r *reader) underWallTitle(s *workbook.Sheet, row int) bool {
 	for last := max(1, row-mostWalls); row > last; {
 		row--
-		switch words := ownWords(s, row); {
+		switch words := textsOf(s.Row(row)); {
 		case len(words) == 1:
 			return r.words.wallHeading.MatchString(words[0])
 		case len(words) != 2 || !wallMark.MatchString(words[0]):
@@ -309,28 +309,17 @@ func (r *reader) underWallTitle(s *workbook.Sheet, row int) bool {
 // headsWalls holds for such a line with two walls at least below it, one of which names
 // several layers: a table above ends there.
 func (r *reader) headsWalls(s *workbook.Sheet, row int) bool {
-	words, walls, layers := ownWords(s, row), 0, 0
+	words, walls, layers := textsOf(s.Row(row)), 0, 0
 	if len(words) != 1 || !r.words.wallHeading.MatchString(words[0]) {
 		return false
 	}
 	for row++; ; row++ {
-		words = ownWords(s, row)
+		words = textsOf(s.Row(row))
 		if len(words) != 2 || !wallMark.MatchString(words[0]) {
 			return walls > 1 && layers > 1
 		}
 		walls, layers = walls+1, max(layers, len(r.lex.find(words[1])))
 	}
-}
-
-// ownWords are the texts of a row, without those of merged cells' shadows.
-func ownWords(s *workbook.Sheet, row int) []string {
-	var words []string
-	for _, c := range s.Row(row) {
-		if v := strings.TrimSpace(c.Value); v != "" && !c.Merged {
-			words = append(words, v)
-		}
-	}
-	return words
 }
 
 var (
