@@ -135,7 +135,7 @@ _noted(line, item, kind) := [{
 
 _is_of_sheets_alone(limit, item) if {
 	fluids := data.sequence.lap.fluids
-	item.family in fluids.families
+	item.family in array.concat(data.sequence.edge.edgeless, fluids.families)
 	regex.match(fluids.sheets, lower(limit.text))
 	not regex.match(fluids.named, lower(limit.text))
 }
