@@ -58,10 +58,10 @@ func TestThroughout(t *testing.T) {
 		row         int // of the first
 		related     int
 	}{
-		{"a few rows are told each", 40, 7, 7, 5, 0},
-		{"many of a small part are told each", 40, 9, 9, 5, 0},
-		{"a quarter is told once", 40, 10, 1, 4, 10},
-		{"all of a short table are told each", 7, 7, 7, 5, 0},
+		{"a few rows are told each", 40, 4, 4, 5, 0},
+		{"many of a small part are told each", 100, 6, 6, 5, 0},
+		{"one row in fourteen is told once", 70, 5, 1, 4, 5},
+		{"all of a short table are told each", 4, 4, 4, 5, 0},
 		{"all of a table are told once", 30, 30, 1, 4, 30},
 	} {
 		t.Run(tc.name, func(t *testing.T) {
