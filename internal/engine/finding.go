@@ -20,6 +20,8 @@ type Finding struct {
 	// Facts are ids of the facts of the document that were judged: contacts,
 	// items, and checks of a window as "item bound". Reports draw by them.
 	Facts []string `json:"-"`
+	// Throughout: it is told once for the rows of a table that Related lists.
+	Throughout bool `json:"-"`
 }
 
 // Related is another row that takes part in a finding.

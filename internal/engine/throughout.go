@@ -106,7 +106,7 @@ func (m most) one(t schedule.Table, list []Finding, rows, size int) Finding {
 		}
 	}
 	one := first
-	one.Severity, one.Row, one.Mark, one.Facts, one.Related = severity, head, "", nil, nil
+	one.Severity, one.Row, one.Mark, one.Facts, one.Related, one.Throughout = severity, head, "", nil, nil, true
 	one.Cells = []string{}
 	for _, cell := range first.Cells {
 		one.Cells = append(one.Cells, rowNumber.ReplaceAllString(cell, strconv.Itoa(head)))

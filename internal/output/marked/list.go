@@ -44,11 +44,13 @@ func (l *list) gather(m *marking) {
 		e := entry{label: told.Label, texts: findingTexts(f, told), place: output.Plain(cmp.Or(f.Sheet, f.File))}
 		if sheet, ok := m.sheetOf(f.File, f.Sheet); ok {
 			e.sheet, e.place = sheet, output.Plain(sheet)
-			for _, cell := range cellsOf(f) {
-				if s := m.spot(at, sheet, cell, row); s != nil {
-					s.label = graver(s.label, told.Label)
-					s.notes = append(s.notes, note{labelOf(f, told), noteText(m.name, row, told)})
-					e.spots = append(e.spots, s)
+			for _, t := range tellings(f, told) {
+				for _, cell := range t.cells {
+					if s := m.spot(at, sheet, cell, row); s != nil {
+						s.label = graver(s.label, told.Label)
+						s.notes = append(s.notes, note{labelOf(f, told), noteText(m.name, row, t.told)})
+						e.spots = append(e.spots, s)
+					}
 				}
 			}
 		}
@@ -56,6 +58,26 @@ func (l *list) gather(m *marking) {
 		l.rows = append(l.rows, e)
 	}
 	l.gatherUnread(m)
+}
+
+// telling is what cells are told.
+type telling struct {
+	cells []string
+	told  output.Told
+}
+
+// tellings are the finding at its own cells and, where it is told once for many
+// rows, what it says of each of them there.
+func tellings(f engine.Finding, told output.Told) []telling {
+	all := []telling{{cellsOf(f), told}}
+	if f.Throughout {
+		for _, r := range f.Related {
+			here := told
+			here.Message = output.Plain(r.What)
+			all = append(all, telling{r.Cells, here})
+		}
+	}
+	return all
 }
 
 // cellsOf gives the cells of a finding, or the first of its row.

@@ -239,3 +239,47 @@ func keptSpread(t *testing.T, file string, data []byte) {
 	}
 	kept(t, data, mark(t, file, data, findings...), marks)
 }
+
+// TestThroughout: what is told once for many rows is still shown in each of them.
+func TestThroughout(t *testing.T) {
+	book := excelize.NewFile()
+	defer book.Close()
+	for _, cell := range []string{"A1", "A2", "A3"} {
+		if err := book.SetCellStr("Sheet1", cell, "text"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	data, err := book.WriteToBuffer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	once := found("walls.xlsx", "Sheet1", "error", "2 of the 2 rows below", "A1")
+	once.Throughout = true
+	once.Related = []engine.Related{
+		{Sheet: "Sheet1", Row: 2, Cells: []string{"A2"}, What: "wrong in the second"},
+		{Sheet: "Sheet1", Row: 3, Cells: []string{"A3"}, What: "wrong in the third"},
+	}
+	comments, err := open(t, mark(t, "walls.xlsx", data.Bytes(), once)).GetComments("Sheet1")
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := map[string]string{"A1": "2 of the 2 rows below", "A2": "wrong in the second", "A3": "wrong in the third"}
+	for _, c := range comments {
+		text := c.Text
+		for _, run := range c.Paragraph {
+			text += run.Text
+		}
+		if !strings.Contains(text, want[c.Cell]) {
+			t.Errorf("%s says %q, want %q", c.Cell, text, want[c.Cell])
+		}
+		delete(want, c.Cell)
+	}
+	if len(want) > 0 {
+		t.Errorf("no comment at %v", want)
+	}
+	once.Throughout = false // related rows of other findings take part, and are not at fault
+	comments, err = open(t, mark(t, "walls.xlsx", data.Bytes(), once)).GetComments("Sheet1")
+	if err != nil || len(comments) != 1 {
+		t.Errorf("%d comments (%v), want one", len(comments), err)
+	}
+}
