@@ -50,13 +50,14 @@ func (r *reader) primedByTag(text string) string {
 		return text
 	}
 	found := r.lex.findTags(text)
-	for i := len(found) - 1; i >= 0; i-- {
-		m := found[i]
-		if m.product < 0 || !r.isPrimer(m) {
+	slices.SortStableFunc(found, func(a, b mention) int { return b.start - a.start }) // the last first
+	kept := len(text)                                                                 // where what lies behind is no longer as it was found
+	for _, m := range found {
+		if m.product < 0 || m.end > kept || !r.isPrimer(m) {
 			continue
 		}
 		if did := primerGoesOn.FindString(text[m.end:]); did != "" {
-			text = text[:m.start] + "primed " + text[m.end+len(did):]
+			text, kept = text[:m.start]+"primed "+text[m.end+len(did):], m.start
 		}
 	}
 	return text

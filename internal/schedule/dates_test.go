@@ -397,3 +397,23 @@ D2 | SBS sheet | CMU | none | grid C | grid F | @2026-09-14 | @2026-10-14
 		t.Errorf("places: from %q to %q", d["install"].From, d["finish"].From)
 	}
 }
+
+// Tags are found in the order of the list of products, and not in that of the text.
+func TestPrimersGoOnInAnyOrder(t *testing.T) {
+	for _, remark := range []string{
+		"PM-2 to be applied on Thu 4/9/2026, PM-10 at the joints, sheet Mon 4/13/2026",
+		"PM-10 at the joints, PM-2 to be applied on Thu 4/9/2026, sheet Mon 4/13/2026",
+		"sheet Mon 4/13/2026, PM-2 to be applied on Thu 4/9/2026, over PM-10",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Installed | Remarks
+A1 | SH-3 | plywood | PM-2 | @2026-04-13 | ` + remark}, page{name: "P", grid: `
+Tag | Type | Apply min °C
+SH-3 | SBS sheet | 5
+PM-10 | Primer, water-borne | 5
+PM-2 | Primer, water-borne | 5`})
+		if got := line(t, s, "A1").Spans["prime_gap_days"]; got.Min != 4 {
+			t.Errorf("%q: %+v, want 4 days", remark, got)
+		}
+	}
+}
