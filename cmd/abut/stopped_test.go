@@ -107,8 +107,8 @@ func leftovers(t *testing.T, dir, temporary string, stopped bool) {
 // allow is one line and 2, and nothing of it is reported as checked.
 func TestLimitsOfRun(t *testing.T) {
 	for limit, want := range map[string]string{
-		"seconds: 1":    "long.csv: it takes more than 1 seconds, so it is not checked; ",
-		"memory_mb: 64": "long.csv: it needs more than 64 MB of memory, so it is not checked; ",
+		"seconds: 1":    "long.csv: it takes more than 1 seconds, so it is given up; ",
+		"memory_mb: 64": "long.csv: it needs more than 64 MB of memory, so it is given up; ",
 	} {
 		t.Run(limit, func(t *testing.T) {
 			dir := t.TempDir()

@@ -185,20 +185,22 @@ func (o checkOptions) draws() bool {
 
 // report writes the run to every output and turns it into the exit code.
 func report(g guard, run output.Run, o checkOptions, s Streams) error {
+	var failed []error // a file that cannot be written keeps nothing from being told
+	tried := func(err error) {
+		if err != nil {
+			failed = append(failed, err)
+		}
+	}
 	for _, out := range o.Outputs {
 		write := func(w io.Writer) error { return output.Write(w, output.FormatOf(out), run) }
 		if output.FormatOf(out) == "html" {
 			write = func(w io.Writer) error { return html.Write(w, run) }
 		}
 		if isMarked(out) {
-			if err := writeMarked(out, g, run); err != nil {
-				return err
-			}
+			tried(writeMarked(out, g, run))
 			continue
 		}
-		if err := writeFile(out, g.whole(write)); err != nil {
-			return err
-		}
+		tried(writeFile(out, g.filed(len(run.Files), write)))
 	}
 	write := g.whole(func(w io.Writer) error { return output.Write(w, o.Format, run) })
 	if err := write(s.Out); err != nil {
@@ -207,8 +209,11 @@ func report(g guard, run output.Run, o checkOptions, s Streams) error {
 	for _, p := range run.Problems {
 		say(s, p.Line()+o.uncopied(run))
 	}
+	for _, err := range failed {
+		say(s, err.Error())
+	}
 	switch {
-	case len(run.Problems) > 0:
+	case len(run.Problems)+len(failed) > 0:
 		return errReported
 	case run.Fails():
 		return errFindings

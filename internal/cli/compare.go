@@ -107,7 +107,7 @@ func runCompare(ctx context.Context, o compareOptions, s Streams) error {
 	}
 	for _, file := range logs {
 		write := func(out io.Writer) error { return output.WriteLog(out, output.LogFormatOf(file), w.entries) }
-		if err := writeFile(file, w.project.guard.whole(write)); err != nil {
+		if err := writeFile(file, w.project.guard.filed(len(w.run.Files), write)); err != nil {
 			return err
 		}
 	}

@@ -51,7 +51,7 @@ func newGuard(limits map[string]int) guard {
 type exhausted struct{ megabytes uint64 }
 
 func (e exhausted) Error() string {
-	return fmt.Sprintf("it needs more than %d MB of memory, so it is not checked; split the workbook, or raise limits: memory_mb in the settings", e.megabytes)
+	return fmt.Sprintf("it needs more than %d MB of memory, so it is given up; split the workbook, or raise limits: memory_mb in the settings", e.megabytes)
 }
 
 // guarded does one piece of work under the limits. When one is exceeded the
@@ -73,7 +73,7 @@ func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T,
 		case <-ctx.Done():
 			return none, errStopped
 		case <-late:
-			return none, fmt.Errorf("it takes more than %.0f seconds, so it is not checked; split the workbook, or raise limits: seconds in the settings", g.time.Seconds())
+			return none, fmt.Errorf("it takes more than %.0f seconds, so it is given up; split the workbook, or raise limits: seconds in the settings", g.time.Seconds())
 		case <-look.C:
 			if memoryInUse() > g.memory {
 				return none, exhausted{g.memory >> 20}
@@ -86,12 +86,22 @@ func guarded[T any](ctx context.Context, g guard, work func(context.Context) (T,
 // used up the memory: that this was so must be told.
 const spare = 100 << 20
 
-// write does the writing of what was worked out under the limit of memory; for
-// time there is none, since whoever reads it may take his.
+// write prints what was worked out under the limit of memory; for time there is
+// none, since whoever reads it may take his.
 func (g guard) write(ctx context.Context, w io.Writer, write func(io.Writer) error) error {
 	g.time, g.memory = math.MaxInt64, max(g.memory, memoryInUse()+spare)
 	_, err := guarded(ctx, g, func(context.Context) (struct{}, error) { return struct{}{}, write(w) })
 	return err
+}
+
+// filed is the writing of a report on some workbooks to a file: nobody reads it
+// meanwhile, so it has the time that the workbooks have.
+func (g guard) filed(workbooks int, write func(io.Writer) error) func(io.Writer) error {
+	g.memory, g.time = max(g.memory, memoryInUse()+spare), g.time*time.Duration(max(1, workbooks))
+	return func(w io.Writer) error {
+		_, err := guarded(context.Background(), g, func(context.Context) (struct{}, error) { return struct{}{}, write(w) })
+		return err
+	}
 }
 
 // whole is a writer under the guard that no signal stops, so that nothing is

@@ -43,8 +43,8 @@ func TestGuarded(t *testing.T) {
 	}
 }
 
-// TestGuardedWriting: who reads slowly is waited for, and what fills the memory
-// is not.
+// TestGuardedWriting: who reads slowly is waited for; a file that takes too long and
+// what fills the memory are not.
 func TestGuardedWriting(t *testing.T) {
 	slow := func(w io.Writer) error {
 		time.Sleep(30 * time.Millisecond)
@@ -54,6 +54,13 @@ func TestGuardedWriting(t *testing.T) {
 	var out strings.Builder
 	if err := (guard{time.Millisecond, 1 << 62}).whole(slow)(&out); err != nil || out.String() != "all of it" {
 		t.Errorf("%v: %q", err, out.String())
+	}
+	if err := (guard{time.Millisecond, 1 << 62}).filed(1, slow)(io.Discard); err == nil || !strings.Contains(err.Error(), "it takes more than 0 seconds") {
+		t.Errorf("got %v, want that a file has its time", err)
+	}
+	out.Reset()
+	if err := (guard{10 * time.Millisecond, 1 << 62}).filed(500, slow)(&out); err != nil || out.String() != "all of it" {
+		t.Errorf("%v: %q, want the time of all workbooks", err, out.String())
 	}
 	filling := func(io.Writer) error {
 		var held [][]byte

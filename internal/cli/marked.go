@@ -59,5 +59,5 @@ func writeMarked(out string, g guard, run output.Run) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", run.Files[0], err)
 	}
-	return writeFile(out, g.whole(func(w io.Writer) error { return marked.Write(w, data, run) }))
+	return writeFile(out, g.filed(1, func(w io.Writer) error { return marked.Write(w, data, run) }))
 }
