@@ -21,13 +21,18 @@ tell(v, _) := _finding(v, naming.sentence(_question(v))) if {
 }
 
 # A question that the notes want answered in writing, and the row tells of no answer.
-tell(v, _) := object.union(found, {"related": array.concat([asking], found.related)}) if {
+tell(v, _) := noted(v, _finding(object.union(v, {"severity": "warning"}), naming.sentence(_question(v)))) if {
 	v.outcome == "ask"
-	note := _asking(v.contact)
-	asking := finding.related_address(note.at, note.text)
-	message := sprintf("%s; the notes ask for a letter", [naming.sentence(_question(v))])
-	found := _finding(object.union(v, {"severity": "warning"}), message)
+	_asking(v.contact)
 }
+
+# noted adds to a finding the note that asks for a letter, where there is one.
+noted(v, found) := object.union(found, {
+	"message": sprintf("%s; the notes ask for a letter", [found.message]),
+	"related": array.concat([finding.related_address(note.at, note.text)], found.related),
+}) if {
+	note := _asking(v.contact)
+} else := found
 
 # _asking is the first note that asks for a letter where a bead like this one meets a sheet like this, and that does not
 # name the bead itself; undefined without one.

@@ -76,6 +76,9 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 } else := v if {
 	_is_unlettered(contact)
 	v := _verdict(contact, "no_letter", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
+} else := v if {
+	_is_asked(contact)
+	v := _verdict(contact, "letter_asked", "warning", {"row": {}, "mechanism": "", "why": ""})
 } else := _by_rows(contact)
 
 # Data that takes a bed, with its primer, answers for the bond; what the row says it did not try is open still.
@@ -99,6 +102,19 @@ _is_unlettered(contact) if {
 	sheet.class in data.contact.settled.sheet.classes
 	bead.product in _lettered
 	sheet.product in _lettered_with
+}
+
+# A bead straight on a sheet that it is known to fail on more often than not, and no letter or test is told of.
+_is_asked(contact) if {
+	contact.kind == "direct"
+	not hush.has_proof(contact)
+	some pair in data.contact.judging.letter_asked.pairs
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.class in data.contact.judging.letter_asked.beads
+	sheet.class in data.contact.judging.letter_asked.sheets
+	pair.bead in bead.keys
+	pair.sheet in sheet.keys
+	_by_rows(contact).outcome == "ask"
 }
 
 _lettered := {id | some letter in object.get(input.project, "letters", []); some id in letter.products}
