@@ -51,10 +51,10 @@ test_silent[name] if {
 		"told with the sheet": {"checks": [cold_sheet, _primer], "signals": []},
 		"heated": {"checks": [_primer], "signals": [bench.signal("heated", "shelter", "tent, heated")]},
 		"a solvent-borne primer for the cold": {
-			"checks": [object.union(_primer, {"limit_c": -12, "share_below": 0.3, "keys": ["solvent-borne"]})],
+			"checks": [object.union(_primer, {"limit_c": -12, "share_below": 0.2, "keys": ["solvent-borne"]})],
 			"signals": [],
 		},
-		"just warm enough": {"checks": [object.union(_primer, {"share_below": 0.349})], "signals": []},
+		"just warm enough": {"checks": [object.union(_primer, {"share_below": 0.219})], "signals": []},
 		"no primer": {"checks": [_sheet], "signals": []},
 	}
 	count(_found(tc.checks, tc.signals, {})) == 0

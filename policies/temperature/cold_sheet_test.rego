@@ -50,8 +50,8 @@ test_severity[name] if {
 	some name, tc in {
 		"half the hours": {"check": {"share_below": 0.5, "days_usable": 0.5}, "want": {"error"}},
 		"many usable days": {"check": {"share_below": 0.5, "days_usable": 0.51}, "want": {"warning"}},
-		"a third, exactly": {"check": {"share_below": 0.35, "days_usable": 0.6}, "want": {"warning"}},
-		"just under a third": {"check": {"share_below": 0.34, "days_usable": 0.6}, "want": set()},
+		"the share that is asked about, exactly": {"check": {"share_below": 0.22, "days_usable": 0.6}, "want": {"warning"}},
+		"just under it": {"check": {"share_below": 0.21, "days_usable": 0.6}, "want": set()},
 		"a winter grade in its cold hours": {"check": _winter(0.46, 0.6), "want": set()},
 		"a winter grade too cold for half": {"check": _winter(0.5, 0.4), "want": {"warning"}},
 		"a winter grade in the deep cold": {"check": _winter(0.75, 0.2), "want": {"error"}},
@@ -104,7 +104,7 @@ test_a_range_read_on_the_day if {
 }
 
 test_early_start_is_colder if {
-	check := object.union(_january, {"share_below": 0.3, "days_usable": 0.6})
+	check := object.union(_january, {"share_below": 0.15, "days_usable": 0.6})
 	count(_found([check], {})) == 0
 	count(_found([check], {"signals": [bench.signal("morning_work", "remark", "7:30 am")]})) == 1
 }
@@ -242,7 +242,7 @@ test_fluids_have_no_grades if {
 
 # Notes by which the reading of the early morning decides.
 test_notes_of_the_coldest_reading[name] if {
-	check := object.union(_january, {"share_below": 0.3, "days_usable": 0.9})
+	check := object.union(_january, {"share_below": 0.2, "days_usable": 0.9})
 	some name, tc in {
 		"told": {"no": false, "more": {}, "want": 1},
 		"denied": {"no": true, "more": {}, "want": 0},

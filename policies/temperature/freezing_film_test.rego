@@ -67,7 +67,7 @@ test_told_with_the_cold_days if {
 
 _after(text, mean, row) := found if {
 	line := bench.sheet(object.union({"items": [_film]}, row))
-	check := bench.check("membrane", "LA-2", 4.44, "40 °F", 0.3, 0.8, {"item": _film.id})
+	check := bench.check("membrane", "LA-2", 4.44, "40 °F", 0.2, 0.8, {"item": _film.id})
 	doc := bench.document([line], [_data(text)], [bench.window([check], {"night_frost": 0.3, "mean_min_c": mean})])
 	found := freezing_film.findings with input as doc
 }

@@ -4,7 +4,7 @@ import data.lib.bench_test as base
 import data.lib.season_bench_test as bench
 import data.temperature.freezing_primer
 
-_primer := bench.check("primer", "P-2", 4, "4 °C", 0.32, 0.83, {"keys": ["water-borne"]})
+_primer := bench.check("primer", "P-2", 4, "4 °C", 0.2, 0.83, {"keys": ["water-borne"]})
 
 _april(nights) := {"from": "2026-04-13", "to": "2026-04-13", "night_frost": nights}
 

@@ -26,8 +26,8 @@ test_whole_finding if {
 }
 
 test_at_the_limit if {
-	{f.severity | some f in _found({}, [], 0.35, 0.6)} == {"note"}
-	count(_found({}, [], 0.34, 0.6)) == 0
+	{f.severity | some f in _found({}, [], 0.22, 0.6)} == {"note"}
+	count(_found({}, [], 0.21, 0.6)) == 0
 }
 
 test_silent[name] if {
