@@ -94,3 +94,31 @@ FL-1 | butyl sheet | 5 | 60`})
 		t.Errorf("covered with %q", got)
 	}
 }
+
+// Air and face are both as warm as the least temperature to apply at, whichever of them
+// a heading names.
+func TestTemperatureToApplyOfAirAndFace(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Lowest air/surface temp to apply, F":               "apply_min",
+		"Least air and surface temperature for application": "apply_min",
+		"Min air/substrate temp when installing":            "apply_min",
+		"Install temp, lowest (air + surface)":              "apply_min",
+		"Highest surface temp in service":                   "service_max",
+		"Color of the surface":                              "",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Installed
+A1 | SH-3 | plywood | PM-2 | @2026-04-13`}, page{name: "P", grid: `
+Mark | SH-3 | PM-2
+What it is | SBS sheet | primer, water-borne
+Thickness | 40 mil | -
+` + heading + ` | 40 | 35
+Days it may stay open | 60 | 1`})
+		cells := product(t, s, "SH-3").Cells
+		for _, slot := range []string{"apply_min", "apply_max", "service_max"} {
+			if _, is := cells[slot]; is != (slot == want) {
+				t.Errorf("%q: %v, want %q alone", heading, cells, want)
+			}
+		}
+	}
+}

@@ -87,6 +87,7 @@ func (h *headings) own(sub string) ballot {
 		for _, form := range slices.Compact([]string{sub, parenthesis.ReplaceAllString(sub, " ")}) {
 			best.take(h.match(form), 1)
 			best.take(h.match(h.asked(form)), askedWeight)
+			best.take(h.toApply(form), askedWeight)
 		}
 		for i, part := range headingParts(sub) {
 			best.take(h.match(part), partWeight-0.03*float64(min(i, 3)))
@@ -96,6 +97,22 @@ func (h *headings) own(sub string) ballot {
 			best.take([]guess{{slot: "remark", score: remarksOf, words: lastWord(sub)}}, 1)
 		}
 		return best
+	})
+}
+
+// toApply reads a heading on the temperature to apply at without the words for what is
+// that warm: "Lowest air/surface temp to apply". Air and face must both be so (common
+// practice).
+func (h *headings) toApply(text string) []guess {
+	all := headingWords(text)
+	kept := slices.DeleteFunc(slices.Clone(all), func(w string) bool {
+		return slices.Contains(h.dayAir, w) || slices.Contains(h.faces, w) || h.filler[w] && w != "to" && !slices.Contains(h.lower, w) && !slices.Contains(h.upper, w)
+	})
+	if len(kept) == len(all) {
+		return nil
+	}
+	return slices.DeleteFunc(slices.Clone(h.match(strings.Join(kept, " "))), func(g guess) bool {
+		return g.slot != "apply_min" && g.slot != "apply_max" && g.slot != "apply"
 	})
 }
 

@@ -202,7 +202,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 	own, struck := 0, 0
 	for i, col := range t.nums {
 		slot := t.cols[i].Slot
-		if done, ok := t.sheet.At(row, t.actual[col]); ok && !done.Merged && !r.words.isBlank(done.Value) {
+		if done, ok := t.sheet.At(row, t.actual[col]); ok && !done.Merged && !r.words.isSame(done.Value) {
 			col = t.actual[col]
 		}
 		c, ok := t.sheet.At(row, col)
