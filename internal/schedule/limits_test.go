@@ -1022,3 +1022,26 @@ func TestLapsAtSidesAndAtEnds(t *testing.T) {
 		}
 	}
 }
+
+// The point of "max." ends what is asked of one wall where the next one has its colon, and is
+// that of a short word elsewhere.
+func TestLimitsOfWallsAfterShortWords(t *testing.T) {
+	for note, want := range map[string]string{
+		"EW-3: membrane 0.1 perm max. EW-4, EW-5: membrane 10 perms min.": "max 6 ew-3, min 572 ew-4, ew-5",
+		"EW-4: membrane min. 10 perms":                                    "min 572 ew-4",
+	} {
+		s := read(t, "Mark | Wall | Membrane | Substrate | Primer\n1 | EW-3 | butyl tape | CMU | none\n2 | EW-4 | butyl tape | CMU | none\n3 | EW-5 | butyl tape | CMU | none\n\nNotes\n1 | "+note)
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Max != nil {
+				got = append(got, fmt.Sprintf("max %.0f %s", *l.Max, l.Scope))
+			}
+			if l.Min != nil {
+				got = append(got, fmt.Sprintf("min %.0f %s", *l.Min, l.Scope))
+			}
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: got %q, want %q", note, got, want)
+		}
+	}
+}
