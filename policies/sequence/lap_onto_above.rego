@@ -3,7 +3,7 @@
 # description: |
 #   The row says which piece is above it, in a column or in words, and that it laps over the face of that piece:
 #   water that runs down the upper one is led behind the lower. So does a sheet of the foundation that is told to lap
-#   over that of the wall. It does not apply where the row laps under the piece above, or over the one below, nor to
+#   over that of the wall, and that of a storey over that of the next one up. It does not apply where the row laps under the piece above, or over the one below, nor to
 #   strips and patches that lie under the field.
 # custom:
 #   id: sequence-lap-onto-above
@@ -22,6 +22,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.naming
 import data.lib.sheet
+import data.lib.words
 
 findings contains found if {
 	some line in sheet.lines
@@ -74,6 +75,34 @@ findings contains found if {
 		trim_space(pair.lower.clause),
 	])
 	found := finding.at_with(line, ["material", "tag", pair.lower.slot, pair.lower.at.cell], message, {})
+}
+
+# By the numbers of their storeys or lifts: "L1 top edge over the face of the L2 sheet", "L3 tucked behind L2".
+findings contains found if {
+	some line in sheet.lines
+	some slot in data.sequence.order.lap_slots
+	clause := _against_levels(lower(object.get(line.texts, slot, "")))[0]
+	message := naming.say("%s: the piece of the lower level laps over that of the upper (%s)", [
+		naming.plain(facts.main_items(line)[0]),
+		words.quoted(clause),
+	])
+	found := finding.at_with(line, ["material", "tag", slot], message, {})
+}
+
+_against_levels(text) := [trim_space(clause) |
+	some clause in regex.split(`[;\n]`, text)
+	not regex.match(data.sequence.order.levels.unless, clause)
+	_is_against_levels(clause)
+]
+
+_is_against_levels(clause) if {
+	some said in regex.find_all_string_submatch_n(data.sequence.order.levels.over, clause, -1)
+	to_number(said[1]) < to_number(said[2])
+}
+
+_is_against_levels(clause) if {
+	some said in regex.find_all_string_submatch_n(data.sequence.order.levels.behind, clause, -1)
+	to_number(said[1]) > to_number(said[2])
 }
 
 # A metal flashing with a leg that is turned up; that of a coping or counterflashing comes down.

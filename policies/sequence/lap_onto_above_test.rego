@@ -185,3 +185,19 @@ test_own_flashing_by_its_noun[name] if {
 	found := lap_onto_above.findings with input as bench.document([row], [], [])
 	count(found) == case.n
 }
+
+# The sheet of a storey, by its number.
+test_levels[name] if {
+	some name, case in {
+		"lower over upper": {"edge": "Level 3 head carried over the face of level 4 sheet", "n": 1},
+		"by lifts": {"edge": "lift 2 stuck 4 in. onto lift 3", "n": 1},
+		"upper behind lower": {"edge": "foot of L5 tucked behind L4 membrane", "n": 1},
+		"upper over lower": {"edge": "L4 laps over L3 sheet", "n": 0},
+		"lower behind upper": {"edge": "L3 head tucked behind L4 sheet", "n": 0},
+		"passive": {"edge": "L3 to be lapped over by L4", "n": 0},
+		"over a slab": {"edge": "L3 sheet runs over the slab edge at L4", "n": 0},
+		"two clauses": {"edge": "L3 first, then lapped over L4", "n": 0},
+		"one level": {"edge": "L3 laps over sill", "n": 0},
+	}
+	count(_found({"edge": case.edge})) == case.n
+}
