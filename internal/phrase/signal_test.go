@@ -882,15 +882,15 @@ func heard(r *Reader, text string, watched []string) []string {
 func TestPrimedOnAWeekday(t *testing.T) {
 	r := reader(t)
 	for text, want := range map[string]string{
-		"primed Tue, sheeted Fri":                  "primed_ahead",
-		"prime on Wed. pm and sheet on Saturday":   "primed_ahead",
-		"primer Mon; strip Wed, not primed again":  "primed_ahead",
-		"primed Tue am, sheeted Tues pm":           "",
-		"prime Thursday, sheet on Thu":             "",
-		"sheet on Monday, cover Thursday":          "",
-		"primed again Mon, sheet on the same day":  "",
-		"primed Mon, reprimed Wed, sheet on Wed":   "",
-		"primed Mon, covered Thu with the boards":  "",
+		"primed Tue, sheeted Fri":                 "primed_ahead",
+		"prime on Wed. pm and sheet on Saturday":  "primed_ahead",
+		"primer Mon; strip Wed, not primed again": "primed_ahead",
+		"primed Tue am, sheeted Tues pm":          "",
+		"prime Thursday, sheet on Thu":            "",
+		"sheet on Monday, cover Thursday":         "",
+		"primed again Mon, sheet on the same day": "",
+		"primed Mon, reprimed Wed, sheet on Wed":  "",
+		"primed Mon, covered Thu with the boards": "",
 	} {
 		if got := strings.Join(slices.Compact(heard(r, text, []string{"primed_ahead"})), " "); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
