@@ -96,7 +96,7 @@ _on_a_strip(bead) := found if {
 
 _asphalt := bench.end("material", "AB-7", "rubberized-asphalt-membrane", "membrane", ["asphaltic"])
 
-_strip_bead := bench.end("sealant", "S-9", "neutral-silicone-sealant", "sealant", ["silicone-rubber"])
+_strip_bead := bench.end("sealant", "S-9", "neutral-silicone-sealant", "sealant", ["silicone-rubber", "silicone"])
 
 _told(text, signals) := found if {
 	doc := bench.document([bench.contact(_asphalt, _strip_bead, {"signals": signals})], [])
@@ -169,6 +169,21 @@ test_letter_as_the_other_way[text] if {
 		"Beads at bituminous sheet: S-4 or by manufacturer's letter": "warning",
 		"Beads at bituminous sheet: S-4 or a strip of metal": "note",
 		"Beads at bituminous sheet: S-4, color as in the letter to the owner": "note",
+	}
+	{f.severity | some f in _told(text, [])} == {severity}
+}
+
+# The note may name the bead, by its kind or its tag, that needs the letter; what it says of others lets that bead go.
+test_letter_for_the_named_bead[text] if {
+	some text, severity in {
+		"Silicone at bituminous sheet only with maker's letter": "warning",
+		"S-9 on SBS sheet needs a letter": "warning",
+		"No silicone without letter on SBS sheet": "warning",
+		"Urethane on SBS sheet only with maker's letter": "note",
+		"Silicone S-9 on SBS sheet, others only with letter": "note",
+		"Silicone on EPDM only with letter": "note",
+		"Silicone on SBS sheet requires no letter": "note",
+		"Silicone on SBS sheet only where shown": "note",
 	}
 	{f.severity | some f in _told(text, [])} == {severity}
 }

@@ -34,8 +34,8 @@ noted(v, found) := object.union(found, {
 	note := _asking(v.contact)
 } else := found
 
-# _asking is the first note that asks for a letter where a bead like this one meets a sheet like this, and that does not
-# name the bead itself; undefined without one.
+# _asking is the first note that asks for a letter where a bead like this one meets a sheet like this; undefined without
+# one.
 _asking(contact) := notes[0] if {
 	contact.kind == "direct"
 	not hush.has_proof(contact)
@@ -46,14 +46,37 @@ _asking(contact) := notes[0] if {
 		some note in input.project.notes
 		some text in regex.split(`[.;]\s`, lower(note.text))
 		regex.match(asked.letter, text)
-		regex.match(asked.bead, text)
-		not lower(bead.text) in regex.split(`[^\w-]+`, text)
+		_is_meant(bead, text)
 		some key, words_for in asked.sheets
 		key in sheet.keys
 		regex.match(words_for, text)
 	]
 	count(notes) > 0
 }
+
+# Beads of any kind, and none by its name: a bead that the note names goes without a letter.
+_is_meant(bead, text) if {
+	regex.match(data.contact.judging.asked.bead, text)
+	not _is_named(bead, text)
+}
+
+# Beads of its chemistry or the bead itself, and only with the letter.
+_is_meant(bead, text) if {
+	asked := data.contact.judging.asked
+	regex.match(asked.only_with, text)
+	not regex.match(asked.not_it, text)
+	_is_named_or_kind(bead, text)
+}
+
+_is_named_or_kind(bead, text) if _is_named(bead, text)
+
+_is_named_or_kind(bead, text) if {
+	some key, words_for in data.contact.judging.asked.chemistries
+	key in bead.keys
+	regex.match(words_for, text)
+}
+
+_is_named(bead, text) if lower(bead.text) in regex.split(`[^\w-]+`, text)
 
 # touch words the contact of two named sides: "A is in contact with B, with no separator shown".
 touch(contact, one, other) := sprintf("%s is in contact with %s%s", [one, other, _between(contact)])
