@@ -3,9 +3,9 @@
 # description: |
 #   Sheets chalk and crack in the sun, and the damage is out of sight when it starts to leak in its second or
 #   third year. The other sheets of the table have a cover date and this one has none, although its data limits
-#   the days: nothing can be counted. A cover that is said to be open ("TBD") is asked about. It does not apply to
-#   a dash, a row by others, a row whose sheet may stay exposed, and one that a log calls open, whose days are
-#   counted to the day of the log.
+#   the days: nothing can be counted. A cover that is said to be open ("TBD") is asked about, and so is the one cell
+#   left empty in a long column. It does not apply to a dash, a row by others, a row whose sheet may stay exposed, and
+#   one that a log calls open, whose days are counted to the day of the log.
 # custom:
 #   id: exposure-cover-missing
 #   topic: exposure
@@ -44,12 +44,16 @@ findings contains found if {
 	found := finding.at_with(line, ["cover"], message, {"severity": _severity(line)})
 }
 
-# A cell left empty may only not be filled in, unless the notes ask for the date; "TBD" says that nobody knows.
+# A cell left empty may only not be filled in, unless the notes ask for the date or nearly all others have one; "TBD"
+# says that nobody knows.
 _severity(line) := "warning" if {
 	line.dates.cover.state == "unknown"
 	trim_space(object.get(line.dates.cover, "text", "")) != ""
 } else := "warning" if {
 	limits.limits_for("cover_date", line, [], line.role)[0]
+} else := "warning" if {
+	_share[line.table] >= data.exposure.cover.alone.share
+	count([other | some other in sheet.lines; other.table == line.table]) >= data.exposure.cover.alone.rows
 } else := "note"
 
 _is_excused(line) if {
