@@ -87,14 +87,16 @@ test_notes_ask_for_the_date if {
 	{f.severity | some f in found} == {"warning"}
 }
 
-# The one empty cell of a long column is asked about; one of several, or of a short table, may only not be filled in yet.
+# The one empty cell of a long column is asked about; one of several, or of a short table, may be filled in later.
 test_alone_in_a_long_table[name] if {
 	some name, tc in {
 		"the one of twelve": {"others": 11, "empty": 0, "want": "warning"},
 		"one of three of twelve": {"others": 9, "empty": 2, "want": "note"},
 		"the one of a few": {"others": 5, "empty": 0, "want": "note"},
 	}
-	dated := [object.union(_other("day"), {"id": sprintf("W!%d", [20 + i])}) | some i in numbers.range(1, tc.others)]
+	dated := [object.union(_other("day"), {"id": sprintf("W!%d", [20 + i])}) |
+		some i in numbers.range(1, tc.others)
+	]
 	bare := [object.union(_other("missing"), {"id": sprintf("W!%d", [50 + i])}) |
 		some i in numbers.range(0, tc.empty)
 		i > 0

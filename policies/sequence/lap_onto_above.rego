@@ -2,9 +2,9 @@
 # title: The lower piece laps over the one above it
 # description: |
 #   The row says which piece is above it, in a column or in words, and that it laps over the face of that piece:
-#   water that runs down the upper one is led behind the lower. So does a sheet of the foundation that is told to lap
-#   over that of the wall, and that of a storey over that of the next one up. It does not apply where the row laps under the piece above, or over the one below, nor to
-#   strips and patches that lie under the field.
+#   water that runs down the upper one is led behind the lower. So does a sheet of the foundation that is told to
+#   lap over that of the wall, and that of a storey over that of the next one up. It does not apply where the row
+#   laps under the piece above, or over the one below, nor to strips and patches that lie under the field.
 # custom:
 #   id: sequence-lap-onto-above
 #   topic: sequence
