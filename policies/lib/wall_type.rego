@@ -24,11 +24,19 @@ of(line) := [wall |
 	_is_of(line, wall.mark)
 ]
 
-_walls := [wall |
+_walls := [object.union(wall, {"mark": mark}) |
 	some wall in facts.live_lines
-	wall.mark != ""
 	wall.texts.layers != ""
+	mark := _code(wall)
 ]
+
+# A list of walls may head their codes "Type".
+_code(wall) := wall.mark if {
+	wall.mark != ""
+} else := code if {
+	code := trim_space(wall.texts.type)
+	regex.match(data.lib.scope.wall_code, code)
+}
 
 _is_of(line, mark) if trim_space(line.texts.type) == mark
 

@@ -3,9 +3,10 @@
 # description: |
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
-#   leaves it open whether the outer sheet gets cold, and a note where the section keeps it warm and no note of the
-#   project bars a second one. It does not apply to empty studs where neither a note nor the wall type bars a second
-#   one, to a wall whose outside is all vapor-open, nor to claddings and roofs.
+#   leaves it open whether the outer sheet gets cold, and where the list of wall types has the film and the row the
+#   tight layer outside; a note where the section keeps it warm and no note of the project bars a second one. It
+#   does not apply to empty studs where neither a note nor the wall type bars a second one, to a wall whose outside
+#   is all vapor-open, nor to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor
@@ -21,6 +22,7 @@ import data.lib.facts
 import data.lib.fault as told
 import data.lib.finding
 import data.lib.inside
+import data.lib.inside_type
 import data.lib.section
 import data.lib.winter
 import data.lib.words
@@ -47,6 +49,22 @@ findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], mes
 	walls := [finding.related(wall, ["remark", "layers"], "the wall type") | some wall in pair.barred]
 	related := array.concat([outer], walls)
 }
+
+# The film and the filled studs stand in the wall type, and the row closes its outside.
+findings contains finding.at_with(pair.line, cells, message, {"related": [related]}) if {
+	some pair in inside_type.pairs
+	not pair.line.id in _row_told
+	cells := ["material", "tag", pair.outer.at.cell]
+	message := sprintf("%s closes the outside of wall type %s, which has %s inside of filled studs and %s to dry by", [
+		pair.outer.text,
+		pair.wall.mark,
+		pair.film.text,
+		pair.open.text,
+	])
+	related := finding.related(pair.wall, ["layers"], "the wall type")
+}
+
+_row_told := _open_limit_lines | {pair.line.id | some pair in array.concat(inside.pairs, inside.across)}
 
 # No insulation lies between the two, and the notes bar a second one all the same.
 findings contains finding.at_with(line, ["material", "tag", inner.at.cell], message, {"related": related}) if {

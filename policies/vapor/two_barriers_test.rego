@@ -438,3 +438,48 @@ test_film_column_on_a_wall_type_with_batts[name] if {
 	found := two_barriers.findings with input as doc
 	count(found) == case.n
 }
+
+_of_list(text, family, class) := object.union(_item("remark", text, family, class), {"slot": "layers"})
+
+_list_open := object.union(_of_list("V-1", "vapor-permeable-self-adhered-membrane", "membrane"), {"product": "V-1"})
+
+_list_tight := object.union(_of_list("R-01", "rubberized-asphalt-membrane", "membrane"), {"product": "R-01"})
+
+_list_batt := _of_list("batts", "batt-insulation", "insulation")
+
+_list_film := _of_list("6 mil poly", "polyethylene-sheet", "membrane")
+
+_foil := object.union(_item("touches", "foil-faced board", "polyiso", "insulation"), {"keys": ["foil-faced"]})
+
+# The film and the filled studs stand in the list of wall types, the tight layer in the row.
+test_film_of_the_wall_type[name] if {
+	closed := [_list_open, _list_batt, _list_film]
+	denied := object.union(_poly, {"polarity": "no"})
+	some name, case in {
+		"a tight sheet for the open one": {"own": "R-01", "more": [], "list": closed, "n": 1},
+		"a tight board over the open one": {"own": "V-1", "more": [_foil], "list": closed, "n": 1},
+		"an open sheet": {"own": "V-1", "more": [_wool], "list": closed, "n": 0},
+		"no film": {"own": "R-01", "more": [], "list": [_list_open, _list_batt], "n": 0},
+		"no batts": {"own": "R-01", "more": [], "list": [_list_open, _list_film], "n": 0},
+		"built so": {"own": "R-01", "more": [], "list": [_list_tight, _list_open, _list_batt, _list_film], "n": 0},
+		"the film left out": {"own": "R-01", "more": [denied], "list": closed, "n": 0},
+		"a strip at a sill": {"own": "R-01", "more": [], "list": closed, "place": "window sills", "n": 0},
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	row := object.union(
+		desk.row(23, "R-01", {
+			"group": "T2",
+			"items": array.concat([desk.own(23, case.own)], case.more),
+		}),
+		{"place": object.get(case, "place", "north")},
+	)
+	list := object.union(desk.row(40, "R-01", {"items": case.list}), {
+		"table": "list",
+		"mark": "",
+		"texts": {"type": "T2", "layers": "as built"},
+		"role": "other",
+	})
+	found := two_barriers.findings with input as desk.document([row, list], [tight, open], [])
+	count(found) == case.n
+}
