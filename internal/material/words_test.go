@@ -321,3 +321,15 @@ func TestMasticsOfRubberizedAsphalt(t *testing.T) {
 		}
 	}
 }
+
+// The foil of a board closes it to vapor, whichever name the board has; one without keeps
+// its own traits.
+func TestFoilOfABoard(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]bool{"foil-faced PIR slab": true, "polyisocyanurate, foil both faces": true, "foil faced ISO": true, "coated-glass polyiso": false, "PIR slab": false} {
+		found := v.Describe(text)
+		if got := v.Family(text) == "polyiso" && slices.Contains(found.Traits, "foil-faced"); got != want {
+			t.Errorf("%s: %v", text, found.Traits)
+		}
+	}
+}

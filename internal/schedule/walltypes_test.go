@@ -376,3 +376,25 @@ D1 | K1 | SH-1 | CMU | none | brick`}
 		}
 	}
 }
+
+// A bare "w" before a material stands for "with"; beside a side of the building it is none.
+func TestWithByOneLetter(t *testing.T) {
+	for cell, want := range map[string]string{
+		"Zinc / plywood / steel studs 92 w batts / 6 mil poly / GWB": "zinc-sheet, osb-plywood-sheathing, steel-stud-framing, batt-insulation, polyethylene-sheet, gypsum-board",
+		"Zinc / mineral wool / CMU W wall":                           "zinc-sheet, mineral-wool, concrete-masonry",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall | Membrane | Substrate | Primer\nD1 | EW1 | SBS sheet | CMU | none"},
+			page{name: "Wall types", grid: "Type | Build-up, outside to inside\nEW1 | " + cell + "\nEW2 | Zinc / CMU"})
+		var got []string
+		for _, l := range s.Lines {
+			for _, it := range l.Items {
+				if l.Sheet == "Wall types" && l.Row == 2 {
+					got = append(got, it.Family)
+				}
+			}
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %s", cell, strings.Join(got, ", "))
+		}
+	}
+}
