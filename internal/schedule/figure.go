@@ -76,7 +76,7 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(filmBehind(text), "$1 $3 $2"))
-		if c.unit != "" {
+		if c.unit != "" && !cupsOf.MatchString(text) {
 			text = filmNoUnit.ReplaceAllString(text, "$1 "+c.unit+" $2")
 		}
 	}
@@ -86,6 +86,10 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 		}
 		if q.Kind != kind && (c.slot != "joint" || q.Kind != "size") {
 			other = other || q.Unit != "" // "16 oz", "26 ga.": understood, but not in this unit
+			continue
+		}
+		if c.slot == "thickness" && widthAfter.MatchString(text[q.End:]) {
+			other = true
 			continue
 		}
 		f.take(q)
@@ -109,6 +113,13 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	return f, true
 }
+
+// cupsOf is a permeance by the dry and the wet cup, whose second figure has no unit: "0.8
+// perm dry / 12 wet".
+var cupsOf = regexp.MustCompile(`(?i)\bperms?\b[^;,]*\b(?:dry|wet)\b`)
+
+// widthAfter follows a figure that tells how wide a strip is, and not how thick.
+var widthAfter = regexp.MustCompile(`(?i)^\s*(?:wide|in width)\b`)
 
 // betweenEnds parts the two ends of a range: "20 min., 60 max.", "> 5, < 35".
 var betweenEnds = regexp.MustCompile(`(?i)[,;/&]| and `)

@@ -228,10 +228,15 @@ func (r *reader) ageOfBed(p *Product, c source) {
 	}
 }
 
-// besides takes what a cell of thickness tells too: the lap, where no column
-// states it, and words ("40 mil; side 3 in.; no end dams").
+// besides takes what a cell of thickness tells too: the lap and the permeance, where no
+// column states them, and words ("40 mil; side 3 in.; no end dams", "20 mil / 11 perm").
 func (r *reader) besides(l *Line, c source) {
 	r.signals(l, c)
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "vapor_permeance" && q.Unit != "" && l.Texts["vapor"] == "" {
+			keep(l.Figures, "vapor_ng", figureTold(q, c.at))
+		}
+	}
 	if f := r.lapOf(c, Figure{Unit: c.unit, At: c.at}); f.Min != nil && l.Texts["lap"] == "" {
 		keep(l.Figures, "lap_mm", f)
 	}

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 )
 
@@ -99,6 +100,30 @@ func TestTemperatureDayAndNight(t *testing.T) {
 			if f := p.Figures["apply_min_c"]; p.Tag == "FL-1" && (f.Min == nil || *f.Min < want-0.1 || *f.Min > want+0.1) {
 				t.Errorf("%s: %+v", cell, f)
 			}
+		}
+	}
+}
+
+// A column of thickness may tell the permeance too, by the dry and the wet cup; how wide a
+// strip is tells nothing of its thickness.
+func TestBesideTheThickness(t *testing.T) {
+	for cell, want := range map[string]string{
+		"15 mil / 9 perm":                  "thickness_mm 0.38 vapor_ng 514.92",
+		"Class II (0.9 perm dry / 14 wet)": "vapor_ng 51.49",
+		"35 wet / 18 dry":                  "film_mm 0.46 thickness_mm 0.89",
+		"EPDM strip, 6\" wide":             "",
+		"6\" wide, 45 mil":                 "thickness_mm 1.14",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Thk / Rating, mil\nD1 | SBS sheet | CMU | none | " + cell + "\nD2 | SBS sheet | CMU | none | 40 mil\nD3 | SBS sheet | CMU | none | 40 mil"})
+		l := line(t, s, "D1")
+		var got []string
+		for _, key := range []string{"film_mm", "thickness_mm", "vapor_ng"} {
+			if f, ok := l.Figures[key]; ok && f.Min != nil {
+				got = append(got, fmt.Sprintf("%s %.2f", key, *f.Min))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %s", cell, strings.Join(got, " "))
 		}
 	}
 }
