@@ -110,7 +110,7 @@ func TestBesideTheThickness(t *testing.T) {
 	for cell, want := range map[string]string{
 		"15 mil / 9 perm":                  "thickness_mm 0.38 vapor_ng 514.92",
 		"Class II (0.9 perm dry / 14 wet)": "vapor_ng 51.49",
-		"35 wet / 18 dry":                  "film_mm 0.46 thickness_mm 0.89",
+		"35 wet / 18 dry":                  "thickness_mm 0.46",
 		"EPDM strip, 6\" wide":             "",
 		"6\" wide, 45 mil":                 "thickness_mm 1.14",
 	} {
