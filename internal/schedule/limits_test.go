@@ -1045,3 +1045,25 @@ func TestLimitsOfWallsAfterShortWords(t *testing.T) {
 		}
 	}
 }
+
+// "Rules" below a list of walls head notes, and a bare lap that no inches can be is in
+// millimeters; the word after it is not the unit.
+func TestRulesBelowAListOfWalls(t *testing.T) {
+	for note, want := range map[string]string{
+		"Sheet laps 65 min. side + end":          "lap_mm 65",
+		"Metal flashing laps 125 in mastic":      "lap_mm 125",
+		"Through-wall flashing laps at least 90": "lap_mm 90",
+		"Sheet laps 3":                           "",
+		"See laps of sheet A-401":                "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall | Membrane | Substrate | Primer\nD1 | EW1 | SBS sheet | CMU | none"},
+			page{name: "Walls", grid: "Wall | Build-up, outside to inside\nEW1 | brick, air, SBS sheet, CMU\nEW2 | zinc, SBS sheet, CMU\n\nHOUSE RULES\n1 | Upper over lower, always and everywhere.\n2 | " + note})
+		got := ""
+		if l := limit(s, "lap_mm"); l != nil {
+			got = fmt.Sprintf("lap_mm %.0f", *l.Min)
+		}
+		if got != want || slices.ContainsFunc(s.Lines, func(l schedule.Line) bool { return l.Sheet == "Walls" && l.Row > 3 }) {
+			t.Errorf("%s: %q, %d lines", note, got, len(s.Lines))
+		}
+	}
+}
