@@ -768,3 +768,26 @@ D2 | SBS sheet | CMU | none | -`) {
 		}
 	}
 }
+
+// A strip on the very wood that the metal goes on, past both edges, parts the two; one of
+// which the row does not say so, or that lies on something else, does not.
+func TestStripOnTheBed(t *testing.T) {
+	for touches, want := range map[string]string{
+		"butyl tape on nailer, 1/2 in. past each side":  "separated",
+		"butyl tape over the nailer, past both edges":   "separated",
+		"butyl tape on nailer":                          "direct",
+		"butyl tape on plywood, 1/2 in. past each side": "direct",
+	} {
+		kind := "no contact"
+		for _, c := range find(t, `Mark | Material | Substrate | Touches
+D1 | aluminum edge flashing | ACQ treated nailer | `+touches+`
+D2 | aluminum edge flashing | ACQ treated nailer | -`) {
+			if c.Line == "!2" && c.B.Slot == "substrate" {
+				kind = c.Kind
+			}
+		}
+		if kind != want {
+			t.Errorf("%s: %s, want %s", touches, kind, want)
+		}
+	}
+}

@@ -26,7 +26,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && f.keepsOff(s, b) {
 			return s
 		}
-		if b.Slot == "touches" && f.past(s, b) {
+		if b.Slot == "touches" && f.past(s, b) || f.stripOn(s, b) {
 			return s
 		}
 		if !separates(s) && !f.coats(s) {
@@ -63,6 +63,22 @@ func (f *finder) past(s, b *schedule.Item) bool {
 	i := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return o.ID == s.ID })
 	return i+1 < len(f.line.Items) && f.line.Items[i+1].ID == b.ID && (i == 0 || f.line.Items[i-1].At != s.At)
 }
+
+// stripOn holds for a strip that the row of a metal lays on the very thing that its metal
+// goes on, and past both edges of it: "FT-2 strip on nailer, 1/2 in. past each side".
+func (f *finder) stripOn(s, b *schedule.Item) bool {
+	strip := s.Class == "tape" || s.Class == "membrane" || s.Class == "separator"
+	if !strip || s.Slot != "touches" || s.Side != "subject" || !lies[s.Relation] || !pastEdges.MatchString(f.line.Texts[s.Slot]) || f.main == nil || f.main.Class != "flashing-metal" {
+		return false
+	}
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.At == s.At && o.Clause == s.Clause && o.Side == "object" && lies[o.Relation] &&
+			(f.names(&o, b) || strings.HasSuffix(o.Family, "-unspecified") && o.Class == b.Class)
+	})
+}
+
+// pastEdges are words by which a strip is wider than what lies on it.
+var pastEdges = regexp.MustCompile(`(?i)\b(?:past|beyond|wider than) (?:(?:the|its|each|both|all|either|metal|flange) )*(?:sides?|edges?|metal|flange)\b|\bfull width\b`)
 
 // pastMetal holds where a separator of sheet metal is named just before item i.
 func (f *finder) pastMetal(i int) bool {
