@@ -333,3 +333,17 @@ func TestFoilOfABoard(t *testing.T) {
 		}
 	}
 }
+
+// A sheet that is cut back is no cutback: the word for asphalt thinned with solvent stands
+// alone in one word, or beside what it tells of.
+func TestCutBack(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"corner cut back and doubled": "", "cut back 40 mm at the jamb": "",
+		"cutback": "asphalt-cutback-mastic", "cut-back asphalt": "asphalt-cutback-mastic", "cut-back mastic": "asphalt-cutback-mastic",
+	} {
+		if got := v.Family(text); got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}

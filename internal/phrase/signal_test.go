@@ -867,6 +867,25 @@ func TestWordsCutShort(t *testing.T) {
 	}
 }
 
+// What is wet is the coat, or the sponge that finds its holes, and not the face below.
+func TestWetCoat(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"30 by gauge, wet 42 avg":                    "",
+		"stroked again while the film was still wet": "",
+		"voids traced by a moist sponge":             "",
+		"sprayed wet on wet":                         "",
+		"crater stroked out while wet":               "",
+		"laid while wet":                             "surface_wet",
+		"sprayed on wet block":                       "surface_wet",
+		"block wet 2 days":                           "surface_wet",
+	} {
+		if got := strings.Join(heard(r, text, []string{"surface_wet"}), " "); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 // heard lists the signals of a text that are watched, "!" before those that it denies.
 func heard(r *Reader, text string, watched []string) []string {
 	var got []string

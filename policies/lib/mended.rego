@@ -21,8 +21,15 @@ open(line, id) := [s |
 
 _is_put_right(text, said) if {
 	rest := replace(lower(text), lower(said), "")
-	regex.match(data.lib.put_right.mended, regex.replace(rest, data.lib.put_right.undone, ""))
+	regex.match(_mended, regex.replace(regex.replace(rest, _undone, ""), _pending, ""))
 }
+
+_mended := sprintf(`\b(?:%s|%s)\b`, [data.lib.put_right.verbs, data.lib.put_right.settled])
+
+# "not yet patched": up to two words may stand between the two.
+_undone := sprintf(`\b(?:%s)\b\W*(?:\w+\W+){0,2}?(?:%s)\b`, [data.lib.put_right.denied, data.lib.put_right.verbs])
+
+_pending := sprintf(`\b(?:%s)\b`, [data.lib.put_right.pending])
 
 # told is the finding on a row for the first words of a signal that its cell does not put right; says has a %s for
 # the row and one for those words.

@@ -59,3 +59,23 @@ test_not_rolled_and_right[family] if {
 	some family, class in {"fluid-applied-acrylic-air-barrier": "membrane", "xps": "insulation"}
 	count(_by_hand(family, class)) == 0
 }
+
+# Work on the flaw, a coat or piece over it, or one who says that it may stay.
+test_put_right_in_other_words[text] if {
+	some text in [
+		"ripped at the anchor, plugged and dressed with mastic", "ripped at the anchor; back-brushed",
+		"ripped at the anchor, a 2nd coat over all", "ripped at the anchor, all re-sprayed",
+		"ripped at the anchor; new length on", "ripped at the anchor, 3 mm, within the tolerance",
+		"ripped at the anchor, accepted by the inspector", "ripped at the anchor, trowelled over",
+	]
+	count(_found(text, {})) == 0
+}
+
+test_mending_to_come[text] if {
+	some text in [
+		"ripped at the anchor, patch on order", "ripped at the anchor, repairs outstanding",
+		"ripped at the anchor, was not accepted", "ripped at the anchor, by the closed-cell foam",
+		"ripped at the anchor, second retest failed",
+	]
+	count(_found(text, {})) == 1
+}
