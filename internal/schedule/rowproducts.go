@@ -151,6 +151,9 @@ func (r *reader) opensProduct(w *rowProducts, t *table, row int, sentence string
 	if strings.HasSuffix(strings.TrimSpace(m[2]), "(") {
 		says = strings.Replace(says, ")", "", 1)
 	}
+	if len(r.vocab.Find(r.words.saidWhere.ReplaceAllString(says, ""))) == 0 && !r.words.prose.grade.MatchString(says) {
+		return "", "" // "EPDM is stuck to the wood curb" names what it is not
+	}
 	switch own := r.ownWords(t, row, m[1]); {
 	case r.vocab.Family(says) != "", len(r.vocab.Find(says)) > 0 && r.vocab.Family(own, says) != "": // "Alder VP, fluid-applied" that "is a water-borne acrylic"
 		return m[1], says

@@ -171,3 +171,22 @@ A-2|EW2|KB2|gypsum|none|2026-06-08|`})
 		t.Errorf("limit %+v, want one of EW2", l)
 	}
 }
+
+// A remark that tells where a thing is describes no product by what it is stuck to.
+func TestWhereAThingIs(t *testing.T) {
+	for remark, want := range map[string]string{
+		"TPO is glued to gypsum cover board":          "",
+		"EPDM under steel counterflashing":            "",
+		"QX-2 is held on the aluminum angle":          "",
+		"QX-2 is butyl on foil, 40 mil, open 30 days": "butyl-flashing-tape",
+	} {
+		s := readPages(t, page{name: "Work", grid: "\nMark|Material|Substrate|Primer|Touches|Installed|Comments\nA-1|QX-2 sheet|concrete|none|EPDM or TPO edge|2026-06-01|" + remark + "\nA-2|QX-2 sheet|gypsum|none|EPDM or TPO edge|2026-06-08|"})
+		got := ""
+		for _, p := range s.Products {
+			got += p.Family
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}

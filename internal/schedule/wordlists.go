@@ -26,6 +26,7 @@ type wordlists struct {
 	noteNumber         *regexp.Regexp  // what stands before a note: "1.", "N2"
 	definition         *regexp.Regexp  // an abbreviation and what it stands for, in a note
 	saidOf             *regexp.Regexp  // words that go on from a short word and explain it not: "RO is coated first"
+	saidWhere          *regexp.Regexp  // where a thing is, up to the next comma: "EPDM is stuck to the wood curb"
 	unitLabels         map[string]bool // what stands beside the units of the whole workbook
 	unitOf             map[string][]string
 	sheetUnits         map[string]bool   // words of a title block that give the unit of a whole sheet
@@ -188,6 +189,7 @@ type readingFile struct {
 		UnitOf        map[string][]string `json:"unit_of"`
 		Definition    string              `json:"definition"`
 		SaidOf        string              `json:"said_of"`
+		SaidWhere     string              `json:"said_where"`
 		NoteNumber    string              `json:"note_number"`
 		Values        map[string]string   `json:"values_by_kind"`
 		Thick         []string            `json:"thickness_words"`
@@ -321,6 +323,7 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"same_lead", "(?i)" + f.SameLead, &w.sameLead},
 		{"definition", f.Definition, &w.definition},
 		{"said_of", f.SaidOf, &w.saidOf},
+		{"said_where", f.SaidWhere, &w.saidWhere},
 	} {
 		var err error
 		if *one.into, err = regexp.Compile(one.pattern); err != nil {
