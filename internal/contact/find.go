@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 
@@ -67,6 +68,8 @@ func (f *finder) own() {
 			f.add(*f.main, *it, it.Slot, "near")
 			f.add(*second, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "touches" && (f.underBed(it) || f.saidClear(i) || f.partedInWords(it) || f.saidBetween(it) || f.onBoard(i) || f.deniedInRemark(it)):
+			f.add(*f.main, *it, it.Slot, "apart")
+		case it.Slot == "edge" && f.partedFrom(it):
 			f.add(*f.main, *it, it.Slot, "apart")
 		case it.Slot == "touches" && f.pastMetal(i):
 			f.add(*f.main, *it, it.Slot, "direct") // though it is named after "then", the cell tells what parts the two
@@ -379,6 +382,8 @@ func kindOf(it *schedule.Item, touches bool) string {
 	switch {
 	case it.Polarity == "no" && it.Relation == "clear_of" && it.ClearMM == nil && touches: // "nothing keeps it off"
 		return "direct"
+	case it.Polarity == "no" && it.Relation == "between" && it.Side == "object" && it.Slot == "remark" && !slices.Contains(it.Signals, "no_contact"):
+		return "near" // "no metal between gasket and sheet" keeps the two no further apart
 	case it.Polarity == "no" || it.Polarity == "removed":
 		return "apart"
 	case slices.Contains(it.Signals, "embedded") || slices.Contains(it.Signals, "metal_to_metal"):
@@ -398,8 +403,12 @@ func kindOf(it *schedule.Item, touches bool) string {
 // beyond holds for "wool, then brick": the second is behind the first, and only
 // the first is touched.
 func beyond(it *schedule.Item) bool {
-	return it.Relation == "then" && it.Slot != "material" && it.Slot != "primer"
+	last := it.Relation == "" && liesBeyond.MatchString(it.Clause) // "closure plate; AB-1 beyond"
+	return (it.Relation == "then" || last) && it.Slot != "material" && it.Slot != "primer"
 }
+
+// liesBeyond ends the words for what stands behind all that was named before.
+var liesBeyond = regexp.MustCompile(`(?i)\S\s+beyond\W*$`)
 
 // add records a contact; a separator named for the pair makes it separated.
 func (f *finder) add(a, b schedule.Item, from, kind string) {

@@ -2,15 +2,17 @@ package contact
 
 import (
 	"slices"
+	"strings"
 
 	"abut/internal/schedule"
 )
 
 // keptByKind is what the row says of the chemistry of a neighbor that a column
-// lists: "the butyl never gets to the foil", "the EPDM ends 2 in. short of the sheet".
+// lists: "the butyl never gets to the foil", "the EPDM ends 2 in. short of the sheet",
+// "butyl strip between EPDM and sheet".
 func (f *finder) keptByKind(c Contact) (Contact, bool) {
 	i := slices.IndexFunc(f.found, func(by Contact) bool {
-		if by.Kind != "apart" || by.B.Family != "" || by.B.Item == c.B.Item || by.A.Item != c.A.Item || !covers(c.B, by.B) {
+		if by.Kind != "apart" && by.Kind != "separated" || by.B.Item == c.B.Item || by.A.Item != c.A.Item || !(by.B.Family == "" && covers(c.B, by.B) || anySheet(by.B, c.B)) {
 			return false
 		}
 		at := slices.IndexFunc(f.line.Items, func(it schedule.Item) bool { return it.ID == by.B.Item })
@@ -18,12 +20,21 @@ func (f *finder) keptByKind(c Contact) (Contact, bool) {
 			return false
 		}
 		it := &f.line.Items[at]
+		if by.Kind == "separated" {
+			return by.From == "remark" || by.From == "edge"
+		}
 		return it.Polarity == "no" && it.Relation != "" || by.From == "remark" && f.stopsShort(at)
 	})
 	if i < 0 {
 		return Contact{}, false
 	}
 	return f.found[i], true
+}
+
+// anySheet holds for words for a sheet that do not tell which, and so mean the one of the
+// row: "no gasket on membrane".
+func anySheet(words, sheet End) bool {
+	return words.Product == "" && strings.HasSuffix(words.Family, "-unspecified") && words.Class == "membrane" && sheet.Class == "membrane"
 }
 
 // bedHides holds for the sheet metal that the row's own rubber or sheet lies on, and for

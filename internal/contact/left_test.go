@@ -314,3 +314,52 @@ func TestCoatByTheForm(t *testing.T) {
 		}, func(c contact.Contact) bool { return c.B.Family == "fresh-mortar" && c.From == "touches" })
 	}
 }
+
+// What a cell says stands beyond another, or on its far side, does not touch; what goes
+// beyond the sheet, or onto its far side, does.
+func TestBeyondAndFarSide(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"steel cleat; EPDM edging beyond":             "near",
+		"EPDM edging on the opposite side of a cleat": "near",
+		"SS sep; EPDM edging on far side":             "separated",
+		"galv sep 24 ga; EPDM edging behind":          "separated",
+		"EPDM edging runs on beyond AB-1":             "direct",
+		"EPDM edging on far side of AB-1":             "direct",
+		"SS edge, sep piece; EPDM edging":             "direct",
+	},
+		func(touches string) string {
+			return "Mark | Membrane | Substrate | Primer | Touches\nT1 | AB-1 | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | brick" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.A.Product == "AB-1" && slices.Contains(c.B.Keys, "epdm") })
+}
+
+// A cell of the edge, or a remark, that puts something between the row's own and its
+// neighbor parts the two, whatever word it has for the neighbor; nothing between parts none.
+func TestPartedInAnotherCell(t *testing.T) {
+	for words, want := range map[string]string{
+		"channel full width between gasket and AB-1 | ": "apart",
+		"joint between gasket and AB-1 | ":              "direct",
+		" | no gasket on the membrane":                  "apart",
+		" | no gasket on the insulation":                "direct",
+		" | no plate between gasket and AB-1":           "direct",
+	} {
+		holdKinds(t, map[string]string{words: want},
+			func(words string) string {
+				return "Mark | Material | Substrate | Primer | Touches | Termination | Remarks\nT1 | EPDM gasket | plywood | none | AB-1 | " + words + "\nT2 | AB-1 | plywood | none | brick | - | -" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && c.B.Product == "AB-1" })
+	}
+	for remark, want := range map[string]string{
+		"steel angle keeps TPO off the sheet":     "direct",
+		"steel angle keeps EPDM off the sheet":    "separated",
+		"EPDM held off by a galvanized steel bar": "separated",
+		"PVC held off by a galvanized steel bar":  "direct",
+		"butyl strip between EPDM and sheet":      "separated",
+	} {
+		holdKinds(t, map[string]string{remark: want},
+			func(remark string) string {
+				return "Mark | Membrane | Substrate | Primer | Touches | Sealant | Remarks\nT1 | AB-1 | plywood | none | EPDM roof edge | hybrid sealant | " + remark + "\nT2 | AB-1 | plywood | none | brick | - | -" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
+	}
+}

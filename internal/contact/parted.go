@@ -47,6 +47,18 @@ func (f *finder) saidBetween(it *schedule.Item) bool {
 	})
 }
 
+// partedFrom holds for a material that a cell names as one of two with something between
+// them, of which the other is the row's own: "closure plate between gasket and sheet" in
+// the row of the gasket.
+func (f *finder) partedFrom(it *schedule.Item) bool {
+	if it.Relation != "between" || it.Side != "object" || it.Polarity != "yes" || !slices.Contains(it.Signals, "separator") {
+		return false
+	}
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != it.ID && o.At == it.At && o.Clause == it.Clause && o.Side == "object" && (f.same(&o) || o.Family != "" && f.calledSo(&o))
+	})
+}
+
 // heldOff holds for a material that the next words of its cell put elsewhere: on
 // another that lies on the row's own ("gasket over the steel sheet over FM-1"), or
 // inside a pocket.

@@ -117,7 +117,7 @@ func (f *finder) keepsOff(s, b *schedule.Item) bool {
 		}
 	}
 	i := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return o.ID == s.ID })
-	return does && alone && i > 0 && f.names(&f.line.Items[i-1], b) // "keeps it off"
+	return does && alone && (i > 0 && f.names(&f.line.Items[i-1], b) || saysAgain(s, b)) // "keeps it off", "keeps PVC off"
 }
 
 // names holds where o says b again, or a word for what b is made of.
@@ -140,12 +140,28 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 		if o.ID == s.ID || o.At != s.At || o.Clause != s.Clause {
 			continue
 		}
+		if s.Relation == "separated_by" && s.Side == "object" && o.Polarity == "yes" && s.Polarity == "yes" && f.names(o, b) {
+			return true // "the EPDM is held off by the steel plate"
+		}
 		if others++; o.Class == b.Class && o.Relation == "between" && a.Class != b.Class {
 			return true
 		}
 	}
-	return others == 0 && (slices.Contains(s.Signals, "put_between") || isBetween(s))
+	by := s.Relation == "separated_by" && s.Side == "object" && s.Polarity == "yes" && saysAgain(s, b) // "PVC held off by the steel plate"
+	return others == 0 && (slices.Contains(s.Signals, "put_between") || isBetween(s) || by)
 }
+
+// saysAgain holds where the words around the separator s have a word of b that is none of
+// its own, though it is no material by itself: the PVC of "PVC roof membrane".
+func saysAgain(s, b *schedule.Item) bool {
+	around := strings.Replace(s.Clause, s.Text, "", 1)
+	return slices.ContainsFunc(stuffWord.FindAllString(around, -1), func(w string) bool {
+		return slices.Contains(stuffWord.FindAllString(b.Text, -1), w)
+	})
+}
+
+// stuffWord is a word in capitals, as those for what a thing is made of are.
+var stuffWord = regexp.MustCompile(`\b[A-Z]{3,5}\b`)
 
 // isBetween holds for "separation strip, full width between": its own words call it a
 // separator, and what it lies between is not named again.
