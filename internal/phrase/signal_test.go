@@ -886,6 +886,42 @@ func TestWetCoat(t *testing.T) {
 	}
 }
 
+// The foot of one sheet behind the head of the next runs against the water; so does the head
+// of the lower over the foot of the upper.
+func TestFootBehindHead(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"foot of the roof-side strip slid behind the head of the next": "lap_reversed",
+		"lower edge of upr membrane is set inside top edge of lwr":     "lap_reversed",
+		"head of wall sheet stuck 4 in. over foot of parapet sheet":    "lap_reversed",
+		"bottom of the parapet sheet lapped over top of wall sheet":    "",
+		"head of the lower strip set behind the foot of the next":      "",
+		"bottom edge of sheet sealed to top of footing":                "",
+	} {
+		if got := strings.Join(slices.Compact(heard(r, text, []string{"lap_reversed"})), " "); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// End dams by their letters, and a film on the inner face.
+func TestShortWordsOfDams(t *testing.T) {
+	r := reader(t)
+	watched := []string{"end_dam", "vapor_closed_inside"}
+	for text, want := range map[string]string{
+		"ends at jambs w/o E.D.":        "!end_dam",
+		"pan 26 ga, e.d. 2 in.":         "end_dam",
+		"10 mil poly on the inner face": "vapor_closed_inside",
+		"poly int. face":                "vapor_closed_inside",
+		"poly outer face":               "",
+		"see Ed for the key":            "",
+	} {
+		if got := strings.Join(slices.Compact(heard(r, text, watched)), " "); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 // heard lists the signals of a text that are watched, "!" before those that it denies.
 func heard(r *Reader, text string, watched []string) []string {
 	var got []string

@@ -147,6 +147,9 @@ func (r *reader) opensProduct(w *rowProducts, t *table, row int, sentence string
 	if i, known := r.lex.tags[fold(m[1])]; known && !r.isToldInRow(i) || !strings.Contains(m[1], " ") && r.isTradeWord(m[1]) || r.codes[m[1]] {
 		return "", ""
 	}
+	if found := r.vocab.Find(sentence); len(found) > 0 && found[0].Start == 0 && found[0].End > len(m[1]) {
+		return "", "" // "R-19 batt": the name is a part of the words for the material
+	}
 	says = m[3]
 	if strings.HasSuffix(strings.TrimSpace(m[2]), "(") {
 		says = strings.Replace(says, ")", "", 1)

@@ -190,3 +190,20 @@ func TestWhereAThingIs(t *testing.T) {
 		}
 	}
 }
+
+// The R-value of an insulation is a part of its words, and no product of that name.
+func TestRValueIsNoProduct(t *testing.T) {
+	s := readPages(t, page{name: "Work", grid: `
+Mark|Wall|Material|Substrate|Primer|Installed|Comments
+A-1|W3|QX-2 sheet|gypsum|none|2026-06-01|R-21 batts, 10 mil poly inside
+A-2|W3|QX-2 sheet|gypsum|none|2026-06-08|QX-2 butyl sheet, 40 mil, open 30 days`}, page{name: "Walls", grid: `
+Wall|Layers
+W3|siding / QX-2 / gypsum / 6 in. stud, R-21 batts / gypsum board`})
+	got := ""
+	for _, p := range s.Products {
+		got += p.Tag + " "
+	}
+	if got != "QX-2 " || s.Lines[0].Texts["remark"] == "" {
+		t.Errorf("products %q, remark %q", got, s.Lines[0].Texts["remark"])
+	}
+}
