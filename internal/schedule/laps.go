@@ -125,7 +125,7 @@ func (r *reader) lapUnits(all []*table) {
 // Laps of a note without a unit: two of a stroke, one before the word for where it is,
 // and one after it, which "min" may follow. What is turned up a wall is no lap.
 var (
-	notedPair = regexp.MustCompile(`(\s\d+(?:\.\d+)?)\s*/\s*(\d+(?:\.\d+)?)(\s*$)`)
+	notedPair = regexp.MustCompile(`(\s` + bareLap + `)\s*/\s*(` + bareLap + `)(\s*$)`)
 	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
 	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
 	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$|(?-i:[A-Z])))`)
@@ -165,6 +165,17 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 		out = r.namedLap(sentence, unit)
 	}
 	return strings.ReplaceAll(out, " / ", ", "), out != sentence
+}
+
+// lapGap is the gap before the next sheet of a list of laps that nothing else parts.
+var lapGap = regexp.MustCompile(`(\d)\s{2,}(\pL[\pL\d.&/,-]*(?:\s[\pL\d.&/,-]*\pL[\pL\d.&/,-]*){0,3}\s` + bareLap + `\s*/)`)
+
+// lapsListed parts a list of laps at its gaps: "Laps: AB-1 2-1/2 / 3   BG-1 3 / 4".
+func (r *reader) lapsListed(note string) string {
+	if r.lapUnit == "" || !r.words.hasAny(note, r.words.laps) {
+		return note
+	}
+	return lapGap.ReplaceAllString(note, "$1; $2")
 }
 
 func isLength(q phrase.Quantity) bool { return q.Kind == "length" && q.Unit != "" }

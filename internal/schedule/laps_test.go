@@ -360,3 +360,32 @@ Mark | Membrane | Substrate | Primer | Laps (s / e) mm
 		t.Error("two figures in an order that nothing tells are no lap of an end")
 	}
 }
+
+// A note may list the laps of its sheets with nothing but gaps between them, and in
+// fractions of an inch; what stands beside end dams in it is no lap.
+func TestLapsListedByGaps(t *testing.T) {
+	for note, want := range map[string]string{
+		"Laps side/end in.: ZA-1 1-1/2 / 2   ZB-2 2 / 2-3/4   ZC-3 4 / 6.": "lap_mm ZA-1 38.1; end_lap_mm ZA-1 50.8; lap_mm ZB-2 50.8; end_lap_mm ZB-2 69.8; lap_mm ZC-3 101.6; end_lap_mm ZC-3 152.4",
+		"Coats wet/dry: ZA-1 40 / 20   ZB-2 60 / 30":                       "",
+		"Pans lap 4 in., e.d. 2 in. min.":                                  "lap_mm  101.6; end_dam_mm  50.8",
+	} {
+		s := readPages(t, page{name: "Work", grid: `
+Mark|Material|Substrate|Primer|Lap in.
+A-1|ZA-1|block|none|3
+A-2|ZB-2|block|none|3
+A-3|ZC-3|block|none|3`}, page{name: "Data", grid: `
+Tag|Type|Apply min F|Max days open
+ZA-1|SBS asphalt sheet|40|60
+ZB-2|SBS asphalt sheet|25|60
+ZC-3|SBS asphalt sheet, HDPE film|30|30`}, page{name: "Notes", grid: note})
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Min != nil {
+				got = append(got, fmt.Sprintf("%s %s %.1f", l.Kind, strings.Join(l.Keys, " "), *l.Min))
+			}
+		}
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %q, want %q", note, strings.Join(got, "; "), want)
+		}
+	}
+}

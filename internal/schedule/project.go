@@ -53,7 +53,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	r.letterPairs(text, at)
 	heading, lead, coded, first := "", "", "", len(p.Limits)
 	subject := ""
-	for i, part := range r.words.splitItems(text) {
+	for i, part := range r.words.splitItems(r.lapsListed(text)) {
 		sentence, limits := part.text, len(p.Limits)
 		r.noteBars(sentence, at)
 		if figureFirst.MatchString(sentence) && subject != "" {

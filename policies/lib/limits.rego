@@ -119,6 +119,17 @@ in_scope(scope, line) if {
 	count(wanted - words) == 0
 }
 
+# A through-wall flashing is called so by its data or by the cell of its type, wherever it is.
+in_scope(scope, line) if {
+	scope in data.lib.scope.kinds
+	item := facts.main_items(line)[0]
+	own := [object.get(line.texts, "type", ""), object.get(line.texts, "material", "")]
+	data_of := [text | some slot in ["type", "remark"]; text := facts.product_of(item).texts[slot]]
+	some text in array.concat(own, data_of)
+	count(_words(scope) - _words(text)) == 0
+	not regex.match(data.lib.scope.kinds_denied, lower(text))
+}
+
 in_scope("flat", line) if _is_flat(line)
 
 in_scope("upright", line) if not _is_flat(line)

@@ -267,3 +267,27 @@ test_scope_of_a_heading_with_several_codes[name] if {
 	row := object.union(_line, {"items": [], "mark": "a", "place": case[1], "group": case[0]})
 	count([1 | limits.in_scope(case[2], row)]) == case[3]
 }
+
+# What the data calls a through-wall flashing is one, wherever it is; what is not for one is none.
+test_scope_in_the_data[words] if {
+	some words, n in {
+		"thru-wall, drip in a piece of its own": 1,
+		"through-wall only": 1,
+		"not for thru-wall": 0,
+		"sill pans": 0,
+	}
+	item := {
+		"id": "W!3/1", "slot": "material", "product": "MF-1", "family": "stainless-self-adhered-flashing", "name": "MF-1",
+		"class": "flashing-metal", "polarity": "yes", "keys": [], "at": {"cell": "C3"},
+	}
+	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": ""}})
+	products := [{"id": "MF-1", "texts": {"type": "stainless sheet", "remark": words}, "figures": {}}]
+	count([1 | limits.in_scope("through-wall", row)]) == n with input.products as products
+}
+
+test_scope_in_the_type[type] if {
+	some type, n in {"Through-wall flashing": 1, "Wall flashing": 0}
+	item := {"id": "W!3/1", "slot": "material", "product": "", "polarity": "yes", "name": "MF-1"}
+	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": type}})
+	count([1 | limits.in_scope("through-wall", row)]) == n
+}
