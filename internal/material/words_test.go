@@ -347,3 +347,15 @@ func TestCutBack(t *testing.T) {
 		}
 	}
 }
+
+// Kraft by itself is the face of a batt; kraft with other words is what those say.
+func TestKraft(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"kraft, class II": "kraft-facer", "kraft VR": "kraft-facer", "kraft WRB": "asphalt-building-paper", "foil-scrim-kraft": "foil-vapor-retarder",
+	} {
+		if got := v.Family(text); got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}

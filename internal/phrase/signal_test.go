@@ -922,6 +922,22 @@ func TestShortWordsOfDams(t *testing.T) {
 	}
 }
 
+// Work that starts in the morning, in short words.
+func TestStartsInTheMorning(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"began a.m., sunny side first": "morning_work",
+		"laid in the a.m.":             "morning_work",
+		"AM shift":                     "morning_work",
+		"start p.m.":                   "",
+		"AM-1 set":                     "",
+	} {
+		if got := strings.Join(slices.Compact(heard(r, text, []string{"morning_work"})), " "); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 // heard lists the signals of a text that are watched, "!" before those that it denies.
 func heard(r *Reader, text string, watched []string) []string {
 	var got []string

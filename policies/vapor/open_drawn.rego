@@ -2,8 +2,9 @@
 # title: Tight sheet on a wall drawn with an open one
 # description: |
 #   The wall type has a vapor-open sheet outside because a film closes it inside; the row puts a tight sheet there, as
-#   happens when the open one is late. The wall then has no side left to dry to. It does not apply to wall types
-#   without such a film, to those that have a tight sheet outside themselves, nor to strips at openings and edges.
+#   happens when the open one is late. The wall then has no side left to dry to, and little of one where the retarder
+#   inside is a face of kraft, of class II. It does not apply to wall types without such a film, to those that have a
+#   tight sheet outside themselves, nor to strips at openings and edges.
 # custom:
 #   id: vapor-open-drawn
 #   topic: vapor
@@ -22,7 +23,7 @@ import data.lib.naming
 import data.lib.section
 import data.lib.vaporclass
 
-findings contains finding.at_with(one.line, ["material", "tag", "type", "group"], message, {"related": related}) if {
+findings contains finding.at_with(one.line, ["material", "tag", "type", "group"], message, more) if {
 	some one in _tight_rows
 	some drawn in _open_walls
 	_stands_under(one.line, drawn.name)
@@ -36,7 +37,13 @@ findings contains finding.at_with(one.line, ["material", "tag", "type", "group"]
 		finding.related(facts.lines_by_id[drawn.sheet.line], ["material", "tag", "layers"], "the sheet of the wall type"),
 		finding.related(facts.lines_by_id[drawn.film.line], ["material", "tag", "layers"], "the film inside"),
 	]
+	more := {"related": related, "severity": _severity(drawn.film)}
 }
+
+# A film closes the wall; a face of kraft still lets it dry a little.
+_severity(film) := "error" if film.vapor == "I"
+
+_severity(film) := "warning" if film.vapor != "I"
 
 # Walls with a film inside of their insulation and no sheet outside of it but an open one.
 _open_walls := [{"name": wall.name, "sheet": sheet, "film": film} |

@@ -38,3 +38,11 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1], case[2])) == 0
 }
+
+test_kraft_inside_is_asked_about if {
+	kraft := wall.layer(36, "kraft face", "kraft-facer", "film", 50)
+	drawn := [wall.gypsum, kraft, wall.batt, wall.sheathing, wall.open_sheet, wall.panel]
+	{f.severity | some f in _found(drawn, 3, {})} == {"warning"}
+	{f.severity | some f in _found(_drawn, 3, {})} == {"error"}
+	count(_found(drawn, 900, {})) == 0
+}
