@@ -23,7 +23,8 @@ func (f *finder) keptByKind(c Contact) (Contact, bool) {
 		if by.Kind == "separated" {
 			return by.From == "remark" || by.From == "edge"
 		}
-		return it.Polarity == "no" && it.Relation != "" || by.From == "remark" && f.stopsShort(at)
+		elsewhere := it.Side == "subject" && slices.Contains(it.Signals, "lies_elsewhere") // "EPDM bonded to the wood curb only"
+		return elsewhere || it.Polarity == "no" && it.Relation != "" || by.From == "remark" && f.stopsShort(at)
 	})
 	if i < 0 {
 		return Contact{}, false

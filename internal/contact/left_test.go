@@ -363,3 +363,26 @@ func TestPartedInAnotherCell(t *testing.T) {
 			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
 	}
 }
+
+// A remark may deny the sheet by words for it alone, tell how far off all is, put the
+// neighbor on other work only, or name a separator that goes all along.
+func TestKeptOffInARemark(t *testing.T) {
+	for remark, want := range map[string]string{
+		"gasket bears on the cleat, not on the sheet":        "apart",
+		"gasket bears on the cleat, not on the block":        "direct",
+		"clear by 20 mm all round":                           "near",
+		"clear of grade by 200 mm":                           "direct",
+		"EPDM glued to the bare steel angle only":            "apart",
+		"EPDM glued to the bare steel angle":                 "direct",
+		"galvanized steel separator, unbroken":               "separated",
+		"galvanized steel separator whole length, primed":    "separated",
+		"no galvanized steel separator over the full length": "direct",
+		"galvanized steel flashing over the full length":     "direct",
+	} {
+		holdKinds(t, map[string]string{remark: want},
+			func(remark string) string {
+				return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | plywood | none | EPDM gasket | " + remark + "\nT2 | AB-1 | plywood | none | brick | -" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
+	}
+}

@@ -29,7 +29,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if b.Slot == "touches" && f.past(s, b) || f.stripOn(s, b) {
 			return s
 		}
-		if !separates(s) && !f.coats(s) {
+		if !separates(s) && !f.coats(s) && !goesAllAlong(s) {
 			continue
 		}
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
@@ -148,7 +148,7 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 		}
 	}
 	by := s.Relation == "separated_by" && s.Side == "object" && s.Polarity == "yes" && saysAgain(s, b) // "PVC held off by the steel plate"
-	return others == 0 && (slices.Contains(s.Signals, "put_between") || isBetween(s) || by)
+	return others == 0 && (slices.Contains(s.Signals, "put_between") || isBetween(s) || by || goesAllAlong(s))
 }
 
 // saysAgain holds where the words around the separator s have a word of b that is none of
@@ -162,6 +162,14 @@ func saysAgain(s, b *schedule.Item) bool {
 
 // stuffWord is a word in capitals, as those for what a thing is made of are.
 var stuffWord = regexp.MustCompile(`\b[A-Z]{3,5}\b`)
+
+// goesAllAlong holds for sheet metal that a remark calls the separator, over the whole
+// length: "stainless separator full length".
+func goesAllAlong(s *schedule.Item) bool {
+	return s.Slot == "remark" && s.Polarity == "yes" && s.Class == "flashing-metal" && ownSeparator.MatchString(s.Text) && wholeLength.MatchString(s.Clause)
+}
+
+var wholeLength = regexp.MustCompile(`(?i)\b(?:full|whole|entire|continuous(?:ly)?|unbroken)\b`)
 
 // isBetween holds for "separation strip, full width between": its own words call it a
 // separator, and what it lies between is not named again.

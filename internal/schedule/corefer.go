@@ -127,10 +127,20 @@ func (r *reader) clearOfNamed(l *Line, h *heard, cl phrase.Clause, c source) {
 	away := cl.Relation == "clear_of" && cl.Polarity == "yes" && len(cl.Object) == 0
 	touching := cl.Relation == "against" && cl.Polarity == "no" || cl.Relation == "" && slices.ContainsFunc(cl.Signals, func(g phrase.Signal) bool { return g.ID == "no_contact" && !g.No })
 	denied := touching && !slices.ContainsFunc(slices.Concat(cl.Subject, cl.Object), func(n phrase.Noun) bool { return !r.saysSheet(h, n) })
+	words := longWords.FindAllString(strings.ToLower(cl.Text), -1)
+	if r.notOnTheSheet(h, cl) {
+		denied = true
+		for _, n := range cl.Subject {
+			words = append(words, longWords.FindAllString(strings.ToLower(c.text[n.Start:n.End]), -1)...)
+		}
+	}
 	if !away && !denied || c.slot != "remark" {
 		return
 	}
-	found := r.oneNeighbor(l, c, longWords.FindAllString(strings.ToLower(cl.Text), -1), denied)
+	found := r.oneNeighbor(l, c, words, denied)
+	if found == nil && away && cl.Clearance != nil && len(cl.Subject) == 0 && !clearOfThing.MatchString(cl.Text) {
+		found = l.loneNeighbor()
+	}
 	if found == nil {
 		return
 	}
@@ -144,6 +154,33 @@ func (r *reader) clearOfNamed(l *Line, h *heard, cl phrase.Clause, c source) {
 		again.ClearMM = cl.Clearance.Min
 	}
 	l.Items = append(l.Items, again)
+}
+
+// notOnTheSheet holds for the end of "gasket on the angle, not on the sheet".
+func (r *reader) notOnTheSheet(h *heard, cl phrase.Clause) bool {
+	return cl.Polarity == "no" && layers[cl.Relation] && len(cl.Object) > 0 && len(cl.Subject) > 0 &&
+		!slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return !r.saysSheet(h, n) }) &&
+		!slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return n.Kind == "self" })
+}
+
+// clearOfThing are words that go on to what something is kept clear of: "clear of grade".
+var clearOfThing = regexp.MustCompile(`(?i)\b(?:clear|away|off|back|short|apart)\s+(?:of|from)\b|\b(?:above|below)\b`)
+
+// loneNeighbor is all that the row names beside its own material: "clear by 20 all round"
+// tells of it.
+func (l *Line) loneNeighbor() *Item {
+	var found *Item
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.Slot != "touches" || it.Polarity != "yes" {
+			continue
+		}
+		if found != nil || it.Family == "" || it.Relation != "" {
+			return nil
+		}
+		found = it
+	}
+	return found
 }
 
 // oneNeighbor is the one neighbor that another cell names with one of the words, or
