@@ -67,6 +67,7 @@ func TestLocate(t *testing.T) {
 		{"Pier 4 Warehouse, Buffalo, NY", "Buffalo airport", "NY", 0},
 		{"Project: soils laboratory, Erie, PA", "Erie airport", "PA", 0},
 		{"State of Washington", "Seattle/Tacoma airport", "WA", 0},
+		{"Marine Laboratory, south campus, Toledo, Ohio", "Toledo", "OH", 0},
 	}
 	for _, tc := range tests {
 		p, err := Locate(tc.text)

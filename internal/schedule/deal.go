@@ -55,10 +55,11 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 	return all
 }
 
-// productTable holds for tables that are product data of some size.
+// productTable holds for tables that are product data of some size; a column may be
+// known by its unit alone ("Min °F").
 func (r *reader) productTable(tables []*table) bool {
 	for _, t := range tables {
-		if t.kind == kindProducts && t.has(productSlots...) >= 3 {
+		if t.kind == kindProducts && t.has(productSlots...)+r.limitSigns(t) >= 3 {
 			return true
 		}
 	}

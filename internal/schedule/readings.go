@@ -58,7 +58,7 @@ func (r *reader) endOfDay(t *table, i int) (lower, upper bool) {
 	words := r.head.usual(headingWords(c.Heading))
 	switch {
 	case c.Slot != "" && c.Slot != "reading_air" && c.Slot != "apply_min" && c.Slot != "apply_max":
-	case !holdsAny(words, r.head.dayAir), holdsAny(words, r.head.applies), holdsAny(words, r.head.noDay):
+	case !holdsAny(words, r.head.dayAir), holdsAny(words, r.head.applies), holdsAny(words, r.head.noDay), r.head.denied(c.Heading) != "": // "not under" is a limit
 	case !r.columnHolds(t.stretch(), t.nums[i], "temperature"):
 	default:
 		lower, upper = holdsAny(words, r.head.lower), holdsAny(words, r.head.upper)

@@ -287,15 +287,17 @@ func (r *reader) placedSheets(t *table) {
 		return
 	}
 	for i := range t.cols {
-		if c := &t.cols[i]; c.Slot == "placed" && r.onlyPlaced(c.Heading) {
+		if c := &t.cols[i]; c.Slot == "placed" && r.onlyPlaced(c.Heading, t.cols[slices.Index(t.nums, t.column("cover"))].Heading) {
 			c.Slot, c.Why = "install", c.Why+", and no other column is the installation"
 		}
 	}
 }
 
-// onlyPlaced holds for "placed", or "placed: on", without a word for concrete.
-func (r *reader) onlyPlaced(heading string) bool {
-	words := slices.DeleteFunc(headingWords(heading), func(w string) bool { return r.head.bare[w] })
+// onlyPlaced holds for "placed", or "placed: on", without a word for concrete; what stands
+// over the day of the cover too ("Planned weeks") tells of neither.
+func (r *reader) onlyPlaced(heading, cover string) bool {
+	shared := headingWords(cover)
+	words := slices.DeleteFunc(headingWords(heading), func(w string) bool { return r.head.bare[w] || slices.Contains(shared, w) })
 	return len(words) == 1
 }
 

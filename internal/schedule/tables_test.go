@@ -3,6 +3,7 @@ package schedule_test
 import (
 	"errors"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -718,5 +719,48 @@ butyl sheet | D4 | plywood | none | @2026-06-04 | @2026-06-20
 		if got := s.Lines[i].Group; got != want {
 			t.Errorf("line %d is of %q, want %q", i+1, got, want)
 		}
+	}
+}
+
+// A list of materials tells the ends of the temperatures by no more than an end and its
+// unit, and a group stands over the days of the work and of the cover.
+func TestEndsByTheirUnits(t *testing.T) {
+	for _, heads := range [][3]string{
+		{"Min °F", "Max °F", "Planned weeks"}, {"Not under °F", "Not over °F", "Sequence"}, {"Not below F", "Not above F", "Trades"},
+	} {
+		s := readPages(t, page{name: "S", merges: []string{"E1:F1"}, grid: `
+Item | Where | Sheet | Goes on | ` + heads[2] + ` |
+ | | | | Placed | Covered
+1 | north | Butyl sheet, thick | plywood | Aug 2027 | Sep 2027
+2 | south | Butyl sheet, thin | CMU | Sep 2027 | Oct 2027`}, page{name: "Stuff", grid: `
+Material | ` + heads[0] + ` | ` + heads[1] + ` | Days in sun | Permeance | Comments
+Butyl sheet, thick | 25 | 110 | 90 | 0.05 perm | Keep off PVC
+Butyl sheet, thin | 40 | 100 | 60 | 0.06 perm | none`})
+		p := product(t, s, "Butyl sheet, thin")
+		low, high := p.Figures["apply_min_c"].Min, p.Figures["apply_max_c"].Max
+		if low == nil || math.Abs(*low-4.44) > 0.01 || high == nil || math.Abs(*high-37.78) > 0.01 {
+			t.Errorf("%v: from %v to %v, want 40 and 100 °F", heads, low, high)
+		}
+		if d := line(t, s, "1").Dates["install"]; d.From != "2027-08-01" || d.To != "2027-08-31" {
+			t.Errorf("%v: installed %+v, want August", heads, d)
+		}
+	}
+}
+
+// Of a schedule's own columns those are limits and not the air of the day; concrete that
+// was placed under the same group is no installation.
+func TestLimitsOfAirAndPlacedConcrete(t *testing.T) {
+	s := readPages(t, page{name: "S", merges: []string{"D1:E1", "F1:G1"}, grid: `
+Item | Sheet | Goes on | Air & surface, °F | | Weeks |
+ | | | Not under | Not over | Concrete placed | Covered
+1 | butyl sheet | concrete | 25 | 110 | Aug 2027 | Oct 2027
+2 | butyl sheet | concrete | 40 | 100 | Sep 2027 | Nov 2027`})
+	l := line(t, s, "2")
+	low, high := l.Figures["apply_min_c"].Min, l.Figures["apply_max_c"].Max
+	if low == nil || math.Abs(*low-4.44) > 0.01 || high == nil || math.Abs(*high-37.78) > 0.01 {
+		t.Errorf("figures %v, want from 40 to 100 °F", l.Figures)
+	}
+	if d, ok := l.Dates["install"]; ok {
+		t.Errorf("installed %+v, want none: the concrete was placed then", d)
 	}
 }
