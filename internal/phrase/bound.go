@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // boundData tells one way to say that a figure is a minimum or a maximum.
@@ -92,7 +94,9 @@ func (t *boundTable) bind(text string, view []token, qs []Quantity) {
 		if s := t.ahead(text, before, q, free); s != nil {
 			q.Bound, q.Start = t.list[s.id].Bound, s.Start
 		} else if s := t.behind(text[:next], after, q); s != nil {
-			q.Bound, q.End = t.list[s.id].Bound, s.End
+			if q.Bound = t.list[s.id].Bound; !aside.MatchString(text[q.End:s.Start]) {
+				q.End = s.End // what stands in brackets before the bound is not read with the figure
+			}
 		}
 		if q.Kind == "temperature" && t.differs(text, differ, q) {
 			q.toDifference()
@@ -128,12 +132,20 @@ func (t *boundTable) ahead(text string, hits []said, q *Quantity, free int) *sai
 // behind finds the longest bound right after the quantity.
 func (t *boundTable) behind(text string, hits []said, q *Quantity) *said {
 	for i := firstFrom(hits, q.End); i < len(hits) && hits[i].Start < q.End+longestBound; i++ {
-		if s := &hits[i]; s.End <= len(text) && t.fits(s.id, q) && blankBetween(text[q.End:s.Start], " ( ) , is , as a ") {
+		s := &hits[i]
+		if s.End > len(text) || !t.fits(s.id, q) {
+			continue
+		}
+		if gap := text[q.End:s.Start]; blankBetween(gap, " ( ) , is , as a ") || aside.MatchString(gap) {
 			return s
 		}
 	}
 	return nil
 }
+
+// aside is a bracket between a figure and its bound, as for the test that it is by: "12 perms
+// (E96 B) or more".
+var aside = regexp.MustCompile(`^\s*\([^()]*\)\s*$`)
 
 // longestBound is how far, in bytes, the words of a bound may reach.
 const longestBound = 48

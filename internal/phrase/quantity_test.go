@@ -133,6 +133,10 @@ func TestQuantities(t *testing.T) {
 		{"no metal within 3'", "", "length 914.4"},
 		{"runs hot: 180 F at most", "", "temperature ..82.222"},
 		{"abc", "length:mil", ""},
+		{"laps 75 mm least, better 100 mm", "", "length 75..|length 100"},
+		{"12 perms (E96 B) or more", "", "vapor_permeance 686.56.."},
+		{"45 days (see data) at most", "", "days ..45"},
+		{"12 perms (E96 B), or 30 days at most", "", "vapor_permeance 686.56|days ..30"},
 	} {
 		t.Run(tc.text, func(t *testing.T) {
 			var got []string

@@ -180,7 +180,11 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && listed.MatchString(in.after)) {
 		return false
 	}
-	if lead := lastWords(in.sentence[:q.Start], 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
+	lead := in.sentence[:q.Start]
+	if rule.Close { // what is said of the figure before it is not said of this one: "laps 6 in., 8 in. up the wall"
+		lead = lead[strings.LastIndexAny(lead, ",;")+1:]
+	}
+	if lead = lastWords(lead, 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
 		return false
 	}
 	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) {
@@ -325,6 +329,16 @@ func (r *reader) lapsOfAnySheet(limits []Limit) {
 // atLead stands before the end that a figure is of: "6 in. at ends", "100 mm at the ends".
 var atLead = regexp.MustCompile(`^\.?\s*(?i:at|on)\s+(?i:(?:the|all|each)\s+)?`)
 
+// headOfList is what the figures of a list are for, up to a semicolon, by the words before its
+// colon: "Through-wall flashing: laps 150 mm, 200 mm up the backing".
+func headOfList(before string) string {
+	head, list, ok := strings.Cut(before, ": ")
+	if !ok || strings.Contains(list, ";") {
+		return ""
+	}
+	return head
+}
+
 // withinOf is a distance from something, in words.
 var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|meters?|ft\.?|feet)\s+(?:of|from)\s+\pL[\pL -]*\pL)[^\d,;]*$`)
 
@@ -395,6 +409,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(sameSentence(in.after), 2)))
 		if at := atPlace.FindString(in.after); at != "" { // "90 mil on decks, 60 mil on verticals"
 			l.Scope = firstNonEmpty(r.scopeIn(at), l.Scope)
+		}
+		if len(l.Roles)+len(l.Keys) == 0 {
+			l.Scope = firstNonEmpty(l.Scope, r.scopeIn(headOfList(in.sentence[:q.Start])))
 		}
 		if l.Scope != "" {
 			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"

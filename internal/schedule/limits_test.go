@@ -1067,3 +1067,33 @@ func TestRulesBelowAListOfWalls(t *testing.T) {
 		}
 	}
 }
+
+// A list with a colon is of what stands before it; how far a flashing goes up, or past the
+// face, is no lap, and a bound may stand behind a bracket.
+func TestListsOfFlashing(t *testing.T) {
+	for note, want := range map[string]string{
+		"Through-wall flashing: laps 100 mm sealed, 200 mm up the backing, end dams 50 mm least, drip 10 mm past the brick.": "lap_mm 100.. through-wall|upturn_mm 200.. through-wall|end_dam_mm 50.. ",
+		"Cavity flashing laps 100 mm; drip edge projects 10 mm.":                                                             "lap_mm 100.. ",
+		"Side laps 60 mm least, end laps 120 mm least.":                                                                      "lap_mm 60.. |end_lap_mm 120.. ",
+		"Breathable membranes 12 perms (E96 B) or more.":                                                                     "vapor_ng 687.. [vapor-permeable]",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\n1 | butyl sheet | CMU | none\n\nNotes\n"+note)
+		var got []string
+		for _, l := range s.Project.Limits {
+			one := l.Kind + " " + l.Scope
+			if l.Min != nil {
+				one = fmt.Sprintf("%s %.0f.. %s", l.Kind, *l.Min, l.Scope)
+			}
+			if l.Max != nil {
+				one = fmt.Sprintf("%s ..%.0f %s", l.Kind, *l.Max, l.Scope)
+			}
+			if len(l.Keys) > 0 {
+				one += fmt.Sprint(l.Keys)
+			}
+			got = append(got, one)
+		}
+		if all := strings.Join(got, "|"); all != want {
+			t.Errorf("%s\nreads %s\nwant  %s", note, all, want)
+		}
+	}
+}
