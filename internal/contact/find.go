@@ -75,6 +75,7 @@ func (f *finder) own() {
 			f.add(*f.main, *it, it.Slot, "direct") // though it is named after "then", the cell tells what parts the two
 		case it.Slot == "touches" && (f.heldOff(i) || f.aboveBoard(i) || f.rainedOn(it)), (it.Slot == "touches" || it.Slot == "front") && f.onInsulation(it), it.Slot == "front" && f.overBoard(i):
 			f.add(*f.main, *it, it.Slot, "near")
+		case f.pastBed(it):
 		case touching[it.Slot]:
 			f.add(*f.main, *it, it.Slot, kindOf(it, true))
 		case it.Slot == "remark" && it.Side == "subject" && f.stopsShort(i):
@@ -89,6 +90,15 @@ func (f *finder) own() {
 	}
 	f.primerOnBed()
 	f.fastenedToBed()
+}
+
+// pastBed holds for what a cell of what lies about the sheet puts on the inside of the wall,
+// where the row tells the bed that lies between: "Brick. Inside: studs, batts, vinyl".
+func (f *finder) pastBed(it *schedule.Item) bool {
+	if it.Slot != "behind" || f.line.Cells["front"] != it.At.Cell && f.line.Cells["touches"] != it.At.Cell {
+		return false
+	}
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool { return o.Slot == "substrate" && o.Polarity == "yes" })
 }
 
 // fastenedToBed finds the fasteners that a column of neighbors lists in the row of another

@@ -791,3 +791,23 @@ D2 | aluminum edge flashing | ACQ treated nailer | -`) {
 		}
 	}
 }
+
+// What a cell of the cover puts on the inside of the wall lies behind the bed, where the row
+// tells one; a column of what is behind the sheet tells what it meets.
+func TestInsideOfTheBed(t *testing.T) {
+	for head, want := range map[string]bool{"Covered with": false, "Behind": true} {
+		words := "Clay brick. Inside: vinyl wall covering"
+		if want {
+			words = "vinyl wall covering"
+		}
+		met := false
+		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | `+head+`
+D1 | SBS sheet | CMU | none | `+words+`
+D2 | SBS sheet | CMU | none | -`) {
+			met = met || c.Line == "!2" && slices.Contains(c.B.Keys, "vinyl-wall-covering")
+		}
+		if met != want {
+			t.Errorf("%s: %q meets the sheet: %v, want %v", head, words, met, want)
+		}
+	}
+}

@@ -92,3 +92,21 @@ PF-2 | humidity-adaptive film | 0.2 mm | - | 30`})
 		t.Errorf("PF-2 is %q", p.Family)
 	}
 }
+
+// A cell of what covers the sheet may go on with the inside of the wall, and come back.
+func TestInsideAfterOutside(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Covered with
+D1 | butyl sheet | CMU | none | XPS, then clay brick. Room side: mineral wool batts, gypsum board; outside: copper trim
+D2 | butyl sheet | CMU | none | Interior: gypsum board
+D3 | butyl sheet | CMU | none | Clay brick; inside corner: steel angle`)
+	for mark, want := range map[string][2]string{
+		"D1": {"xps clay-brick copper-sheet", "mineral-wool gypsum-board"},
+		"D2": {"", "gypsum-board"},
+		"D3": {"clay-brick structural-steel", ""},
+	} {
+		l := line(t, s, mark)
+		if got := [2]string{items(l, "front"), items(l, "behind")}; got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}

@@ -14,6 +14,12 @@ import (
 type combinedWords struct {
 	Groups [][]string     `json:"groups"` // slots that one heading may name, what the row is about first
 	Marks  []combinedMark `json:"marks"`  // that part what is named, the strongest first
+
+	Sided   []string `json:"sided"`  // slots whose cells may go on with the other side of the wall
+	Inside  string   `json:"inside"` // by words with a colon
+	Outside string   `json:"outside"`
+	inside  *regexp.Regexp
+	outside *regexp.Regexp
 }
 
 // combinedMark is one such mark, as headings and as cells write it.
@@ -33,6 +39,12 @@ func (w *combinedWords) compile() (err error) {
 		if m.cell, err = regexp.Compile("(?i)" + m.Cell); err != nil {
 			return fmt.Errorf("combined: marks: %q: %w", m.Cell, err)
 		}
+	}
+	if w.inside, err = regexp.Compile("(?i)" + w.Inside); err != nil {
+		return fmt.Errorf("combined: inside: %w", err)
+	}
+	if w.outside, err = regexp.Compile("(?i)" + w.Outside); err != nil {
+		return fmt.Errorf("combined: outside: %w", err)
 	}
 	return nil
 }
@@ -246,7 +258,7 @@ func (r *reader) hasLength(text string) bool {
 // tells what the column is mainly of ("32 mil DFT" under "Thk; laps"), and a ditto all.
 func (r *reader) parted(out []source, c source, by *combination) []source {
 	if by == nil || c.text == "" {
-		return append(out, c)
+		return r.head.combos.bySide(out, c)
 	}
 	pieces := r.pieces(c.text, by)
 	if _, refers := r.refersTo(c.text); refers {
@@ -270,6 +282,26 @@ func (r *reader) parted(out []source, c source, by *combination) []source {
 		out = append(out, one)
 	}
 	return out
+}
+
+// bySide adds a cell of what lies about the sheet, and the part of it that tells of the other
+// side of the wall as a cell of that: "Brick. Inside: studs, batts, gypsum board".
+func (w *combinedWords) bySide(out []source, c source) []source {
+	if !slices.Contains(w.Sided, c.slot) || !strings.Contains(c.text, ":") {
+		return append(out, c)
+	}
+	in, ex := w.inside.FindStringIndex(c.text), w.outside.FindStringIndex(c.text)
+	at, slot := in, "behind"
+	if in == nil || ex != nil && ex[0] < in[0] {
+		at, slot = ex, "front"
+	}
+	if at == nil {
+		return append(out, c)
+	}
+	other := c
+	other.slot, other.text, other.part = slot, c.text[at[1]:], true
+	c.text = strings.TrimSpace(c.text[:at[0]])
+	return w.bySide(append(out, c), other)
 }
 
 // soleSlot is what a cell tells that is not parted: what the column is mainly of, and the
