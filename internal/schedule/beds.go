@@ -114,9 +114,15 @@ func (r *reader) bedSlot(cl phrase.Clause, n phrase.Noun) string {
 		return "touches"
 	case (cl.Relation == "on" || cl.Relation == "over") && contains(cl.Object, n) && len(cl.Subject) > 0 && cl.Subject[0].Kind != "self":
 		return "under"
+	case (cl.Relation == "on" || cl.Relation == "over") && contains(cl.Object, n) && len(cl.Subject) == 0 && faceLead.MatchString(cl.Text):
+		return "under"
 	}
 	return "substrate"
 }
+
+// faceLead is a face that a clause of a bed begins with, of whatever stuff: "kraft facing over
+// wool". The bed is that, and not what it is on.
+var faceLead = regexp.MustCompile(`(?i)^\W*(?:[\pL-]+ ){0,2}(?:facings?|facers?|skins?|jackets?|linings?)\b[^,;.]* (?:on|over) `)
 
 // onOwn holds for a clause of a substrate cell that says what the row's own sealant lies
 // on, and calls it by a word that tells its sort and no more.

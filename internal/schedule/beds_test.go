@@ -183,3 +183,20 @@ K2|panel / 2 layers wool / SBS sheet / 8 block`})
 		}
 	}
 }
+
+// A face that is on a board is the bed, whatever it is of; what only says how the sheet lies
+// is none.
+func TestFaceOfTheBed(t *testing.T) {
+	for words, want := range map[string]string{
+		"Scrim facing over plywood":                "",
+		"White jacket on the mineral wool":         "",
+		"Continuous over plywood":                  "osb-plywood-sheathing",
+		"Plywood facing the court":                 "osb-plywood-sheathing",
+		"Both faces, skins sanded, over the block": "concrete-masonry",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\nD1 | butyl sheet | "+words+" | none\nD2 | butyl sheet | CMU | none")
+		if got := items(line(t, s, "D1"), "substrate"); got != want {
+			t.Errorf("%s: the bed is %q, want %q", words, got, want)
+		}
+	}
+}
