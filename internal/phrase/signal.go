@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // Signal is a condition told in words, such as "frost" or "left on".
@@ -65,7 +66,7 @@ func (r *Reader) Signals(text string) []Signal {
 }
 
 func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
-	hits := r.signals.m.find(view)
+	hits := slices.DeleteFunc(r.signals.m.find(view), func(h hit) bool { return h.id%bearings == denies && counts(text, view, h) })
 	slices.SortStableFunc(hits, func(a, b hit) int {
 		return cmp.Or(cmp.Compare(a.id/bearings, b.id/bearings), cmp.Compare(a.from, b.from), cmp.Compare(b.to, a.to), cmp.Compare(b.id, a.id))
 	})
@@ -83,6 +84,14 @@ func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
 	}
 	slices.SortStableFunc(out, func(a, b Signal) int { return cmp.Compare(a.Start, b.Start) })
 	return out
+}
+
+// counts holds for a hit that begins with the "no." of a count: "2 no. weep vents".
+func counts(text string, view []token, h hit) bool {
+	if h.from == 0 || view[h.from].low != "no" || !strings.HasPrefix(text[view[h.from].End:], ".") {
+		return false
+	}
+	return view[h.from-1].kind == number
 }
 
 // strongest picks from overlapping hits of one signal the longest; of two

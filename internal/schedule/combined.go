@@ -290,16 +290,16 @@ func (w *combinedWords) bySide(out []source, c source) []source {
 	if !slices.Contains(w.Sided, c.slot) || !strings.Contains(c.text, ":") {
 		return append(out, c)
 	}
-	in, ex := w.inside.FindStringIndex(c.text), w.outside.FindStringIndex(c.text)
-	at, slot := in, "behind"
-	if in == nil || ex != nil && ex[0] < in[0] {
-		at, slot = ex, "front"
+	side, slot := w.inside, "behind"
+	if c.slot == slot {
+		side, slot = w.outside, "front"
 	}
+	at := side.FindStringIndex(c.text)
 	if at == nil {
 		return append(out, c)
 	}
 	other := c
-	other.slot, other.text, other.part = slot, c.text[at[1]:], true
+	other.slot, other.text, other.part = slot, strings.TrimLeft(c.text[at[0]:], ".; \n"), true
 	c.text = strings.TrimSpace(c.text[:at[0]])
 	return w.bySide(append(out, c), other)
 }

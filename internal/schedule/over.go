@@ -24,6 +24,9 @@ func (r *reader) under(l *Line, t *table) {
 	if l.Group == "" {
 		l.Group = over.divider.text
 	}
+	if l.Group != over.divider.text && over.divider.text != "" { // "Through-wall flashing" over rows that name their walls
+		l.Texts["section"] = firstNonEmpty(l.Texts["section"], over.divider.text)
+	}
 	if l.Group == over.divider.text || l.Group == strings.TrimRight(firstWords(over.divider.text, 1), ".:") {
 		r.headed(l, over.divider)
 	}

@@ -764,3 +764,26 @@ Item | Sheet | Goes on | Air & surface, °F | | Weeks |
 		t.Errorf("installed %+v, want none: the concrete was placed then", d)
 	}
 }
+
+// A heading over rows that name their walls in a column tells of the rows all the same;
+// where it is what they are grouped by, it is told once.
+func TestHeadingOverRowsWithGroups(t *testing.T) {
+	s := read(t, `Item | Wall | Membrane | Substrate | Primer | Lap
+Cavity flashing | | | | |
+1 | EW-1 | butyl sheet | CMU | none | 100 mm
+2 | EW-2 | butyl sheet | CMU | none | 100 mm
+Upper walls | | | | |
+3 | EW-1 | butyl sheet | plywood | none | 50 mm`)
+	for mark, want := range map[string]string{"1": "Cavity flashing", "2": "Cavity flashing", "3": "Upper walls"} {
+		if l := line(t, s, mark); l.Texts["section"] != want || l.Group == want {
+			t.Errorf("row %s: section %q, group %q, want %q over it", mark, l.Texts["section"], l.Group, want)
+		}
+	}
+	s = read(t, `Item | Membrane | Substrate | Primer | Lap
+Cavity flashing | | | |
+1 | butyl sheet | CMU | none | 100 mm
+2 | butyl sheet | CMU | none | 100 mm`)
+	if l := line(t, s, "1"); l.Texts["section"] != "" || l.Group != "Cavity flashing" {
+		t.Errorf("section %q, group %q", l.Texts["section"], l.Group)
+	}
+}
