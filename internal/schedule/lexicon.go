@@ -75,6 +75,7 @@ func (l *lexicon) add(tag string, index int) {
 // done ends the names: ordinary words are none of a brand.
 func (l *lexicon) done(ordinary func(string) bool) {
 	l.addEnds()
+	l.addUnsized()
 	l.addUnmade()
 	l.addBrands(ordinary)
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }
@@ -98,6 +99,30 @@ func (l *lexicon) addEnds() {
 		}
 	}
 }
+
+// addUnsized makes a name in words known without the thickness that it ends in, where no other
+// is called so: a row may have "Butyl sheet, film faced, 60 mil" of what is listed at 40.
+func (l *lexicon) addUnsized() {
+	sized := map[string][]string{}
+	for _, name := range l.names {
+		at := sizeEnd.FindStringIndex(name)
+		if at != nil && len(strings.Fields(name[:at[0]])) >= leastUnsized {
+			sized[name[:at[0]]] = append(sized[name[:at[0]]], name)
+		}
+	}
+	for _, name := range slices.Sorted(maps.Keys(sized)) {
+		if _, known := l.tags[name]; !known && len(sized[name]) == 1 {
+			l.tags[name] = l.tags[sized[name][0]]
+			l.names = append(l.names, name)
+		}
+	}
+}
+
+// leastUnsized is how many words tell a product without its thickness.
+const leastUnsized = 3
+
+// sizeEnd is the thickness that a name in words ends in: ", 40 mil", ", 1.5 mm dry".
+var sizeEnd = regexp.MustCompile(`,?\s+\d+(?:\.\d+)?\s*(?:mils?|mm|thou)\.?(?:\s+(?:thick|dry|dft|nominal|nom\.?))?$`)
 
 // fold makes two spellings of one tag equal: case, dashes and spaces.
 func fold(s string) string {

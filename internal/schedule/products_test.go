@@ -1040,3 +1040,32 @@ func TestTagsWithTheirNames(t *testing.T) {
 		}
 	}
 }
+
+// A product that is listed in words with its thickness is known without it, and with
+// another; two that differ by that alone are not, nor one called by its stuff.
+func TestListedWithThickness(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap
+1 | Butyl flashing sheet, film faced, 30 mil | CMU | none | 3 in.
+2 | Butyl flashing sheet, film faced, 45 mil | CMU | none | 3 in.
+3 | Butyl flashing sheet, film faced | CMU | none | 3 in.
+4 | SBS base sheet, sanded, 60 mil | CMU | none | 3 in.
+5 | EPDM sheet, 45 mil | CMU | none | 3 in.`}, page{name: "Materials", grid: `
+Material | Min °F | Max °F | Days in sun | Thickness | Permeance
+Butyl flashing sheet, film faced, 30 mil | 25 | 110 | 90 | 30 mil | 0.05 perm
+SBS base sheet, sanded, 80 mil | 40 | 100 | 60 | 80 mil | 0.05 perm
+SBS base sheet, sanded, 120 mil | 40 | 100 | 60 | 120 mil | 0.04 perm
+EPDM sheet, 60 mil | 40 | 100 | 60 | 60 mil | 0.04 perm`})
+	for mark, want := range map[string]string{
+		"1": "Butyl flashing sheet, film faced, 30 mil", "2": "Butyl flashing sheet, film faced, 30 mil", "3": "Butyl flashing sheet, film faced, 30 mil",
+		"4": "", "5": "",
+	} {
+		l := line(t, s, mark)
+		if got := l.Main(); got == nil || got.Product != want {
+			t.Errorf("row %s: %+v, want product %q", mark, got, want)
+		}
+	}
+	if f := line(t, s, "2").Figures["thickness_mm"]; f.Min == nil || *f.Min < 1.14 || *f.Min > 1.15 {
+		t.Errorf("row 2: %+v, want 45 mil", f)
+	}
+}
