@@ -166,3 +166,30 @@ ZS-1 | Hybrid sealant. For ZB-1 joints.`})
 		}
 	}
 }
+
+// Remarks of a list of products tell of primers on beds that they name, where no column does;
+// words about a primer alone, and those on a sealant, tell no rule.
+func TestPrimersInRemarks(t *testing.T) {
+	for remark, want := range map[string]string{
+		"No primer on plywood; PR-1 on masonry":            "plywood none, masonry listed",
+		"30 year roll. Primer on concrete":                 "concrete always",
+		"Primer by the same maker":                         "",
+		"Sticks to plywood. The primer is sold separately": "",
+	} {
+		data := "\nTag | Type | Min °F | Max °F | Days in sun | Comments\nSH-1 | SBS sheet | 25 | 110 | 90 | " + remark + "\nPR-1 | solvent primer | 25 | 110 | - | -"
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | PR-1 | 3 in."}, page{name: "P", grid: data})
+		var got []string
+		for _, a := range product(t, s, "SH-1").Accepts {
+			got = append(got, a.Text+" "+a.Primer)
+		}
+		if all := strings.Join(got, ", "); all != want {
+			t.Errorf("%s: %q, want %q", remark, all, want)
+		}
+	}
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | PR-1 | 3 in."}, page{name: "P", grid: `
+Tag | Type | Min °F | Days in sun | Primer | Comments
+SH-1 | SBS sheet | 25 | 90 | none on CMU | Primer on concrete`})
+	if a := product(t, s, "SH-1").Accepts; len(a) != 1 || a[0].Primer != "none" {
+		t.Errorf("%+v, want what the column says alone", a)
+	}
+}

@@ -190,3 +190,31 @@ func (r *reader) bedsRule(p *Product, beds []Target, text string) {
 		}
 	}
 }
+
+// primerInRemark reads what a remark on a sheet says of primers on beds that it names, where
+// no column tells of them: "No primer on metal; solvent primer on masonry".
+func (r *reader) primerInRemark(p *Product, c source) {
+	if !slices.Contains(primedRoles, p.Role) || slices.ContainsFunc(primerColumns, func(slot string) bool { return p.Cells[slot] != "" }) {
+		return
+	}
+	var told []string
+	for _, part := range r.words.splitList(c.text) {
+		found := r.near(p, part.text)
+		opens, _ := r.opening(part.text)
+		leads := opens == "primer" || len(found) > 0 && found[0].start == 0 && r.isPrimer(found[0])
+		if leads && slices.ContainsFunc(found, func(m mention) bool { return !r.isPrimer(m) }) {
+			told = append(told, part.text)
+		}
+	}
+	if len(told) > 0 {
+		c.slot, c.text = "primer", strings.Join(told, "; ")
+		r.primerRule(p, c)
+	}
+}
+
+// primedRoles are those of what goes on a bed over a primer, and primerColumns the columns of
+// product data that tell of it.
+var (
+	primedRoles   = []string{"membrane", "flashing", "transition", "roofing"}
+	primerColumns = []string{"primer", "accepts", "accepts_primer", "accepts_none"}
+)

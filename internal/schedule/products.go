@@ -423,5 +423,6 @@ func (r *reader) productCell(p *Product, c source) {
 		p.Suits = append(p.Suits, r.suited(p, c)...)
 	case "remark":
 		r.remarkTargets(p, c)
+		r.primerInRemark(p, c)
 	}
 }
