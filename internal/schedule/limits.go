@@ -329,6 +329,10 @@ func (r *reader) lapsOfAnySheet(limits []Limit) {
 // atLead stands before the end that a figure is of: "6 in. at ends", "100 mm at the ends".
 var atLead = regexp.MustCompile(`^\.?\s*(?i:at|on)\s+(?i:(?:the|all|each)\s+)?`)
 
+// endsInside closes a sentence about what lies on the inside of the sheet, whatever the part of
+// the work: "nothing of 0.5 perm or less inside". No row tells of that as its place.
+var endsInside = regexp.MustCompile(`(?i)\b(?:inside|inboard)[\s.]*$`)
+
 // headOfList is what the figures of a list are for, up to a semicolon, by the words before its
 // colon: "Through-wall flashing: laps 150 mm, 200 mm up the backing".
 func headOfList(before string) string {
@@ -421,6 +425,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Scope = r.placeIn(in.sentence)
 		if l.Scope == "" {
 			l.Scope = r.sideIn(in.sentence, rule, len(l.Keys) > 0)
+		}
+		if len(l.Keys) == 0 && endsInside.MatchString(in.sentence) {
+			l.Scope = unknownPlace
 		}
 	}
 	if m := facing.FindStringSubmatch(in.sentence); rule.Facing && m != nil {

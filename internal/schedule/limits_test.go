@@ -1097,3 +1097,19 @@ func TestListsOfFlashing(t *testing.T) {
 		}
 	}
 }
+
+// What a note asks of the inside of the wall alone is asked of no row's sheet, though the words
+// before its colon head some rows.
+func TestLimitOfTheInside(t *testing.T) {
+	for note, want := range map[string]string{
+		"Moisture control: nothing of 0.5 perm or less inside.": "(place not found)",
+		"Moisture control: nothing of 0.5 perm or less.":        "moisture control",
+		"Nothing of 0.5 perm or less inboard":                   "(place not found)",
+		"Nothing of 0.5 perm or less":                           "",
+	} {
+		s := read(t, "Mark | Wall | Membrane | Substrate | Primer\nMOISTURE CONTROL | | | |\n1 | EW-1 | butyl sheet | CMU | none\n2 | EW-1 | butyl sheet | CMU | none\nUPPER WALLS | | | |\n3 | EW-2 | butyl sheet | CMU | none\n4 | EW-2 | butyl sheet | CMU | none\n5 | EW-2 | butyl sheet | CMU | none\n6 | EW-2 | butyl sheet | CMU | none\n\nNotes\n"+note)
+		if l := s.Project.Limits; len(l) != 1 || l[0].Scope != want {
+			t.Errorf("%s: %+v, want of %q", note, l, want)
+		}
+	}
+}

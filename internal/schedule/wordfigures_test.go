@@ -323,3 +323,17 @@ W3 | acrylic self-adhered sheet | glass-mat gypsum | none | 1 h | 2027-05-05`)
 		})
 	}
 }
+
+// How open to vapor a batch is stands in perms after that word, or by the standard for it;
+// what was asked, and another count, is none.
+func TestPermsInRemarks(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Remarks
+1 | butyl sheet | CMU | none | Roll tested: perms 12
+2 | butyl sheet | CMU | none | 12 perms, ASTM E96, by lab
+3 | butyl sheet | CMU | none | perms 12 min.
+4 | butyl sheet | CMU | none | no perms, 12 rolls
+5 | butyl sheet | CMU | none | 12 day test by E96`)
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"1": {"vapor_ng": 12 * 57.2135}, "2": {"vapor_ng": 12 * 57.2135}, "3": {"vapor_ng": none}, "4": {"vapor_ng": none}, "5": {"vapor_ng": none},
+	})
+}

@@ -220,6 +220,14 @@ _means(wanted, _, keys) if {
 	regex.match(data.performance.films.applied, key)
 }
 
+# What its data tells so open is vapor-permeable, whatever it is of: the code means all such materials by the word.
+_means(wanted, line, _) if {
+	"vapor-permeable" in wanted
+	items := facts.main_items(line)
+	count(items) == 1
+	facts.product_of(items[0]).figures.vapor_ng.min >= data.knowledge.limits.open_ng
+}
+
 _means(wanted, line, keys) if {
 	items := facts.main_items(line)
 	some item in items

@@ -291,3 +291,19 @@ test_scope_in_the_type[type] if {
 	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": type}})
 	count([1 | limits.in_scope("through-wall", row)]) == n
 }
+
+# What its data tells as open as the code means by vapor-permeable is that, whatever it is of.
+test_asked_of_what_is_open[name] if {
+	some name, case in {
+		"at the figure": [286.07, "FL-9", 1],
+		"tighter": [280, "FL-9", 0],
+		"no data": [600, "FL-8", 0],
+	}
+	open := object.union(_limit, {"keys": ["vapor-permeable"], "roles": []})
+	project := {"limits": [open], "signals": []}
+	item := {"id": "L/1", "slot": "material", "product": case[1], "polarity": "yes", "keys": ["polyether-hybrid"], "signals": []}
+	product := {"id": "FL-9", "figures": {"vapor_ng": {"min": case[0], "max": case[0]}}}
+	held := limits.limits_for("voc_gl", object.union(_line, {"items": [item]}), ["polyether-hybrid"], "membrane") with input.project as project
+		with input.products as [product]
+	count(held) == case[2]
+}
