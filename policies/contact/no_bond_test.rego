@@ -191,12 +191,12 @@ test_letter_for_the_named_bead[text] if {
 # A note may call a bead by what it is of alone; one of another bead asks nothing of this one.
 test_letter_asked_for_a_kind_of_bead[text] if {
 	some text, severity in {
-		"Silicones off bituminous sheet without a letter of both makers": "warning",
-		"Keep silicone from SBS sheet until written approval": "warning",
+		"Polysulfides off bituminous sheet without a letter of both makers": "warning",
+		"Keep polysulphide from SBS sheet until written approval": "warning",
 		"Urethanes off SBS sheet unless letter": "note",
-		"Silicone-coated paper stays on SBS sheet": "note",
+		"Polysulfide is pigmented where it lies on SBS sheet": "note",
 	}
-	doc := bench.document([bench.contact(_asphalt, _silicone_bead, {})], [])
+	doc := bench.document([bench.contact(_asphalt, _sulfide_bead, {})], [])
 	note := {"text": text, "at": {"sheet": "N", "row": 3, "cell": "B3"}}
 	project := object.union(object.get(doc, "project", {}), {"notes": [note]})
 	found := no_bond.findings with input as object.union(doc, {"project": project})
@@ -205,4 +205,4 @@ test_letter_asked_for_a_kind_of_bead[text] if {
 	{f.severity | some f in found} == {severity}
 }
 
-_silicone_bead := bench.end("sealant", "S-9", "neutral-silicone-sealant", "sealant", ["silicone", "silicone-rubber"])
+_sulfide_bead := bench.end("sealant", "S-9", "polysulfide-sealant", "sealant", ["polysulfide", "silicone-rubber"])

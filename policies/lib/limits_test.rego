@@ -301,9 +301,11 @@ test_asked_of_what_is_open[name] if {
 	}
 	open := object.union(_limit, {"keys": ["vapor-permeable"], "roles": []})
 	project := {"limits": [open], "signals": []}
-	item := {"id": "L/1", "slot": "material", "product": case[1], "polarity": "yes", "keys": ["polyether-hybrid"], "signals": []}
+	keys := ["polyether-hybrid"]
+	item := {"id": "L/1", "slot": "material", "product": case[1], "polarity": "yes", "keys": keys, "signals": []}
+	line := object.union(_line, {"items": [item]})
 	product := {"id": "FL-9", "figures": {"vapor_ng": {"min": case[0], "max": case[0]}}}
-	held := limits.limits_for("voc_gl", object.union(_line, {"items": [item]}), ["polyether-hybrid"], "membrane") with input.project as project
+	held := limits.limits_for("voc_gl", line, keys, "membrane") with input.project as project
 		with input.products as [product]
 	count(held) == case[2]
 }
