@@ -47,7 +47,7 @@ func (r *reader) definitions(note string) {
 	}
 	r.listedCodes(note)
 	parts := strokes.Split(note, -1)
-	if coded := codes(parts); coded < leastCodes || coded*2 < len(parts) {
+	if coded := r.codesIn(parts); coded < leastCodes || coded*2 < len(parts) {
 		parts = []string{note}
 	}
 	for _, part := range parts {
@@ -116,12 +116,12 @@ var (
 // leastCodes is how many short words a list with strokes between them has.
 const leastCodes = 2
 
-// codes counts the parts that begin with a short word in capitals and go on in small
-// letters.
-func codes(parts []string) int {
+// codesIn counts the parts that begin with a short word in capitals and go on in small
+// letters with what it stands for: "ST-2 is kept off the RA / VP sheets" lists none.
+func (r *reader) codesIn(parts []string) int {
 	n := 0
 	for _, p := range parts {
-		if coded.MatchString(p) {
+		if short := coded.FindString(p); short != "" && !r.words.saidOf.MatchString(strings.TrimLeft(p[len(short)-1:], " ")) {
 			n++
 		}
 	}

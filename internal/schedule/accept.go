@@ -352,6 +352,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 		return
 	}
+	c.text = r.words.accept.consent.ReplaceAllString(c.text, "")
 	if beds := r.headedBeds(c.heading, c.at); len(beds) > 0 && !r.namesBeds(p, c.text) {
 		r.bedsRule(p, beds, c.text)
 		return

@@ -124,6 +124,15 @@ var widthAfter = regexp.MustCompile(`(?i)^\s*(?:wide|in width)\b`)
 // betweenEnds parts the two ends of a range: "20 min., 60 max.", "> 5, < 35".
 var betweenEnds = regexp.MustCompile(`(?i)[,;/&]| and `)
 
+// endOf is the key of a figure of one end, which its own words may turn: "40 F and up" is
+// the least, whatever its heading calls the column.
+func endOf(key string, f Figure) string {
+	if key == figureOf["apply_max"].key && f.Max == nil && f.Min != nil {
+		return figureOf["apply_min"].key
+	}
+	return key
+}
+
 // upperFigure takes the most at which a product goes on from a column that states both
 // ends: "40 to 95", "20 min., 60 max.".
 func (r *reader) upperFigure(figures map[string]Figure, c source, f Figure) {

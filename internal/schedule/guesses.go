@@ -372,7 +372,8 @@ func (h *headings) endTold(slot, label string) string {
 	return h.bound(guess{slot: slot}, headingWords(label)).slot
 }
 
-// toWork holds where words go on with "to" and a word for the work: "to put on".
+// toWork holds where words go on with "to" and what is done: "to put on", "to place". The
+// "to" of an upper end stands last, or before its unit.
 func (h *headings) toWork(words []string) bool {
-	return len(words) > 1 && words[0] == "to" && beginsAny(words[1:], h.applies)
+	return len(words) > 1 && words[0] == "to" && !h.units[words[1]] && !h.filler[words[1]] && !beginsAny(words[1:], h.upper)
 }

@@ -10,15 +10,18 @@ import (
 
 // TestBound tells the lower from the upper end of an application range.
 func TestBound(t *testing.T) {
-	h := &headings{lower: []string{"down to", "min", "lowest"}, upper: []string{"max", "to"}}
+	h := &headings{lower: []string{"down to", "min", "lowest"}, upper: []string{"max", "to"}, units: map[string]bool{"f": true}}
 	for heading, want := range map[string]string{
-		"Lowest temp. to apply": "apply_min",
-		"Apply at, min.":        "apply_min",
-		"Apply, max.":           "apply_max",
-		"Apply up to":           "apply_max",
-		"Goes on down to, C":    "apply_min",
-		"Put down at":           "apply",
-		"Temp. range":           "apply",
+		"Lowest temp. to apply":  "apply_min",
+		"Apply at, min.":         "apply_min",
+		"Apply, max.":            "apply_max",
+		"Apply up to":            "apply_max",
+		"Goes on down to, C":     "apply_min",
+		"Put down at":            "apply",
+		"Temp. range":            "apply",
+		"Air temp to place":      "apply",
+		"Degrees to roll out at": "apply",
+		"Put on to, °F":          "apply_max",
 	} {
 		if got := h.bound(guess{slot: "apply"}, headingWords(heading)); got.slot != want {
 			t.Errorf("%s: %s, want %s", heading, got.slot, want)

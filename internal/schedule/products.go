@@ -386,7 +386,7 @@ func (r *reader) stated(p *Product, c source) {
 			p.Figures[figureOf[endLaps].key] = f
 			keep(p.Figures, fig.key, f)
 		} else {
-			p.Figures[fig.key] = f
+			p.Figures[endOf(fig.key, f)] = f
 		}
 		r.upperFigure(p.Figures, c, f)
 		if p.Cells[c.slot] == "" && c.at.Sheet == p.Sheet {

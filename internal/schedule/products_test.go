@@ -1069,3 +1069,70 @@ EPDM sheet, 60 mil | 40 | 100 | 60 | 60 mil | 0.04 perm`})
 		t.Errorf("row 2: %+v, want 45 mil", f)
 	}
 }
+
+// The words of a cell turn the end that its heading tells, where they tell another.
+func TestOneEndOfTemperatures(t *testing.T) {
+	s := read(t, walls+"Tag | Type | Sticks to | Warmest to lay\nR-1 | SBS sheet | concrete | 25 °F and rising\nR-2 | butyl sheet | plywood | 95 °F\n")
+	for tag, want := range map[string]string{"R-1": "apply_min_c", "R-2": "apply_max_c"} {
+		if p := product(t, s, tag); len(p.Figures) != 1 || p.Figures[want].Text == "" {
+			t.Errorf("%s: %v, want %s", tag, p.Figures, want)
+		}
+	}
+}
+
+// What makers agreed to in writing tells of no primer, and asks for none.
+func TestConsentIsNoPrimer(t *testing.T) {
+	for cell, want := range map[string]string{
+		"none on block, board. letters on file from Alder": "none",
+		"none; written consent of Alder":                   "none",
+		"PR-1 on block, board; OK in writing by Alder":     "listed PR-1",
+		"written instructions of Alder: PR-1":              "listed PR-1",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer\nD1 | RL-1 | concrete block | none"}, page{name: "P", grid: `
+Tag | Type | Trade name | Apply min °C | Max days open | Primer
+RL-1 | STPE liquid flashing | Larch 10 | -5 | 90 | ` + cell + `
+RL-2 | SBS sheet | Alder 40 | 5 | 60 | PR-1
+PR-1 | solvent primer | Alder Prime | -5 | 30 | -`})
+		p := product(t, s, "RL-1")
+		got := p.Texts["primer_rule"]
+		if got == "listed" {
+			got = "listed PR-1"
+		}
+		for _, a := range p.Accepts {
+			got = strings.TrimSpace(a.Primer + " " + strings.Join(a.Primers, " "))
+			if got != want {
+				break
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}
+
+// A remark that opens with a thermal resistance describes no product of that name.
+func TestResistanceIsNoProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Thickness | Remarks
+D1 | XPS board (R-21) | concrete | 4 in | R-21, on steel pins
+D2 | K-21 | concrete | 4 in | K-21, XPS board of two layers`})
+	for _, tag := range []string{"R-21", "K-21"} {
+		known := slices.ContainsFunc(s.Products, func(p schedule.Product) bool { return p.Tag == tag })
+		if known != (tag == "K-21") {
+			t.Errorf("%s is a product: %v", tag, known)
+		}
+	}
+}
+
+// Two sheets with a stroke between in a sentence are no list of what short words stand for.
+func TestStrokeListsNoWords(t *testing.T) {
+	for note, want := range map[string]string{
+		"ST-2 is kept off the RA / VQ sheets and strips.": "",
+		"RA rubberized asphalt / VQ vapor-open sheet":     "vapor-open sheet",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer\nD1 | SBS sheet | VQ | none"}, page{name: "N", grid: "Notes\n" + note})
+		if got := line(t, s, "D1").Texts["substrate"]; (got != "VQ") != (want != "") {
+			t.Errorf("%s: %q", note, got)
+		}
+	}
+}

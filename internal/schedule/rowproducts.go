@@ -197,6 +197,9 @@ func (r *reader) namesUsed(w *rowProducts, t *table, row int, name, between stri
 	if between == "" && !coded {
 		return false
 	}
+	if between == "," && r.lex.figure(name) { // "R-21, on washers"
+		return false
+	}
 	if looksNamed(name) && isNamed(name, w.names()) {
 		return true
 	}

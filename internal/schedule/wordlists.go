@@ -161,6 +161,8 @@ type acceptanceWords struct {
 	carrier  *regexp.Regexp
 	AsOther  string `json:"as_other"` // before the product whose primer it takes: "per"
 	asOther  *regexp.Regexp
+	Consent  string `json:"consent"` // what makers agreed to in writing, which tells of no primer
+	consent  *regexp.Regexp
 	Meant    []string `json:"meant"`
 	Unless   []string `json:"unless"`
 	Laps     []string `json:"laps"`
@@ -389,6 +391,7 @@ func (a *acceptanceWords) compile() error {
 		{"touch_no", a.TouchNo, &a.touchNo},
 		{"carrier", a.Carrier, &a.carrier},
 		{"as_other", a.AsOther, &a.asOther},
+		{"consent", a.Consent, &a.consent},
 		{"gone", a.Gone, &a.gone},
 		{"unprimed", a.Unprimed, &a.unprimed},
 		{"harm", a.Harm, &a.harm},
