@@ -974,3 +974,29 @@ func TestPrimedOnAWeekday(t *testing.T) {
 		}
 	}
 }
+
+// A sheet that ends so far short of another, or of which it is said that they do not touch,
+// is kept clear; beads in the joints of a metal meet metal alone, those of other joints do not.
+func TestEndsShortAndJointsOfMetal(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"roof sheet ends 35 below":        "no_contact",
+		"roofing quits 2 in above":        "no_contact",
+		"turned down behind it, no touch": "no_contact",
+		"laps 35 below the other":         "",
+		"no touch-up of the paint":        "",
+		"cap joints in SL-4":              "metal_to_metal",
+		"gutter seams in two beads":       "metal_to_metal",
+		"sheet joints in SL-4":            "",
+	} {
+		got := ""
+		for _, s := range r.Signals(text) {
+			if (s.ID == "no_contact" || s.ID == "metal_to_metal") && !s.No {
+				got = s.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

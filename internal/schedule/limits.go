@@ -78,7 +78,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{
-				Kind: rule.Kind, Text: said, At: at, Roles: []string{}, Keys: []string{}, When: []string{},
+				Kind: rule.Kind, Text: said, At: at, Roles: []string{}, Keys: []string{}, Over: []string{}, When: []string{},
 				Scope: fold(strings.Join(codes, ", ")), // "insulation in W2 and W3: noncombustible only"
 			})
 		}
@@ -279,6 +279,25 @@ func lastFigure(in around) bool {
 	return strings.HasPrefix(in.sentence, in.before) && strings.HasSuffix(in.sentence, in.after)
 }
 
+// laidOver narrows the limit of a bed to what is laid over it, where the words after the
+// figure name that: "concrete 12 % below sheet, 5 % below liquid FM-6". What they name and
+// is no sheet and nothing put on wet is on no row ("4 % below tile").
+func (r *reader) laidOver(l *Limit, after string) {
+	m := laidWords.FindStringSubmatch(after)
+	if m == nil {
+		return
+	}
+	if l.Over = r.sheetsIn(m[1]); len(l.Over) > 0 {
+		return
+	}
+	if l.Roles = r.rolesIn(m[1]); len(l.Roles) == 0 {
+		l.Scope = unknownPlace
+	}
+}
+
+// laidWords stand before what is laid over a bed.
+var laidWords = regexp.MustCompile(`(?i)^\.?\s*(?:(?:max|at most|or less)\b\.?\s*)?(?:below|under|beneath|to take)\s+(?:the |any |all )?([^,;.:()]*\pL[^,;:()]*)`)
+
 // withoutRoles leaves out the keys of words that name a role and no material
 // ("flashing").
 func withoutRoles(keys, roles []string) []string {
@@ -348,7 +367,7 @@ var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|
 
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
-	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, When: []string{}}
+	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, Over: []string{}, When: []string{}}
 	if told := r.limitRules.When[rule.Case]; r.words.hasAny(in.sentence, told) {
 		l.When = append(l.When, rule.Case)
 		in = around{r.words.without(in.sentence, told), r.words.without(in.lead, told), r.words.without(in.before, told), r.words.without(in.after, told)}
@@ -393,6 +412,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && len(l.Roles) == 0 {
 			l.Keys = r.describedBy(in.sentence[:q.Start])
 		}
+	}
+	if rule.Laid {
+		r.laidOver(&l, in.after)
 	}
 	if rule.Tags {
 		l.Keys = r.tagKeys(in.before)

@@ -1113,3 +1113,22 @@ func TestLimitOfTheInside(t *testing.T) {
 		}
 	}
 }
+
+// A note may give one bed a limit for each of what is laid over it; what it names besides
+// is on no row.
+func TestLimitsByWhatIsLaidOver(t *testing.T) {
+	table := "Mark | Membrane | Substrate | Primer\n1 | WM-1 | concrete | none\n\nTag | Type | Thickness\nWM-1 | SBS sheet | 1 mm\nWM-4 | STPE liquid flashing | 1 mm\n\nNotes\n"
+	for note, want := range map[string]string{
+		"Moisture: concrete 10 % max. under membranes, 4 % under WM-4.": "0.10 [membrane] [] ; 0.04 [] [liquid-flashing] ; ",
+		"Moisture: concrete 10 % max., plywood 18 % max.":               "0.10 [] [] ; 0.18 [] [] ; ",
+		"Moisture of concrete: 3 % under oak flooring.":                 "0.03 [] [] (place not found); ",
+	} {
+		got := ""
+		for _, l := range read(t, table+note+"\n").Project.Limits {
+			got += fmt.Sprintf("%.2f %v %v %s; ", *l.Max, l.Roles, l.Over, l.Scope)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -69,6 +69,7 @@ type Limit struct {
 	Roles []string `json:"roles"` // roles of material meant, empty: all
 	Keys  []string `json:"keys"`  // families or traits meant, empty: all
 	Scope string   `json:"scope"` // words of the place it is stated for, "" all
+	Over  []string `json:"over"`  // families or products laid over what the keys name: "concrete 5 % below the liquid", empty: all
 	When  []string `json:"when"`  // signals that must hold on the line (dark_color, laid_direct)
 	// Letter is the mark of a maker's letter that raises the limit of its product's
 	// data, "letter" where it has none; "" for what the project itself asks.

@@ -46,9 +46,22 @@ _is_judged(_, bed) if "wood" in bed.under.keys
 _is_judged(line, bed) if count(_named(line, bed)) > 0
 
 _named(line, bed) := [limit |
-	some limit in limits.limits_for("wood_moisture", line, _keys(bed), line.role)
+	some limit in _limits(line, bed)
 	count(limit.keys) > 0
 ]
+
+# A limit may be for what is laid over the bed: "concrete 12 % below sheet, 5 % below liquid".
+_limits(line, bed) := [limit |
+	some limit in limits.limits_for("wood_moisture", line, _keys(bed), line.role)
+	_is_laid(object.get(limit, "over", []), bed.item)
+]
+
+_is_laid([], _)
+
+_is_laid(over, item) if {
+	some name in over
+	name in array.concat(item.keys, [item.product])
+}
 
 _allowed(line, bed) := {
 	"share": limit.max,
@@ -68,7 +81,7 @@ _allowed(line, bed) := {
 
 _noted(line, bed) := _named(line, bed) if not "wood" in bed.under.keys
 
-_noted(line, bed) := limits.limits_for("wood_moisture", line, _keys(bed), line.role) if "wood" in bed.under.keys
+_noted(line, bed) := _limits(line, bed) if "wood" in bed.under.keys
 
 # A note may name the sheet, or what it goes on.
 _keys(bed) := array.concat(bed.item.keys, bed.under.keys)

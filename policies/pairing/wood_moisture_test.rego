@@ -56,3 +56,14 @@ test_each_bed_by_its_own_note[name] if {
 	found := _found(case.bed, case.share, limits)
 	count(found) == case.count
 }
+
+# A limit for what else is laid over the bed asks nothing of this sheet.
+test_a_limit_by_what_is_laid_over_it[name] if {
+	some name, case in {
+		"for this sheet": {"over": ["rubberized-asphalt-membrane"], "count": 1},
+		"for all": {"over": [], "count": 1},
+		"for a liquid": {"over": ["liquid-flashing"], "count": 0},
+	}
+	limit := object.union(_note, {"keys": ["cement-based"], "max": 0.05, "over": case.over})
+	count(_found(bench.concrete, 0.06, [limit])) == case.count
+}
