@@ -1000,3 +1000,27 @@ func TestEndsShortAndJointsOfMetal(t *testing.T) {
 		}
 	}
 }
+
+// A course over the lower edge of the one before it laps against the water; a tent for rain
+// or wind holds no heat.
+func TestOverItsLowerEdge(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"from the top; following strip lapped onto its lower edge": "lap_reversed",
+		"following strip lapped onto the one below":                "",
+		"tents when raining":                                       "",
+		"enclosure against wind":                                   "",
+		"under a tent, 8 C":                                        "heated",
+		"in a tent":                                                "heated",
+	} {
+		got := ""
+		for _, s := range r.Signals(text) {
+			if (s.ID == "lap_reversed" || s.ID == "heated") && !s.No {
+				got = s.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

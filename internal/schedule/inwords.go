@@ -176,7 +176,7 @@ func (r *reader) endLap(l *Line, c source) {
 
 // endAfter is a cell that names the sides and the ends of a sheet each after its lap; an
 // end that is only counted ("sealed at 2 ends") stands beside no side.
-var endAfter = regexp.MustCompile(`(?i)\d\s*(?:mm|in\.?|")?\s*sides?(?:\s+laps?)?\s*[,;/&+]\s*(\d+(?:\.\d+)?\s*(?:mm|in\.?|")?)\s*ends?(?:\s+laps?)?\s*(?:$|[,;.&+(/]|and\b)`)
+var endAfter = regexp.MustCompile(`(?i)\d\s*(?:mm|in\.?|")?\s*sides?(?:\s+laps?)?\s*[,;/&+]\s*(\d+(?:\.\d+|[- ]\d/\d+)?\s*(?:mm|in\.?|")?)\s*ends?(?:\s+laps?)?\s*(?:$|[,;.&+(/]|and\b)`)
 
 // endsWord stands right before the lap of the ends of a sheet.
 var endsWord = regexp.MustCompile(`(?i)\bends?(?:\s+laps?)?\s*:?\s*\b`)

@@ -148,3 +148,17 @@ D1 | butyl sheet | plywood | none | upper sheet to lap 60 mm over it | 90 sealed
 		t.Errorf("%+v, want 90 mm", f)
 	}
 }
+
+// The lap of the ends may have a fraction of an inch.
+func TestEndLapWithAFraction(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Touches | Laps | Install date
+D1 | butyl sheet | plywood | none | brick | 2 1/2" side, 3 1/4" end | @2026-03-02
+D2 | butyl sheet | plywood | none | brick | 2" side; 2-1/2 in. end | @2026-03-02`})
+	for mark, want := range map[string]float64{"D1": 82.55, "D2": 63.5} {
+		f := line(t, s, mark).Figures["end_lap_mm"]
+		if f.Min == nil || *f.Min < want-0.1 || *f.Min > want+0.1 {
+			t.Errorf("%s: %+v, want %v mm", mark, f, want)
+		}
+	}
+}

@@ -302,7 +302,7 @@ func (l *lexicon) tagsIn(text string) []mention {
 	}
 	for _, at := range tagInText.FindAllStringIndex(text, -1) {
 		t := text[at[0]:at[1]]
-		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] || l.figure(t) && !l.asKnown(t) {
+		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] || (l.figure(t) || standard.MatchString(t)) && !l.asKnown(t) {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
@@ -318,6 +318,9 @@ func (rd *Reader) isResistance(text string) bool {
 	q := rd.phrase.Quantities(text, "r_value")
 	return len(q) == 1 && q[0].Kind == "r_value" && q[0].Start == 0 && q[0].End == len(text) && !strings.Contains(text, "-0")
 }
+
+// standard is the number of a test, where no product is called so: "S102", "E2178".
+var standard = regexp.MustCompile(`^[A-Z]\d{3,4}$`)
 
 // asKnown holds for a code that is written as a known tag is, to the count of its
 // digits: R-3 beside R-1, and not R-21.

@@ -79,3 +79,23 @@ func TestTagsOfBuildUps(t *testing.T) {
 		t.Errorf("mark %q", got.Mark)
 	}
 }
+
+// The number of a test is no product, though products have its letter: one of as many
+// digits as theirs is.
+func TestNumberOfATestIsNoTag(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+D1 | S1 | CMU | none | tested by (S134.2)
+D2 | S2 | CMU | none | laps onto S4`}, page{name: "P", grid: "Tag | Type | Apply min °C | Max days open\nS1 | butyl sheet | 5 | 60\nS2 | SBS sheet | 5 | 60"})
+	var unknown []string
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if it.Unknown && it.Tag != "" {
+				unknown = append(unknown, l.Mark+" "+it.Tag)
+			}
+		}
+	}
+	if got := strings.Join(unknown, ", "); got != "D2 S4" {
+		t.Errorf("not in the data: %s", got)
+	}
+}

@@ -337,3 +337,17 @@ func TestPermsInRemarks(t *testing.T) {
 		"1": {"vapor_ng": 12 * 57.2135}, "2": {"vapor_ng": 12 * 57.2135}, "3": {"vapor_ng": none}, "4": {"vapor_ng": none}, "5": {"vapor_ng": none},
 	})
 }
+
+// What a remark has from a data sheet is the figure of what the row has, and not what it
+// asks for; a most of other things in the same remark is none of its air permeance.
+func TestFiguresOfDataInARemark(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | acrylic self-adhered sheet | glass-mat gypsum | none | other make, the label shows 0.3 perm
+W2 | acrylic self-adhered sheet | glass-mat gypsum | none | data sheet says no more than 20 perm needed
+W3 | acrylic self-adhered sheet | glass-mat gypsum | none | E2178 0.03 cfm/sf at 75 Pa; 45 days max. open
+W4 | acrylic self-adhered sheet | glass-mat gypsum | none | E2178 max. 0.004 cfm/sf; 45 days open`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"vapor_ng": 17.164}, "W2": {"vapor_ng": none}, "W3": {"air_lsm2": 0.152}, "W4": {"air_lsm2": none},
+	})
+}

@@ -28,7 +28,11 @@ findings contains hit.tell(v, _message(v.contact)) if {
 }
 
 # A gutter, pipe or diverter told in the same words takes the water elsewhere.
-_is_caught(contact) if regex.match(data.contact.runoff_words.caught, lower(contact.clause))
+# The gutter that it runs into is none.
+_is_caught(contact) if {
+	clause := replace(lower(contact.clause), lower(contact.b.text), "")
+	regex.match(data.contact.runoff_words.caught, clause)
+}
 
 # A remark may say so of the same material: "gutter above", "rain off the gutter is led away in pipe".
 _is_caught(contact) if {

@@ -76,3 +76,14 @@ test_caught_by_a_remark[remark] if {
 	}
 	count(_remarked(remark)) == n
 }
+
+# The gutter that the water runs into leads none of it away from itself.
+test_into_a_gutter[name] if {
+	gutter := object.union(bench.aluminum, {"text": "mill aluminum gutter"})
+	some name, case in {
+		"below": ["spills into mill aluminum gutter below", 1],
+		"led past": ["mill aluminum gutter below, piped past it", 0],
+	}
+	one := bench.contact(bench.copper, gutter, {"kind": "runoff", "clause": case[0]})
+	count(_found([one])) == case[1]
+}

@@ -72,3 +72,10 @@ test_silent[name] if {
 	}
 	count(_found(case.note, case.texts, case.product)) == 0
 }
+
+# The cell of the tag, or of what is next to it, may tell it as well.
+test_told_beside_the_tag[slot] if {
+	some slot in ["tag", "touches"]
+	count(_found(_note, {slot: "FL-2 sheet, FSI 60 / SDI 300"}, {})) == 1
+	count(_found(_note, {slot: "FL-2 sheet, FSI 20 / SDI 300"}, {})) == 0
+}

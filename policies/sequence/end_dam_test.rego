@@ -103,3 +103,10 @@ test_open_at_a_base[place] if {
 	open := bench.signal("ends_open", "lap", "nothing folded up")
 	count(_found({"signals": [open], "texts": {"place": place}, "role": "flashing"})) == told
 }
+
+# By its short form too.
+test_open_at_a_through_wall_flashing_by_letters[place] if {
+	some place, told in {"TWF over louvers": 1, "Twill facing over louvers": 0}
+	open := bench.signal("ends_open", "lap", "stops flat")
+	count(_found({"signals": [open], "texts": {"place": place}, "role": "metal"})) == told
+}
