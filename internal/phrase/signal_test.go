@@ -1024,3 +1024,26 @@ func TestOverItsLowerEdge(t *testing.T) {
 		}
 	}
 }
+
+// What is kept from the rain is not wet, and what is tented against it alone holds no heat.
+func TestKeptFromRain(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"covered from the rain":     "",
+		"tarped against snow":       "",
+		"rain overnight":            "surface_wet",
+		"tented against the rain":   "",
+		"tented, 12 C":              "heated",
+		"block wet from the shower": "surface_wet",
+	} {
+		got := ""
+		for _, s := range r.Signals(text) {
+			if (s.ID == "surface_wet" || s.ID == "heated") && !s.No {
+				got = s.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -47,6 +47,10 @@ func (r *reader) productNames(t *table) {
 			}
 			continue
 		}
+		if names := r.namesOfRow(t, row, name); len(names) > 1 {
+			r.shareRow(t, row, section, names)
+			continue
+		}
 		first, again := r.lex.tags[fold(name)]
 		if again && r.tellsMore(t, row, first) {
 			r.productRows[t.row(row)] = first
@@ -147,8 +151,14 @@ func (r *reader) isLayer(t *table, row int) bool {
 func (r *reader) productsOf(t *table) iter.Seq2[int, *Product] {
 	return func(yield func(int, *Product) bool) {
 		for row := t.first; row <= t.last; row++ {
-			if i, ok := r.productRows[t.row(row)]; ok && !yield(row, &r.sched.Products[i]) {
+			i, ok := r.productRows[t.row(row)]
+			if ok && !yield(row, &r.sched.Products[i]) {
 				return
+			}
+			for _, i := range r.rowMates[t.row(row)] {
+				if !yield(row, &r.sched.Products[i]) {
+					return
+				}
 			}
 		}
 	}

@@ -1136,3 +1136,40 @@ func TestStrokeListsNoWords(t *testing.T) {
 		}
 	}
 }
+
+// A row of product data may be of two products, with strokes between their names and between
+// what they are; one of two names of one thing is not.
+func TestRowOfTwoProducts(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Insulation
+D1 | RA-1 | CMU | KP-2 | Larch EPS 15
+D2 | RA-1 | CMU | KP-1 | WB-6`}, page{name: "P", grid: `
+Product | What it is | Apply, °F | Days open
+RA-1 | SBS sheet | 40 and up | 60
+Alder KP-1 / KP-2 | primers, solvent / water-borne | KP-1 20 up; KP-2 45 up |
+Larch EPS 15 / WB-6 | expanded polystyrene / mineral wool board | any | 45
+Quill drain board / Quill mat | HDPE core with fabric | any | 90`})
+	for tag, want := range map[string]string{
+		"Alder KP-1": "solvent-primer -6.7", "Alder KP-2": "water-primer 7.2", "Larch EPS 15": "eps", "Larch WB-6": "mineral-wool", "Quill drain board / Quill mat": "",
+	} {
+		p := product(t, s, tag)
+		got := p.Family
+		if f := p.Figures["apply_min_c"]; f.Min != nil {
+			got += fmt.Sprintf(" %.1f", *f.Min)
+		}
+		if want != "" && got != want {
+			t.Errorf("%s: %s, want %s", tag, got, want)
+		}
+	}
+	for mark, want := range map[string]string{"D1": "Alder KP-2", "D2": "Alder KP-1"} {
+		got := ""
+		for _, it := range line(t, s, mark).Items {
+			if it.Slot == "primer" {
+				got = it.Product
+			}
+		}
+		if got != want {
+			t.Errorf("%s is primed with %q, want %q", mark, got, want)
+		}
+	}
+}

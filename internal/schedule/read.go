@@ -94,8 +94,10 @@ type reader struct {
 	set        Settings
 	sched      *Schedule
 
-	productRows map[At]int   // rows of product data and the products that they are of
-	layers      map[int]bool // products that are sheets, strips or fluids
+	productRows map[At]int         // rows of product data and the products that they are of
+	rowMates    map[At][]int       // further products of such a row
+	rowParts    map[string]rowPart // by the product, which part of its row is its
+	layers      map[int]bool       // products that are sheets, strips or fluids
 
 	waiverWords  *waiverWords
 	waiverSheets map[string]int  // sheets of waivers, with their heading row
@@ -242,7 +244,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
 		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
-		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, layers: map[int]bool{}, country: set.Country, set: set,
+		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
