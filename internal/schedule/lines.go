@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -381,6 +383,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	}
 	if c.slot == "lap" {
 		r.signals(l, c)
+		r.setIn(l, c)
 		r.filmIn(l, c)
 		r.endLap(l, c)
 		if f = r.lapOf(c, f); f.Text == "" {
@@ -396,6 +399,28 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	l.Figures[key] = f
 	r.upperFigure(l.Figures, c, f)
 }
+
+// setIn takes what a cell of laps and edges that tells no lap says that the row's material
+// is set or stuck in: "dabbed with cold mastic, butted".
+func (r *reader) setIn(l *Line, c source) {
+	if strings.ContainsAny(c.text, "0123456789") {
+		return
+	}
+	items, signals := len(l.Items), len(l.Signals)
+	c.slot = "edge"
+	r.items(l, c)
+	l.Signals = l.Signals[:signals]
+	l.Items = slices.DeleteFunc(l.Items, func(it Item) bool { return it.At == c.at && !(sticks[it.Class] && setWith[it.Relation]) })
+	for i := items; i < len(l.Items); i++ {
+		l.Items[i].ID = fmt.Sprintf("%s/%d", l.ID, i+1)
+	}
+}
+
+// sticks are the classes of what a material is stuck with, setWith the relations that say so.
+var (
+	sticks  = map[string]bool{"adhesive": true, "mastic": true, "sealant": true}
+	setWith = map[string]bool{"set_in": true, "with": true}
+)
 
 // signals reads a cell for conditions only.
 func (r *reader) signals(l *Line, c source) {

@@ -278,3 +278,48 @@ ZS-2 | STPE sealant | 20`})
 		}
 	}
 }
+
+// A cell of laps and edges may say what the row's material is set in; one that tells a lap,
+// or what is done at an edge, does not.
+func TestSetInAtTheEdges(t *testing.T) {
+	for words, want := range map[string]string{
+		"dabbed, set in cutback mastic": "asphalt-cutback-mastic",
+		"joints taped, staggered":       "",
+		"mastic at pipes by others":     "",
+		"3 in., set in cutback mastic":  "",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Laps, edges | Install date
+D1 | EPS board | concrete | none | ` + words + ` | @2026-05-04
+D2 | butyl sheet | plywood | none | 3 in. | @2026-05-04
+D3 | butyl sheet | plywood | none | 3 in. | @2026-05-04`})
+		got := ""
+		for _, it := range line(t, s, "D1").Items {
+			if it.Slot == "edge" {
+				got += it.Family
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}
+
+// What is offered by a name that the data does not have is of the sort that was specified.
+func TestOfferedByNameAlone(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Specified | Offered | Substrate | Primer | Remarks
+D1 | Alder Sheet 40 | Quill Wrap | CMU | none | offered: 4 perms
+D2 | Alder Sheet 40 | nothing yet | CMU | none |
+D3 | Alder Sheet 40 | | CMU | none |`}, page{name: "P", grid: "Product | Type | Apply min °C | Max days open\nAlder Sheet 40 | SBS sheet | 5 | 60\nLarch HT | butyl sheet | 5 | 60"})
+	for mark, want := range map[string]string{"D1": "membrane Quill Wrap", "D2": "other", "D3": "membrane Alder Sheet 40"} {
+		l := line(t, s, mark)
+		got := l.Role
+		if m := l.Main(); m != nil {
+			got += " " + m.Text
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"fmt"
 	"strings"
 	"unicode"
 )
@@ -12,7 +13,7 @@ func (r *reader) main(l *Line) {
 	words := strings.Join([]string{l.Texts["material"], l.Texts["type"], l.Place, l.Group}, " ")
 	switch {
 	case it == nil:
-		l.Role = "other"
+		l.Role = r.offered(l)
 	default:
 		role := ""
 		if p := r.productOf(it); p != nil {
@@ -32,6 +33,27 @@ func (r *reader) main(l *Line) {
 		}
 		l.Role = role
 	}
+}
+
+// offered is the role of a row that offers a product of which nothing is known but its name
+// in place of one of the data: that of what was specified. The name becomes the row's own
+// material, so that what the row tells of it is held against the notes.
+func (r *reader) offered(l *Line) string {
+	name := l.Texts["material"]
+	if l.Texts["specified"] == "" || !looksNamed(name) || !isName(strings.Fields(name)) || r.words.isNone(name) {
+		return "other"
+	}
+	for _, m := range r.lex.findTags(l.Texts["specified"]) {
+		if m.product < 0 {
+			continue
+		}
+		l.Items = append(l.Items, Item{
+			ID: fmt.Sprintf("%s/%d", l.ID, len(l.Items)+1), Slot: "material", Text: name, Polarity: "yes", Clause: name,
+			Traits: []string{}, Keys: []string{}, Signals: []string{}, At: At{Sheet: l.Sheet, Row: l.Row, Cell: l.Cells["material"]},
+		})
+		return r.sched.Products[m.product].Role
+	}
+	return "other"
 }
 
 // productOf is the product that an item names, nil without data of it.

@@ -21,3 +21,16 @@ test_known_product_is_silent if count(_found(swap_test.butyl, {})) == 0
 test_kind_of_material_is_silent if count(_found(object.union(swap_test.butyl, {"data": false}), {})) == 0
 
 test_neighbor_is_silent if count(_found(_unknown, {"slot": "touches"})) == 0
+
+# A remark may tell the data of what is offered; that it is offered at all tells none.
+test_data_in_the_remark[remark] if {
+	some remark, n in {
+		"proposed: 14 perms, good for 90 days, 20 F and up": 0,
+		"proposed by the sub, 90 days": 1,
+		"14 perms, 90 days, 20 F and up": 1,
+	}
+	one := swap_test.a_swap(swap_test.asphaltic, _unknown, {})
+	doc := swap_test.document([one])
+	told := {"lines": [object.union(line, {"texts": {"remark": remark}}) | some line in doc.lines]}
+	count(no_data.findings) == n with input as object.union(doc, told)
+}
