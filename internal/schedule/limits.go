@@ -76,13 +76,20 @@ func (r *reader) limitsIn(sentence string, at At) {
 	ofTheRest(r.sched.Project.Limits[first:])
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
-		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) {
+		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) && (rule.Says == "" || len(codes) > 0 && r.saysSignal(sentence, rule.Says)) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{
 				Kind: rule.Kind, Text: said, At: at, Roles: []string{}, Keys: []string{}, Over: []string{}, When: []string{},
 				Scope: fold(strings.Join(codes, ", ")), // "insulation in W2 and W3: noncombustible only"
 			})
 		}
 	}
+}
+
+// saysSignal holds for a sentence that says a signal, and not of a case.
+func (r *reader) saysSignal(sentence, id string) bool {
+	return slices.ContainsFunc(r.hear(sentence).clauses, func(cl phrase.Clause) bool {
+		return slices.ContainsFunc(cl.Signals, func(s phrase.Signal) bool { return s.ID == id && !s.No && !s.If })
+	})
 }
 
 // numbered is a note that begins with its number, set off by a gap, a point or a
@@ -338,11 +345,15 @@ func (r *reader) nearTo(l *Limit, before string) {
 func (r *reader) lapsOfAnySheet(limits []Limit) {
 	for i := range limits {
 		l := &limits[i]
-		other := slices.ContainsFunc(l.Keys, func(key string) bool { return !slices.Contains(r.limitRules.AnySheet, key) })
-		if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Roles) == 0 && len(l.Keys) > 0 && !other {
+		if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Roles) == 0 && len(l.Keys) > 0 && r.meansAnySheet(l.Keys) {
 			l.Roles, l.Keys = []string{"membrane"}, []string{}
 		}
 	}
+}
+
+// meansAnySheet holds for keys that only call a sheet by where it stands in the wall.
+func (r *reader) meansAnySheet(keys []string) bool {
+	return !slices.ContainsFunc(keys, func(key string) bool { return !slices.Contains(r.limitRules.AnySheet, key) })
 }
 
 // atLead stands before the end that a figure is of: "6 in. at ends", "100 mm at the ends".
@@ -446,7 +457,11 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	if rule.Place {
 		l.Scope = r.placeIn(in.sentence)
 		if l.Scope == "" {
-			l.Scope = r.sideIn(in.sentence, rule, len(l.Keys) > 0)
+			anySheet := len(l.Keys) > 0 && r.meansAnySheet(l.Keys)
+			l.Scope = r.sideIn(in.sentence, rule, len(l.Keys) > 0 && !anySheet)
+			if anySheet && l.Scope == outerSide { // "Outboard of batts: WRB 600 ng or more" asks it of the sheet there, whichever it is
+				l.Roles, l.Keys = []string{"membrane"}, []string{}
+			}
 		}
 		if len(l.Keys) == 0 && endsInside.MatchString(in.sentence) {
 			l.Scope = unknownPlace

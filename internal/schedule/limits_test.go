@@ -1132,3 +1132,46 @@ func TestLimitsByWhatIsLaidOver(t *testing.T) {
 		}
 	}
 }
+
+// A note keeps the inside of walls open by their codes, after a statement of the climate
+// too; one that names no wall asks it of the job by its words, and no walls by codes.
+func TestWallsOpenInside(t *testing.T) {
+	pages := func(note string) []page {
+		return []page{
+			{name: "S", grid: "Mark | Wall | Membrane | Substrate | Primer\nD1 | XW1 | SBS sheet | CMU | none\nD2 | XW2 | SBS sheet | CMU | none"},
+			{name: "W", grid: "Wall type | Build-up\nXW1 | brick, air, SBS sheet, CMU\nXW2 | panel, air, SBS sheet, CMU"},
+			{name: "N", grid: "Notes\n" + note},
+		}
+	}
+	for note, want := range map[string]string{
+		"XW2: left open to dry to the room.":               "xw2",
+		"Climate zone 6. No film at the room side of XW1.": "xw1",
+		"No film at the room side.":                        "none",
+		"XW1 has its film on the room side.":               "none",
+	} {
+		got := "none"
+		for _, l := range readPages(t, pages(note)...).Project.Limits {
+			if l.Kind == "open_inside" {
+				got = l.Scope
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}
+
+// What a note asks of the weather barrier outside of batts it asks of the sheet that lies
+// there, whichever it is; elsewhere the word stays one for a kind.
+func TestAnySheetOutsideOfBatts(t *testing.T) {
+	for note, want := range map[string]string{
+		"Outboard of batts: WRB permeance 500 ng or more.": "[membrane] [] outside of the insulation",
+		"WRB permeance 500 ng or more.":                    "[] [air-barrier-unspecified] ",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\n1 | SBS sheet | CMU | none\n\nNotes\n"+note+"\n")
+		l := limit(s, "vapor_ng")
+		if l == nil || fmt.Sprintf("%v %v %s", l.Roles, l.Keys, l.Scope) != want {
+			t.Errorf("%s: %+v", note, l)
+		}
+	}
+}

@@ -46,6 +46,7 @@ type limitWords struct {
 	All    [][]string `json:"all"`
 	Any    []string   `json:"any"`
 	Unless []string   `json:"unless"`
+	Says   string     `json:"says"` // a signal of the sentence, that is asked of walls by their codes
 }
 
 // limitRules are how notes state limits, from policies/knowledge/limits.json.

@@ -80,7 +80,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			sentence = coded + ": " + sentence
 		}
 		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
-		if words := headingWords(sentence); i == 0 && len(words) <= 4 {
+		if i == 0 && r.headsNote(sentence) {
 			heading = sentence
 		}
 		r.roomIn(sentence, at)
@@ -94,6 +94,21 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	ofTheRest(p.Limits[first:])
 	ownFirst(p.Limits[first:])
 }
+
+// headsNote holds for a few words that the rest of a note goes on from ("Podium sheets. 60
+// mil, laps 3 in."), and not for a statement with a figure of its own ("Climate zone 6B.").
+func (r *reader) headsNote(sentence string) bool {
+	if len(headingWords(sentence)) > maxHeading {
+		return false
+	}
+	codes, _ := r.wallsIn(sentence)
+	return len(codes) > 0 || len(r.lex.findTags(sentence)) > 0 || !zoneWord.MatchString(sentence)
+}
+
+// maxHeading is how many words such a heading has at most; zoneWord a climate told by its code.
+const maxHeading = 4
+
+var zoneWord = regexp.MustCompile(`(?i)\bzone\s+\d`)
 
 // askedOf keeps the cells of "Ref | Item | Limit" together: what stands before a cell that
 // begins with its figure is one list of what the figure is asked of, whatever parts it.

@@ -100,3 +100,21 @@ test_sheets_by_tag_in_a_remark if {
 	untagged := object.union(_bead, {"product": ""})
 	count(_found(note, bench.contact(_sheet, untagged, {}), [])) == 0
 }
+
+# A note may name the one bead for all sheets, or for those of some letters; the tag before "not"; and the edges of
+# sheets by their tags.
+test_sole_bead_and_others[note] if {
+	some note, told in {
+		"SE-5 is the only bead allowed against the sheets.": 1,
+		"SE-5 is the sole gunned sealant that may touch the XR / FM membranes.": 1,
+		"SE-5 is the only sealant on the XR sheets.": 0,
+		"SE-5 is the only sealant to touch EPDM sheets.": 0,
+		"SE-2 is the only sealant let touch the sheets.": 0,
+		"SE-5 is the only sealant in color 4.": 0,
+		"SE-2 never against asphaltic sheets.": 1,
+		"SE-5 not on SBS.": 0,
+		"Edges of FM-1 and FM-2: SE-5 only.": 1,
+		"Edges of FM-2: SE-5 only.": 0,
+	}
+	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == told
+}

@@ -6,6 +6,7 @@
 package lib.inside
 
 import data.lib.facts
+import data.lib.limits
 import data.lib.section
 import data.lib.vaporclass
 import data.lib.wall_type
@@ -35,6 +36,7 @@ _in_one_row := [{
 	"vinyl": is_vinyl(film.family, film.text),
 	"filled": true,
 	"barred": [],
+	"noted": [],
 } |
 	facts.project_said("one_tight_layer")
 	some line in facts.live_lines
@@ -62,6 +64,7 @@ _across_rows := [{
 	"vinyl": is_vinyl(item.family, item.text),
 	"filled": _is_filled(line),
 	"barred": _barring(line),
+	"noted": _noted(line),
 } |
 	some line in _film_rows
 	not _names_open_outer(line)
@@ -86,12 +89,20 @@ _may_be_cold(_) if facts.project_said("one_tight_layer")
 
 _may_be_cold(line) if count(_barring(line)) > 0
 
+_may_be_cold(line) if count(_noted(line)) > 0
+
 _may_be_cold(line) if not _wall(line) in _insulated_walls
 
 # The row of the wall type allows one tight layer, or bars one inside, whatever the studs hold.
 _barring(line) := [wall |
 	some wall in wall_type.of(line)
 	facts.said(wall, "one_tight_layer")
+]
+
+# A note keeps the inside of the wall open, by its code: "W5: open to dry to the room".
+_noted(line) := [limit |
+	some limit in object.get(limits.by_kind, "open_inside", [])
+	limits.in_scope(limit.scope, line)
 ]
 
 # _sheets_of lists the sheets of a wall: those that cover it before those at its openings and edges.
@@ -117,6 +128,8 @@ _film_rows := [line |
 _is_closing(line) if _has_filled_studs(line)
 
 _is_closing(line) if count(_barring(line)) > 0
+
+_is_closing(line) if count(_noted(line)) > 0
 
 _is_closing(_) if facts.project_said("one_tight_layer")
 
@@ -188,14 +201,14 @@ _has_filled_studs(line) if {
 # barrier is the first vapor barrier that the row tells on the room side; undefined without one.
 barrier(line) := barriers(line)[0]
 
-# barriers lists {"text", "cell", "vinyl"}: materials first, then words.
+# barriers lists {"text", "cell", "slot", "vinyl"}: materials first, then words.
 barriers(line) := array.concat(
-	[{"text": item.text, "cell": item.at.cell, "vinyl": is_vinyl(item.family, item.text)} |
+	[{"text": item.text, "cell": item.at.cell, "slot": item.slot, "vinyl": is_vinyl(item.family, item.text)} |
 		some item in facts.items_in(line, data.vapor.barriers.inside_slots)
 		item.family in data.vapor.barriers.inside_families
 		_is_inside(line, item)
 	],
-	[{"text": said.text, "cell": said.at.cell, "vinyl": is_vinyl("", said.text)} |
+	[{"text": said.text, "cell": said.at.cell, "slot": said.slot, "vinyl": is_vinyl("", said.text)} |
 		some said in line.signals
 		said.id == "vapor_closed_inside"
 		not facts.denied(line, "vapor_closed_inside")
@@ -255,6 +268,13 @@ _is_inside(line, item) if {
 	_is_on_filled_wall(line)
 }
 
+# The row places the film inside, and its wall type has the studs filled.
+_is_inside(line, item) if {
+	regex.match(data.vapor.barriers.inside_words, lower(item.clause))
+	not _is_separator(item)
+	_is_on_filled_wall(line)
+}
+
 _is_in_film_column(line, cell) if {
 	some table in input.reading.tables
 	table.id == line.table
@@ -307,6 +327,11 @@ _is_closed_in(line, _) if _is_lined(line)
 
 _is_closed_in(line, inner) if {
 	_is_in_film_column(line, inner.cell)
+	_is_on_filled_wall(line)
+}
+
+_is_closed_in(line, inner) if {
+	regex.match(data.vapor.barriers.inside_words, lower(object.get(line.texts, inner.slot, "")))
 	_is_on_filled_wall(line)
 }
 

@@ -6,6 +6,7 @@
 package lib.limits
 
 import data.lib.facts
+import data.lib.wall_type
 
 # limits_for lists the limits of a kind that hold for a material with these keys and this role in the line. Where one
 # text states a limit for it and another for all or for the rest ("VOC 100 g/L, primers 250"), its own counts; so does
@@ -150,6 +151,17 @@ in_scope(scope, line) if {
 
 # is_near: the scope is a distance from something.
 is_near(scope) if regex.match(data.lib.scope.near.scope, scope)
+
+# The row's wall type has the studs filled, and its sheet lies outside of them.
+in_scope("outside of the insulation", line) if {
+	not facts.said(line, "studs_empty")
+	some wall in wall_type.of(line)
+	not facts.said(wall, "studs_empty")
+	some wool in wall.items
+	facts.is_there(wool)
+	wool.family in data.vapor.barriers.batt_families
+	not regex.match(data.vapor.barriers.outside_words, lower(wool.clause))
+}
 
 # What the row's sheet goes on is said to lie outside of insulation.
 in_scope("outside of the insulation", line) if {

@@ -309,3 +309,21 @@ test_asked_of_what_is_open[name] if {
 		with input.products as [product]
 	count(held) == case[2]
 }
+
+# Outside of the insulation lies the sheet of a wall whose type has its studs filled, whatever the row says of it.
+test_outside_of_filled_studs[name] if {
+	some name, case in {
+		"filled": ["yes", "batts", 1],
+		"none": ["no", "no batts", 0],
+		"batts outside": ["yes", "batts on the outside", 0],
+	}
+	batts := {"slot": "layers", "family": "batt-insulation", "polarity": case[0], "clause": case[1]}
+	wall := {
+		"id": "T!4", "table": "t2", "mark": "", "group": "", "place": "", "struck": false, "hidden": false, "signals": [],
+		"texts": {"type": "W-1", "layers": "panel; sheet; studs"}, "items": [batts],
+	}
+	line := object.union(_line, {"table": "t1", "group": "W-1", "texts": {}})
+	limit := object.union(_limit, {"scope": "outside of the insulation"})
+	doc := {"project": {"limits": [limit], "signals": []}, "lines": [wall]}
+	count(limits.limits_for("voc_gl", line, [], "")) == case[2] with input as doc
+}

@@ -39,6 +39,45 @@ note(contact) := found if {
 	named := [one | some one in _tagged; lower(sheet.product) in one.sheets]
 	count([one | some one in named; lower(bead.product) in one.beads]) == 0
 	found := named[0]
+} else := found if {
+	contact.kind == "direct"
+	contact.from in data.contact.judging.letters.from
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.product != ""
+	bead.class in data.contact.judging.letters.beads
+	sheet.class in data.contact.settled.sheet.classes
+	found := [one | some one in _sole; _is_meant(one, sheet); not lower(bead.product) in one.beads][0]
+}
+
+# _sole lists sentences that name the only beads for sheets: {"beads", "letters" that their tags begin with, none for all
+# sheets, "text", "at"}. What speaks of a kind of sheet is read by that.
+_sole := [one |
+	some note in object.get(input.project, "notes", [])
+	some text in regex.split(`[.;]\s+|[.;]$`, note.text)
+	said := lower(text)
+	not regex.match(data.contact.judging.named_beads.unless, said)
+	whole := replace(data.contact.judging.named_beads.sole, "TAGS", data.contact.judging.named_beads.tags)
+	some found in regex.find_all_string_submatch_n(whole, said, 1)
+	not _names_kind(found[2])
+	one := {
+		"beads": _tags_in(found[1]) & _beads,
+		"letters": {word | some word in regex.find_n(`[a-z]+`, found[2], -1); not word in {"or", "and"}},
+		"text": trim_space(text),
+		"at": note.at,
+	}
+	count(one.beads) > 0
+]
+
+_names_kind(text) if {
+	some words in data.contact.judging.asked.sheets
+	regex.match(words, text)
+}
+
+_is_meant(one, _) if count(one.letters) == 0
+
+_is_meant(one, sheet) if {
+	some word in one.letters
+	startswith(lower(sheet.product), word)
 }
 
 _is_of_edge(contact) if contact.from in data.contact.judging.letters.from

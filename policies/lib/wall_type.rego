@@ -18,25 +18,22 @@ names(line) := {name |
 }
 
 # of lists the rows of a list of walls that a row of the schedule stands under: "W4", "W4 LAUNDRY WALL - BRICK".
-of(line) := [wall |
-	some wall in _walls
-	wall.table != line.table
-	_is_of(line, wall.mark)
+# Where a list calls its walls by another column than that of marks, what is found has that as its mark.
+of(line) := [object.union(one.wall, {"mark": one.name}) |
+	some one in _walls
+	one.wall.table != line.table
+	_is_of(line, one.name)
 ]
 
-_walls := [object.union(wall, {"mark": mark}) |
+_walls := [{"wall": wall, "name": name} |
 	some wall in facts.live_lines
 	wall.texts.layers != ""
-	mark := _code(wall)
+	some name in _called(wall)
 ]
 
-# A list of walls may head their codes "Type".
-_code(wall) := wall.mark if {
+_called(wall) := {wall.mark} if {
 	wall.mark != ""
-} else := code if {
-	code := trim_space(wall.texts.type)
-	regex.match(data.lib.scope.wall_code, code)
-}
+} else := {name | some name in names(wall); regex.match(data.data.walls.code, lower(name))}
 
 _is_of(line, mark) if trim_space(line.texts.type) == mark
 

@@ -47,7 +47,8 @@ findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], mes
 	message := _across(pair)
 	outer := finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")
 	walls := [finding.related(wall, ["remark", "layers"], "the wall type") | some wall in pair.barred]
-	related := array.concat([outer], walls)
+	notes := [finding.related_address(limit.at, limit.text) | some limit in pair.noted]
+	related := array.concat(array.concat([outer], walls), notes)
 }
 
 # The film and the filled studs stand in the wall type, and the row closes its outside.
@@ -95,6 +96,13 @@ _across(pair) := sprintf("%s lies inside of %s, and wall type %s allows one vapo
 	words.quoted([s.text | some s in pair.barred[0].signals; s.id == "one_tight_layer"][0]),
 ]) if {
 	count(pair.barred) > 0
+} else := message if {
+	count(pair.noted) > 0
+	message := sprintf("%s lies inside of %s, where the notes keep the inside open (%s)", [
+		pair.inner,
+		pair.outer.text,
+		words.quoted(pair.noted[0].text),
+	])
 } else := _of_notes(pair.inner, pair.outer.text) if {
 	not pair.filled
 } else := _message(pair.outer.text, pair.inner)

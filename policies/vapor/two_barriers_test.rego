@@ -483,3 +483,45 @@ test_film_of_the_wall_type[name] if {
 	found := two_barriers.findings with input as desk.document([row, list], [tight, open], [])
 	count(found) == case.n
 }
+
+# A note keeps the inside of a wall open by its code: a film there is one too many, and none in another wall.
+test_film_where_a_note_keeps_the_inside_open[name] if {
+	some name, case in {"that wall": {"scope": "w7", "count": 1}, "another": {"scope": "w8, w9", "count": 0}}
+	note := {
+		"kind": "open_inside", "min": null, "max": null, "roles": [], "keys": [], "over": [], "scope": case.scope,
+		"when": [], "letter": "", "text": "W7: open to dry to the room", "at": {"sheet": "Notes", "row": 5, "cell": "B5"},
+	}
+	film := object.union(desk.own(30, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	side := {"substrate": "inside face of studs"}
+	rows := [
+		desk.row(30, "VR-1", {"role": "film", "group": "W7", "items": [film], "texts": side}),
+		desk.row(31, "R-01", {"group": "W7", "items": [desk.own(31, "R-01")]}),
+		desk.row(32, "MW", {"group": "W7", "role": "insulation", "items": [_wool]}),
+	]
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	doc := desk.document(rows, [tight], [])
+	project := object.union(doc.project, {"limits": [note]})
+	found := two_barriers.findings with input as object.union(doc, {"project": project})
+	count(found) == case.count
+	every f in found {
+		contains(f.message, "where the notes keep the inside open (\"W7: open to dry to the room\")")
+		count(f.related) == 2
+	}
+}
+
+# The film stands in a column of neighbors and beads, and the wall type tells of the batts; in empty studs it is none.
+test_film_beside_and_batts_in_the_wall_type[layers] if {
+	some layers, n in {"panel; plywood; batts": 1, "panel; plywood; no batts": 0}
+	batts := object.union(_batt, {"id": "T!4/1", "slot": "layers", "polarity": ["no", "yes"][n]})
+	beside := object.union(_film, {"slot": "sealant", "clause": "VR-1 inside", "text": "VR-1"})
+	rows := [
+		desk.row(31, "R-01", {"group": "W7", "items": [desk.own(31, "R-01"), beside], "texts": {"sealant": "VR-1 inside"}}),
+		desk.row(4, "", {
+			"sheet": "T", "table": "t2", "mark": "", "group": "", "items": [batts],
+			"texts": {"type": "W7", "layers": layers},
+		}),
+	]
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	found := two_barriers.findings with input as desk.document(rows, [tight], [])
+	count(found) == n
+}
