@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -262,6 +263,17 @@ func TestBracketsOfEitherKind(t *testing.T) {
 	} {
 		if said := r.Quantities(text, ""); len(said) == 0 || said[0].Text != want {
 			t.Errorf("%s: %+v, want %s", text, said, want)
+		}
+	}
+}
+
+// Before a count "in" is no inch: what is laid in two beads or coats.
+func TestInBeforeACount(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{"laps 90 in two beads": false, "sprayed 40 in three passes": false, "laps 4 in, two beads": true, "laps 4 in. two beads": true} {
+		got := slices.ContainsFunc(r.Quantities(text, ""), func(q Quantity) bool { return q.Kind == "length" && strings.HasPrefix(q.Unit, "in") })
+		if got != want {
+			t.Errorf("%q: an inch %v", text, got)
 		}
 	}
 }

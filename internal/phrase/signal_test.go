@@ -1047,3 +1047,20 @@ func TestKeptFromRain(t *testing.T) {
 		}
 	}
 }
+
+// The facer of batts on the side of the sheathing, or out, is on the cold side.
+func TestFacerOut(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"foil put at the cold side, plain face to the board": true,
+		"facing outward":                       true,
+		"kraft stapled at the stud faces":      false,
+		"paper to the room":                    false,
+		"kraft lapped on the side of the stud": false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "facer_outward" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

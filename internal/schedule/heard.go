@@ -24,13 +24,30 @@ func (r *reader) hear(text string) *heard {
 		plain := r.lex.unboxed(stepMark.ReplaceAllString(text, "$1;$2"))
 		h = &heard{clauses: r.phrase.Read(plain, n, phrase.Options{}), mentions: n.list}
 		for i := range h.clauses {
-			if cl := &h.clauses[i]; plain != text {
+			cl := &h.clauses[i]
+			if plain != text {
 				cl.Text = strings.Join(strings.Fields(cl.Text), " ")
 			}
+			cl.Signals = h.withoutNames(cl)
 		}
 		r.heard[text] = h
 	}
 	return h
+}
+
+// withoutNames leaves out what one word of a product's name would say: the "Clear" of
+// "Larch Clear N" keeps nothing clear.
+func (h *heard) withoutNames(cl *phrase.Clause) []phrase.Signal {
+	inName := func(s phrase.Signal) bool {
+		return !strings.Contains(s.Text, " ") && slices.ContainsFunc(cl.Nouns, func(n phrase.Noun) bool {
+			m, ok := h.mention(n)
+			return ok && m.product >= 0 && n.Start <= s.Start && s.End <= n.End && n.End-n.Start > s.End-s.Start && looksNamed(m.tag)
+		})
+	}
+	if !slices.ContainsFunc(cl.Signals, inName) {
+		return cl.Signals
+	}
+	return slices.DeleteFunc(slices.Clone(cl.Signals), inName)
 }
 
 // stepMark parts the steps of a work that are told in one cell ("prime > sheet > board"),

@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"slices"
 	"testing"
 
 	"abut/internal/schedule"
@@ -320,6 +321,32 @@ D3 | Alder Sheet 40 | | CMU | none |`}, page{name: "P", grid: "Product | Type | 
 		}
 		if got != want {
 			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
+
+// A remark may tell the day of the units by their type.
+func TestUnitsSetByType(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Install date | Remarks
+D1 | STPE liquid flashing | plywood | none | 2026-11-20 | frames type C set 11/9/2026
+D2 | STPE liquid flashing | plywood | none | 2026-11-20 | frames of type C, see set 11`)
+	for mark, want := range map[string]string{"D1": "2026-11-09", "D2": ""} {
+		if got := line(t, s, mark).Dates["unit_set"].From; got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
+
+// One word of a product's name says nothing of the row.
+func TestNameSaysNothing(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Sealant | Substrate | Primer | Remarks
+D1 | Larch Clear N | brick | none | -
+D2 | Larch Gray N | brick | none | clear of the sheet`}, page{name: "P", grid: "Product | Type | Apply min °C | Max days open\nLarch Clear N | neutral cure silicone sealant | 5 | -\nLarch Gray N | neutral cure silicone sealant | 5 | -"})
+	for mark, want := range map[string]bool{"D1": false, "D2": true} {
+		got := slices.ContainsFunc(line(t, s, mark).Signals, func(s schedule.Said) bool { return s.ID == "no_contact" })
+		if got != want {
+			t.Errorf("%s: kept clear %v", mark, got)
 		}
 	}
 }

@@ -49,8 +49,8 @@ note(contact) := found if {
 	found := [one | some one in _sole; _is_meant(one, sheet); not lower(bead.product) in one.beads][0]
 }
 
-# _sole lists sentences that name the only beads for sheets: {"beads", "letters" that their tags begin with, none for all
-# sheets, "text", "at"}. What speaks of a kind of sheet is read by that.
+# _sole lists sentences that name the only beads for sheets: {"beads", "letters" that the tags of the sheets begin with,
+# none for all, "text", "at"}. What speaks of a kind of sheet is read by that.
 _sole := [one |
 	some note in object.get(input.project, "notes", [])
 	some text in regex.split(`[.;]\s+|[.;]$`, note.text)
