@@ -4,7 +4,7 @@
 #   The foil or kraft face of insulation is its vapor retarder and belongs on the warm side. Put to the glass or the
 #   sheathing it is the first cold face that room moisture meets, and by the second winter water runs down behind it.
 #   An error where the winter is cold or the notes say which way it faces, else a question. It does not apply where the
-#   winter is mild or not known and the notes say nothing.
+#   winter is mild or not known and neither the notes nor another cell of the row say which way it is to face.
 # custom:
 #   id: vapor-facer-cold-side
 #   topic: vapor
@@ -25,7 +25,7 @@ findings contains finding.at_with(line, ["material", "tag", told.slot], message,
 	some line in facts.live_lines
 	told := [s | some s in line.signals; s.id == "facer_outward"; not s.no][0]
 	_insulates(line)
-	severity := _severity
+	severity := _severity(line, told)
 	message := sprintf("the facing of the insulation is on its cold side (%s)", [words.quoted(told.text)])
 	extra := {"severity": severity, "related": _notes}
 }
@@ -39,13 +39,26 @@ _insulates(line) if {
 }
 
 # Undefined where neither the notes nor the winter say that the outside is the cold side.
-_severity := "error" if {
+_severity(_, _) := "error" if {
 	count(_notes) > 0
 } else := "error" if {
 	winter.celsius <= data.vapor.climate.cold_c
 } else := "warning" if {
 	winter.celsius <= data.vapor.climate.cool_c
 }
+
+# The row itself asks for the same facing on the room side, in another cell.
+_severity(line, told) := "warning" if {
+	not winter.celsius <= data.vapor.climate.cool_c
+	count(_notes) == 0
+	some asked in line.signals
+	asked.id == "facer_outward"
+	asked.no
+	asked.slot != told.slot
+	_facing(asked) == _facing(told)
+}
+
+_facing(said) := split(lower(said.text), " ")[0]
 
 _notes := [finding.related_address(said.at, said.text) |
 	some said in input.project.signals

@@ -45,3 +45,17 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1], [])) == 0
 }
+
+# In a mild winter the row's own words for the same facing count, in another cell.
+test_against_the_row_itself[name] if {
+	some name, case in {
+		"same facing": [bench.denial("facer_outward", "material", "kraft to room"), 1],
+		"another facing": [bench.denial("facer_outward", "material", "foil to room"), 0],
+		"same cell": [_in, 0],
+	}
+	row := bench.line_of(12, {"role": "insulation", "items": [_batt], "signals": [_out, case[0]]})
+	doc := object.union(bench.document([row], [], []), {"windows": [_winter(8, 16)], "project": {"signals": []}})
+	found := facer_cold.findings with input as doc
+	count(found) == case[1]
+	every f in found { f.severity == "warning" }
+}
