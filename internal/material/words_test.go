@@ -143,6 +143,8 @@ func TestDescribe(t *testing.T) {
 		{[]string{"Aluminum sheet 0.040 in, mill finish", "aluminum"}, "aluminum-sheet", []string{"aluminum"}, []string{"anodized", "organic-coated"}},
 		{[]string{"Coping, aluminum, PVDF, dark bronze", "aluminum"}, "painted-aluminum", []string{"organic-coated"}, nil},
 		{[]string{"Angle, hot-dip galvanized", "steel"}, "galvanized-sheet", []string{"hot-dip-galvanized"}, []string{"thin-zinc-coated"}},
+		{[]string{"1-part silicone, vinegar cure", ""}, "acetoxy-silicone-sealant", []string{"silicone-acetoxy"}, []string{"silicone-neutral-cure"}},
+		{[]string{"One-component silicone, neutral cure", ""}, "neutral-silicone-sealant", []string{"silicone-neutral-cure"}, []string{"silicone-acetoxy"}},
 		{[]string{"Curing compound, wax-base", ""}, "curing-compound", []string{"oil-or-wax-residue"}, nil},
 	} {
 		m := v.Describe(tc.parts...)
