@@ -73,3 +73,16 @@ test_silent_where_the_data_takes_it if {
 	data_of := bench.product("FM-1", {"accepts": [bench.target("neutral silicone", ["silicone"], [])]})
 	count(_found(bench.contact(sealed, _silicone, {}), [data_of])) == 0
 }
+
+# Two that meet in more rows than one are told once, as a question.
+test_throughout_is_a_question if {
+	again := bench.contact(
+		object.union(bench.sheet, {"line": "W!13", "at": {"sheet": "W", "row": 13, "cell": "C13"}}),
+		object.union(_silicone, {"line": "W!13", "at": {"sheet": "W", "row": 13, "cell": "H13"}}),
+		{"id": "again", "line": "W!13", "at": {"sheet": "W", "row": 13, "cell": "G13"}},
+	)
+	found := letter_asked.findings with input as bench.document([bench.contact(bench.sheet, _silicone, {}), again], [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+	{[f.line, f.severity] | some f in found} == {["W!12", "note"]}
+}

@@ -104,6 +104,7 @@ _told(text, signals) := found if {
 	project := object.union(object.get(doc, "project", {}), {"notes": [note]})
 	found := no_bond.findings with input as object.union(doc, {"project": project})
 		with data.knowledge.pairs as _rows
+		with data.contact.judging.letter_asked.pairs as []
 		with data.knowledge.separators as []
 }
 
@@ -158,6 +159,7 @@ test_no_letter_in_the_row[name] if {
 	lines := [object.union(line, {"signals": case.signals}) | some line in doc.lines]
 	found := no_bond.findings with input as object.union(doc, {"lines": lines})
 		with data.knowledge.pairs as _rows
+		with data.contact.judging.letter_asked.pairs as []
 		with data.knowledge.separators as []
 	{f.severity | some f in found} == {case.want}
 }
@@ -201,6 +203,7 @@ test_letter_asked_for_a_kind_of_bead[text] if {
 	project := object.union(object.get(doc, "project", {}), {"notes": [note]})
 	found := no_bond.findings with input as object.union(doc, {"project": project})
 		with data.knowledge.pairs as _rows
+		with data.contact.judging.letter_asked.pairs as []
 		with data.knowledge.separators as []
 	{f.severity | some f in found} == {severity}
 }

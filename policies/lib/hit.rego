@@ -21,13 +21,14 @@ tell(v, _) := _finding(v, naming.sentence(_question(v))) if {
 }
 
 # A question that the notes want answered in writing, and the row tells of no answer.
-tell(v, _) := noted(v, _finding(object.union(v, {"severity": "warning"}), naming.sentence(_question(v)))) if {
+tell(v, _) := noted(v, _finding(v, naming.sentence(_question(v)))) if {
 	v.outcome == "ask"
 	_asking(v.contact)
 }
 
-# noted adds to a finding the note that asks for a letter, where there is one.
+# noted adds to a finding the note that asks for a letter, where there is one, and makes a lapse of it.
 noted(v, found) := object.union(found, {
+	"severity": "warning",
 	"message": sprintf("%s; the notes ask for a letter", [found.message]),
 	"related": array.concat([finding.related_address(note.at, note.text)], found.related),
 }) if {

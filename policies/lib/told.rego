@@ -19,7 +19,9 @@ _by_rule := {rule: told |
 
 _told := array.concat(
 	[object.union(_loudest_first(group)[0], {"also": []}) | some group in _harm_groups],
-	[object.union(group[0], {"also": array.slice(group, 1, count(group))}) | some group in _ask_groups],
+	[object.union(object.union(group[0], {"also": array.slice(group, 1, count(group))}), _weight(group)) |
+		some group in _ask_groups
+	],
 )
 
 _harm_groups := {key: group |
@@ -36,16 +38,28 @@ _ask_groups := {key: group |
 _harms := [{"key": key, "verdict": v} |
 	some v in verdict.told
 	v.outcome == "harm"
+	not _is_question(v)
 	key := concat("|", [v.contact.line, _pair(v.contact)])
 ]
 
 # A pair that is a harm somewhere in the same row needs no question there.
 _asks := [{"key": concat("|", [v.rule, pair]), "verdict": v} |
 	some v in verdict.told
-	v.outcome == "ask"
+	_is_question(v)
 	pair := _pair(v.contact)
 	not concat("|", [v.contact.line, pair]) in _harm_keys
 ]
+
+# Two that meet in row after row are the office's own choice, and asked about as such; in a single row they are more
+# often a slip.
+_weight(group) := {"severity": "note"} if {
+	count({v.contact.line | some v in group}) > data.contact.judging.letter_asked.rows
+} else := {}
+
+# A letter that is asked for answers for every row with the two.
+_is_question(v) if v.outcome == "ask"
+
+_is_question(v) if v.rule == "letter_asked"
 
 _harm_keys := {one.key | some one in _harms}
 
