@@ -200,3 +200,27 @@ func TestFaceOfTheBed(t *testing.T) {
 		}
 	}
 }
+
+// The size of an insulation may stand before the word that its tag explains in brackets; the
+// number of its layers is none.
+func TestBareThicknessBeforeABracket(t *testing.T) {
+	for layer, want := range map[string]float64{"90 wool (IN-7)": 90, "120 stone wool (IN-7)": 120, "25 layers (IN-7)": 0, "wool (IN-7)": 0} {
+		s := readPages(t, page{name: "Walls", grid: "\nMark|Material|Substrate|Installed|Lap mm\nA-1|SBS sheet|block|2026-06-01|75"},
+			page{name: "Types", grid: "Type|Where|What it is made of\nW1|South|brick, 35 air, " + layer + ", SBS sheet, block\nW2|North|zinc, SBS sheet, block"},
+			page{name: "Products", grid: "Tag|Product|Type|Days open\nIN-7|Tansy 40|mineral wool board|90\nFM-2|Yarrow|SBS sheet|60"})
+		got, found := 0.0, false
+		for _, l := range s.Lines {
+			for _, it := range l.Items {
+				if it.Product == "IN-7" && it.Slot == "layers" {
+					found = true
+					if it.ThickMM != nil {
+						got = *it.ThickMM
+					}
+				}
+			}
+		}
+		if got != want || !found {
+			t.Errorf("%s: %v, want %v", layer, got, want)
+		}
+	}
+}

@@ -29,7 +29,7 @@ func (r *reader) bareThick(text string, at phrase.Span, class string) *phrase.Qu
 	}
 	start, _ := partAround(text, at)
 	size := leading.FindStringSubmatchIndex(text[start:at.Start])
-	if size == nil || !r.words.thickBefore.MatchString(text[start+size[3]:at.Start]) || countOf.MatchString(text[start+size[3]:at.Start]) {
+	if size == nil || !r.words.thickBefore.MatchString(text[start+size[3]:at.Start]) && !namedInBrackets.MatchString(text[start+size[3]:at.Start]) || countOf.MatchString(text[start+size[3]:at.Start]) {
 		return nil
 	}
 	for _, q := range r.phrase.Quantities(text[start+size[2]:start+size[3]]+" "+unit, "length") {
@@ -45,6 +45,9 @@ var leadingSizes = map[string]*regexp.Regexp{
 	"mm": regexp.MustCompile(`^\s*(\d{2,3})\s+`),
 	"in": regexp.MustCompile(`^\s*((?:1[0-2]|[1-9])(?:\.\d+|[- ]\d/\d)?)\s+`),
 }
+
+// namedInBrackets stands between a size and the tag of its layer: "100 wool (IN-1)".
+var namedInBrackets = regexp.MustCompile(`^\s*\pL+(?:[ -]\pL+){0,2}\s*\($`)
 
 // countOf stands after the count of layers: "2 layers mineral wool".
 var countOf = regexp.MustCompile(`(?i)^\s*(?:layers?|ply|plies|lifts?|courses?|sheets?|rows?|boards?)\b`)
