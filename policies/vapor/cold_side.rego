@@ -1,12 +1,13 @@
 # METADATA
 # title: Vapor-tight sheet on the cold side of the insulation
 # description: |
-#   A vapor-tight sheet belongs on the warm side of all or most of the insulation. On the cold side it is below
-#   the dew point of the room in the cold months, and by the second winter the sheathing behind it is black. How
-#   much insulation must lie outside depends on the winter and on the humidity of the room. An error where the
-#   winter is cold and the sheet is class I, else a question. A film that the row's own words put outside of filled
-#   studs is one, whatever the row is about. It does not apply to roofs, to walls in the ground, nor to mild winters,
-#   nor to such a film where a board of insulation lies outboard.
+#   A vapor-tight sheet belongs on the warm side of all or most of the insulation. On the cold side it is below the
+#   dew point of the room in the cold months, and by the second winter the sheathing behind it is black. How much
+#   insulation must lie outside depends on the winter and on the humidity of the room. An error where the winter is
+#   cold and the sheet is class I, else a question. A film that the row's own words put outside of filled studs is
+#   one, whatever the row is about, and so is the sheet of a row that goes on the insulation's cold side. It does
+#   not apply to roofs, to walls in the ground, nor to mild winters, nor to such a film where a board of insulation
+#   lies outboard.
 # custom:
 #   id: vapor-cold-side
 #   topic: vapor
@@ -22,6 +23,7 @@ import data.lib.facts
 import data.lib.fault as told
 import data.lib.finding
 import data.lib.section
+import data.lib.vaporclass
 import data.lib.winter
 import data.lib.words
 
@@ -57,6 +59,33 @@ findings contains finding.at_with(line, [film.slot], message, {"severity": sever
 		"room moisture condenses on it",
 	])
 }
+
+# The row's own sheet is tight, goes on the insulation, and is said to be on the cold side of it.
+findings contains finding.at_with(line, ["material", "tag", "substrate", slot], message, {"severity": severity}) if {
+	winter.celsius <= data.vapor.climate.cool_c
+	some line in facts.live_lines
+	not line.id in section.judged_lines
+	not line.id in section.told_lines
+	sheet := facts.main_items(line)[0]
+	sheet.class in data.vapor.barriers.sheet_classes
+	vaporclass.of(sheet) == "I"
+	regex.match(data.vapor.barriers.cold_face.bed, lower(object.get(line.texts, "substrate", "")))
+	slot := _cold_slots(line)[0]
+	severity := _film_severity
+	message := sprintf("%s goes on the cold side of the insulation (%s); with %s in the three coldest months %s", [
+		sheet.text,
+		words.quoted(line.texts[slot]),
+		winter.written(winter.celsius),
+		"room moisture condenses on it",
+	])
+}
+
+_cold_slots(line) := [slot |
+	some slot in data.vapor.barriers.cold_face.slots
+	text := lower(object.get(line.texts, slot, ""))
+	regex.match(data.vapor.barriers.cold_face.said, text)
+	not regex.match(data.vapor.barriers.cold_face.unless, text)
+]
 
 _film_severity := "error" if {
 	winter.celsius <= data.vapor.climate.cold_c

@@ -81,3 +81,23 @@ test_film_elsewhere if {
 	count(_film("6 mil poly over the stacked boards", [])) == 0
 	count(_film("6 mil poly on the outside of the framing", [base.item("touches", "XPS", "xps", "insulation", [])])) == 0
 }
+
+# The row's own sheet goes on the insulation and is said to be on the cold side of it.
+test_own_sheet_on_the_cold_side[name] if {
+	some name, case in {
+		"on wool": {"ng": 1.2, "substrate": "mineral wool 90", "touches": "girts, cold side of the wool", "n": 1},
+		"on block": {"ng": 1.2, "substrate": "block", "touches": "girts, cold side of the wool", "n": 0},
+		"warm side": {"ng": 1.2, "substrate": "mineral wool 90", "touches": "warm side of the wool", "n": 0},
+		"denied": {"ng": 1.2, "substrate": "mineral wool 90", "touches": "not on the cold side of the wool", "n": 0},
+		"an open sheet": {"ng": 1100, "substrate": "mineral wool 90", "touches": "cold side of the wool", "n": 0},
+	}
+	row := object.union(desk.row(18, "R-02", {"role": "membrane", "items": [desk.own(18, "R-02")]}), {"texts": {
+		"substrate": case.substrate,
+		"touches": case.touches,
+	}})
+	product := desk.product("R-02", 6, {"figures": {"vapor_ng": desk.figure(case.ng, "1", "ng")}})
+	window := {"line": "W!18", "from": "2026-01-10", "to": "2026-01-10", "mean_min_c": -14, "mean_max_c": -2}
+	doc := object.union(desk.document([row], [product], []), {"windows": [window]})
+	found := cold_side.findings with input as doc
+	count(found) == case.n
+}
