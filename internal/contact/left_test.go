@@ -377,6 +377,7 @@ func TestKeptOffInARemark(t *testing.T) {
 		"galvanized steel separator, unbroken":               "separated",
 		"galvanized steel separator whole length, primed":    "separated",
 		"no galvanized steel separator over the full length": "direct",
+		"poly slip sheet, whole width":                       "separated",
 		"galvanized steel flashing over the full length":     "direct",
 	} {
 		holdKinds(t, map[string]string{remark: want},

@@ -163,10 +163,11 @@ func saysAgain(s, b *schedule.Item) bool {
 // stuffWord is a word in capitals, as those for what a thing is made of are.
 var stuffWord = regexp.MustCompile(`\b[A-Z]{3,5}\b`)
 
-// goesAllAlong holds for sheet metal that a remark calls the separator, over the whole
-// length: "stainless separator full length".
+// goesAllAlong holds for sheet metal or a film that a remark calls the separator, over the
+// whole length: "stainless separator full length", "poly slip sheet, full width".
 func goesAllAlong(s *schedule.Item) bool {
-	return s.Slot == "remark" && s.Polarity == "yes" && s.Class == "flashing-metal" && ownSeparator.MatchString(s.Text) && wholeLength.MatchString(s.Clause)
+	parts := s.Class == "flashing-metal" || slices.Contains(s.Keys, "separator")
+	return s.Slot == "remark" && s.Polarity == "yes" && parts && slices.Contains(s.Signals, "separator") && wholeLength.MatchString(s.Clause)
 }
 
 var wholeLength = regexp.MustCompile(`(?i)\b(?:full|whole|entire|continuous(?:ly)?|unbroken)\b`)

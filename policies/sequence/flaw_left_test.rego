@@ -67,6 +67,7 @@ test_put_right_in_other_words[text] if {
 		"ripped at the anchor, a 2nd coat over all", "ripped at the anchor, all re-sprayed",
 		"ripped at the anchor; new length on", "ripped at the anchor, 3 mm, within the tolerance",
 		"ripped at the anchor, accepted by the inspector", "ripped at the anchor, trowelled over",
+		"ripped at the anchor, snipped and stippled", "ripped at the anchor, OK'd by the maker's man",
 	]
 	count(_found(text, {})) == 0
 }
