@@ -106,6 +106,7 @@ _told(text, signals) := found if {
 		with data.knowledge.pairs as _rows
 		with data.contact.judging.letter_asked.pairs as []
 		with data.knowledge.separators as []
+		with data.contact.judging.letter_asked.pairs as []
 }
 
 # A note that wants a letter for such a bead makes a lapse of the question.
@@ -161,6 +162,7 @@ test_no_letter_in_the_row[name] if {
 		with data.knowledge.pairs as _rows
 		with data.contact.judging.letter_asked.pairs as []
 		with data.knowledge.separators as []
+		with data.contact.judging.letter_asked.pairs as []
 	{f.severity | some f in found} == {case.want}
 }
 
