@@ -84,6 +84,16 @@ func (l *lexicon) done(ordinary func(string) bool) {
 	l.shorts, l.ends = slices.SortedFunc(maps.Keys(l.short), longest), nameIndex{}
 }
 
+// within takes the codes in the full name of a product for what they are, and for no tags
+// of others: "HT-120" of "Weir HT-120 high-temperature sheet", listed as HT-1.
+func (l *lexicon) within(name string) {
+	for _, code := range tagInText.FindAllString(name, -1) {
+		if _, known := l.tags[fold(code)]; !known {
+			l.marks[fold(code)] = true
+		}
+	}
+}
+
 // addEnds makes ".P2" known for "072713.P2" where no other tag ends so.
 func (l *lexicon) addEnds() {
 	ends := map[string][]string{}

@@ -1175,3 +1175,25 @@ func TestAnySheetOutsideOfBatts(t *testing.T) {
 		}
 	}
 }
+
+// A length after a thickness that goes onto or past something is a lap of it.
+func TestThicknessThenLap(t *testing.T) {
+	for note, want := range map[string]int{
+		"Liquid flashing: 25 mil dry min., 3 in. onto the sheet.": 1,
+		"Liquid flashing: 25 mil dry min., 50 mm over the frame.": 1,
+		"Sheets: 40 mil min., pads 2 in. thick.":                  2,
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Installed
+A1 | SBS sheet | plywood | none | @2026-04-13`}, page{name: "Notes", grid: note})
+		n := 0
+		for _, l := range s.Project.Limits {
+			if l.Kind == "thickness_mm" {
+				n++
+			}
+		}
+		if n != want {
+			t.Errorf("%q: %d thicknesses, want %d: %+v", note, n, want, s.Project.Limits)
+		}
+	}
+}

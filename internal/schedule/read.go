@@ -226,6 +226,9 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindPours, r.pours)
 	r.each(all, kindSchedule, r.partColumns)
 	tellApart(all)
+	for _, p := range r.sched.Products {
+		r.lex.within(p.Name)
+	}
 	r.each(all, kindSchedule, r.lines)
 	r.linePlaces()
 	r.relatives()

@@ -144,3 +144,23 @@ func TestNoHeadings(t *testing.T) {
 		t.Errorf("first line %q of %+v", s.Lines[0].Mark, s.Reading.Tables[0])
 	}
 }
+
+// A code in the full name of a product is no tag of another.
+func TestCodesWithinFullNames(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Product | Substrate | Primer | Installed
+A1 | SA-1 | Weir SA-120 high-temperature asphaltic sheet, 1.2 mm | plywood | none | @2026-04-13
+A2 | SA-1 | Weir SA-140 high-temperature asphaltic sheet, 1.2 mm | plywood | none | @2026-04-13`}, page{name: "P", grid: `
+Tag | Product | Apply min °C
+SA-1 | Weir SA-120 high-temperature asphaltic sheet, 1.2 mm | 5
+SA-2 | Weir plain asphaltic sheet, 1 mm | 5`})
+	for mark, want := range map[string]bool{"A1": false, "A2": true} {
+		stranger := false
+		for _, it := range line(t, s, mark).Items {
+			stranger = stranger || it.Tag != "" && it.Product == ""
+		}
+		if stranger != want {
+			t.Errorf("%s: %v, want a tag that is not in the list: %v", mark, stranger, want)
+		}
+	}
+}

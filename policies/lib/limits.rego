@@ -40,7 +40,19 @@ _fitting(kind, line, keys, role) := [limit |
 	_means(limit.keys, line, keys)
 	in_scope(limit.scope, line)
 	_holds(limit.when, line)
+	not _is_for_others(limit, line)
 ]
+
+# What a note asks of all others is asked of none that it has told of: "W3 10 perms or more. All other sheets 0.1 perm
+# or less".
+_is_for_others(limit, line) if {
+	limit.scope == ""
+	regex.match(data.lib.scope.others, lower(limit.text))
+	some own in by_kind[limit.kind]
+	own.at == limit.at
+	own.scope != ""
+	in_scope(own.scope, line)
+}
 
 # by_kind groups the limits that the project asks.
 by_kind := {kind: limits |

@@ -327,3 +327,18 @@ test_outside_of_filled_studs[name] if {
 	doc := {"project": {"limits": [limit], "signals": []}, "lines": [wall]}
 	count(limits.limits_for("voc_gl", line, [], "")) == case[2] with input as doc
 }
+
+# What a note asks of all others is asked of none that it has told of.
+test_asked_of_all_others[name] if {
+	some name, case in {
+		"the wall told of": ["W3", "All other sheets 150 g/L or less", {250}],
+		"another wall": ["W4", "All other sheets 150 g/L or less", {150}],
+		"elsewhere": ["W3", "Elsewhere 150 g/L", {250}],
+		"said of all": ["W3", "All sheets 150 g/L or less", {150, 250}],
+	}
+	told := object.union(_limit, {"scope": "w3", "max": 250, "keys": [], "roles": []})
+	others := object.union(_limit, {"scope": "", "max": 150, "keys": [], "roles": [], "text": case[1]})
+	project := {"limits": [told, others], "signals": []}
+	line := object.union(_line, {"group": case[0]})
+	{l.max | some l in limits.limits_for("voc_gl", line, [], "membrane") with input.project as project} == case[2]
+}
