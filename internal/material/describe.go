@@ -65,10 +65,23 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 		} else if !named && !v.onlyWays(next) {
 			one.take(next)
 		} else {
+			if named && !v.hasStuff(next) {
+				v.lendWays(&one, next)
+			}
 			break
 		}
 	}
 	return one, true
+}
+
+// lendWays gives a thing what is said of how its other form is made, where that form is
+// no other stuff: "butyl sealant / tape, solvent-free" is so in both.
+func (v *Vocabulary) lendWays(g, form *group) {
+	for _, t := range form.order {
+		if v.terms[t].kind == way {
+			v.sayTerm(g, t)
+		}
+	}
 }
 
 // onlyForm holds for words that tell the part of a building that a thing is for, and

@@ -133,6 +133,8 @@ func TestDescribe(t *testing.T) {
 	}{
 		{[]string{"Primer, synthetic rubber in solvent", "toluene / hexane"}, "solvent-primer", []string{"solvent-borne"}, nil},
 		{[]string{"Butyl sealant, gun grade", "no solvent"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
+		{[]string{"Gunnable butyl sealant / tape, solvent-free"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
+		{[]string{"Gunnable butyl sealant / acrylic primer, solvent-free"}, "butyl-sealant", []string{"solvent-borne"}, nil},
 		{[]string{"Emulsion primer", "water"}, "water-primer", []string{"water-borne"}, []string{"solvent-borne"}},
 		{[]string{"Peel and stick flashing", "rubberized asphalt"}, "rubberized-asphalt-flashing-tape", []string{"asphaltic"}, nil},
 		{[]string{"Peel and stick flashing", "butyl"}, "butyl-flashing-tape", []string{"butyl"}, []string{"asphaltic"}},
@@ -358,6 +360,27 @@ func TestKraft(t *testing.T) {
 	} {
 		if got := v.Family(text); got != want {
 			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// The strip that fills a control joint is a gasket where it is of soft vinyl, and the part
+// of a roof that turns up a wall is of the sheet of that roof.
+func TestSoftStripsAndUpturns(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"soft PVC joint filler":            "flexible-pvc-gasket",
+		"plasticized vinyl movement joint": "",
+		"rigid PVC joint filler":           "rigid-pvc-product",
+		"PVC upstand at the parapet":       "pvc-roof-membrane",
+		"rigid PVC upstand":                "rigid-pvc-product",
+	} {
+		got := ""
+		if found := v.Find(text); len(found) > 0 {
+			got = found[0].Family
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
 		}
 	}
 }

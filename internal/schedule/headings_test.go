@@ -115,3 +115,25 @@ func TestHeadingsOfFieldLogs(t *testing.T) {
 		}
 	}
 }
+
+// A list of ties from a roof to its walls tells the sheet, the two sides, and which laps
+// over which; figures that somebody quotes are known by their units.
+func TestHeadingsOfTieIns(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Tie-in membrane": "material", "Connecting strip": "material", "Tie in to": "touches", "Deck side": "touches",
+		"Direction of laps": "remark", "Lap mm": "lap", "Wall": "group", "Room side": "behind",
+		"Data quoted": "value", "Figures quoted": "value", "Quote": "",
+	} {
+		got := ""
+		if list := h.guesses("", sub); len(list) > 0 {
+			got = list[0].slot
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", sub, got, want)
+		}
+	}
+}

@@ -45,7 +45,16 @@ _unknown := [{"line": line, "item": item} |
 	item.tag != ""
 	item.product == ""
 	not item.tag in _aliases
+	not item.tag in _assemblies
 ]
+
+# A list of walls or roofs may say what its codes are built of, without being one of products.
+_assemblies := {code |
+	some line in facts.live_lines
+	line.texts.layers != ""
+	some code in {line.mark, line.group, object.get(line.texts, "type", "")}
+	code != ""
+}
 
 # A row may write the name of a product beside its tag.
 _aliases := {product.texts.alias | some product in input.products}

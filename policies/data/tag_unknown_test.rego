@@ -58,3 +58,14 @@ test_name_of_a_product if {
 	named := [desk.product("FL-1", 8, {"texts": {"alias": "FL-4"}})]
 	count(_found([_row(12, "material", {})], named)) == 0
 }
+
+# What a list of walls or roofs gives the build-up of is known; a row without one explains no tag.
+test_code_of_an_assembly[name] if {
+	some name, case in {
+		"type": {"more": {"texts": {"type": "FL-4", "layers": "metal deck / board / sheet"}}, "found": 0},
+		"mark": {"more": {"mark": "FL-4", "texts": {"layers": "metal deck / board / sheet"}}, "found": 0},
+		"another": {"more": {"mark": "FL-5", "texts": {"layers": "metal deck / board / sheet"}}, "found": 1},
+		"no build-up": {"more": {"mark": "FL-4", "texts": {"layers": ""}}, "found": 1},
+	}
+	count(_found([_row(12, "touches", {}), desk.row(20, "FL-1", case.more)], _known)) == case.found
+}

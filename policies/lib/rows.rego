@@ -24,6 +24,7 @@ candidates(a_keys, b_keys, families, exposure, wet) := {found |
 	some row in between(x, y, exposure)
 	row.exposure == exposure
 	_in_state(row, wet)
+	not _is_without_solvent(row, a_keys, b_keys)
 	found := {"row": row, "rank": count({row.a, row.b} & families) - _stand_in(row), "ordered": _ordered(row)}
 }
 
@@ -66,6 +67,15 @@ _in_state(row, wet) if {
 _in_state(row, wet) if {
 	row.state == "cured"
 	not wet
+}
+
+# A family is usually made with solvent, and this one is told to have none: its solvent harms nothing.
+_is_without_solvent(row, a_keys, b_keys) if {
+	row.mechanism == "solvent-attack"
+	some family in {row.a, row.b}
+	"solvent-borne" in data.knowledge.families[family].traits
+	not "solvent-borne" in a_keys
+	not "solvent-borne" in b_keys
 }
 
 # A row that is meant for want of a better one gives way to any other.

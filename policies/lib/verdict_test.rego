@@ -113,3 +113,17 @@ test_unknown_is_not_fine if {
 	unknown := verdict.unknown with input as doc
 	[count(fine), count(unknown)] == [0, 1]
 }
+
+# A bead of a kind that usually has solvent harms no asphalt and no foam where it is told to have none.
+test_solvent_free_bead[name] if {
+	some name, case in {
+		"asphalt, as usual": {"solvent": ["solvent-borne"], "meets": "rubberized-asphalt-membrane", "harms": 1},
+		"asphalt, without": {"solvent": [], "meets": "rubberized-asphalt-membrane", "harms": 0},
+		"foam, as usual": {"solvent": ["solvent-borne"], "meets": "xps", "harms": 1},
+		"foam, without": {"solvent": [], "meets": "xps", "harms": 0},
+	}
+	bead := object.union(_end("butyl-sealant"), {"keys": array.concat(["butyl-sealant", "butyl"], case.solvent)})
+	contact := bench.contact(_end(case.meets), bead, {})
+	judged := [v | v := verdict.judge(contact) with input as bench.document([], [])]
+	count([v | some v in judged; v.outcome == "harm"]) == case.harms
+}
