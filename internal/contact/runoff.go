@@ -2,7 +2,9 @@ package contact
 
 import (
 	"slices"
+	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 
@@ -45,7 +47,7 @@ func (f *finder) runoff() {
 		}
 		before, last := f.neighbors(i)
 		if before == nil {
-			before = f.main
+			before = f.goneOn(i)
 		}
 		if upper, lower := f.flow(i, before, last); upper != nil && lower != nil && !alike(upper, lower) {
 			c := contactOf(f.line, *upper, *lower, it.Slot, "runoff")
@@ -69,6 +71,8 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 		return it, f.main
 	case it.Relation == "drains_on_it" && it.Side == "subject" && last:
 		return it, f.meant(i)
+	case it.Relation == "over" && it.Side == "object" && before != nil && before.At == it.At && spoutWord.MatchString(before.Text):
+		return before, it
 	case told && it.Side == "object":
 		if r.fromSubject {
 			return before, it
@@ -84,6 +88,22 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 		return before, it
 	}
 	return nil, nil
+}
+
+// spoutWord is a word for what lets the water of a roof out onto whatever it is over: a
+// scupper, a spout.
+var spoutWord = regexp.MustCompile(`(?i)\b(?:scuppers?|(?:down|rain)?spouts?|downpipes?|spitters?|(?:conductor|leader|rainwater) heads?)\b`)
+
+// goneOn is what words without a material before them tell of: the metal that the cell
+// names right before a comma ("copper spout, empties onto zinc"), else the row's own.
+func (f *finder) goneOn(i int) *schedule.Item {
+	items := f.line.Items
+	if i > 0 && items[i].Side == "object" && items[i-1].At == items[i].At && items[i-1].Polarity == "yes" &&
+		items[i-1].Relation == "" && slices.Contains(items[i-1].Keys, "metal") &&
+		strings.Contains(f.line.Texts[items[i].Slot], items[i-1].Clause+", "+items[i].Clause) {
+		return &items[i-1]
+	}
+	return f.main
 }
 
 // meant is what "it" stands for: the metal that the same cell names just before ("zinc sill;

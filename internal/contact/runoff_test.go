@@ -136,3 +136,27 @@ func TestRunoffOntoIt(t *testing.T) {
 		})
 	}
 }
+
+// What lets the water of a roof out stands over what the water falls on, and words after a
+// comma go on with the metal before it; what only covers another lets none out.
+func TestRunoffOutOfASpout(t *testing.T) {
+	for cell, want := range map[string]string{
+		"copper downspout over the zinc sheet":               "copper-sheet>zinc-sheet",
+		"copper downspout, reaches over the zinc sheet":      "copper-sheet>zinc-sheet",
+		"copper flashing, empties onto zinc sheet":           "copper-sheet>zinc-sheet",
+		"copper cap over the zinc sheet":                     "",
+		"clay brick; drains onto zinc sheet":                 "aluminum-sheet>zinc-sheet",
+		"copper flashing behind; drains onto the zinc sheet": "aluminum-sheet>zinc-sheet",
+		"copper downspout held clear of the zinc sheet":      "",
+	} {
+		var got []string
+		for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Touches\nD1 | aluminum sheet | CMU | none | "+cell+"\nD2 | butyl tape | CMU | none | clay brick\n") {
+			if c.Line == "!2" && c.Kind == "runoff" {
+				got = append(got, name(c.A)+">"+name(c.B))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: got %q, want %q", cell, got, want)
+		}
+	}
+}

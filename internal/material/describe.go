@@ -65,7 +65,7 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 		} else if !named && !v.onlyWays(next) {
 			one.take(next)
 		} else {
-			if named && !v.hasStuff(next) {
+			if named && !v.hasStuff(next) && v.headOf(next) >= 0 {
 				v.lendWays(&one, next)
 			}
 			break
@@ -74,11 +74,12 @@ func (v *Vocabulary) product(text string, named bool) (group, bool) {
 	return one, true
 }
 
-// lendWays gives a thing what is said of how its other form is made, where that form is
-// no other stuff: "butyl sealant / tape, solvent-free" is so in both.
+// lendWays gives a thing what its other form, of no other stuff, is said to be made
+// without: "butyl sealant / tape, solvent-free" has none in either. What is added to the
+// other form, as a facing is, stays with that.
 func (v *Vocabulary) lendWays(g, form *group) {
 	for _, t := range form.order {
-		if v.terms[t].kind == way {
+		if one := &v.terms[t]; one.kind == way && len(one.drop) > 0 && len(one.add) == 0 {
 			v.sayTerm(g, t)
 		}
 	}

@@ -134,6 +134,7 @@ func TestDescribe(t *testing.T) {
 		{[]string{"Primer, synthetic rubber in solvent", "toluene / hexane"}, "solvent-primer", []string{"solvent-borne"}, nil},
 		{[]string{"Butyl sealant, gun grade", "no solvent"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
 		{[]string{"Gunnable butyl sealant / tape, solvent-free"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
+		{[]string{"Gunnable butyl sealant / strip, polyethylene faced"}, "butyl-sealant", []string{"solvent-borne"}, []string{"polyethylene-film"}},
 		{[]string{"Gunnable butyl sealant / acrylic primer, solvent-free"}, "butyl-sealant", []string{"solvent-borne"}, nil},
 		{[]string{"Emulsion primer", "water"}, "water-primer", []string{"water-borne"}, []string{"solvent-borne"}},
 		{[]string{"Peel and stick flashing", "rubberized asphalt"}, "rubberized-asphalt-flashing-tape", []string{"asphaltic"}, nil},

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strings"
 
 	"abut/internal/phrase"
@@ -107,8 +108,8 @@ func (r *reader) plannedFilm(l *Line, c source) {
 var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
 
 // ordered takes the figures that stand behind the row's own product, where its cell names
-// no other: its thickness ("FM-1, supplied as 30 mil roll") and its air permeance by the
-// test of a material.
+// no other: its thickness ("FM-1, supplied as 30 mil roll"), its permeance, and its air
+// permeance by the test of a material.
 func (r *reader) ordered(l *Line, c source) {
 	named := 0
 	for i := range l.Items {
@@ -121,6 +122,16 @@ func (r *reader) ordered(l *Line, c source) {
 	}
 	r.plannedFilm(l, c)
 	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.air)
+	r.orderedPermeance(l, c)
+}
+
+// orderedPermeance takes the one permeance that the words for the product tell of it:
+// "FM-2 (11 perm)". A bound is what somebody asks for.
+func (r *reader) orderedPermeance(l *Line, c source) {
+	told := slices.DeleteFunc(r.phrase.Quantities(c.text, ""), func(q phrase.Quantity) bool { return q.Kind != "vapor_permeance" })
+	if len(told) == 1 && told[0].Unit != "" && told[0].Bound == "" && told[0].Min != nil {
+		keep(l.Figures, "vapor_ng", figureTold(told[0], c.at))
+	}
 }
 
 // asked takes the least thickness that the words for what was specified ask for: "SA

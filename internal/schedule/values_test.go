@@ -127,3 +127,26 @@ func TestBesideTheThickness(t *testing.T) {
 		}
 	}
 }
+
+// The permeance beside a product's name is the row's; what is asked for, or told of two
+// materials or by two cups, is not.
+func TestPermeanceBesideTheProduct(t *testing.T) {
+	for cell, want := range map[string]string{
+		"SH-1 (0.05 perm)":              "2.9",
+		"SH-1, 80 ng/(Pa·s·m²)":         "80.0",
+		"SH-1, 10 perm min.":            "",
+		"SH-1, 5 perm dry, 12 perm wet": "",
+		"SH-1; SH-2 strip (2 perm)":     "",
+		"SH-1 over 60 g felt":           "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nD1 | " + cell + " | CMU | none"},
+			page{name: "P", grid: "Tag | Type | Apply min F\nSH-1 | SBS sheet | 40\nSH-2 | butyl sheet | 30"})
+		got := ""
+		if f := line(t, s, "D1").Figures["vapor_ng"]; f.Min != nil {
+			got = fmt.Sprintf("%.1f", *f.Min)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}

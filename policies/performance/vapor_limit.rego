@@ -113,7 +113,17 @@ _is_beside_the_field(_, line) if {
 	under.product != item.product
 }
 
-_is_of_room_side(limit) if regex.match(data.vapor.barriers.room_side_words, lower(limit.text))
+_is_of_room_side(limit) if {
+	text := lower(limit.text)
+	regex.match(data.vapor.barriers.room_side_words, text)
+	not _is_of_outer(regex.replace(text, `\([^)]*\)`, " "))
+}
+
+# A note on the outer sheet may tell in brackets where the retarder lies.
+_is_of_outer(text) if {
+	regex.match(data.performance.vapor.outer, text)
+	not regex.match(data.vapor.barriers.room_side_words, text)
+}
 
 _name(_, item) := item.product if item.product != ""
 

@@ -127,3 +127,14 @@ test_retarder_inside[place] if {
 	}
 	count(_found(57.2135, "1", {"texts": {"place": place}}, [_open])) == n
 }
+
+# A note on the outer sheet may say in brackets where the retarder lies; one on the retarder may say so too.
+test_room_side_in_brackets[text] if {
+	some text, count_of in {
+		"Exterior sheet: 10 perm or more (the vapor retarder is on the room side)": 1,
+		"Outboard coating on the room side of the cavity: 10 perm or more": 0,
+		"Vapor retarder (room side, not the exterior sheet): 10 perm or more": 0,
+	}
+	limit := desk.limit("vapor_ng", 572.135, null, {"text": text})
+	count(_found(57.2135, "1", {}, [limit])) == count_of
+}
