@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"slices"
 	"strings"
 
 	"abut/internal/phrase"
@@ -128,7 +127,12 @@ func (r *reader) ordered(l *Line, c source) {
 // orderedPermeance takes the one permeance that the words for the product tell of it:
 // "FM-2 (11 perm)". A bound is what somebody asks for.
 func (r *reader) orderedPermeance(l *Line, c source) {
-	told := slices.DeleteFunc(r.phrase.Quantities(c.text, ""), func(q phrase.Quantity) bool { return q.Kind != "vapor_permeance" })
+	var told []phrase.Quantity
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "vapor_permeance" {
+			told = append(told, q)
+		}
+	}
 	if len(told) == 1 && told[0].Unit != "" && told[0].Bound == "" && told[0].Min != nil {
 		keep(l.Figures, "vapor_ng", figureTold(told[0], c.at))
 	}
