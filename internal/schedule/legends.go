@@ -22,11 +22,34 @@ func (r *reader) listedWords(s *workbook.Sheet, tables []*table) {
 		for c := range filled(row.Cells) {
 			own = append(own, strings.TrimSpace(c.Value))
 		}
+		if len(own) == 2 {
+			r.defineSeries(own[0], own[1])
+		}
 		switch {
 		case len(own) == 1:
 			listing = legendTitle.MatchString(own[0])
 		case listing && len(own) == 2:
 			r.defineEach(own[0], own[1])
+		}
+	}
+}
+
+// defineSeries keeps what a list says of all tags that begin with the same letters: "CT-n",
+// "cavity tray".
+func (r *reader) defineSeries(tag, meaning string) {
+	if m := seriesShape.FindStringSubmatch(tag); m != nil && meaningShaped.MatchString(meaning) && r.series[m[1]] == "" {
+		r.series[m[1]] = meaning
+	}
+}
+
+// seriesShape is a tag whose number is left open: "CT-n", "SL-##", "FM-x".
+var seriesShape = regexp.MustCompile(`^([A-Z]{1,4})[-. ]?(?:n{1,2}|x{1,2}|#{1,3}|\*)$`)
+
+// knowSeries gives the products what a list says of the series of their tags.
+func (r *reader) knowSeries() {
+	for i := range r.sched.Products {
+		if p := &r.sched.Products[i]; r.series[letters(p.Tag)] != "" && p.Texts["series"] == "" {
+			p.Texts["series"] = r.series[letters(p.Tag)]
 		}
 	}
 }

@@ -140,3 +140,20 @@ D6 | butyl sheet | plywood | none | brick | | |`})
 		}
 	}
 }
+
+// A list may say what all tags of a series are; a word that is no tag begins none.
+func TestSeriesOfTags(t *testing.T) {
+	for entry, want := range map[string]string{
+		"FX-n | cavity tray": "cavity tray", "FX-## | cavity tray": "cavity tray", "FX x | cavity tray": "cavity tray",
+		"fx-n | cavity tray": "", "FX-1 | cavity tray": "", "GX-n | cavity tray": "", "FX-n | 12": "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nD1 | FX-1 | CMU | none\nD2 | FX-2 | CMU | none"},
+			page{name: "P", grid: "Tag | Type | Apply min F\nFX-1 | stainless foil with butyl | 40\nFX-2 | copper sheet | 30"},
+			page{name: "Key", grid: "Tag | Stands for\n" + entry + "\nCB | concrete block"})
+		for _, p := range s.Products {
+			if p.Texts["series"] != want {
+				t.Errorf("%s: %s has %q, want %q", entry, p.Tag, p.Texts["series"], want)
+			}
+		}
+	}
+}

@@ -72,6 +72,7 @@ type reader struct {
 	bookOrder  phrase.DateOrder
 	glossed    map[string]string // headings and what notes say of them
 	letters    map[string]string // single letters that stand for conditions of the work
+	series     map[string]string // the letters that tags begin with, and what a list says of all of them
 	legend     map[string]string // the office's own words for none, nothing and the row above
 	coded      bool              // nearly every tag of the schedules is a product
 	short      map[string]string // the office's own short words and what they stand for
@@ -216,6 +217,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.each(all, kindProducts, r.describe)
 	r.describeTold()
 	r.knowKin()
+	r.knowSeries()
 	r.each(all, kindSchedule, r.primersByUse)
 	r.stems = r.tagStems()
 	r.each(all, kindProducts, r.limits)
@@ -246,7 +248,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
-		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, legend: map[string]string{},
+		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, series: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{

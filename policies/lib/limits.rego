@@ -137,7 +137,7 @@ in_scope(scope, line) if {
 	scope in data.lib.scope.kinds
 	item := facts.main_items(line)[0]
 	own := [object.get(line.texts, "type", ""), object.get(line.texts, "material", "")]
-	data_of := [text | some slot in ["type", "remark"]; text := facts.product_of(item).texts[slot]]
+	data_of := [text | some slot in ["type", "remark", "series"]; text := facts.product_of(item).texts[slot]]
 	some text in array.concat(own, data_of)
 	count(_words(scope) - _words(text)) == 0
 	not regex.match(data.lib.scope.kinds_denied, lower(text))

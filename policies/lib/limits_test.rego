@@ -342,3 +342,12 @@ test_asked_of_all_others[name] if {
 	line := object.union(_line, {"group": case[0]})
 	{l.max | some l in limits.limits_for("voc_gl", line, [], "membrane") with input.project as project} == case[2]
 }
+
+# What a list says of all tags of a series holds for each of them.
+test_scope_by_the_series[words] if {
+	some words, n in {"thru-wall flashing": 1, "sill flashing": 0}
+	item := {"id": "W!3/1", "slot": "material", "product": "MF-1", "polarity": "yes", "name": "MF-1"}
+	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": ""}})
+	products := [{"id": "MF-1", "texts": {"type": "stainless sheet", "series": words}, "figures": {}}]
+	count([1 | limits.in_scope("through-wall", row)]) == n with input.products as products
+}

@@ -53,7 +53,7 @@ _is_pan(line) if regex.match(data.sequence.dams.pan, facts.main_items(line)[0].t
 # The tag alone does not tell what its data does: "TW | through-wall flashing".
 _is_pan(line) if {
 	product := facts.product_of(facts.main_items(line)[0])
-	some slot in ["material", "type"]
+	some slot in ["material", "type", "series"]
 	regex.match(data.sequence.dams.pan, product.texts[slot])
 }
 
