@@ -73,6 +73,28 @@ _across_rows := [{
 	_may_be_cold(line)
 ]
 
+# barred lists films that a row puts on the room side of its tight sheet, where its wall type says that none lies there,
+# whatever the wall holds: {"line", "outer", "film", "wall", "text" of the wall type}.
+barred := [{"line": line, "outer": outer, "film": film, "wall": wall, "text": text} |
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not line.id in section.judged_lines
+	film := [item |
+		some item in facts.items_in(line, data.vapor.barriers.inside_slots)
+		item.family in data.vapor.barriers.inside_families
+		_is_put_inside(item)
+		not _is_separator(item)
+	][0]
+	outer := _outer(line)
+	outer.id != film.id
+	wall := [wall | some wall in wall_type.of(line); facts.denied(wall, "vapor_closed_inside")][0]
+	text := [said.text | some said in wall.signals; said.id == "vapor_open_inside"; not said.no][0]
+]
+
+_is_put_inside(item) if item.slot == "behind"
+
+_is_put_inside(item) if regex.match(data.vapor.barriers.inside_words, lower(item.clause))
+
 # A row that tells of both itself is told there.
 _paired_lines := {pair.line.id | some pair in pairs}
 

@@ -65,6 +65,20 @@ findings contains finding.at_with(pair.line, cells, message, {"related": [relate
 	related := finding.related(pair.wall, ["layers"], "the wall type")
 }
 
+# The wall type has no film inside, and the row puts one there.
+findings contains finding.at_with(bar.line, cells, message, {"related": [related]}) if {
+	some bar in inside.barred
+	not bar.line.id in _row_told
+	cells := ["material", "tag", bar.film.at.cell]
+	message := sprintf("%s lies inside of %s, but wall type %s says %s", [
+		bar.film.text,
+		bar.outer.text,
+		bar.wall.mark,
+		words.quoted(bar.text),
+	])
+	related := finding.related(bar.wall, ["layers"], "the wall type")
+}
+
 _row_told := _open_limit_lines | {pair.line.id | some pair in array.concat(inside.pairs, inside.across)}
 
 # No insulation lies between the two, and the notes bar a second one all the same.

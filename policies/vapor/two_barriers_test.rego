@@ -525,3 +525,27 @@ test_film_beside_and_batts_in_the_wall_type[layers] if {
 	found := two_barriers.findings with input as desk.document(rows, [tight], [])
 	count(found) == n
 }
+
+# A wall type that says it has no barrier inside bars the film of a row, though no studs are filled there.
+test_film_where_the_wall_type_has_none[name] if {
+	said := [
+		object.union(desk.said(4, "vapor_closed_inside", "layers"), {"no": true}),
+		object.union(desk.said(4, "vapor_open_inside", "layers"), {"text": "no vapor barrier inside"}),
+	]
+	wall_type := desk.row(4, "", {
+		"id": "T!4", "sheet": "T", "table": "t2", "mark": "EW-3", "items": [],
+		"texts": {"layers": "brick / wool / sheet / block"},
+	})
+	some name, case in {
+		"barred": [{"signals": said}, "EW-3", "behind", 1],
+		"says nothing": [{}, "EW-3", "behind", 0],
+		"has one": [{"signals": [desk.said(4, "vapor_closed_inside", "layers")]}, "EW-3", "behind", 0],
+		"another wall": [{"signals": said}, "EW-4", "behind", 0],
+		"beside it": [{"signals": said}, "EW-3", "touches", 0],
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	row := desk.row(23, "R-01", {"group": case[1], "items": [desk.own(23, "R-01"), object.union(_film, {"slot": case[2]})]})
+	doc := desk.document([row, object.union(wall_type, case[0])], [tight], [])
+	found := two_barriers.findings with input as doc
+	count(found) == case[3]
+}
