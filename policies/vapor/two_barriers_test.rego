@@ -544,7 +544,8 @@ test_film_where_the_wall_type_has_none[name] if {
 		"beside it": [{"signals": said}, "EW-3", "touches", 0],
 	}
 	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
-	row := desk.row(23, "R-01", {"group": case[1], "items": [desk.own(23, "R-01"), object.union(_film, {"slot": case[2]})]})
+	items := [desk.own(23, "R-01"), object.union(_film, {"slot": case[2]})]
+	row := desk.row(23, "R-01", {"group": case[1], "items": items})
 	doc := desk.document([row, object.union(wall_type, case[0])], [tight], [])
 	found := two_barriers.findings with input as doc
 	count(found) == case[3]
