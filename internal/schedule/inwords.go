@@ -84,9 +84,9 @@ var (
 
 // gapBefore and gapAfter stand beside the width of a gap between boards, or beside how far
 // short of something a sheet ends, which are no laps: "1/8 in. gap", "joints 3 mm open",
-// "gaps up to 3 mm", "stop 1 in. below the cap".
+// "gaps up to 3 mm", "stop 1 in. below the cap", "butted w/ 3 mm" of bars and plates.
 var (
-	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$|\b(?:stops?|stopped|ends?|ended|held|hold)\s+$`)
+	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$|\b(?:stops?|stopped|ends?|ended|held|hold)\s+$|\bbutt(?:s|ed)?\s+(?:(?:with|w/|at|to)\s*)?(?:an?\s+)?$`)
 	gapAfter  = regexp.MustCompile(`(?i)^\W{0,2}(?:max\.?|min\.?|wide|open)?\s*(?:gaps?|apart|open|joints?|spac\w+)\b`)
 )
 
