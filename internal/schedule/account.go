@@ -104,7 +104,11 @@ func (r *reader) tally(t *table) {
 				continue
 			}
 			r.sched.Reading.Cells++
-			if why := cmp.Or(notShown(c), r.notUnderstood(readBy(lines, t.cols[i]), t.cols[i], c)); why != "" {
+			why := notShown(c)
+			if why == "" && !r.standsAside(t, row, col) {
+				why = r.notUnderstood(readBy(lines, t.cols[i]), t.cols[i], c)
+			}
+			if why != "" {
 				r.unread(cmp.Or(c.Value, c.Masked, "a formula"), why, t.at(row, col))
 				continue
 			}

@@ -204,10 +204,11 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 	own, struck := 0, 0
 	for i, col := range t.nums {
 		slot := t.cols[i].Slot
-		if done, ok := t.sheet.At(row, t.actual[col]); ok && !done.Merged && !r.words.isSame(done.Value) {
-			col = t.actual[col]
+		from := r.asOffered(t, row, col)
+		c, ok := t.sheet.At(row, from)
+		if from > 0 {
+			col = from
 		}
-		c, ok := t.sheet.At(row, col)
 		if ok && !c.Merged {
 			own++
 			if c.AllStruck {

@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"cmp"
+	"testing"
+)
 
 // What a contractor offers stands beside what was specified, under bands of their own.
 func TestOffersBesideWhatWasSpecified(t *testing.T) {
@@ -38,5 +41,50 @@ Mark | Contract sheet | Contract primer | Bed | Installed
 A1 | butyl sheet | water-borne primer | plywood | @2026-04-13`})
 	if l := line(t, s, "A1"); l.Texts["primer"] != "water-borne primer" {
 		t.Errorf("primer %q", l.Texts["primer"])
+	}
+}
+
+// The words below the two bands may differ, the bands may stand before or behind them in
+// one heading, and an offer of the same may be told in other words.
+func TestOffersInOtherWords(t *testing.T) {
+	products := page{name: "P", grid: `
+Tag | Type | Apply min °C
+SH-1 | butyl sheet | 0
+SH-3 | SBS sheet | 5
+PM-1 | Primer, water-borne | 5
+PM-2 | Primer, solvent-borne | -5`}
+	for name, head := range map[string]string{
+		"before": "No. | Spec'd sheet | Spec'd bed | Spec'd primer | Spec'd lap | Alternate sheet | Alternate primer | Alternate overlap | Installed",
+		"behind": "No. | Sheet (contract) | Bed (contract) | Primer (contract) | Lap (contract) | Sheet (submitted) | Primer (submitted) | Lap (submitted) | Installed",
+	} {
+		s := readPages(t, page{name: "S", grid: head + `
+1 | SH-1 | plywood | PM-1 | 75 mm | SH-3 | PM-2 | 50 mm | @2026-04-13
+2 | SH-1 | plywood | PM-1 | 75 mm | same | complies | identical | @2026-04-13
+3 | SH-1 | plywood | PM-1 | 75 mm | | none | as spec'd | @2026-04-13`}, products)
+		for mark, want := range map[string][3]string{
+			"1": {"SH-3", "PM-2", "50 mm"},
+			"2": {"SH-1", "PM-1", "75 mm"},
+			"3": {"SH-1", "none", "75 mm"},
+		} {
+			l := line(t, s, mark)
+			material := cmp.Or(l.Texts["tag"], l.Texts["material"])
+			if got := [3]string{material, l.Texts["primer"], l.Texts["lap"]}; got != want || l.Texts["specified"] != "SH-1" {
+				t.Errorf("%s, %s: %v for %q, want %v", name, mark, got, l.Texts["specified"], want)
+			}
+		}
+		for _, u := range s.Reading.Unread {
+			t.Errorf("%s: %q was not understood: %s", name, u.Text, u.Why)
+		}
+	}
+}
+
+// Outside of an offer "same" is what stands above.
+func TestSameWithoutOfferIsAbove(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Sheet | Bed | Primer | Installed
+1 | butyl sheet | plywood | PM-1 | @2026-04-13
+2 | SBS sheet | same | same | @2026-04-13`})
+	if l := line(t, s, "2"); l.Texts["substrate"] != "plywood" || l.Texts["primer"] != "PM-1" {
+		t.Errorf("on %q with %q", l.Texts["substrate"], l.Texts["primer"])
 	}
 }

@@ -23,7 +23,8 @@ type table struct {
 
 	own []int // own cells of each row, counted the first time
 
-	actual map[int]int // column of planned days -> that of the days on which it was done
+	actual  map[int]int // column of planned days -> that of the days on which it was done
+	offered map[int]int // column of an offer -> that of the material that was specified, 0 for none
 
 	by     string // of a table as one of the works of its rows sees it: that work
 	beside bool   // and the row has another

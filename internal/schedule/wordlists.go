@@ -40,6 +40,7 @@ type wordlists struct {
 	stillOpen          map[string]bool   // in the place of a cover date: not covered by that day
 	stoodIn            *regexp.Regexp    // "# furnished in lieu": a product that came in place of the row's own
 	stoodNot           *regexp.Regexp    // and words by which it is only asked for, or has been answered
+	sameOffered        []string          // words of an offer that is what was specified: "same"
 	asSpecified        *regexp.Regexp    // "as spec", "no change": the product that was specified
 	proviso            *regexp.Regexp    // in what a product is for: a trial, a letter or a gap comes first
 	statePrimer        *regexp.Regexp    // opens brackets of a state and the primer it takes: "(damp with PR-3)"
@@ -234,6 +235,7 @@ type readingFile struct {
 		StoodIn       string              `json:"stood_in"`
 		StoodNot      string              `json:"stood_in_not"`
 		AsSpecified   string              `json:"as_specified"`
+		SameOffered   []string            `json:"same_offered"`
 		Status        statusWords         `json:"status"`
 		ProjectName   string              `json:"project_name"`
 		ByOthers      string              `json:"by_others"`
@@ -260,7 +262,8 @@ func loadWordlists(fsys fs.FS) (*wordlists, error) {
 	f := &file.Reading
 	w := &wordlists{
 		told: openings(f.Told), prose: f.Prose, asides: f.Asides, figures: f.Figures, toldByKind: f.ToldByKind, columnNames: f.ColumnNames,
-		blank: set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
+		sameOffered: f.SameOffered,
+		blank:       set(f.Blank), ditto: set(f.Ditto), none: set(f.None), noLimit: f.NoLimit,
 		roleByClass: f.RoleByClass, roleByFamily: f.RoleByFamily, flashing: f.Flashing, alsoMeans: f.AlsoMeans,
 		abbreviations: set(f.Abbreviations), openers: set(f.Openers), beside: set(f.Beside), unitLabels: set(f.UnitLabels), unitOf: f.UnitOf, sheetUnits: set(f.SheetUnits), singles: set(f.Singles), headed: set(f.Headed), stillOpen: set(f.Status.Open), laps: f.Laps, youngBeds: f.YoungBeds, values: f.Values, thick: f.Thick, serves: f.Serves, wholes: f.Wholes, accept: f.Acceptance,
 	}
