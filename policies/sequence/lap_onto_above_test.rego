@@ -152,6 +152,8 @@ test_leg_of_metal[name] if {
 	some name, case in {
 		"back leg": {"edge": "back leg bonded on the face of wall sheet", "place": "Shelf angle", "n": 1},
 		"coping": {"edge": "back leg bonded on the face of wall sheet", "place": "Coping", "n": 0},
+		"leg that goes up": {"edge": "leg carried up on the outer face of wall sheet", "place": "Lintel", "n": 1},
+		"leg on another face": {"edge": "leg carried up behind wall sheet", "place": "Lintel", "n": 0},
 		"leg that is not turned up": {"edge": "drip leg bonded on the face of wall sheet", "place": "Shelf angle", "n": 0},
 	}
 	over := object.union(_wall, {"clause": case.edge, "signals": []})
