@@ -4,7 +4,8 @@
 #   The sheet of the row lets vapor through, and what lies against it changed from an open material to a tight
 #   one: foil-faced board where mineral wool was specified. The sheet may still be the one specified, and after
 #   two winters the sheathing behind it is wet. It does not apply to a sheet that is tight itself, which loses
-#   nothing, nor to a row whose specified neighbor was tight already.
+#   nothing, nor to a row whose specified neighbor was tight already. The same is told of a film that stays tight all
+#   year in place of a smart retarder, which was chosen because it opens when the wall is damp.
 # custom:
 #   id: substitution-closes
 #   topic: substitution
@@ -17,7 +18,10 @@
 package substitution.closes
 
 import data.lib.facts
+import data.lib.finding
+import data.lib.naming
 import data.lib.swap
+import data.lib.words
 
 findings contains found if {
 	some one in swap.all
@@ -28,6 +32,34 @@ findings contains found if {
 	_is_open(item)
 	message := sprintf("%s is vapor-tight and closes the permeable sheet %s", [swap.names(one.swap), item.text])
 	found := swap.at(one, message, "warning")
+}
+
+# Polyethylene for the film that opens in summer: the wall dries to the outside alone from then on.
+findings contains found if {
+	some one in swap.own
+	_has(one.swap.was, data.substitution.responsive)
+	not _has(one.swap.now, data.substitution.responsive)
+	_has(one.swap.now, data.substitution.stays_tight)
+	message := sprintf("%s stays tight when the wall is damp, which then dries no more to the room", [
+		swap.names(one.swap),
+	])
+	found := swap.at(one, message, "warning")
+}
+
+# The same where the row gives what was specified in words, and not by a product.
+findings contains found if {
+	some line in facts.live_lines
+	not facts.said(line, "change_accepted")
+	regex.match(data.substitution.responsive_words, lower(line.texts.specified))
+	item := facts.main_items(line)[0]
+	not _has(item, data.substitution.responsive)
+	_has(item, data.substitution.stays_tight)
+	not line.id in {one.line.id | some one in swap.own}
+	message := naming.say("%s in place of %s stays tight when the wall is damp, which then dries no more to the room", [
+		naming.plain(item),
+		words.quoted(line.texts.specified),
+	])
+	found := finding.at(line, ["material", "tag", "specified"], message)
 }
 
 _has(offer, keys) if {
