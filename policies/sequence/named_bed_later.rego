@@ -63,16 +63,21 @@ _told := {line.id: list |
 		some way in data.sequence.named.ways
 		some slot in way.slots
 		text := line.texts[slot]
-		mark := regex.find_all_string_submatch_n(way.like, text, 1)[0][1]
+		mark := _marked(way.like, text)
 		not regex.match(data.sequence.named.unless, lower(text))
 		told := {"key": _key(line.sheet, mark), "slot": slot, "says": way.says}
 	])
 	count(list) > 0
 }
 
-_on(line) := [{"key": _key(line.sheet, found[0][1]), "slot": "remark", "says": "that it stands on"}] if {
-	found := regex.find_all_string_submatch_n(data.sequence.named.stands_on, line.texts.remark, 1)
-	count(found) > 0
+_on(line) := [{"key": _key(line.sheet, mark), "slot": "remark", "says": "that it stands on"}] if {
+	mark := _marked(data.sequence.named.stands_on, line.texts.remark)
 } else := []
+
+# A figure that a measure follows is that of an age or a size: "concrete over 28 d".
+_marked(like, text) := found[1] if {
+	found := regex.find_all_string_submatch_n(concat("", [like, data.sequence.named.measure]), text, 1)[0]
+	found[2] == ""
+}
 
 _key(sheet, mark) := sprintf("%s|%s", [sheet, lower(trim(mark, " .,;"))])

@@ -84,3 +84,16 @@ test_named_by_what_it_is[text] if {
 	]
 	count(_found([_pan("2026-06-09"), _wool("2026-06-03", slot, text)])) == many
 }
+
+# A figure with a measure names no row, though one has that number.
+test_measure_is_no_mark[text] if {
+	some text, many in {
+		"block over 14 d": 0,
+		"Mas. over 14 days": 0,
+		"over 14 mm board": 0,
+		"over sheet 14": 1,
+		"over 14 and 15": 1,
+	}
+	pan := object.union(_pan("2026-06-09"), {"mark": "14"})
+	count(_found([pan, _wool("2026-06-03", "remark", text)])) == many
+}
