@@ -44,6 +44,7 @@ findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.ce
 findings contains finding.at_with(pair.line, ["material", "tag", pair.cell], message, {"related": related}) if {
 	some pair in inside.across
 	not _is_told(pair)
+	not _is_told_at_sheet(pair)
 	message := _across(pair)
 	outer := finding.related(pair.outer_line, ["material", "tag"], "the outer barrier")
 	walls := [finding.related(wall, ["remark", "layers"], "the wall type") | some wall in pair.barred]
@@ -77,6 +78,14 @@ findings contains finding.at_with(bar.line, cells, message, {"related": [related
 		words.quoted(bar.text),
 	])
 	related := finding.related(bar.wall, ["layers"], "the wall type")
+}
+
+# The film is that of the wall type, whose outside is open: then the row with the tight sheet is at fault, not this one.
+_is_told_at_sheet(pair) if {
+	some other in inside_type.pairs
+	other.line.id == pair.outer_line.id
+	other.film.text == pair.inner
+	not other.line.id in _row_told
 }
 
 _row_told := _open_limit_lines | {pair.line.id | some pair in array.concat(inside.pairs, inside.across)}

@@ -550,3 +550,24 @@ test_film_where_the_wall_type_has_none[name] if {
 	found := two_barriers.findings with input as doc
 	count(found) == case[3]
 }
+
+# The film is that which the wall type asks for, and its outside is open: the sheet is one too many, told at its row.
+test_film_of_the_wall_type_is_told_at_the_sheet[film] if {
+	some film, lines in {"6 mil poly": ["W!23"], "VR-1": ["W!23", "W!24"]}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	own := object.union(desk.own(24, film), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	rows := [
+		desk.row(23, "R-01", {"group": "T2", "items": [desk.own(23, "R-01")]}),
+		desk.row(24, film, {"group": "T2", "role": "film", "items": [own], "texts": {"substrate": "room side of studs"}}),
+		object.union(desk.row(40, "R-01", {"items": [_list_open, _list_batt, _list_film]}), {
+			"table": "list",
+			"mark": "",
+			"texts": {"type": "T2", "layers": "as built"},
+			"role": "other",
+		}),
+	]
+	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
+	found := two_barriers.findings with input as object.union(desk.document(rows, [tight, open], []), notes)
+	{one.line | some one in found} == {line | some line in lines}
+}
