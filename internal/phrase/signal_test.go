@@ -1078,3 +1078,38 @@ func TestFacerOut(t *testing.T) {
 		}
 	}
 }
+
+// At a head the wall sheet comes down over the strip; at a sill the strip goes over the sheet below it.
+func TestHeadStripOnTheWrap(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"head tape taped to the face of the housewrap":       true,
+		"upper edge of the flashing run over the felt":       true,
+		"head flap of the wrap taped over the strip":         false,
+		"sill strip laps over the felt below":                false,
+		"top edge of the strip under the wrap":               false,
+		"head strip set on the plywood, wrap flap over":      false,
+		"top edge of strip set, housewrap brought over that": false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "lap_reversed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
+
+// A wall that has nothing tight inside bars a second barrier.
+func TestNothingTightInside(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"nothing vapor-tight on the room side": true,
+		"no film tighter inside":               true,
+		"nothing inboard but paint":            false,
+		"tight film inboard":                   false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "one_tight_layer" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

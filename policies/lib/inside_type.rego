@@ -16,7 +16,7 @@ import data.lib.wall_type
 # pairs lists {"line", "outer": item, "film": item of the wall type, "open": the sheet that may dry outward, "wall"}.
 pairs := [{"line": line, "outer": outer.item, "open": outer.open, "film": film, "wall": wall} |
 	some line in facts.live_lines
-	line.role in data.performance.sheets.vapor_roles
+	line.role in _roles
 	not line.id in section.judged_lines
 	not _is_edge(line)
 	not _has_no_film(line)
@@ -24,6 +24,9 @@ pairs := [{"line": line, "outer": outer.item, "open": outer.open, "film": film, 
 	film := _films[wall.id]
 	outer := _outer(line, wall)
 ]
+
+# A row of a board may close the outside as well as that of a sheet.
+_roles := array.concat(data.performance.sheets.vapor_roles, ["insulation"])
 
 # _films holds the film of each wall type whose studs are filled, by the row of the wall.
 _films := {wall.id: film |
@@ -41,7 +44,19 @@ _films := {wall.id: film |
 	][0]
 }
 
-_outer(line, wall) := {"item": sheet, "open": open} if {
+_outer(line, wall) := {"item": board, "open": open} if {
+	line.role == "insulation"
+	board := facts.main_items(line)[0]
+	board.class == "insulation"
+	vaporclass.of(board) in data.vapor.barriers.foam_vapor
+	not _is_built(board, wall)
+	open := [item |
+		some item in facts.items_in(line, data.vapor.barriers.under_slots)
+		item.class in data.vapor.barriers.sheet_classes
+		vaporclass.is_open(item)
+	][0]
+} else := {"item": sheet, "open": open} if {
+	line.role != "insulation"
 	sheet := facts.main_items(line)[0]
 	sheet.class in data.vapor.barriers.sheet_classes
 	not sheet.family in data.vapor.barriers.inside_families
@@ -54,6 +69,7 @@ _outer(line, wall) := {"item": sheet, "open": open} if {
 		vaporclass.is_open(item)
 	][0]
 } else := {"item": board, "open": open} if {
+	line.role != "insulation"
 	open := facts.main_items(line)[0]
 	vaporclass.is_open(open)
 	board := [item |

@@ -91,11 +91,19 @@ _film_severity := "error" if {
 	winter.celsius <= data.vapor.climate.cold_c
 } else := "warning"
 
-_film_outside(line) := [item |
+_film_outside(line) := array.concat([item |
 	some item in line.items
 	facts.is_there(item)
 	item.family in data.vapor.barriers.film_families
 	regex.match(data.vapor.barriers.outside_of_studs, lower(item.clause))
+], _own_film_outside(line))
+
+# The row of the film itself says what it goes on.
+_own_film_outside(line) := [object.union(item, {"clause": bed}) |
+	item := facts.main_items(line)[0]
+	item.family in data.vapor.barriers.film_families
+	bed := object.get(line.texts, "substrate", "")
+	regex.match(data.vapor.barriers.outside_of_studs, lower(bed))
 ]
 
 _is_filled(line) if facts.said(line, "studs_filled")

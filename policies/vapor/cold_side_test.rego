@@ -101,3 +101,20 @@ test_own_sheet_on_the_cold_side[name] if {
 	found := cold_side.findings with input as doc
 	count(found) == case.n
 }
+
+# The row of the film says that it goes on the outer side of the studs, and names what fills them.
+test_own_film_outside_of_the_studs[name] if {
+	some name, case in {
+		"weather side": {"on": "weather side of the studs", "batts": true, "n": 1},
+		"room side": {"on": "inner side of the studs", "batts": true, "n": 0},
+		"no batts": {"on": "weather side of the studs", "batts": false, "n": 0},
+	}
+	film := object.union(desk.own(18, "VR-8"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	batts := [base.item("touches", "batts", "glass-fiber-insulation", "insulation", []) | case.batts]
+	items := array.concat([film], batts)
+	row := desk.row(18, "VR-8", {"role": "film", "items": items, "texts": {"substrate": case.on}})
+	window := {"line": "W!18", "from": "2026-01-10", "to": "2026-01-10", "mean_min_c": -14, "mean_max_c": -2}
+	doc := object.union(desk.document([row], [], []), {"windows": [window]})
+	found := cold_side.findings with input as doc
+	count(found) == case.n
+}

@@ -571,3 +571,30 @@ test_film_of_the_wall_type_is_told_at_the_sheet[film] if {
 	found := two_barriers.findings with input as object.union(desk.document(rows, [tight, open], []), notes)
 	{one.line | some one in found} == {line | some line in lines}
 }
+
+# The tight board has a row of its own, and lies on the open sheet that the wall type has.
+test_board_over_the_open_sheet_of_the_wall_type[name] if {
+	some name, case in {
+		"on the open sheet": {"under": "V-1", "ng": 2, "list": [], "n": 1},
+		"on a tight sheet": {"under": "R-01", "ng": 2, "list": [], "n": 0},
+		"an open board": {"under": "V-1", "ng": 1500, "list": [], "n": 0},
+		"the board of the wall type": {"under": "V-1", "ng": 2, "list": [_list_board], "n": 0},
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	board := desk.product("B-7", 8, {"figures": {"vapor_ng": desk.figure(case.ng, "2", "ng")}})
+	under := object.union(desk.own(23, case.under), {"id": "W!23/2", "slot": "substrate"})
+	own := object.union(desk.own(23, "B-7"), {"class": "insulation", "family": "polyiso", "keys": []})
+	row := desk.row(23, "B-7", {"group": "T2", "role": "insulation", "items": [own, under]})
+	layers := array.concat([_list_open, _list_batt, _list_film], case.list)
+	list := object.union(desk.row(40, "R-01", {"items": layers}), {
+		"table": "list",
+		"mark": "",
+		"texts": {"type": "T2", "layers": "as built"},
+		"role": "other",
+	})
+	found := two_barriers.findings with input as desk.document([row, list], [tight, open, board], [])
+	count(found) == case.n
+}
+
+_list_board := object.union(_of_list("B-7", "polyiso", "insulation"), {"product": "B-7"})
