@@ -179,3 +179,16 @@ func (r *reader) lapsListed(note string) string {
 }
 
 func isLength(q phrase.Quantity) bool { return q.Kind == "length" && q.Unit != "" }
+
+// notedDam is the height of end dams in a note without a unit: "end dams 25 min where it stops".
+var notedDam = regexp.MustCompile(`(?i)(\bend[- ]?dams?(?:\s+(?:of|at|to be|are|at least|min\.?|high|height|ht\.?))*[\s:=]+` + bareLap + `)(\s*(?:[,;.)]|$)|\s+(?:min|high|where|at|tall|or more)\b)`)
+
+// damsOfNote writes out the height of end dams in a sentence that has no length with a unit, in
+// the unit of the columns of laps, else in that of the title block.
+func (r *reader) damsOfNote(sentence string) string {
+	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "lap"))
+	if unit == "" || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
+		return sentence
+	}
+	return notedDam.ReplaceAllString(sentence, "$1 "+unit+"$2")
+}

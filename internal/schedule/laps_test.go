@@ -389,3 +389,19 @@ ZC-3|SBS asphalt sheet, HDPE film|30|30`}, page{name: "Notes", grid: note})
 		}
 	}
 }
+
+// End dams of a note without a unit have that of the columns of laps; what counts them,
+// and a note that has a unit, are left as they are.
+func TestEndDamsOfNoteWithoutUnit(t *testing.T) {
+	for note, want := range map[string]float64{
+		"Cavity tray: end dams 30 min at every stop.":           30,
+		"Trays have end dams 40 high, sealed.":                  40,
+		"Trays: end dams 2 each, drip 12 past face.":            0,
+		"Trays: upstand 150 mm, end dams 30 min at every stop.": 0,
+	} {
+		s := readPages(t, page{name: "Work", grid: "Mark|Material|Substrate|Primer|Lap mm\nA-1|SBS sheet|block|none|75\nA-2|SBS sheet|block|none|75\nA-3|SBS sheet|block|none|75"}, page{name: "Notes", grid: note})
+		if l := limit(s, "end_dam_mm"); (l != nil) != (want > 0) || l != nil && (l.Min == nil || *l.Min != want) {
+			t.Errorf("%s: %+v, want %v", note, l, want)
+		}
+	}
+}
