@@ -224,3 +224,24 @@ func TestBareThicknessBeforeABracket(t *testing.T) {
 		}
 	}
 }
+
+// The tag of a board may be followed by its size alone in a list of walls, in a workbook of millimeters; a tag
+// without one, and a workbook of inches, tell none.
+func TestSizeAfterTheTagInABuildUp(t *testing.T) {
+	for heading, want := range map[string]float64{"Lap mm": 90, "Lap in": 0} {
+		s := readPages(t, page{name: "Walls", grid: "\nMark|Material|Substrate|Installed|" + heading + "\nA-1|SBS sheet|block|2026-06-01|75\nA-2|WB-2|block|2026-06-01|-"},
+			page{name: "Products", grid: "\nTag|Type|Apply min C|Max days open\nWB-2|mineral wool board|-5|60\nXB-1|XPS board|-5|60\nFM-1|SBS asphalt sheet|5|60"},
+			page{name: "Types", grid: "\nType|Where|What it is made of\nW1|South|brick; WB-2 90; SBS sheet; block\nW2|North|brick; WB-2 / XB-1; block"})
+		told := 0.0
+		for _, l := range s.Lines {
+			for _, it := range l.Items {
+				if it.Slot == "layers" && it.Class == "insulation" && it.ThickMM != nil {
+					told += *it.ThickMM
+				}
+			}
+		}
+		if told != want {
+			t.Errorf("%s: %v, want %v", heading, told, want)
+		}
+	}
+}

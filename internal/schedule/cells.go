@@ -181,6 +181,8 @@ func (r *reader) items(l *Line, c source) {
 				if it.ThickMM = r.thickBeside(c.text, n.Span); it.ThickMM == nil {
 					if q := r.bareThick(c.text, n.Span, it.Class); q != nil {
 						it.ThickMM = q.Min
+					} else if q := r.sizeAfterTag(&it, c.text[n.End:]); q != nil && it.Class == "insulation" {
+						it.ThickMM = q.Min // "WB-2 90", alone in its column
 					}
 				}
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
