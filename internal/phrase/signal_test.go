@@ -1098,6 +1098,21 @@ func TestHeadStripOnTheWrap(t *testing.T) {
 	}
 }
 
+// A sheet cut short is a sheet.
+func TestSheetCutShort(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"lower sht lapped over the upper": true,
+		"lower shts run over the upper":   true,
+		"upper sht lapped over the lower": false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "lap_reversed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
+
 // A wall that has nothing tight inside bars a second barrier.
 func TestNothingTightInside(t *testing.T) {
 	r := reader(t)

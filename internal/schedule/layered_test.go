@@ -524,3 +524,21 @@ W2|Panel on studs
 		t.Errorf("%d lines; %+v", len(s.Lines), s.Lines)
 	}
 }
+
+// What a list of uses asks to part the product from is barred, and what stands between is not.
+func TestSuitsParted(t *testing.T) {
+	for uses, want := range map[string][2]string{
+		"canopy; S-9 strip between it and R-1": {"S-9", "R-1"},
+		"canopy; S-9 between R-1 and this":     {"S-9", "R-1"},
+		"steel, R-1; S-9 between the laps":     {"carbon-steel R-1 S-9", ""},
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Code | Substrate | Primer | Lap\nW-1 | R-1 | block | none | 100 mm"}, page{name: "P", grid: `Tag | Type | Thickness | Application temp. | Days open | Use on / with
+R-1 | rubberized asphalt membrane | 1 mm | 5 °C | 60 | block
+R-2 | vinyl roof membrane | 1 mm | 5 °C | 60 | ` + uses + `
+S-9 | stainless steel strip | - | 5 °C | - | -`})
+		p := product(t, s, "R-2")
+		if got := [2]string{targets(p.Suits), targets(p.KeepOff)}; got != want {
+			t.Errorf("%s: %q", uses, got)
+		}
+	}
+}

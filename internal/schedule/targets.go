@@ -60,7 +60,7 @@ func (r *reader) targets(p *Product, c source) []Target {
 				continue // "never on asphalt; SR-2 between", "damp concrete"
 			}
 			tg := r.target(m, part.text[m.start:m.end], c.at)
-			tg.Except, tg.Lies = (except && c.slot == "keep_off") != freed[i], lies
+			tg.Except, tg.Lies = (except && c.slot == "keep_off") != freed[i] || c.slot != "keep_off" && r.partedFrom(part.text, m), lies
 			out = append(out, tg)
 		}
 	}
@@ -157,6 +157,12 @@ func (r *reader) isSeparator(m mention) bool {
 // "bitumen: separator of metal" the metal is what may lie there.
 func (r *reader) partsInWords(text string, m mention) bool {
 	return m.product < 0 && r.words.accept.parts.MatchString(text[:m.start]+"#"+text[m.start:m.end]+"#"+text[m.end:])
+}
+
+// partedFrom holds for what a list of uses asks to part the product from: of "low roof;
+// plate between it and the asphalt" the asphalt is none of its neighbors.
+func (r *reader) partedFrom(text string, m mention) bool {
+	return r.words.accept.parted.MatchString(text[:m.start] + "#" + text[m.start:m.end] + "#" + text[m.end:])
 }
 
 // stateBarred holds for a bed that is barred in a state that passes: "damp concrete"

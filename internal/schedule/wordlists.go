@@ -151,6 +151,9 @@ type acceptanceWords struct {
 	touchNo *regexp.Regexp
 	Denied  string `json:"denied"` // leads on to what is barred: "no solvent primer" is none without solvent
 	denied  *regexp.Regexp
+	// what a product is to be parted from, with # around it: "plate between it and #"
+	Parted string `json:"parted"`
+	parted *regexp.Regexp
 	// opens what needs no primer, and bars nothing: "no primer on"
 	Unprimed string `json:"unprimed"`
 	unprimed *regexp.Regexp
@@ -397,6 +400,7 @@ func (a *acceptanceWords) compile() error {
 		{"consent", a.Consent, &a.consent},
 		{"gone", a.Gone, &a.gone},
 		{"unprimed", a.Unprimed, &a.unprimed},
+		{"parted", a.Parted, &a.parted},
 		{"harm", a.Harm, &a.harm},
 		{"these", a.These, &a.these},
 		{"parts", a.Parts, &a.parts},

@@ -80,3 +80,13 @@ test_film_silent[name] if {
 	}
 	count(_film(case[0], case[1], case[2])) == 0
 }
+
+# Data may name the side by the code of the wall.
+test_film_by_the_wall[name] if {
+	some name, case in {
+		"on the weather side": ["inside of EW-3 only", _outboard, 1],
+		"on the right side": ["inside of W7 only", {"texts": {"substrate": "room side of the studs"}}, 0],
+		"no wall": ["inside of PT-2 only", _outboard, 0],
+	}
+	count(_film(case[0], [], case[1])) == case[2]
+}
