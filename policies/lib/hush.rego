@@ -142,5 +142,16 @@ _residue_below(contact) if {
 	facts.has_key(end, ["silicone"])
 }
 
+# "Cured silicone bead" as the bed of a sheet is told there too.
+_residue_below(contact) if {
+	_has_sheet(contact)
+	contact.from == "substrate"
+	some found in data.pairing.old_silicone.findings
+	found.line == contact.line
+	some end in [contact.a, contact.b]
+	end.item in found.facts
+	end.slot == "substrate"
+}
+
 # The pairing topic judges the rows of sheets only.
 _has_sheet(contact) if facts.lines_by_id[contact.line].role in data.pairing.chemistry.roles

@@ -51,3 +51,31 @@ test_bare_word[role] if {
 	word := object.union(_fillet, {"family": "", "class": "", "keys": ["silicone"]})
 	count(_found([bead, word], {"role": role})) == n
 }
+
+# A cured bead of silicone under a tape is no bed, whoever ran it.
+_bed(clause) := object.union(
+	bench.item("substrate", "S-4", "neutral-silicone-sealant", "sealant", ["silicone"]),
+	{"clause": clause},
+)
+
+test_bed_of_cured_silicone if {
+	_found([bench.butyl_tape, _bed("fully cured S-4 fillet")], {}) == {{
+		"line": "W!12",
+		"cells": ["C12", "E12"],
+		"message": concat("", [
+			"FM-3 (butyl-flashing-tape) goes on cured silicone ",
+			`("fully cured S-4 fillet"), on which only silicone holds`,
+		]),
+		"facts": ["W!12/FM-3", "W!12/S-4"],
+	}}
+}
+
+test_silent_beside_cured_silicone[clause] if {
+	some clause in ["S-4 at the frame", "aluminum beside the cured S-4", "fresh S-4", "cured S-4 cut back", "set in S-4"]
+	count(_found([bench.butyl_tape, _bed(clause)], {})) == 0
+}
+
+test_silent_on_a_cured_bead_of_another_kind if {
+	bead := object.union(_bed("cured S-4 fillet"), {"keys": ["hybrid-sealant"], "family": "hybrid-sealant"})
+	count(_found([bench.butyl_tape, bead], {})) == 0
+}
