@@ -14,12 +14,25 @@ import data.lib.wall_type
 # pairs lists rows with both: {"line", "outer": item, "inner": words, "cell", "vinyl": true or false}.
 pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell, "vinyl": inner.vinyl} |
 	some line in facts.live_lines
-	line.role in data.performance.sheets.vapor_roles
+	_may_close(line)
 	not line.id in section.judged_lines
 	inner := barrier(line)
 	_is_closed_in(line, inner)
 	outer := _outer(line)
 ]
+
+# A sheet closes a wall; so does a board faced with foil where the wall type keeps the inside open to dry by.
+_may_close(line) if line.role in data.performance.sheets.vapor_roles
+
+_may_close(line) if {
+	line.role == "insulation"
+	board := facts.main_items(line)[0]
+	board.class == "insulation"
+	facts.has_key(board, data.vapor.classes.tight_keys)
+	vaporclass.of(board) in data.vapor.barriers.foam_vapor
+	some wall in wall_type.of(line)
+	facts.said(wall, "vapor_open_inside")
+}
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and
 # all insulation is in the studs, or the notes bar a second barrier wherever it lies: {"line" of the film, "outer",

@@ -598,3 +598,23 @@ test_board_over_the_open_sheet_of_the_wall_type[name] if {
 }
 
 _list_board := object.union(_of_list("B-7", "polyiso", "insulation"), {"product": "B-7"})
+
+# A row of a board is one of two barriers if foil is on it and the wall type keeps the inside open.
+test_foil_board_where_the_wall_type_is_open_inside[name] if {
+	some name, case in {
+		"foil": {"keys": ["foil-faced"], "said": "vapor_open_inside", "n": 1},
+		"bare board": {"keys": [], "said": "vapor_open_inside", "n": 0},
+		"a type that says nothing": {"keys": ["foil-faced"], "said": "vented", "n": 0},
+	}
+	board := object.union(desk.own(31, "PB-7"), {"class": "insulation", "family": "polyiso", "keys": case.keys, "product": ""})
+	rows := [
+		desk.row(31, "PB-7", {"group": "W7", "role": "insulation", "items": [board, _batt, _film]}),
+		desk.row(4, "", {
+			"sheet": "T", "table": "t2", "mark": "", "group": "", "items": [],
+			"signals": [desk.said(4, case.said, "layers")],
+			"texts": {"type": "W7", "layers": "panel; open sheet; plywood; open to the room"},
+		}),
+	]
+	found := two_barriers.findings with input as desk.document(rows, [], [])
+	count(found) == case.n
+}
