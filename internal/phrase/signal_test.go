@@ -1128,3 +1128,21 @@ func TestNothingTightInside(t *testing.T) {
 		}
 	}
 }
+
+// A bar presses a bead while it is soft, or the bead goes on top of it.
+func TestBarAfterTheBead(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"mastic gunned and skinned over; bar to be fastened Tuesday": true,
+		"termination bar fixed once the sealant has cured":           true,
+		"bar pinned over the hard bead":                              true,
+		"bar fixed, then a bead on its top edge":                     false,
+		"bar pressed into the wet mastic":                            false,
+		"bar fixed after the primer has dried":                       false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "out_of_order" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
