@@ -25,6 +25,7 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
+	not line.id in _cold_lines
 	off := _wrong(line)
 	count(off) > 0
 	message := sprintf("%s, by %s for the %s side, goes on the %s side (%s)", [
@@ -39,6 +40,9 @@ findings contains found if {
 		"facts": [one.item.id | some one in off],
 	})
 }
+
+# A film outside of filled studs is one mistake, and told as such.
+_cold_lines := {found.line | some found in data.vapor.cold_side.findings}
 
 # All that the row puts on one wrong side; where two strips are changed round, those of the first.
 _wrong(line) := [one |
