@@ -21,17 +21,30 @@ pairs := [{"line": line, "outer": outer, "inner": inner.text, "cell": inner.cell
 	outer := _outer(line)
 ]
 
-# A sheet closes a wall; so does a board faced with foil where the wall type keeps the inside open to dry by.
+# A sheet closes a wall; so does a board faced with foil where its joints are taped, or the wall type keeps the inside
+# open to dry by.
 _may_close(line) if line.role in data.performance.sheets.vapor_roles
 
 _may_close(line) if {
+	_is_foil_board(line)
+	some wall in wall_type.of(line)
+	facts.said(wall, "vapor_open_inside")
+}
+
+_may_close(line) if {
+	_is_foil_board(line)
+	some slot in data.vapor.barriers.taped.slots
+	text := lower(object.get(line.texts, slot, ""))
+	regex.match(data.vapor.barriers.taped.words, text)
+	not regex.match(data.vapor.barriers.taped.unless, text)
+}
+
+_is_foil_board(line) if {
 	line.role == "insulation"
 	board := facts.main_items(line)[0]
 	board.class == "insulation"
 	facts.has_key(board, data.vapor.classes.tight_keys)
 	vaporclass.of(board) in data.vapor.barriers.foam_vapor
-	some wall in wall_type.of(line)
-	facts.said(wall, "vapor_open_inside")
 }
 
 # across lists films of one row and tight sheets of another row of the same wall, where no section tells their order and

@@ -618,3 +618,17 @@ test_foil_board_where_the_wall_type_is_open_inside[name] if {
 	found := two_barriers.findings with input as desk.document(rows, [], [])
 	count(found) == case.n
 }
+
+# With its joints taped, foil on boards is one tight layer; with open joints it may dry between them.
+test_foil_board_with_taped_joints[remark] if {
+	some remark, n in {"all seams taped": 1, "seams not taped": 0, "loose": 0}
+	board := object.union(desk.own(31, "PB-7"), {
+		"class": "insulation",
+		"family": "polyiso",
+		"keys": ["foil-faced"],
+		"product": "",
+	})
+	row := desk.row(31, "PB-7", {"role": "insulation", "items": [board, _batt, _film], "texts": {"remark": remark}})
+	found := two_barriers.findings with input as desk.document([row], [], [])
+	count(found) == n
+}
