@@ -115,11 +115,20 @@ _rows := {group: rows |
 # The one layer of this material in each wall type that the row names.
 _told(line, item) := [layers[0] |
 	some name in _names(line)
-	layers := [layer | some layer in _walls[name]; layer.who == _who(item); _is_elsewhere(layer, line)]
+	layers := [layer | some layer in _walls[name]; _is_of(layer, item); _is_elsewhere(layer, line)]
 	count(layers) == 1
 	layers[0].mm > 0
 	not regex.match(data.data.build_up.framed, lower(layers[0].text))
 ]
+
+_is_of(layer, item) if layer.who == _who(item)
+
+# The build-up may tell in words what the row tells by its product: "wool 3 in", and "I-3".
+_is_of(layer, item) if {
+	item.product != ""
+	item.class == "insulation"
+	layer.who == item.family
+}
 
 # The rows of the schedule itself are no build-up of it.
 _is_elsewhere(layer, line) if layer.table != line.table

@@ -145,3 +145,16 @@ test_words_and_their_tag if {
 	count(_found([_row(12, 101.6, "4 in", {})], [_wall("W4", _named(101.6, "mineral-wool"))])) == 0
 	count(_found([_row(12, 50.8, "2 in", {})], [_wall("W4", _named(101.6, "xps"))])) == 0
 }
+
+# The build-up in words, and the row by its product.
+test_build_up_in_words[name] if {
+	words := object.union(_layer(76.2), {"product": "", "tag": ""})
+	some name, case in {
+		"less": {"mm": 50.8, "layers": [words], "n": 1},
+		"the same": {"mm": 76.2, "layers": [words], "n": 0},
+		"another kind": {"mm": 50.8, "layers": [object.union(words, {"family": "xps"})], "n": 0},
+		"twice": {"mm": 50.8, "layers": [words, object.union(words, {"thickness_mm": 25.4, "clause": "wool inside"})], "n": 0},
+		"between studs": {"mm": 50.8, "layers": [object.union(words, {"clause": "studs with wool"})], "n": 0},
+	}
+	count(_found([_row(12, case.mm, "2 in", {})], [_wall("W4", case.layers)])) == case.n
+}
