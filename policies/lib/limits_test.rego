@@ -336,8 +336,8 @@ test_asked_of_all_others[name] if {
 		"elsewhere": ["W3", "Elsewhere 150 g/L", {250}],
 		"said of all": ["W3", "All sheets 150 g/L or less", {150, 250}],
 	}
-	told := object.union(_limit, {"scope": "w3", "max": 250, "keys": [], "roles": []})
-	others := object.union(_limit, {"scope": "", "max": 150, "keys": [], "roles": [], "text": case[1]})
+	told := object.union(_limit, {"scope": "w3", "max": 250, "at": "A8", "text": "W3: 250 g/L"})
+	others := object.union(_limit, {"scope": "", "max": 150, "at": "A8", "text": case[1]})
 	project := {"limits": [told, others], "signals": []}
 	line := object.union(_line, {"group": case[0]})
 	{l.max | some l in limits.limits_for("voc_gl", line, [], "membrane") with input.project as project} == case[2]

@@ -91,12 +91,14 @@ _film_severity := "error" if {
 	winter.celsius <= data.vapor.climate.cold_c
 } else := "warning"
 
-_film_outside(line) := array.concat([item |
+_film_outside(line) := array.concat(_named_film_outside(line), _own_film_outside(line))
+
+_named_film_outside(line) := [item |
 	some item in line.items
 	facts.is_there(item)
 	item.family in data.vapor.barriers.film_families
 	regex.match(data.vapor.barriers.outside_of_studs, lower(item.clause))
-], _own_film_outside(line))
+]
 
 # The row of the film itself says what it goes on.
 _own_film_outside(line) := [object.union(item, {"clause": bed}) |

@@ -606,7 +606,8 @@ test_foil_board_where_the_wall_type_is_open_inside[name] if {
 		"bare board": {"keys": [], "said": "vapor_open_inside", "n": 0},
 		"a type that says nothing": {"keys": ["foil-faced"], "said": "vented", "n": 0},
 	}
-	board := object.union(desk.own(31, "PB-7"), {"class": "insulation", "family": "polyiso", "keys": case.keys, "product": ""})
+	is := {"class": "insulation", "family": "polyiso", "keys": case.keys, "product": ""}
+	board := object.union(desk.own(31, "PB-7"), is)
 	rows := [
 		desk.row(31, "PB-7", {"group": "W7", "role": "insulation", "items": [board, _batt, _film]}),
 		desk.row(4, "", {
