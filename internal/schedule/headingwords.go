@@ -159,7 +159,7 @@ func (h *headings) endsInRemarks(sub string) bool {
 const mostOfRemarks = 4
 
 // minPart is how long a part of a heading is that names a thing of its own.
-const minPart = 4
+const minPart = 3
 
 // begins tells whether words begin with a phrase; a plural s is the same word
 // but not exact.

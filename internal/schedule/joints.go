@@ -3,6 +3,8 @@ package schedule
 import (
 	"slices"
 	"strings"
+
+	"abut/internal/regexp"
 )
 
 // jointSealants finds what the rows of a register of joints are about, where no
@@ -42,17 +44,23 @@ func (r *reader) joint(l *Line, sources []source) {
 			continue
 		}
 		sources[i].slot = slot
-		l.Cells[slot], l.Texts[slot] = l.Cells[old], strings.TrimSpace(l.Texts[old])
-		delete(l.Cells, old)
-		delete(l.Texts, old)
+		l.move(old, slot)
 	}
 }
 
+// jointSize are the two sizes of a bead, which laps have not: "1/2 w x 1/4 d", "20 x 10 mm".
+var jointSize = regexp.MustCompile(`(?i)\d\s*(?:["″”]|mm|in\.?|w(?:ide)?)*\s*[x×]\s*[\d.]`)
+
 // beadRow makes the bead the material of a row that says it has none besides and no lap: a
-// joint in a schedule of sheets ("none at joint | brick both sides | silicone").
+// joint in a schedule of sheets ("none at joint | brick both sides | silicone"). A column for
+// laps and sizes gives the size of its joint.
 func (r *reader) beadRow(l *Line, sources []source) []source {
 	none := func(slot string) bool { return r.words.isBlank(l.Texts[slot]) || r.saysNone(l.Texts[slot]) }
-	if l.Texts["material"] == "" || !none("material") || l.Texts["tag"] != "" || l.Texts["specified"] != "" || none("sealant") || !none("lap") || none("substrate") {
+	if l.Texts["material"] == "" || !none("material") || l.Texts["tag"] != "" || l.Texts["specified"] != "" || none("sealant") || none("substrate") {
+		return sources
+	}
+	sized := jointSize.MatchString(l.Texts["lap"])
+	if !none("lap") && !sized {
 		return sources
 	}
 	sources = slices.DeleteFunc(sources, func(c source) bool { return c.slot == "material" })
@@ -60,11 +68,22 @@ func (r *reader) beadRow(l *Line, sources []source) []source {
 		if sources[i].slot == "sealant" {
 			sources[i].slot = "material"
 		}
+		if sized && sources[i].slot == "lap" {
+			sources[i].slot = "joint"
+		}
 	}
-	l.Cells["material"], l.Texts["material"] = l.Cells["sealant"], l.Texts["sealant"]
-	delete(l.Cells, "sealant")
-	delete(l.Texts, "sealant")
+	l.move("sealant", "material")
+	if sized {
+		l.move("lap", "joint")
+	}
 	return sources
+}
+
+// move takes the cell of one part of the row for another part.
+func (l *Line) move(from, to string) {
+	l.Cells[to], l.Texts[to] = l.Cells[from], strings.TrimSpace(l.Texts[from])
+	delete(l.Cells, from)
+	delete(l.Texts, from)
 }
 
 // isSheet holds for words that name a sheet or coat first.

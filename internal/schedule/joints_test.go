@@ -154,3 +154,21 @@ Mark | Membrane | Substrate | Primer | Sealant | Laps
 		}
 	}
 }
+
+// Where one column holds laps and sizes, the row of a bead has its joint there.
+func TestSizeOfABead(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Backing | Primer | Sealer | Bears against | Lap / turn / size
+1 | butyl sheet | plywood | none | neutral silicone at edges | aluminum frame | 3 in
+2 | - | granite | none | acetoxy silicone over rod | granite return | 3/4 w x 3/8 d
+3 | - | brick | none | neutral silicone | steel angle | 20 x 10 mm`})
+	for mark, want := range map[string][2]string{"1": {"butyl-flashing-tape", ""}, "2": {"acetoxy-silicone-sealant", "3/4 w x 3/8 d"}, "3": {"neutral-silicone-sealant", "20 x 10 mm"}} {
+		l := line(t, s, mark)
+		if it := l.Main(); it == nil || it.Family != want[0] || l.Texts["joint"] != want[1] {
+			t.Errorf("row %s is about %v with the joint %q, want %q", mark, it, l.Texts["joint"], want)
+		}
+	}
+	if got := slots(s.Reading.Tables[0]); !strings.Contains(got, "material substrate primer sealant touches lap") {
+		t.Errorf("slots %q: what a line goes against is beside it where its bed is told", got)
+	}
+}

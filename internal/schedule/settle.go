@@ -267,6 +267,21 @@ func (r *reader) conditionColumn(t *table) {
 	}
 }
 
+// againstColumn takes a column that says what a line goes against, beside one of what it goes
+// on ("Back-up", then "Goes against"), for what the line touches.
+func (r *reader) againstColumn(t *table) {
+	against := func(c Column) bool { return strings.HasSuffix(c.Why, `against"`) }
+	bed := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && !against(c) })
+	if bed < 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "substrate" && against(*c) {
+			c.Slot, c.Why = "touches", c.Why+", and what it goes on is told beside it"
+		}
+	}
+}
+
 // airUnit takes a column of air figures for that, where its heading names the
 // test or more besides ("Air L/(s·m²) @75 Pa, std", "Air cfm/sf, other").
 func (r *reader) airUnit(t *table) {
