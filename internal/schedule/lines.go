@@ -336,7 +336,14 @@ func isDateSlot(slot string) bool {
 // twoSizes is a width and a depth: no sheet's thickness, but the size of a bead.
 var twoSizes = regexp.MustCompile(`(?i)^\s*\d[\d./ -]*(?:mm|in\.?|")?\s*[x×]\s*\d[\d./ -]*(?:mm|in\.?|")?\s*$`)
 
+// bareSizes are the two sizes of a bead without units: "1/2 w x 1/4 d", "20 x 10".
+var bareSizes = regexp.MustCompile(`(?i)^(\s*\d(?:[\d./ -]*\d)?)\s*(?:w(?:ide)?\b\.?)?\s*[x×]\s*(\d(?:[\d./ -]*\d)?)\s*(?:d(?:eep)?\b\.?)?(\s*(?:[,;(].*)?)$`)
+
 func (r *reader) lineFigure(l *Line, c source, key, kind string) {
+	said := c.text
+	if c.slot == "joint" && c.unit != "" {
+		c.text = bareSizes.ReplaceAllString(c.text, "$1 "+c.unit+" x $2 "+c.unit+"$3")
+	}
 	if c.slot == "thickness" && twoSizes.MatchString(c.text) && (!filmUnit(c.unit) || strings.ContainsAny(c.text, "/\"m")) {
 		c.slot, key = "joint", figureOf["joint"].key
 		if filmUnit(c.unit) && strings.Contains(c.text, "/") {
@@ -395,6 +402,7 @@ func (r *reader) lineFigure(l *Line, c source, key, kind string) {
 	case "thickness":
 		r.besides(l, c)
 	case "joint": // "3/8 x 1/4 in., no rod"
+		c.text, f.Text = said, said
 		r.signals(l, c)
 	}
 	l.Figures[key] = f

@@ -351,3 +351,16 @@ W4 | acrylic self-adhered sheet | glass-mat gypsum | none | E2178 max. 0.004 cfm
 		"W1": {"vapor_ng": 17.164}, "W2": {"vapor_ng": none}, "W3": {"air_lsm2": 0.152}, "W4": {"air_lsm2": none},
 	})
 }
+
+// The two sizes of a bead stand in the unit of the heading, with letters for width and depth or none.
+func TestBareSizesOfBeads(t *testing.T) {
+	for said, want := range map[string][2]float64{
+		"24 x 12": {12, 24}, "24 w x 12 d": {12, 24}, "20 wide x 10 deep, tooled": {10, 20}, "18": {18, 18},
+	} {
+		s := read(t, "Mark | Sealant | Substrate | Joint w x d (mm)\nJ1 | neutral silicone sealant | brick | "+said+"\n")
+		f := s.Lines[0].Figures["joint_mm"]
+		if f.Min == nil || f.Max == nil || *f.Min != want[0] || *f.Max != want[1] || f.Text != said {
+			t.Errorf("%q: %+v, want %v", said, f, want)
+		}
+	}
+}
