@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"abut/internal/regexp"
 	"abut/internal/schedule"
@@ -90,6 +91,23 @@ func (f *finder) own() {
 	}
 	f.primerOnBed()
 	f.fastenedToBed()
+	f.unnamed()
+}
+
+// unnamed finds what touches the bed in a row without a material of its own, of which two
+// columns tell what meets: "- | treated blocking | aluminum edge".
+func (f *finder) unnamed() {
+	if f.main != nil || strings.ContainsFunc(f.line.Texts["material"], unicode.IsLetter) {
+		return
+	}
+	for i := range f.line.Items {
+		for j := range f.line.Items {
+			it, bed := &f.line.Items[i], &f.line.Items[j]
+			if it.Slot == "touches" && bed.Slot == "substrate" && it.Polarity == "yes" && bed.Polarity == "yes" && it.Relation == "" {
+				f.add(*it, *bed, "touches", "direct")
+			}
+		}
+	}
 }
 
 // pastBed holds for what a cell of what lies about the sheet puts on the inside of the wall,

@@ -811,3 +811,21 @@ D2 | SBS sheet | CMU | none | -`) {
 		}
 	}
 }
+
+// In a row without a material of its own the bed meets what its neighbors' column names, and
+// not what is told there of another place.
+func TestBedOfARowWithoutMaterial(t *testing.T) {
+	for touches, want := range map[string]bool{
+		"copper edge trim": true, "copper edge trim, laid bare": true, "clear of copper trim": false,
+	} {
+		met := false
+		for _, c := range find(t, `Mark | Membrane | Substrate | Touches
+D1 | SBS sheet | plywood | -
+D2 | - | CCA blocking | `+touches) {
+			met = met || c.Kind == "direct" && c.From == "touches" && slices.Contains(c.A.Keys, "copper") && c.B.Slot == "substrate"
+		}
+		if met != want {
+			t.Errorf("%q: the trim meets the blocking %v, want %v", touches, met, want)
+		}
+	}
+}

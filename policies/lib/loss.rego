@@ -5,6 +5,7 @@
 package lib.loss
 
 import data.lib.facts
+import data.lib.hot_cover
 import data.lib.limits
 import data.lib.measure
 import data.lib.swap
@@ -90,6 +91,30 @@ _mild(_, f) if {
 	measure.low(f.now) >= measure.low(f.was) * (1 - data.substitution.milder.thickness_share)
 }
 
+# Mils tell how much there is of one stuff: of another they compare nothing, and an open sheet does its work by its
+# permeance and its tightness to air.
+_mild(one, f) if {
+	f.kind == "thickness_mm"
+	_keeps_thick(one, f)
+	not _is_of_one_stuff(one.swap)
+}
+
+_mild(one, f) if {
+	f.kind == "thickness_mm"
+	_keeps_thick(one, f)
+	facts.has_key(one.swap.was, data.substitution.milder.open_keys)
+}
+
+_is_of_one_stuff(offer) if count(_stuff(offer.was) & _stuff(offer.now)) > 0
+
+# Nothing is known of one of them, so that the mils are all there is to compare.
+_is_of_one_stuff(offer) if {
+	some side in [offer.was, offer.now]
+	count(_stuff(side)) == 0
+}
+
+_stuff(offer) := {word | some key in offer.keys; word := data.substitution.chemistry.sheets[key]}
+
 _mild(one, f) if {
 	f.kind == "air_lsm2"
 	measure.high(f.now) <= data.substitution.milder.air_lsm2
@@ -107,6 +132,15 @@ _mild(one, f) if {
 	f.kind == "service_max_c"
 	measure.high(f.now) >= measure.high(f.was) - data.substitution.milder.service_c
 	_keeps_min(one, f, "service_c")
+}
+
+# Without metal or membrane over it that the sun heats, a sheet in a wall gets no hotter than this; what the notes ask
+# for is held against the row itself.
+_mild(one, f) if {
+	f.kind == "service_max_c"
+	measure.high(f.now) >= data.substitution.milder.wall_c
+	not hot_cover.any(one.line)
+	not hot_cover.dark(one.line)
 }
 
 # A bead has no hot side of its own; the limit of the project is what it must keep.
@@ -146,6 +180,8 @@ _keeps_max(one, f) if {
 	stated := limits.limits_for(f.kind, one.line, one.swap.now.keys, one.swap.now.role)
 	every limit in stated { _below(measure.high(f.now), limit.max) }
 }
+
+_keeps_thick(one, f) if _keeps_min(one, f, "thickness_mm")
 
 _keeps_min(one, f, kind) if {
 	stated := limits.limits_for(kind, one.line, one.swap.now.keys, one.swap.now.role)

@@ -36,7 +36,7 @@ findings contains found if {
 		one.swap.was.text,
 		words.list(sort(was)),
 	])
-	found := swap.at(one, message, "warning")
+	found := swap.at(one, message, "note")
 }
 
 # One is a sheet, the other is rolled or sprayed on: thickness, weather and detailing are others.

@@ -13,6 +13,7 @@ test_butyl_for_asphalt if {
 		"ZB-1 is butyl, FM-1 is asphaltic: ",
 		"primer, sealants and neighbors of this row were chosen for the other",
 	])
+	f.severity == "note"
 }
 
 test_same_stuff_is_silent if count(_found(swap_test.asphaltic, swap_test.other_asphaltic, {})) == 0

@@ -220,7 +220,38 @@ _cooler := swap_test.compared(
 	"lower",
 )
 
-test_cooler_sheet if _severity([_cooler]) == ["warning"]
+# Sunlit metal asks of a sheet all the heat that it is rated for; in the wall the offered one bears what there is.
+test_cooler_sheet if {
+	coping := {"lines": [bench_test.line("W!12", 12, {"texts": {"touches": "dark bronze metal coping laid direct"}})]}
+	_on(coping, [_cooler]) == ["warning"]
+	_severity([_cooler]) == ["note"]
+}
+
+test_sheet_for_no_wall if {
+	cool := swap_test.compared(
+		"service_max_c",
+		swap_test.figure(93, "200 °F", "°F"),
+		swap_test.figure(60, "140 °F", "°F"),
+		"lower",
+	)
+	_severity([cool]) == ["warning"]
+}
+
+# Mils compare nothing between two stuffs, nor tell how an open sheet or an acrylic tape does its work.
+_thinner_of(was, now) := [f.severity |
+	found := worse.findings with input as swap_test.document([swap_test.a_swap(was, now, {"figures": [_thin]})])
+	some f in found
+]
+
+test_thinner_of_another_stuff_is_a_note if {
+	_thinner_of(swap_test.asphaltic, swap_test.butyl) == ["note"]
+	_thinner_of(swap_test.asphaltic, swap_test.other_asphaltic) == ["warning"]
+}
+
+test_thinner_open_sheet_is_a_note if {
+	open := swap_test.offer("VP-1", ["acrylic-adhesive", "vapor-permeable"], {})
+	_thinner_of(open, swap_test.offer("VP-2", ["acrylic-adhesive", "vapor-permeable"], {})) == ["note"]
+}
 
 test_cooler_bead_is_a_note if {
 	bead := swap_test.offer("ZS-1", ["hybrid-sealant"], {"class": "sealant", "role": "sealant"})
