@@ -95,9 +95,13 @@ func (f *finder) own() {
 }
 
 // unnamed finds what touches the bed in a row without a material of its own, of which two
-// columns tell what meets: "- | treated blocking | aluminum edge".
+// columns tell what meets: "- | treated blocking | aluminum edge". Where it tells how water runs
+// from one to the other, they lie above one another.
 func (f *finder) unnamed() {
 	if f.main != nil || strings.ContainsFunc(f.line.Texts["material"], unicode.IsLetter) {
+		return
+	}
+	if slices.ContainsFunc(f.line.Items, func(it schedule.Item) bool { return drains[it.Relation] }) {
 		return
 	}
 	for i := range f.line.Items {

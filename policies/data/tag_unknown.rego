@@ -3,8 +3,9 @@
 # description: |
 #   The workbook explains its tags, and this one is not among them: a slip of the pen, a product taken out, or one
 #   added without data. None of its limits could be checked, and what is bought for it is anyone's guess. In
-#   cells of substrates, sealants and neighbors it is asked about, in remarks it is a note, since a remark may name
-#   a drawing. Each tag is told once. It does not apply to workbooks without any product data.
+#   cells of substrates, sealants and neighbors it is asked about. In remarks it is a note, since a remark may name
+#   a drawing, and so it is where the data names the tag beside another product ("with PR-4"). Each tag is told
+#   once. It does not apply to workbooks without any product data.
 # custom:
 #   id: data-tag-unknown
 #   topic: data
@@ -23,7 +24,7 @@ import data.lib.finding
 findings contains finding.at_with(hits[0].line, [hits[0].item.at.cell], message, extra) if {
 	count(input.products) > 0
 	some hits in _by_tag
-	level := _level(hits[0].item.slot)
+	level := _level(hits[0].item)
 	message := sprintf("%s is not in the product data%s", [hits[0].item.tag, _alike(hits[0].item.tag)])
 	extra := {"severity": level, "related": [finding.related(hit.line, [hit.item.at.cell], "the same tag") |
 		some hit in array.slice(hits, 1, count(hits))
@@ -33,8 +34,8 @@ findings contains finding.at_with(hits[0].line, [hits[0].item.at.cell], message,
 _by_tag := {tag: hits |
 	some tag in {one.item.tag | some one in _unknown}
 	hits := array.concat(
-		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) == "error"],
-		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item.slot) != "error"],
+		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item) == "error"],
+		[hit | some hit in _unknown; hit.item.tag == tag; _level(hit.item) != "error"],
 	)
 }
 
@@ -59,11 +60,22 @@ _assemblies := {code |
 # A row may write the name of a product beside its tag.
 _aliases := {product.texts.alias | some product in input.products}
 
-_level(slot) := "error" if {
-	slot in data.data.tags.loud
+_level(item) := "note" if {
+	some text in _told
+	contains(text, _spaced(item.tag))
+} else := "error" if {
+	item.slot in data.data.tags.loud
 } else := "warning" if {
-	slot in data.data.tags.asked
+	item.slot in data.data.tags.asked
 } else := "note"
+
+_told := {_spaced(text) |
+	some product in input.products
+	some text in product.texts
+}
+
+# _spaced sets the words and codes of a text apart by single spaces.
+_spaced(text) := sprintf(" %s ", [trim_space(regex.replace(lower(text), `[^\pL\d_-]+`, " "))])
 
 # _alike names the tags of the data that begin as this one does.
 _alike(tag) := sprintf(", which has %s", [concat(", ", known)]) if {

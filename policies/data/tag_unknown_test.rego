@@ -69,3 +69,15 @@ test_code_of_an_assembly[name] if {
 	}
 	count(_found([_row(12, "touches", {}), desk.row(20, "FL-1", case.more)], _known)) == case.found
 }
+
+# The data names it beside another product, so it is no slip; a longer code is another tag.
+test_named_in_the_data[name] if {
+	some name, case in {
+		"primer": {"text": "FL-4 (acrylic) on CMU", "severity": "note"},
+		"of a pair": {"text": "FL-3 / FL-4", "severity": "note"},
+		"longer code": {"text": "FL-44 on CMU, FL-4-B", "severity": "error"},
+		"other": {"text": "none", "severity": "error"},
+	}
+	named := [desk.product("FL-1", 8, {"texts": {"primer": case.text}})]
+	{f.severity | some f in _found([_row(12, "material", {})], named)} == {case.severity}
+}
