@@ -3,8 +3,9 @@
 # description: |
 #   A sheet of 40 mm, a primer that may be put on at 200 degrees: the unit slipped, or a digit. The wrong figure
 #   is bought and built, or hides a limit that the plan breaks. Where a slip of the unit explains the figure it is
-#   an error and the message says which; else it may as well have been read otherwise than it is meant, which is a
-#   note. It does not apply to figures inside the widest range that is sold.
+#   an error and the message says which; else it is asked about, and of what cells tell in words, such as laps, it is
+#   a note, since it may have been read otherwise than it is meant. It does not apply to figures inside the widest
+#   range that is sold.
 # custom:
 #   id: data-figure-implausible
 #   topic: data
@@ -52,7 +53,9 @@ _role(product) := "film" if {
 
 _severity(kind, role, figure) := "error" if {
 	plausible.cause(kind, role, figure)
-} else := "note"
+} else := "note" if {
+	kind in data.data.plausible.worded
+} else := "warning"
 
 _message(kind, role, figure) := sprintf("%s %s is not to be believed of a %s%s", [
 	_name(kind),

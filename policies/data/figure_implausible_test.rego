@@ -32,9 +32,10 @@ test_mm_among_mils if {
 	endswith(f.message, "it looks as if mm was written in a column of mil (1 mm)")
 }
 
-test_unexplained_is_a_note if {
-	desk.levels(_found("thickness_mm", desk.figure(300, "300", "mm"), {})) == {"note"}
-	desk.levels(_found("apply_min_c", desk.figure(200, "200", "°C"), {})) == {"note"}
+test_unexplained_is_asked_about if {
+	desk.levels(_found("thickness_mm", desk.figure(300, "300", "mm"), {})) == {"warning"}
+	desk.levels(_found("apply_min_c", desk.figure(200, "200", "°C"), {})) == {"warning"}
+	desk.levels(_found("lap_mm", desk.figure(0.5, "0.5 mm gap", "mm"), {})) == {"note"}
 }
 
 test_of_no_known_kind_it_may_be_thick if {
