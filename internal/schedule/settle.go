@@ -89,6 +89,7 @@ func (r *reader) knownTags(t *table, col int) (filled, known int) {
 // for that of the materials.
 func (r *reader) tagColumn(t *table) {
 	defer r.kindsInstalled(t)
+	defer r.subjectTagged(t)
 	defer r.ledByTags(t)
 	for i := range t.cols {
 		c := &t.cols[i]

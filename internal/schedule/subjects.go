@@ -19,8 +19,23 @@ func (r *reader) subject(t *table) {
 	}
 	for i := range t.cols {
 		if c := &t.cols[i]; c.Slot == "" && r.mostlyNames(t, t.nums[i], roles...) {
-			c.Slot, c.Confidence, c.Why = "material", 0.4, "materials stand under it, and no heading tells which column names them"
+			c.Slot, c.Confidence, c.Why = "material", 0.4, materialsUnder
 			return
+		}
+	}
+}
+
+const materialsUnder = "materials stand under it, and no heading tells which column names them"
+
+// subjectTagged gives back a column that was taken for what the rows are about only for the materials
+// under it, once another is known to hold the tags of the product data: it may name their beds.
+func (r *reader) subjectTagged(t *table) {
+	if t.column("tag") == 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Why == materialsUnder {
+			c.Slot, c.Confidence, c.Why = "", 0, ""
 		}
 	}
 }

@@ -787,3 +787,25 @@ Cavity flashing | | | |
 		t.Errorf("section %q, group %q", l.Texts["section"], l.Group)
 	}
 }
+
+// A column of tags makes that of the materials beside it one of beds, whatever its heading;
+// the code of a wall is no mark of the row beside one.
+func TestBedsBesideTags(t *testing.T) {
+	data := page{name: "Data", grid: `
+Code | What it is | Min °C | Days open
+AX | SBS sheet | 5 | 60
+BX | butyl sheet | 0 | 90
+P-A | solvent primer | -5 | -`}
+	for head, want := range map[string]string{
+		"Mark | Where | Wall code | Air/vapour layer | Carried on | Priming | Bounded by": "mark place group material substrate primer touches",
+		"Mark | Where | Wall mark | Layer ltr | Underneath | Priming | Borders":          "mark place group tag substrate primer touches",
+	} {
+		s := readPages(t, page{name: "S", grid: "\n" + head + `
+K-1 | north | W1 | AX | glass-mat gypsum sheathing | P-A | aluminum frame
+K-2 | south | W2 | BX | cast concrete | P-A | copper flashing
+K-3 | west | W1 | AX | concrete block | none | EPDM gasket`}, data)
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: slots %q, want %q", head, got, want)
+		}
+	}
+}
