@@ -798,7 +798,7 @@ BX | butyl sheet | 0 | 90
 P-A | solvent primer | -5 | -`}
 	for head, want := range map[string]string{
 		"Mark | Where | Wall code | Air/vapour layer | Carried on | Priming | Bounded by": "mark place group material substrate primer touches",
-		"Mark | Where | Wall mark | Layer ltr | Underneath | Priming | Borders":          "mark place group tag substrate primer touches",
+		"Mark | Where | Wall mark | Layer ltr | Underneath | Priming | Borders":           "mark place group tag substrate primer touches",
 	} {
 		s := readPages(t, page{name: "S", grid: "\n" + head + `
 K-1 | north | W1 | AX | glass-mat gypsum sheathing | P-A | aluminum frame
