@@ -170,3 +170,18 @@ func TestValueCalledFor(t *testing.T) {
 		}
 	}
 }
+
+// A layer of a wall that is told beside its tag says what the row is about; one alone may count the layers.
+func TestLayerAndItem(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Layer / component": "type", "Item / layer (outside first)": "type", "Layer or part": "type", "Layer": "order", "Item": "mark",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}

@@ -25,7 +25,7 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 			}
 			break
 		}
-		if f.same(q) && (gapAfter.MatchString(c.text[q.End:]) || gapBefore.MatchString(c.text[:q.Start])) {
+		if (f.same(q) || f.sameMost(q)) && (gapAfter.MatchString(c.text[q.End:]) || gapBefore.MatchString(c.text[:q.Start])) {
 			f = Figure{}
 		}
 	}
@@ -96,6 +96,12 @@ var counted = regexp.MustCompile(`(?i)\b\d+ (?:passes|coats|layers|plies|courses
 // same holds for a quantity that is the figure's own.
 func (f *Figure) same(q phrase.Quantity) bool {
 	return f.Min != nil && q.Min != nil && *q.Min == *f.Min
+}
+
+// sameMost holds for a quantity that is an upper end alone, and so is the figure's own:
+// "gaps 3 mm max".
+func (f *Figure) sameMost(q phrase.Quantity) bool {
+	return f.Min == nil && f.Max != nil && q.Min == nil && q.Max != nil && *q.Max == *f.Max
 }
 
 // leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round",

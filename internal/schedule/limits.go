@@ -168,7 +168,7 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 		case r.words.hasAny(in.before, rule.Words):
 			near = 1
 		}
-		if rule.Close && near < 2 && !r.words.hasAny(in.before[strings.LastIndexAny(in.before, ",;")+1:], rule.Words) {
+		if rule.Close && near < 2 && !r.tellsRight(*rule, q, in.sentence) && !r.words.hasAny(in.before[strings.LastIndexAny(in.before, ",;")+1:], rule.Words) {
 			continue
 		}
 		if near > best {
@@ -178,13 +178,23 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 	return found
 }
 
+// tellsRight holds where the word right before a figure tells what it is of: "laps 6 in.,
+// up 8 in.".
+func (r *reader) tellsRight(rule limitFigure, q phrase.Quantity, sentence string) bool {
+	return r.words.hasAny(lastWords(sentence[:q.Start], 1), rule.Right) && r.words.hasAny(sentence, rule.RightOf)
+}
+
 // boundAfter is the point of a unit and the bound right after a figure, neither of which
 // ends a sentence: "8 in. min. up the backing".
 var boundAfter = regexp.MustCompile(`(?i)^\.?(?:\s*(?:min|max)(?:imum)?\b\.?)?`)
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
-	if rule.Quantity != q.Kind || !r.fits(in.sentence, rule.Words, rule.Unless) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && listed.MatchString(in.after)) {
+	words := rule.Words
+	if r.tellsRight(rule, q, in.sentence) {
+		words = nil // they tell it alone
+	}
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && listed.MatchString(in.after)) {
 		return false
 	}
 	lead := in.sentence[:q.Start]

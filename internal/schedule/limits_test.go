@@ -1197,3 +1197,24 @@ A1 | SBS sheet | plywood | none | @2026-04-13`}, page{name: "Notes", grid: note}
 		}
 	}
 }
+
+// How far a flashing goes up stands after that word alone too, and is no lap; of a wall or a sheet it tells nothing.
+func TestUpAlone(t *testing.T) {
+	for note, want := range map[string]string{
+		"Cavity trays lap 100 mm, up 200 mm min.":               "lap_mm 100|upturn_mm 200",
+		"Base flashing: up 150 mm at least, laps 75 mm.":        "upturn_mm 150|lap_mm 75",
+		"Sheets lap 100 mm, up 200 mm above grade.":             "lap_mm 100",
+		"Flashing laps 100 mm where the sheet runs up 2 walls.": "lap_mm 100",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\n1 | butyl sheet | CMU | none\n\nNotes\n"+note)
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Min != nil {
+				got = append(got, fmt.Sprintf("%s %.0f", l.Kind, *l.Min))
+			}
+		}
+		if all := strings.Join(got, "|"); all != want {
+			t.Errorf("%s\nreads %s\nwant  %s", note, all, want)
+		}
+	}
+}

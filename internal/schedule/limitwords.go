@@ -26,6 +26,9 @@ type limitFigure struct {
 	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
 	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
 	Beside    []string `json:"beside"`        // words one of which must stand right before the figure, or right after it
+	Right     []string `json:"right_before"`  // words that tell the kind where they stand right before the figure ("up 200 mm"),
+	RightOf   []string `json:"right_of"`      // in a sentence with one of these words
+	NotRight  []string `json:"unless_right"`  // and words right before a figure that is of another kind
 	Bounded   bool     `json:"bounded"`       // only with a word for the least or the most
 	Close     bool     `json:"close"`         // the words must stand by the figure: "200 mm up the backing, laps 150 mm, end dams 25 mm"
 	Scope     bool     `json:"scope"`
