@@ -25,7 +25,7 @@ func Find(s *schedule.Schedule) []Contact {
 		f.fastened()
 		f.buildUp()
 		if i > 0 {
-			f.layer(&s.Lines[i-1])
+			f.layer(s.Lines[:i])
 		}
 		f.settle()
 		f.restated()
@@ -285,18 +285,60 @@ func (f *finder) buildUp() {
 }
 
 // layer takes two rows of one assembly that follow each other in layer order.
-func (f *finder) layer(before *schedule.Line) {
-	l := f.line
+func (f *finder) layer(earlier []schedule.Line) {
+	l, before := f.line, &earlier[len(earlier)-1]
 	if !whole(l.Order) || !whole(before.Order) || l.Group != before.Group || l.Sheet != before.Sheet || before.Struck {
 		return
 	}
 	a := before.Main()
-	if a == nil || f.main == nil {
+	if a == nil || f.main == nil || f.primedOtherwise(a) {
+		return
+	}
+	if f.liesOnEarlier(earlier, a) {
 		return
 	}
 	c := contactOf(l, *f.main, *a, "layer-order", "direct")
 	c.B.Line = before.ID
 	f.found = append(f.found, c)
+}
+
+// liesOnEarlier holds for a board whose cell of the bed names the product of an earlier row of
+// its assembly, and not that of the row before: it lies against the field of that, and is cut
+// round the flashing or strip that was told between the two.
+func (f *finder) liesOnEarlier(earlier []schedule.Line, before *schedule.Item) bool {
+	bed := ""
+	if f.main.Class != "insulation" {
+		return false // a sheet over a flashing names the wall that both are on
+	}
+	for i := range f.line.Items {
+		if it := &f.line.Items[i]; it.Slot == "substrate" && it.Polarity == "yes" && it.Product != "" {
+			if bed != "" || it.Product == before.Product {
+				return false
+			}
+			bed = it.Product
+		}
+	}
+	return bed != "" && before.Product != "" && slices.ContainsFunc(earlier[:len(earlier)-1], func(o schedule.Line) bool {
+		m := o.Main()
+		return o.Group == f.line.Group && o.Sheet == f.line.Sheet && !o.Struck && m != nil && m.Product == bed
+	})
+}
+
+// primedOtherwise holds after the row of a primer that the row itself does not use: it names
+// another, so that the one before is for what comes later.
+func (f *finder) primedOtherwise(before *schedule.Item) bool {
+	own := false
+	for i := range f.line.Items {
+		it := &f.line.Items[i]
+		if it.Slot != "primer" || it.Polarity != "yes" || it.Class != "primer" {
+			continue
+		}
+		if it.Product == before.Product {
+			return false
+		}
+		own = true
+	}
+	return own && before.Class == "primer" && before.Product != ""
 }
 
 // settle lets the most telling words of a row win: where one cell says that a

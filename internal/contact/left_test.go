@@ -387,3 +387,50 @@ func TestKeptOffInARemark(t *testing.T) {
 			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
 	}
 }
+
+// layered is a wall of numbered layers, whose products have data, and the contacts of its last
+// row with what stands before it.
+func layered(t *testing.T, rows ...string) string {
+	t.Helper()
+	grid := "Wall | Layer | Mark | Material | Applied to | Primer\n"
+	for i, row := range rows {
+		grid += "W7 | " + string(rune('1'+i)) + " | " + row + "\n"
+	}
+	grid += "\nTag | Product | Type\nAB-1 | Larch sheet | SBS self-adhered membrane\nFX-2 | Larch strip | flexible PVC flashing\n" +
+		"IB-3 | Larch board | XPS board\nPR-1 | Larch P | solvent primer\nPR-2 | Larch W | water-based primer"
+	var kinds []string
+	for _, c := range find(t, grid) {
+		if c.From == "layer-order" && c.Line[strings.Index(c.Line, "!")+1:] == string(rune('1'+len(rows))) {
+			kinds = append(kinds, c.A.Product+" "+c.B.Product)
+		}
+	}
+	return strings.Join(kinds, ",")
+}
+
+// A board lies on the sheet that its row names, and not on the strip told before it; a row
+// that names none lies on what comes before.
+func TestBoardOnTheNamedSheet(t *testing.T) {
+	for last, want := range map[string]string{
+		"IB-3 | XPS board | AB-1 | none":       "",
+		"IB-3 | XPS board | FX-2 | none":       "IB-3 FX-2",
+		"IB-3 | XPS board | block | none":      "IB-3 FX-2",
+		"AB-1 | SBS sheet above | AB-1 | PR-1": "AB-1 FX-2",
+	} {
+		if got := layered(t, "AB-1 | SBS sheet | plywood | PR-1", "FX-2 | PVC strip | AB-1 | none", last); got != want {
+			t.Errorf("%s: %q, want %q", last, got, want)
+		}
+	}
+}
+
+// A primer in a row of its own is under what uses it, and not under what has another.
+func TestRowOfAPrimer(t *testing.T) {
+	for last, want := range map[string]string{
+		"FX-2 | PVC strip | block | PR-1": "",
+		"AB-1 | SBS sheet | block | PR-2": "AB-1 PR-2",
+		"AB-1 | SBS sheet | block | none": "AB-1 PR-2",
+	} {
+		if got := layered(t, "PR-2 | primer on the whole wall | block | none", last); got != want {
+			t.Errorf("%s: %q, want %q", last, got, want)
+		}
+	}
+}
