@@ -146,6 +146,9 @@ func TestKeepOffNamesItsSeparator(t *testing.T) {
 		"creosote, separated by a stainless plate":      "creosote-timber",
 		"bitumen, copper without separator":             "asphaltic copper-sheet",
 		"no separator known for: EPDM":                  "epdm",
+		"EPDM (PE slip sheet)":                          "epdm",
+		"no EPDM, creosote (poly film between)":         "epdm creosote-timber",
+		"bitumen (asphalt felt, cutback)":               "asphaltic asphalt-felt asphalt-cutback-mastic",
 	})
 }
 

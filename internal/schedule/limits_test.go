@@ -1218,3 +1218,23 @@ func TestUpAlone(t *testing.T) {
 		}
 	}
 }
+
+// A kind that stands right before a tag is that product's, and asks nothing of others of its kind.
+func TestKindBeforeItsTag(t *testing.T) {
+	for note, want := range map[string]string{
+		"Fluid FL-7: 60 mil dry min.":             "[fluid-applied-acrylic-air-barrier]",
+		"Fluids 60 mil dry min.":                  "[fluid-applied-unspecified]",
+		"Fluids, also FL-7: 60 mil thick or more": "[fluid-applied-unspecified fluid-applied-acrylic-air-barrier]",
+	} {
+		s := read(t, "Notes\n1 | "+note+"\n\nTag | Product | Type\nFL-7 | Alder Coat | fluid-applied acrylic air barrier\nLF-2 | Alder Flash | STPE liquid flashing\n\n"+areas)
+		got := ""
+		for _, l := range s.Project.Limits {
+			if l.Kind == "thickness_mm" {
+				got += fmt.Sprint(l.Keys)
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}

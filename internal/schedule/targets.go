@@ -14,6 +14,9 @@ import (
 // a bare list.
 func (r *reader) targets(p *Product, c source) []Target {
 	var out []Target
+	if c.slot == "keep_off" {
+		c.text = r.withoutCure(c.text)
+	}
 	for i, part := range r.words.stances(r.eachOfNoun(r.unbracketed(c.text))) {
 		if r.words.accept.heat.MatchString(part.text) {
 			continue
@@ -276,6 +279,29 @@ func (r *reader) suited(p *Product, c source) []Target {
 			return true
 		}
 		return false
+	})
+}
+
+// withoutCure takes out the brackets after what is to be kept off that name what parts the
+// two, and nothing else: "keep off asphalt (poly slip sheet between)". What shares a trait
+// with what is kept off is an example of it: "no bitumen (felt)".
+func (r *reader) withoutCure(text string) string {
+	var out strings.Builder
+	last := 0
+	for _, at := range bracket.FindAllStringIndex(text, -1) {
+		off, cures := r.lex.named(text[last:at[0]]), r.lex.named(text[at[0]:at[1]])
+		out.WriteString(text[last:at[0]])
+		if last = at[1]; len(off) == 0 || !areCures(cures, off[len(off)-1]) || r.words.hasAny(text[at[0]:at[1]], r.words.accept.Off) {
+			out.WriteString(text[at[0]:at[1]])
+		}
+	}
+	return out.String() + text[last:]
+}
+
+func areCures(named []material.Material, off material.Material) bool {
+	return len(named) > 0 && !slices.ContainsFunc(named, func(m material.Material) bool {
+		shared := slices.ContainsFunc(m.Traits, func(trait string) bool { return slices.Contains(off.Traits, trait) })
+		return shared || !slices.Contains(m.Traits, "separator")
 	})
 }
 
