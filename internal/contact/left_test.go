@@ -434,3 +434,19 @@ func TestRowOfAPrimer(t *testing.T) {
 		}
 	}
 }
+
+// After the size of a separator the words may go on with what it lies between.
+func TestBetweenAfterItsSize(t *testing.T) {
+	for touches, want := range map[string]string{
+		"PE slip strip, 150 mm wide, between it and AB-1": "separated",
+		"bars; poly film, 8 in., between this and AB-1":   "separated",
+		"AB-1; poly film, 8 in., at the curb":             "direct",
+		"steel bar, 8 in. o.c., AB-1":                     "direct",
+	} {
+		holdKinds(t, map[string]string{touches: want},
+			func(touches string) string {
+				return "Mark | Material | Substrate | Primer | Fastening\nT1 | EPDM gasket | plywood | none | " + touches + "\nT2 | AB-1 | plywood | none | screws" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && c.B.Product == "AB-1" })
+	}
+}

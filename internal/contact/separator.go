@@ -47,7 +47,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if f.coversFirst(s, b) {
 			return s
 		}
-		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b) || f.comesBetween(s, b)) {
+		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b) || f.comesBetween(s, b) || f.goesOnBetween(s, b)) {
 			return s
 		}
 	}
@@ -240,6 +240,17 @@ func (f *finder) comesBetween(s, b *schedule.Item) bool {
 		return here(o) && o.Side == "object" && !f.same(&o) && o.Class != f.main.Class
 	})
 	return sheet && !other && first > 0 && items[first-1].At == b.At && items[first-1].Clause == b.Clause
+}
+
+// goesOnBetween holds for "isolation strip, 200 mm wide, between it and FM-1": after the size
+// of the separator the words go on with what it lies between.
+func (f *finder) goesOnBetween(s, b *schedule.Item) bool {
+	if b.Relation != "between" || b.Side != "object" || b.Polarity != "yes" {
+		return false
+	}
+	items := f.line.Items
+	i := slices.IndexFunc(items, func(o schedule.Item) bool { return o.At == b.At && o.Clause == b.Clause })
+	return i > 0 && items[i].Side == "object" && items[i-1].ID == s.ID
 }
 
 // alone holds for "tape between" that names neither side: it stands between the
