@@ -185,3 +185,19 @@ func TestLayerAndItem(t *testing.T) {
 		}
 	}
 }
+
+// What a layer is fastened or stuck with touches it; an attachment alone is a paper.
+func TestFastening(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Fastening": "touches", "Attachment / fastening": "touches", "Attached with": "touches", "Fastening & bedding": "touches",
+		"Attachment": "reference",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}
