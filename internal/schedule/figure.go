@@ -332,6 +332,9 @@ func (l *Line) figures(cl phrase.Clause, c source, ofBed bool) {
 		if q.Kind == "temperature" && c.slot == "primer" {
 			key = "primer_apply_min_c"
 		}
+		if key == "lap_mm" && filmLap(q) {
+			continue // "40 mil over joints" is a film
+		}
 		if key == "lap_mm" && (byOther.MatchString(c.text[q.End:]) || dripBefore.MatchString(c.text[:q.Start])) {
 			continue
 		}

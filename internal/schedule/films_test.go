@@ -212,3 +212,17 @@ func TestPermeanceCutShort(t *testing.T) {
 		}
 	}
 }
+
+// A film over joints is told in mil, in which nobody tells a lap.
+func TestFilmOverJointsIsNoLap(t *testing.T) {
+	for cell, want := range map[string]float64{
+		"LF-1, 50 mil over joints, 6 in. wide": 0,
+		"LF-1, lapped 2 in. over the sheet":    50.8,
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | What goes on | Substrate | Primer | Remarks\nT1 | " + cell + " | plywood | none | -\nT2 | LF-1 | plywood | none | -"},
+			page{name: "P", grid: "Tag | Type | Apply min °F\nLF-1 | STPE liquid flashing | 25\nTP-1 | butyl tape | 20"})
+		if f, ok := line(t, s, "T1").Figures["lap_mm"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", cell, f)
+		}
+	}
+}

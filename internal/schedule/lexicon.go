@@ -312,7 +312,7 @@ func (l *lexicon) tagsIn(text string) []mention {
 	}
 	for _, at := range tagInText.FindAllStringIndex(text, -1) {
 		t := text[at[0]:at[1]]
-		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] || (l.figure(t) || standard.MatchString(t)) && !l.asKnown(t) {
+		if taken[at[0]] || l.shape[tagPrefix(t)] == 0 || l.marks[fold(t)] || (l.figure(t) || standard.MatchString(t)) && !l.asKnown(t) || l.figure(t) && l.saysResistance(text[at[1]:]) {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: t, unknownTag: true})
@@ -327,6 +327,20 @@ func (l *lexicon) tagsIn(text string) []mention {
 func (rd *Reader) isResistance(text string) bool {
 	q := rd.phrase.Quantities(text, "r_value")
 	return len(q) == 1 && q[0].Kind == "r_value" && q[0].Start == 0 && q[0].End == len(text) && !strings.Contains(text, "-0")
+}
+
+// figureGoesOn stands after the first digits of a thermal resistance, or of insulation of
+// so much: "R-7.5", "R-8 ci".
+var figureGoesOn = regexp.MustCompile(`(?i)^(?:\.\d|\s*/\s*in|\s+(?:c\.?i|per in|cont\.|continuous|cavity|min\.?(?:imum)?\s+(?:outboard|outside|continuous|ci))\b)`)
+
+// saysResistance holds for what follows a resistance that is written as a known tag is: its
+// other digits, or at once the name of an insulation ("R-8 mineral wool" beside a roof R-1).
+func (l *lexicon) saysResistance(after string) bool {
+	if figureGoesOn.MatchString(after) {
+		return true
+	}
+	named := l.named(strings.TrimLeft(listEnd.Split(after, 2)[0], " "))
+	return strings.HasPrefix(after, " ") && len(named) > 0 && named[0].Start == 0 && named[0].Class == "insulation"
 }
 
 // standard is the number of a test, where no product is called so: "S102", "E2178".
@@ -385,7 +399,8 @@ func (l *lexicon) isFigure(first, name string) bool {
 }
 
 // sizeAfter stands after a figure that is a size and no further number of a tag.
-var sizeAfter = regexp.MustCompile(`^\s*(?:/\d|in\b|mm\b|mils?\b|ft\b|["'%°])`)
+// It may be a number of things too: "LQ-2, 2 coats".
+var sizeAfter = regexp.MustCompile(`(?i)^\s*(?:/\d|in\b|mm\b|mils?\b|ft\b|["'%°]|(?:coats?|passes|pass|plies|ply|layers?|beads?|rows?|courses?|strips?|pcs|ea)\b)`)
 
 // partsLayers tells a new phrase: a comma, or a stroke with spaces as lists of layers have it.
 var partsLayers = regexp.MustCompile(`,|\s[/+|]\s`)

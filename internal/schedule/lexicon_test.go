@@ -99,3 +99,40 @@ D2 | S2 | CMU | none | laps onto S4`}, page{name: "P", grid: "Tag | Type | Apply
 		t.Errorf("not in the data: %s", got)
 	}
 }
+
+// A thermal resistance may be written as the tag of another product is: the insulation behind
+// it tells so, or its other digits. Words of other things make it a tag that is missing.
+func TestResistanceWrittenAsATag(t *testing.T) {
+	s := readPages(t,
+		page{name: "Products", grid: "Tag | Description | Thickness\nR-1 | TPO roof membrane | 60 mil\nR-2 | TPO walkway roll | 80 mil\nAB-1 | butyl sheet | 40 mil"},
+		page{name: "Schedule", grid: `
+Mark | Product | Substrate | Remarks
+D1 | AB-1 | plywood, R-6 XPS over it | -
+D2 | AB-1 | plywood | R-7.5 ci outside
+D3 | AB-1 | plywood | R-9 continuous
+D4 | AB-1 | plywood, laps on R-4 roof sheet | -
+D5 | AB-1 | plywood | R-5, XPS beside it`})
+	var unknown []string
+	for _, l := range s.Lines {
+		for _, it := range l.Items {
+			if it.Unknown {
+				unknown = append(unknown, l.Mark+" "+it.Tag)
+			}
+		}
+	}
+	if got := strings.Join(unknown, ", "); got != "D4 R-4, D5 R-5" {
+		t.Errorf("not in the data: %s", got)
+	}
+}
+
+// A number of coats or of plies after a tag is no second tag.
+func TestNumberOfThingsAfterATag(t *testing.T) {
+	s := readPages(t,
+		page{name: "P", grid: "Tag | Description | Application temp. | VOC g/L\nQ-2 | fluid-applied acrylic membrane | 40 to 100 F | 30\nQ-3 | liquid flashing | 40 to 100 F | 30"},
+		page{name: "S", grid: "Mark | Tag | Substrate | Primer | Touches\nD1 | Q-2 | plywood | none | Q-2, 3 passes\nD2 | Q-2 | plywood | none | Q-2, 3\nD3 | Q-2 | plywood | none | Q-2 & 3 Coats"})
+	for mark, want := range map[string]string{"D1": "Q-2", "D2": "Q-2 Q-3", "D3": "Q-2 Q-3"} {
+		if got := items(line(t, s, mark), "touches"); got != want {
+			t.Errorf("%s: %q, want %q", mark, got, want)
+		}
+	}
+}
