@@ -124,3 +124,9 @@ test_metal_with_an_adhesive[bed.text] if {
 	metal := object.union(copper, {"product": "FM-1"})
 	count(_found([bench.own(metal), bed], object.union(_dash, {"role": "metal"}))) == n
 }
+
+# How a field list shortens "none required"; what it says of one face only is left alone.
+test_none_in_short[said] if {
+	some said, n in {"None reqd": 1, "not reqd; pull 19 psi": 1, "none reqd on painted steel; wiped": 0, "reqd": 0}
+	count(_found([bench.own(bench.sbs), bench.block], {"texts": {"primer": said}})) == n
+}
