@@ -45,15 +45,22 @@ type Date struct {
 	Week int
 	// Serial: the cell held a bare day number of a spreadsheet.
 	Serial bool
+
+	ofWeek time.Time // the day by which a week is told: "wk of 11/16"
 }
 
 // Moved is a date that gives no year so many years later: the same day, or the week of
-// the same number.
+// the same number or of the same day.
 func (d Date) Moved(years int) Date {
 	if d.Week > 0 {
 		year, _ := d.From.ISOWeek()
 		d.From = isoWeek(year+years, d.Week)
 		d.To = d.From.AddDate(0, 0, workDays-1)
+		return d
+	}
+	if !d.ofWeek.IsZero() {
+		d.ofWeek = d.ofWeek.AddDate(years, 0, 0)
+		d.From, d.To, _ = workWeek(d.ofWeek)
 		return d
 	}
 	d.From, d.To = d.From.AddDate(years, 0, 0), d.To.AddDate(years, 0, 0)

@@ -147,7 +147,7 @@ func overNewYear(a, b Date) Date {
 const longestWrap = 120 * 24 * time.Hour
 
 func merge(a, b Date) Date {
-	a.To, a.Week = b.To, 0
+	a.To, a.Week, a.ofWeek = b.To, 0, time.Time{}
 	a.Ambiguous, a.WeekdayOff, a.NoYear = a.Ambiguous || b.Ambiguous, a.WeekdayOff || b.WeekdayOff, a.NoYear || b.NoYear
 	if a.State == "impossible" || b.State == "impossible" || !a.To.IsZero() && a.To.Before(a.From) {
 		a.State = "impossible"
@@ -197,6 +197,7 @@ func (p *dateParser) make(a part) Date {
 	}
 	d.WeekdayOff = a.weekday >= 0 && a.d > 0 && int(d.From.Weekday()) != a.weekday
 	if a.ofWeek && a.d > 0 {
+		d.ofWeek = d.From
 		d.From, d.To, d.State = workWeek(d.From)
 	}
 	return d

@@ -24,7 +24,7 @@ var wordSlots = map[string]bool{"place": true, "group": true, "shelter": true, "
 func (r *reader) lines(t *table) {
 	before := len(r.sched.Lines)
 	orders := r.dateOrders(t)
-	r.standing = standing{}
+	r.standing = standing{above: r.firstDated(t, orders)}
 	if c, titled := t.titledBlock(); titled {
 		r.divide(source{slot: "group", text: strings.TrimSpace(c.Value), at: t.at(c.Row, c.Col)}, orders)
 	}
@@ -37,7 +37,7 @@ func (r *reader) lines(t *table) {
 // standing is what the rows above leave to a row of the same table.
 type standing struct {
 	last     *Line     // the row right above
-	above    Day       // the installation of a row above
+	above    Day       // the installation of a row above, at first the table's first day with a year
 	overRows headsOver // what stands over the rows below
 	over     daysOver  // days told over the rows below
 	layer    int       // that the row above is of its wall

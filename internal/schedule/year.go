@@ -27,3 +27,23 @@ func (r *reader) yearIn(b *workbook.Book) int {
 	}
 	return found
 }
+
+// firstDated is the first day of a table that is told with its year: the rows above it
+// begin in the same season, as those below it go on from it.
+func (r *reader) firstDated(t *table, orders map[string]dayOrder) Day {
+	if r.yearSaid != 0 {
+		return Day{}
+	}
+	for row := t.first; row <= t.last; row++ {
+		for _, slot := range []string{"install", "cover"} {
+			c, ok := t.sheet.At(row, t.column(slot))
+			if !ok || c.Merged {
+				continue
+			}
+			if d := r.day(nil, source{slot: slot, text: strings.TrimSpace(c.Value), cell: c, at: t.at(row, c.Col)}, orders[slot], 0); d.From != "" {
+				return d
+			}
+		}
+	}
+	return Day{}
+}

@@ -124,3 +124,27 @@ Mark | Membrane | Substrate | Delivery | Installed
 		t.Errorf("a lead time is no day: %+v", d)
 	}
 }
+
+// Days without a year at the top of a table are of the season of its first day with one,
+// which may lie over the new year; a table with no year at all tells none.
+func TestYearOfRowsBelow(t *testing.T) {
+	const head = `
+Mark | Membrane | Substrate | Installed | Covered
+1 | butyl sheet | plywood | wk of 11/16 | wk of 1/18
+2 | butyl sheet | plywood | Nov 30 | Feb 1`
+	s := read(t, head+"\n3 | butyl sheet | plywood | 2028-01-10 | Feb 7\n4 | butyl sheet | plywood | 3/6/2029 | 4/3/2029")
+	for mark, want := range map[string]string{"1": "2027-11-15 2028-01-17", "2": "2027-11-30 2028-02-01", "3": "2028-01-10 2028-02-07"} {
+		d := line(t, s, mark).Dates
+		if got := d["install"].From + " " + d["cover"].From; got != want {
+			t.Errorf("%s: %s, want %s", mark, got, want)
+		}
+	}
+	s = read(t, head+"\n3 | butyl sheet | plywood | TBD | Feb 7, 2028")
+	if d := line(t, s, "1").Dates["install"]; d.From != "2027-11-15" {
+		t.Errorf("the year of a cover below: %+v", d)
+	}
+	s = read(t, head+"\n3 | butyl sheet | plywood | Jan 10 | Feb 7")
+	if d := line(t, s, "1").Dates["install"]; d.From != "" {
+		t.Errorf("the year is a guess: %+v", d)
+	}
+}
