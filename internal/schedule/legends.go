@@ -69,7 +69,7 @@ func (r *reader) defineEach(shorts, meanings string) {
 	}
 	for i, word := range words {
 		switch {
-		case !shortShaped.MatchString(word) || !meaningShaped.MatchString(says[i]):
+		case !meaningShaped.MatchString(says[i]) || !shortShaped.MatchString(word) && !(shelterShaped.MatchString(word) && r.saysHeated(says[i])):
 		case loneLetter.MatchString(word):
 			if r.letters[word] == "" {
 				r.letters[word] = says[i]
@@ -84,6 +84,7 @@ func (r *reader) defineEach(shorts, meanings string) {
 var (
 	// in capitals, or small and very short, or with points or strokes ("c.i.p.", "u/s")
 	shortShaped   = regexp.MustCompile(`^(?:[A-Z][A-Z&]{0,5}|[a-z]{2,4}\.?|(?:[a-z]{1,3}[./])+[a-z]{0,3}\.?)$`)
+	shelterShaped = regexp.MustCompile(`^[A-Z]{1,4}-?\d{1,3}$`) // "T50", a tent at 50: with a figure as marks have, so only where heat is told
 	meaningShaped = regexp.MustCompile(`^\pL`)
 )
 

@@ -157,3 +157,32 @@ func TestSeriesOfTags(t *testing.T) {
 		}
 	}
 }
+
+// A code of shelter may end in a figure, as tags of walls do; of such codes only what the
+// list says of heat, or of none, is kept.
+func TestShelterCodeWithAFigure(t *testing.T) {
+	s := readPages(t, page{name: "Rows", grid: `
+Mark | Sheet | Goes on | Put up | Weather | Detail
+1 | SBS sheet | CMU | 2026-01-12 | H5 | D7
+2 | SBS sheet | CMU | 2026-01-19 | OA | D8
+3 | SBS sheet | CMU | 2026-01-26 | H-10 | D7`}, page{name: "Words", grid: `
+Key
+OA | open air
+H5 | heated tent at 5 °C or more
+H-10 | tarped and heated to 10 °C
+D7 | sealed at the head with butyl tape`})
+	for mark, want := range map[string]bool{"1": true, "2": false, "3": true} {
+		l, heated := line(t, s, mark), false
+		for _, said := range l.Signals {
+			heated = heated || said.ID == "heated" && !said.No
+		}
+		if heated != want {
+			t.Errorf("%s: heated is %v under %q", mark, heated, l.Texts["shelter"])
+		}
+		for _, it := range l.Items {
+			if strings.Contains(it.Family, "butyl") {
+				t.Errorf("%s: the code of a detail was written out", mark)
+			}
+		}
+	}
+}
