@@ -183,3 +183,24 @@ func TestKeepOffShortForms(t *testing.T) {
 		"interior plaster, EPDM": "gypsum-plaster epdm",
 	})
 }
+
+// Where a cell of what to keep off turns to that after a comma, what comes before and is
+// allowed alone is no part of it; a plain list stays barred on both sides.
+func TestOnlyThenKeepOff(t *testing.T) {
+	for cell, want := range map[string]string{
+		"steel joints only, keep off creosote":       "fine:carbon-steel creosote-timber",
+		"for steel joints, keep it away from EPDM":   "fine:carbon-steel epdm",
+		"steel only, keep clear of EPDM, creosote":   "fine:carbon-steel epdm creosote-timber",
+		"EPDM, keep off creosote":                    "epdm creosote-timber",
+		"EPDM, keeps its bond; creosote":             "epdm creosote-timber",
+		"Keep off EPDM, keep off creosote near fire": "epdm creosote-timber",
+	} {
+		s := read(t, walls+`
+Tag | Type | Min apply °C | Keep away from
+R-1 | butyl sealant | 5 | `+cell+`
+`)
+		if got := targets(product(t, s, "R-1").KeepOff); got != want {
+			t.Errorf("%s\ngot  %s\nwant %s", cell, got, want)
+		}
+	}
+}

@@ -204,7 +204,7 @@ func (r *reader) reasoned(text string) string {
 	return text
 }
 
-var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no)\s|\sbut\s+(?:not|never|no)\s`)
+var turned = regexp.MustCompile(`,\s+(?:but\s+)?(?:not|never|no|keep\s+(?:it\s+)?(?:off|out|away|clear))\s|\sbut\s+(?:not|never|no)\s`)
 
 // stances parts a cell as splitItems does, and further where it turns to what is
 // not meant: "for the film sheets only, not the butyl".
