@@ -162,3 +162,12 @@ test_layers_without_a_material if {
 		{},
 	)) == 1
 }
+
+# A title may be the word alone; a sentence on walls heads no list.
+test_under_a_plain_title[title] if {
+	some title, n in {"WALLS": 1, "Exterior walls:": 1, "Walls are furred on the inside": 0}
+	texts := [title, "EW1 brick on block", "EW2 panel on studs", "EW3 precast", "EW4 curtain wall"]
+	notes := [{"text": text, "at": {"sheet": "N", "row": i, "cell": "A1"}} | some i, text in texts]
+	rows := array.concat(_usual, [_row(14, "EW7")])
+	count(_found(rows, {"project": {"notes": notes}})) == n
+}
