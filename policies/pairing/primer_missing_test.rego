@@ -130,3 +130,8 @@ test_none_in_short[said] if {
 	some said, n in {"None reqd": 1, "not reqd; pull 19 psi": 1, "none reqd on painted steel; wiped": 0, "reqd": 0}
 	count(_found([bench.own(bench.sbs), bench.block], {"texts": {"primer": said}})) == n
 }
+
+test_other_words_for_none[words] if {
+	some words, n in {"nothing needed": 1, "requires none": 1, "nothing that is not listed": 0}
+	count(_found([bench.own(bench.sbs), bench.block], {"texts": {"primer": words}})) == n
+}
