@@ -136,6 +136,8 @@ func TestDescribe(t *testing.T) {
 		{[]string{"Gunnable butyl sealant / tape, solvent-free"}, "butyl-sealant", []string{"butyl"}, []string{"solvent-borne"}},
 		{[]string{"Gunnable butyl sealant / strip, polyethylene faced"}, "butyl-sealant", []string{"solvent-borne"}, []string{"polyethylene-film"}},
 		{[]string{"Gunnable butyl sealant / acrylic primer, solvent-free"}, "butyl-sealant", []string{"solvent-borne"}, nil},
+		{[]string{"Solvent-borne acrylic primer", ""}, "solvent-primer", []string{"solvent-borne"}, []string{"water-borne"}},
+		{[]string{"Acrylic primer, solvent-free", ""}, "water-primer", []string{"water-borne"}, []string{"solvent-borne"}},
 		{[]string{"Emulsion primer", "water"}, "water-primer", []string{"water-borne"}, []string{"solvent-borne"}},
 		{[]string{"Peel and stick flashing", "rubberized asphalt"}, "rubberized-asphalt-flashing-tape", []string{"asphaltic"}, nil},
 		{[]string{"Peel and stick flashing", "butyl"}, "butyl-flashing-tape", []string{"butyl"}, []string{"asphaltic"}},
