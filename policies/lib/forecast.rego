@@ -11,11 +11,12 @@ import data.lib.odds
 import data.lib.words
 
 # how words the odds of a check: "on 19 Jan 2027 in Milwaukee the air is below that in 90% of working hours".
-how(line, window, check, that) := sprintf("%s%s the air is below %s in %s of working hours", [
+how(line, window, check, that) := sprintf("%s%s the air is below %s in %s of working hours%s", [
 	when(window),
 	where(window),
 	that,
 	words.percent(check.share_below),
+	_month_low(line, window, check),
 ]) if {
 	not odds.is_mid_day(line)
 } else := sprintf("%s%s only %s of days have four hours running at or above %s", [
@@ -24,6 +25,12 @@ how(line, window, check, that) := sprintf("%s%s the air is below %s in %s of wor
 	words.percent(check.days_usable),
 	that,
 ])
+
+# _month_low tells the low that the notes judge by.
+_month_low(line, window, check) := sprintf(", and the usual low of the month is %s", [low]) if {
+	odds.below_month(window, check)
+	low := degrees.write(max(odds.month_lows(window)), degrees.like(line, check))
+} else := ""
 
 # when is "on 19 Jan 2027" or "from 12 Jan to 23 Jan 2027".
 when(window) := sprintf("on %s", [words.date(window.from)]) if {
@@ -115,15 +122,17 @@ limit(check, like) := degrees.write(check.limit_c, like) if {
 # judged names the checks that are judged, as facts of the finding.
 judged(checks) := [concat(" ", [check.item, check.bound]) | some check in checks]
 
-# related points at the product data that states the limits, and at the note that lets the coldest reading decide.
+# related points at the product data that states the limits, and at the note that lets the coldest reading or the low of
+# the month decide.
 related(line, checks) := array.concat(_data(line, checks), _noted(line, checks))
 
 _noted(line, checks) := [finding.related_address(said.at, said.text) |
 	not odds.is_mid_day(line)
 	"apply_min_c" in {check.bound | some check in checks}
-	facts.project_said("coldest_counts")
+	some id in ["coldest_counts", "month_low_counts"]
+	facts.project_said(id)
 	some said in input.project.signals
-	said.id == "coldest_counts"
+	said.id == id
 ]
 
 _data(line, checks) := [finding.related_product(product, [check.at.cell], what) |

@@ -27,7 +27,7 @@ _broken(window) := [{"check": check, "level": level, "weight": weight} |
 	not thermometer.is_for_shop(check.limit_text)
 	not _is_read_warm(line, check)
 	weight := _weight(line, check)
-	level := _level(line, check, _raw(check, weight))
+	level := _level(line, check, _raw(window, check, weight))
 	level != "none"
 ]
 
@@ -130,12 +130,14 @@ _is_soft(_, check) if not check.stated
 _is_checked(line) if facts.said(line, "surface_checked")
 
 # _raw is undefined where the season keeps the limit.
-_raw(check, weight) := "error" if {
+_raw(window, check, weight) := "error" if {
 	weight >= band(check).error
 	check.days_usable <= data.temperature.cold.usable_days
 } else := "warning" if {
 	weight >= band(check).warning
 }
+
+else := "warning" if below_month(window, check)
 
 # band holds the shares that are too much for a limit, or for a grade with it.
 band(check) := [band | some band in data.temperature.cold.bands; check.limit_c > band.above_c][0]
@@ -153,6 +155,23 @@ _is_early(line) if {
 
 # The notes let the coldest reading of the day decide, and not that of the hours in which the crew works.
 _is_early(_) if facts.project_said("coldest_counts")
+
+# below_month: the notes let the usual low of the month decide, and that of each month of the window is below the limit.
+# Work in the warm hours is held against those.
+below_month(window, check) if {
+	facts.project_said("month_low_counts")
+	check.stated
+	not is_mid_day(facts.lines_by_id[window.line])
+	lows := month_lows(window)
+	count(lows) > 0
+	every low in lows { low < check.limit_c - data.temperature.reading.tolerance_k }
+}
+
+# month_lows are the mean lows of the months in which the window begins and ends; none where the place is not known.
+month_lows(window) := [month.mean_min_c |
+	some n in {to_number(substring(day, 5, 2)) | some day in [window.from, window.to]}
+	month := object.get(input.project, ["place", "months"], [])[n - 1]
+]
 
 # is_mid_day: the work is said to be done in the warm hours.
 is_mid_day(line) if facts.said(line, "mid_day")

@@ -4,8 +4,9 @@
 #   A stiff bead does not wet the joint and is not pressed home by the tool; frost on the face does the rest.
 #   After two winters it has let go along one side and drinks water. Joint sealants usually ask for 40 F (4 C);
 #   silicones go far lower on a frost-free face. Told where half of the working hours are too cold, and as a note
-#   where the workbook states no figure and the usual one was taken. It does not apply where the row's sheet or
-#   primer is told of already, nor where the work is heated.
+#   where the workbook states no figure and the usual one was taken; also where the notes judge by the usual low of the
+#   month and that is below the figure. It does not apply where the row's sheet or primer is told of already, nor where
+#   the work is heated.
 # custom:
 #   id: temperature-cold-bead
 #   topic: temperature
@@ -28,7 +29,7 @@ findings contains found if {
 	some window in facts.live_windows
 	line := facts.lines_by_id[window.line]
 	check := odds.cold(window, data.temperature.roles.bead).check
-	check.share_below >= data.temperature.cold.bead_share
+	_is_cold(window, check)
 	not odds.sheet(window)
 	not odds.primer(window)
 	found := finding.at_with(line, forecast.slots(line, [check]), _message(line, window, check), {
@@ -37,6 +38,10 @@ findings contains found if {
 		"facts": forecast.judged([check]),
 	})
 }
+
+_is_cold(_, check) if check.share_below >= data.temperature.cold.bead_share
+
+_is_cold(window, check) if odds.below_month(window, check)
 
 _severity(check) := "warning" if check.stated
 

@@ -52,3 +52,14 @@ test_silent[name] if {
 	}
 	count(_found(tc.checks, tc.signals)) == 0
 }
+
+test_notes_judge_by_the_low_of_the_month[name] if {
+	bead := object.union(_bead, {"share_below": 0.3, "days_usable": 0.8})
+	some name, tc in {"below": {"low": 1, "want": 1}, "above": {"low": 5, "want": 0}}
+	doc := bench.document([bench.sheet({})], [], [bench.window([bead], {})])
+	found := cold_bead.findings with input as object.union(doc, {"project": object.union(doc.project, {
+		"signals": [bench.signal("month_low_counts", "note", "by the mean low")],
+		"place": {"text": "Milwaukee", "problem": "", "months": [{"mean_min_c": tc.low}]},
+	})})
+	count(found) == tc.want
+}

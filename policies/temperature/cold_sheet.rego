@@ -1,14 +1,15 @@
 # METADATA
 # title: Sheet put on below its least temperature
 # description: |
-#   A self-adhered sheet holds by wetting the wall. In the cold its compound is too stiff to flow into the pores:
-#   it grabs, looks stuck, and lets go at the laps in the first wind or the first two summers. The odds are those
-#   of the air in working hours at the place and dates of the row. Below the limit for half of the hours, with no
-#   more than half of the days having four hours running above it, is an error; about a third of the hours is
-#   asked about. A winter grade goes on in the warm hours of winter days and is allowed more. Work at mid-day is
-#   held against the days that have such hours, an early start or shade counts as colder, and a reading of the
-#   wall before work makes the finding milder. Where the primer fails as well, one finding names both. It does not
-#   apply to work said to be heated, nor where the place, the date or the sheet's figure and grade are not known.
+#   A self-adhered sheet holds by wetting the wall. In the cold its compound is too stiff to flow into the pores: it
+#   grabs, looks stuck, and lets go at the laps in the first wind or the first two summers. The odds are those of
+#   the air in working hours at the place and dates of the row. Below the limit for half of the hours, with no more
+#   than half of the days having four hours running above it, is an error; about a third of the hours is asked
+#   about. A winter grade goes on in the warm hours of winter days and is allowed more. Work at mid-day is held
+#   against the days that have such hours, an early start or shade counts as colder, and a reading of the wall
+#   before work makes the finding milder. Notes that judge by the usual low of the month are followed. Where the
+#   primer fails as well, one finding names both. It does not apply to work said to be heated, nor where the place,
+#   the date or the sheet's figure and grade are not known.
 # custom:
 #   id: temperature-cold-sheet
 #   topic: temperature

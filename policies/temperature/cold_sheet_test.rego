@@ -280,3 +280,39 @@ test_heat_that_notes_only_allow if {
 	count(_noted("Work below the limit in heated tents only.")) == 1
 	count(_noted("From 1 November all work is in heated tents. Other shelter may be used before.")) == 0
 }
+
+# The notes judge by the usual low of the month, which is that of January here, or of both months of the window.
+_by_low(check, signals, more) := _of(object.union(doc, {"project": {
+	"signals": [object.union(bench.signal("month_low_counts", "note", "by the mean low"), {"at": _note_at})],
+	"place": {"months": [{"mean_min_c": c} | some c in [-8, -1, 3]]},
+}})) if {
+	doc := bench.document([bench.sheet({"signals": signals})], [], [bench.window([check], more)])
+}
+
+test_notes_judge_by_the_low_of_the_month if {
+	check := object.union(_january, {"limit_c": -6.67, "limit_text": "20 F", "share_below": 0.3, "days_usable": 0.8})
+	some found in _by_low(check, [], {})
+	found.severity == "warning"
+	endswith(found.message, concat("", [
+		"the air is below 20 °F in 30% of working hours, and the usual low of the month is 18 °F; ",
+		"the extra-low-temperature grade (from 0 °F) would suit",
+	]))
+	"by the mean low" in {r.what | some r in found.related}
+}
+
+test_low_of_the_month_is_not_below[name] if {
+	check := object.union(_january, {"limit_c": -6.67, "limit_text": "20 F", "share_below": 0.3, "days_usable": 0.8})
+	some name, tc in {
+		"at the limit": {"check": {"limit_c": -8}, "signals": [], "more": {}},
+		"into a milder month": {"check": {}, "signals": [], "more": {"to": "2027-02-02"}},
+		"no figure of its own": {"check": {"stated": false}, "signals": [], "more": {}},
+		"in the warm hours": {"check": {}, "signals": [bench.signal("mid_day", "remark", "noon")], "more": {}},
+		"in a tent": {"check": {}, "signals": [bench.signal("heated", "shelter", "heated")], "more": {}},
+	}
+	count(_by_low(object.union(check, tc.check), tc.signals, tc.more)) == 0
+}
+
+test_without_a_note_of_the_low if {
+	check := object.union(_january, {"limit_c": -6.67, "limit_text": "20 F", "share_below": 0.3, "days_usable": 0.8})
+	count(_of(bench.document([bench.sheet({})], [], [bench.window([check], {})]))) == 0
+}
