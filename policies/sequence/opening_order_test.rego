@@ -43,3 +43,34 @@ test_parts_in_an_order_of_their_own if {
 	count(_found({"remark": "head taped; sill pan set; jambs"}, {})) == 0
 	count(_found({"substrate": "head block; sill, jamb, head"}, {"cells": {"substrate": "F12"}})) == 0
 }
+
+# Rows of one part each, "PART what openings" by the day.
+_strip(row, type, day) := object.union(bench.sheet({}), {
+	"id": sprintf("W!%d", [row]),
+	"row": row,
+	"texts": {"type": type},
+	"items": [object.union(bench.fm_1, {"product": "FM-1"})],
+	"cells": {"type": sprintf("C%d", [row]), "install": sprintf("J%d", [row])},
+	"dates": {"install": {"from": day, "to": day, "text": day, "state": "day"}},
+})
+
+_rows(head, jambs, sill) := found if {
+	lines := [_strip(12, head[0], head[1]), _strip(13, jambs[0], jambs[1]), _strip(14, sill[0], sill[1])]
+	found := opening_order.findings with input as bench.document(lines, [], [])
+}
+
+test_rows_from_the_head_down if {
+	found := _rows(["Heads, doors D4", "2027-05-03"], ["Jambs, doors D4", "2027-05-04"], ["Sills, doors D4", "2027-05-05"])
+	{[f.line, f.cells] | some f in found} == {["W!12", ["C12", "J12"]]}
+}
+
+test_rows_silent[name] if {
+	some name, case in {
+		"from below": [["Head, east", "2027-05-05"], ["Jambs, east", "2027-05-04"], ["Sill, east", "2027-05-03"]],
+		"same day": [["Head, east", "2027-05-03"], ["Jambs, east", "2027-05-03"], ["Sill, east", "2027-05-03"]],
+		"other openings": [["Head, east", "2027-05-03"], ["Jambs, west", "2027-05-04"], ["Sill, west", "2027-05-05"]],
+		"no jambs": [["Head, east", "2027-05-03"], ["Field, east", "2027-05-04"], ["Sill, east", "2027-05-05"]],
+		"two parts": [["Head and sill", "2027-05-03"], ["Jambs", "2027-05-04"], ["Sill", "2027-05-05"]],
+	}
+	count(_rows(case[0], case[1], case[2])) == 0
+}
