@@ -226,3 +226,31 @@ func TestFilmOverJointsIsNoLap(t *testing.T) {
 		}
 	}
 }
+
+// What stands behind the first product of a cell, before the next layer, is its own; and a
+// gauge tells the wet film after its word.
+func TestFiguresBeforeTheNextLayer(t *testing.T) {
+	for cell, want := range map[string]string{
+		"LM-1, 9 perm; then XPS 50 mm":             "vapor_ng 9 perm",
+		"LM-1, 25 mil, then IN-1 75 mm":            "thickness_mm 25 mil",
+		"LM-1 (9 perm) followed by IN-1 75 mm":     "vapor_ng 9 perm",
+		"LM-1 and IN-1, 9 perm; then brick":        "",
+		"IN-1 over LM-1, 9 perm":                   "",
+		"LM-1; then IN-1, 9 perm":                  "",
+		"LM-1, 2 passes, WFT gauge 45 mils in all": "thickness_mm 45 mils wet",
+		"LM-1, wet film 45 mils":                   "thickness_mm 45 mils wet",
+		"LM-1, wet wall 45 mils at joints":         "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | What goes on | Substrate | Primer | Remarks\nD1 | " + cell + " | concrete | none | -\nD2 | LM-1 | CMU | none | -"},
+			page{name: "P", grid: "Tag | Type | Thickness | Apply min °F\nLM-1 | fluid-applied acrylic membrane | 30 mil dry | 40\nIN-1 | mineral wool | 75 mm | -"})
+		got := ""
+		for _, key := range []string{"thickness_mm", "vapor_ng"} {
+			if f, ok := line(t, s, "D1").Figures[key]; ok {
+				got += key + " " + f.Text
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}

@@ -79,10 +79,11 @@ func (r *reader) dryFilm(l *Line, c source) {
 	}
 }
 
-// wetFilm takes the wet film that the words for the material order: "FM-2, 40 mils wet".
+// wetFilm takes the wet film that the words for the material order: "FM-2, 40 mils wet",
+// "FM-2, wet gauge 40 mils".
 func (r *reader) wetFilm(l *Line, c source) {
 	for _, q := range r.phrase.Quantities(c.text, "") {
-		if q.Kind == "length" && filmUnits.MatchString(strings.ToLower(q.Unit)) && wetAfter.MatchString(c.text[q.End:]) {
+		if q.Kind == "length" && filmUnits.MatchString(strings.ToLower(q.Unit)) && (wetAfter.MatchString(c.text[q.End:]) || wetBefore.MatchString(c.text[:q.Start])) {
 			f := figureTold(q, c.at)
 			f.Text += " wet"
 			keep(l.Figures, "thickness_mm", f)
@@ -106,23 +107,45 @@ func (r *reader) plannedFilm(l *Line, c source) {
 // filmEnds is what follows the thickness of a sheet or film; a roll is sold by it.
 var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
 
-// ordered takes the figures that stand behind the row's own product, where its cell names
-// no other: its thickness ("FM-1, supplied as 30 mil roll"), its permeance, and its air
+// ordered takes the figures that stand behind the row's own product, before its cell goes
+// on with another: its thickness ("FM-1, supplied as 30 mil roll"), its permeance, and its air
 // permeance by the test of a material.
 func (r *reader) ordered(l *Line, c source) {
-	named := 0
+	var named []string
 	for i := range l.Items {
 		if l.Items[i].At == c.at {
-			named++
+			named = append(named, l.Items[i].Text)
 		}
 	}
-	if named != 1 {
+	if c.text = ownPart(c.text, named); c.text == "" {
 		return
 	}
 	r.plannedFilm(l, c)
 	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.air)
 	r.orderedPermeance(l, c)
 }
+
+// ownPart is what a cell says before it goes on with the next layer: "SM-1, 11 perm; then
+// IN-2 75 mm". It is all of the cell where that names one product, and "" where the names
+// are not set off so.
+func ownPart(text string, named []string) string {
+	if len(named) == 1 {
+		return text
+	}
+	at := layerNext.FindStringIndex(text)
+	if len(named) == 0 || at == nil || !strings.Contains(text[:at[0]], named[0]) {
+		return ""
+	}
+	for _, other := range named[1:] {
+		if strings.Contains(text[:at[0]], other) {
+			return ""
+		}
+	}
+	return text[:at[0]]
+}
+
+// layerNext stands before what is laid after the first of a cell.
+var layerNext = regexp.MustCompile(`(?i)[;,]?\s+(?:and )?then\b|[;,]?\s+followed by\b|;`)
 
 // orderedPermeance takes the one permeance that the words for the product tell of it:
 // "FM-2 (11 perm)". A bound is what somebody asks for.
@@ -148,7 +171,12 @@ func (r *reader) asked(l *Line, c source) {
 	}
 }
 
-var wetAfter = regexp.MustCompile(`(?i)^\s*(?:wet|wft)\b`)
+// wetAfter and wetBefore stand beside the figure of a wet film; what is wet before "on" or a
+// noun is something else.
+var (
+	wetAfter  = regexp.MustCompile(`(?i)^\s*(?:wet|wft)\b`)
+	wetBefore = regexp.MustCompile(`(?i)\b(?:wft|wet(?: film)?)(?: (?:gauged?|thickness|mils?|read(?:ing|s)?))?(?: (?:of|at|to))?\s*[:=]?\s*$`)
+)
 
 // filmUnit is the unit of films in which the data of the line's own product tells
 // its thickness, "" without.

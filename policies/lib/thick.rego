@@ -94,8 +94,16 @@ is_asked_dry(product, figure) if {
 	regex.match(data.performance.thickness.film.dry_listed, lower(note.text))
 }
 
-# most_coats is how many coats the words of a row tell at most, 1 without any; undefined where the number is open.
-most_coats(line) := max({1} | _coats(line)) if not _is_open(line)
+# most_coats is how many coats the words of a row tell at most, 1 without any, or where the film is that of all coats;
+# undefined where the number is open.
+most_coats(line) := 1 if {
+	_is_of_all(line)
+} else := max({1} | _coats(line)) if not _is_open(line)
+
+_is_of_all(line) if {
+	some text in line.texts
+	regex.match(data.performance.thickness.film.total, lower(text))
+}
 
 _coats(line) := {number |
 	some text in line.texts

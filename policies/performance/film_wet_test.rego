@@ -113,3 +113,16 @@ test_data_that_says_dry_beside_the_figure[name] if {
 	}
 	count(_found(row, case[0])) == case[1]
 }
+
+# A film of all coats together is not taken once more for each of them.
+test_film_of_all_coats[remark] if {
+	dry := _told(0.762, "30 mil dry", _half)
+	some remark, n in {
+		"two coats, 30 mil wet in all": 1,
+		"combined 30 wet, two coats": 1,
+		"two coats of 30 mil wet; total area 40 sf": 0,
+		"two coats, 30 mil wet": 0,
+		"two coats, 30 mil wet, total 40 sf": 0,
+	}
+	count(_found(_words(0.762, "30 mil", remark), dry)) == n
+}
