@@ -74,3 +74,17 @@ test_rows_silent[name] if {
 	}
 	count(_rows(case[0], case[1], case[2])) == 0
 }
+
+# The pieces may be named with their tags in the cell of the product; a list that tells no order is none.
+test_order_in_the_cell_of_the_product[text] if {
+	some text, n in {
+		"Head flashing QT-2, then jamb strips QT-2, then sill pan QF-1": 1,
+		"head > jambs > sill QF-1": 0,
+		"head strip -> jambs -> sill": 1,
+		"head strip, jamb strips, sill pan QF-1": 0,
+		"sill pan QF-1, then jambs, then head strip QT-2": 0,
+		"head strip QT-2, then sealant, then sill pan QF-1": 0,
+	}
+	items := [{"tag": "QT-2"}, {"tag": "QF-1"}, {"tag": ""}]
+	count(_found({"material": text}, {"items": items})) == n
+}
