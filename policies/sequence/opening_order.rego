@@ -3,15 +3,10 @@
 # description: |
 #   The order told for the flashings of an opening puts the head before the sill. Each piece then laps behind the one
 #   below it, and the first rain runs into the wall at both corners of the sill. It applies to a cell, or a part of
-<<<<<<< HEAD
-#   one, that holds nothing but the parts of an opening in a row, and to the dates of rows that give head, jambs and
-#   sill of the same openings the same product. It does not apply to other layers, to a list without head or sill, nor
-#   to rows of which one was begun before another ended.
-=======
-#   one, that holds nothing but the parts of an opening in a row, each with its tag or without. In the cell of the
-#   product such a list is an order where it says so ("then"). It does not apply to other layers, nor to a list without
-#   head or sill.
->>>>>>> c9f8acb (sequence: an opening's order told in the cell of the product, each piece with its tag)
+#   one, that holds nothing but the parts of an opening in a row, each with its tag or without, and to the dates of
+#   rows that give head, jambs and sill of the same openings the same product. In the cell of the product such a list
+#   is an order where it says so ("then"). It does not apply to other layers, to a list without head or sill, nor to
+#   rows of which one was begun before another ended.
 # custom:
 #   id: sequence-opening-order
 #   topic: sequence
@@ -37,7 +32,6 @@ findings contains finding.at(line, [slot], message) if {
 	message := sprintf("the opening is flashed in the order \"%s\", its head before its sill", [text])
 }
 
-<<<<<<< HEAD
 # In rows of their own: the head of the openings is done before their sill is begun.
 findings contains found if {
 	some key in {one.key | some one in _rows; one.part == "head"}
@@ -79,7 +73,7 @@ _dated := [line |
 	line.dates.install.from
 	line.dates.install.to
 ]
-=======
+
 _is_order(slot, _) if slot in _data.order_slots
 
 _is_order(_, text) if regex.match(_data.order_words, lower(text))
@@ -88,7 +82,6 @@ _is_order(_, text) if regex.match(_data.order_words, lower(text))
 _without_tags(line, text) := strings.replace_n({tag: "" | some tag in _tags(line)}, text)
 
 _tags(line) := {item.tag | some item in line.items; item.tag != ""}
->>>>>>> c9f8acb (sequence: an opening's order told in the cell of the product, each piece with its tag)
 
 # _said is all that the cells of a slot say, and each part of it.
 _said(text) := {trim_space(part) | some part in array.concat([text], split(text, ";"))}
