@@ -104,6 +104,25 @@ func (r *reader) plannedFilm(l *Line, c source) {
 	}
 }
 
+// plannedSheet takes the millimeters right behind the name of a product whose data tells a
+// thickness for that, as far as sheets have them: "SM-4 1.5 mm", and not "SM-4, 75 mm".
+func (r *reader) plannedSheet(l *Line, c source, name string) {
+	at := strings.Index(c.text, name) + len(name)
+	p := r.productOf(l.Main())
+	if at < len(name) || p == nil || p.Figures["thickness_mm"].Min == nil {
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && q.Unit == "mm" && q.Min != nil && q.Start >= at && *q.Min < widestSheet &&
+			strings.Trim(c.text[at:q.Start], " ,(") == "" && filmEnds.MatchString(c.text[q.End:]) {
+			keep(l.Figures, "thickness_mm", figureTold(q, c.at))
+		}
+	}
+}
+
+// widestSheet is the thickness in mm from which a figure is a width: sheets have up to 5.
+const widestSheet = 6
+
 // filmEnds is what follows the thickness of a sheet or film; a roll is sold by it.
 var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
 
@@ -121,6 +140,7 @@ func (r *reader) ordered(l *Line, c source) {
 		return
 	}
 	r.plannedFilm(l, c)
+	r.plannedSheet(l, c, named[0])
 	r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.air)
 	r.orderedPermeance(l, c)
 }

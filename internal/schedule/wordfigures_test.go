@@ -364,3 +364,20 @@ func TestBareSizesOfBeads(t *testing.T) {
 		}
 	}
 }
+
+// Millimeters right behind a product's name are its thickness, as far as sheets have them.
+func TestMillimetersBehindAName(t *testing.T) {
+	for said, want := range map[string]float64{"SM-4 1.5 mm": 1.5, "SM-4, 2 mm": 2, "SM-4 (1.2 mm)": 1.2, "SM-4, 75 mm": 0, "SM-4 in 3 mm bed": 0, "SM-4 1.5 mm gaps": 0} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Membrane | Substrate | Primer\nD1 | " + said + " | CMU | none\nD2 | SM-4 | CMU | none"}, page{name: "Data", grid: `
+Tag | Type | Thickness mm | Min °C | Days open
+SM-4 | SBS sheet | 1.0 | 5 | 60
+SM-5 | butyl sheet | 0.8 | 5 | 60`})
+		got := 0.0
+		if f := line(t, s, "D1").Figures["thickness_mm"]; f.Min != nil {
+			got = *f.Min
+		}
+		if got != want {
+			t.Errorf("%q: %v mm, want %v", said, got, want)
+		}
+	}
+}

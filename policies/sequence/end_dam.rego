@@ -57,12 +57,16 @@ _is_pan(line) if {
 	regex.match(data.sequence.dams.pan, product.texts[slot])
 }
 
-# Metal at the sill, head or foot of an opening is a pan or a flashing.
+# Metal at the sill, head or foot of an opening, or on the angle that carries the brick, is a pan or a flashing.
 _is_pan(line) if {
-	line.role in data.sequence.order.metal_roles
+	_is_metal(line)
 	some slot in ["type", "place"]
 	regex.match(data.sequence.dams.opening, line.texts[slot])
 }
+
+_is_metal(line) if line.role in data.sequence.order.metal_roles
+
+_is_metal(line) if facts.has_key(facts.main_items(line)[0], data.sequence.dams.metals)
 
 _dams(line) if line.role in data.pairing.chemistry.roles
 

@@ -110,3 +110,16 @@ test_open_at_a_through_wall_flashing_by_letters[place] if {
 	open := bench.signal("ends_open", "lap", "stops flat")
 	count(_found({"signals": [open], "texts": {"place": place}, "role": "metal"})) == told
 }
+
+# A sheet with a metal face on the angle that carries the brick is the flashing there; one of asphalt may be a strip.
+test_metal_faced_on_an_angle[name] if {
+	some name, case in {
+		"copper": {"place": "Relieving angle, level 4", "key": "copper", "found": 1},
+		"asphalt": {"place": "Relieving angle, level 4", "key": "asphaltic", "found": 0},
+		"elsewhere": {"place": "Column face", "key": "copper", "found": 0},
+	}
+	own := object.union(bench.fm_1, {"text": "TW", "keys": [case.key]})
+	line := {"texts": {"type": "", "place": case.place}, "role": "flashing", "items": [own]}
+	open := bench.signal("ends_open", "edge", "cut flush at both jambs")
+	count(_found(object.union(line, {"signals": [open]}))) == case.found
+}
