@@ -118,3 +118,36 @@ test_sole_bead_and_others[note] if {
 	}
 	count(_found(note, bench.contact(_sheet, _bead, {}), [])) == told
 }
+
+# The data of a sheet or strip may name the only beads for it.
+test_only_of_its_own_data[text] if {
+	some text, told in {
+		"SE-5 only": 1,
+		"use only SE-5": 1,
+		"laps rolled; sealants: SE-5 only": 1,
+		"SE-2 or SE-5 only": 0,
+		"SE-5": 0,
+		"SE-5 only below 40 F": 0,
+		"PR-2 only": 0,
+	}
+	more := {"sheet": "Data", "row": 4, "texts": {"suits": text}, "cells": {"suits": "F4"}}
+	strip := bench.product("FM-1", more)
+	found := _found("No primer.", bench.contact(_sheet, _bead, {}), [strip])
+	count(found) == told
+	every f in found {
+		f.severity == "error"
+		contains(f.message, ", and the data of FM-1 says")
+	}
+}
+
+# A bead that another part of the data takes is one of them.
+test_only_of_its_own_data_and_another if {
+	strip := object.union(bench.product("FM-1", {}), {
+		"sheet": "Data",
+		"row": 4,
+		"texts": {"suits": "SE-5 only; SE-2 at laps"},
+		"cells": {"suits": "F4"},
+		"suits": [{"text": "SE-2", "products": ["SE-2"], "keys": [], "except": false}],
+	})
+	count(_found("No primer.", bench.contact(_sheet, _bead, {}), [strip])) == 0
+}

@@ -3,7 +3,7 @@
 # description: |
 #   The notes say by their tags which beads a kind of sheet takes, or takes not: "asphaltic sheets: SE-3 only", "no SE-1
 #   on asphaltic sheets"; or which a sheet takes that they name by its own tag: "sealants: SE-3 at FM-1 and FM-2"; or
-#   that a sheet takes only those that its data lists.
+#   that a sheet takes only those that its data lists. The data of a sheet may say so of itself: "SE-3 only".
 package lib.named_beads
 
 import data.lib.facts
@@ -47,7 +47,41 @@ note(contact) := found if {
 	bead.class in data.contact.judging.letters.beads
 	sheet.class in data.contact.settled.sheet.classes
 	found := [one | some one in _sole; _is_meant(one, sheet); not lower(bead.product) in one.beads][0]
+} else := found if {
+	contact.kind == "direct"
+	_is_of_edge(contact)
+	some [bead, sheet] in [[contact.a, contact.b], [contact.b, contact.a]]
+	bead.product != ""
+	bead.class in data.contact.judging.letters.beads
+	product := facts.product_of(sheet)
+	not _takes(product, bead)
+	found := [one | some one in _own_only(product); not lower(bead.product) in one.beads][0]
 }
+
+_takes(product, bead) if {
+	some target in product.suits
+	bead.product in target.products
+}
+
+# _own_only are the parts of a product's data that name the only beads for it.
+_own_only(product) := [one |
+	some slot in data.contact.judging.named_beads.own_slots
+	some text in regex.split(`[.;]\s+|[.;]$`, product.texts[slot])
+	said := lower(trim_space(text))
+	not regex.match(data.contact.judging.named_beads.unless, said)
+	some like in data.contact.judging.named_beads.own
+	whole := replace(like, "TAGS", data.contact.judging.named_beads.tags)
+	some found in regex.find_all_string_submatch_n(whole, said, 1)
+	beads := _tags_in(found[1]) & _beads
+	count(beads) > 0
+	one := {
+		"beads": beads,
+		"text": trim_space(text),
+		"at": {"sheet": product.sheet, "row": product.row, "cell": product.cells[slot]},
+		"by": sprintf("the data of %s says", [product.id]),
+		"severity": "error",
+	}
+]
 
 # _sole lists sentences that name the only beads for sheets: {"beads", "letters" that the tags of the sheets begin with,
 # none for all, "text", "at"}. What speaks of a kind of sheet is read by that.

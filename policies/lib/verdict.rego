@@ -71,8 +71,9 @@ judge(contact) := _fine(contact, hush.why(contact)) if {
 	product_says.heard(contact).word == "bars"
 	v := _verdict(contact, "keep_off", _eased(contact, "error"), {"row": {}, "mechanism": "", "why": ""})
 } else := v if {
-	named_beads.note(contact)
-	v := _verdict(contact, "bead_barred", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
+	note := named_beads.note(contact)
+	severity := _eased(contact, object.get(note, "severity", "warning"))
+	v := _verdict(contact, "bead_barred", severity, {"row": {}, "mechanism": "", "why": ""})
 } else := v if {
 	_is_unlettered(contact)
 	v := _verdict(contact, "no_letter", _eased(contact, "warning"), {"row": {}, "mechanism": "", "why": ""})
