@@ -1,6 +1,11 @@
 package contact_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+
+	"abut/internal/contact"
+)
 
 // A column of fixings names the fastener by its tag, and the remark tells what it goes
 // through, in words after a comma as in one sentence.
@@ -77,4 +82,18 @@ SC-1 | screw | zinc-plated steel screw | – | –`) {
 	if !got["WD-5 SC-1"] {
 		t.Errorf("got %v", got)
 	}
+}
+
+// What a sheet goes to by way of a plate or bar lies on that; a bar beside it parts nothing.
+func TestByWayOfAPlate(t *testing.T) {
+	holdKinds(t, map[string]string{
+		"SBS self-adhered sheet via aluminum bar":     "separated",
+		"SBS self-adhered sheet via a stainless clip": "separated",
+		"SBS self-adhered sheet, aluminum bar below":  "direct",
+		"SBS self-adhered sheet":                      "direct",
+	}, func(words string) string {
+		return "\nMark | Membrane | Substrate | Primer | Touches\nT1 | EPDM sheet | plywood | none | " + words + "\nT2 | EPDM sheet | plywood | none | –\n"
+	}, func(c contact.Contact) bool {
+		return c.A.Family == "epdm-membrane" && strings.Contains(c.B.Family, "asphalt") || c.B.Family == "epdm-membrane" && strings.Contains(c.A.Family, "asphalt")
+	})
 }
