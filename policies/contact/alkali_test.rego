@@ -46,3 +46,33 @@ test_silent[name] if {
 	}
 	count(_found([contact])) == 0
 }
+
+_painted := bench.end("material", "A-5", "painted-aluminum", "flashing-metal", ["aluminum", "organic-coated", "metal"])
+
+_signed(said) := object.union(doc, {"lines": lines}) if {
+	doc := bench.document([bench.contact(_painted, _mortar, {})], [])
+	lines := [object.union(line, {"signals": said}) | some line in doc.lines]
+}
+
+_bare(cell, no) := {
+	"id": "bare_metal",
+	"no": no,
+	"text": "bare back",
+	"slot": "material",
+	"at": {"sheet": "W", "row": 12, "cell": cell},
+}
+
+# Painted aluminum in mortar is a question, and a harm where its own cell calls it bare.
+test_paint_that_is_not_there[name] if {
+	rows := bench.pairs([bench.row("painted-aluminum", "uncured-cement", "needs-confirmation", "alkali-attack", "warning")])
+	some name, case in {
+		"bare back": [[_bare("C12", false)], {"warning"}],
+		"not bare": [[_bare("C12", true)], {"note"}],
+		"bare block behind": [[_bare("F12", false)], {"note"}],
+		"nothing said": [[], {"note"}],
+	}
+	found := alkali.findings with input as _signed(case[0])
+		with data.knowledge.pairs as rows
+		with data.knowledge.separators as []
+	{f.severity | some f in found} == case[1]
+}

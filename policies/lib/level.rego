@@ -37,8 +37,9 @@ is_lapse(contact, row) if {
 	some lapse in data.contact.judging.lapses
 	row.mechanism in lapse.mechanisms
 	_is_of_classes(contact, lapse.classes)
+	_is_of_keys(contact, object.get(lapse, "keys", []))
 	some signal in lapse.signals
-	_tells(contact, signal)
+	_says(contact, lapse, signal)
 }
 
 # It says itself that it has no letter for the bead that it lays straight on a sheet.
@@ -56,6 +57,30 @@ _is_of_classes(_, classes) if count(classes) == 0
 _is_of_classes(contact, classes) if contact.a.class in classes
 
 _is_of_classes(contact, classes) if contact.b.class in classes
+
+_is_of_keys(_, keys) if count(keys) == 0
+
+_is_of_keys(contact, keys) if {
+	some end in [contact.a, contact.b]
+	some key in keys
+	key in end.keys
+}
+
+_says(contact, lapse, signal) if {
+	not lapse.own_cell
+	_tells(contact, signal)
+}
+
+# What one of the two lacks is told in its own cell: a bare block behind it is another thing.
+_says(contact, lapse, signal) if {
+	lapse.own_cell
+	some end in [contact.a, contact.b]
+	end.class in lapse.classes
+	some said in facts.lines_by_id[contact.line].signals
+	said.id == signal
+	not said.no
+	said.at.cell == end.at.cell
+}
 
 _tells(contact, signal) if signal in contact.signals
 
