@@ -809,3 +809,15 @@ K-3 | west | W1 | AX | concrete block | none | EPDM gasket`}, data)
 		}
 	}
 }
+
+// "In" before what it leads into is no inch, in a band of headings either.
+func TestInThatIsNoUnit(t *testing.T) {
+	for head, want := range map[string]float64{"In the gap": 80, "Joint, in": 2032} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | ` + head + `: lap | Note
+D1 | SBS sheet | CMU | 80 | all sizes in mm`}, page{name: "N", grid: "All lengths in mm"})
+		if f := line(t, s, "D1").Figures["lap_mm"]; want == 80 && f.Unit == "in" || want != 80 && f.Unit != "in" {
+			t.Errorf("%s: %+v", head, f)
+		}
+	}
+}

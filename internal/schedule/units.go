@@ -38,6 +38,7 @@ var headingUnits = regexp.MustCompile(`[(),;/]`)
 // unitIn tries the words of a heading as units of the kind; those that the slot
 // has for its units go first.
 func (r *reader) unitIn(heading, kind, slot string) string {
+	heading = inNoUnit.ReplaceAllString(heading, " ")
 	if unit := r.slotUnit(heading, slot); unit != "" {
 		return unit
 	}
@@ -51,6 +52,9 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 	}
 	return ""
 }
+
+// inNoUnit is the word "in" where it is no inches: "IN THE JOINT", "laid in a bed".
+var inNoUnit = regexp.MustCompile(`(?i)^\s*in\s+\pL+|\bin\s+(?:the|an?|this|that|its|each|both|contact|place)\b`)
 
 // slotUnit is the unit that a heading names first, by the words that the slot has
 // for its units: that of the figures below "ng/(Pa·s·m²) (perm)". A word of what the

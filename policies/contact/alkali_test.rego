@@ -64,7 +64,8 @@ _bare(cell, no) := {
 
 # Painted aluminum in mortar is a question, and a harm where its own cell calls it bare.
 test_paint_that_is_not_there[name] if {
-	rows := bench.pairs([bench.row("painted-aluminum", "uncured-cement", "needs-confirmation", "alkali-attack", "warning")])
+	painted := bench.row("painted-aluminum", "uncured-cement", "needs-confirmation", "alkali-attack", "warning")
+	rows := bench.pairs([painted])
 	some name, case in {
 		"bare back": [[_bare("C12", false)], {"warning"}],
 		"not bare": [[_bare("C12", true)], {"note"}],

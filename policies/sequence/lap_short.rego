@@ -129,6 +129,7 @@ _noted(line, item, kind) := [{
 		some one in limits.limits_for(kind, line, item.keys, line.role)
 		not _gives_way(one, own)
 		not _is_of_sheets_alone(one, item)
+		not _is_bedded(one, item)
 	])
 	note := finding.related_address(l.at, l.text)
 ]
@@ -138,6 +139,12 @@ _is_of_sheets_alone(limit, item) if {
 	item.family in array.concat(data.sequence.edge.edgeless, fluids.families)
 	regex.match(fluids.sheets, lower(limit.text))
 	not regex.match(fluids.named, lower(limit.text))
+}
+
+# A strip of silicone is bedded in beads, and laps no sheet unless the note names it.
+_is_bedded(limit, item) if {
+	item.family in data.sequence.lap.bedded.families
+	not regex.match(data.sequence.lap.bedded.named, lower(limit.text))
 }
 
 _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "severity": "error", "related": []} |

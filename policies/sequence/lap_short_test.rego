@@ -149,3 +149,15 @@ test_fluids_under_a_note_on_sheets[text] if {
 	line := object.union(_lap(50, "50"), {"items": [object.union(fluid, {"product": "FM-1", "tag": "FM-1"})]})
 	count(_found(line, [limit])) == n
 }
+
+# A strip that is bedded in beads laps as its own notes say, not as those on sheets do.
+test_bedded_strip_under_a_note_on_sheets[text] if {
+	some text, n in {
+		"Membrane laps 75 mm": 0,
+		"Membrane and transition laps 75 mm": 1,
+	}
+	limit := bench.limit("lap_mm", {"min": 75, "text": text})
+	strip := base.item("material", "FM-1", "silicone-transition-strip", "membrane", ["silicone"])
+	line := object.union(_lap(50, "50"), {"items": [object.union(strip, {"product": "FM-1", "tag": "FM-1"})]})
+	count(_found(line, [limit])) == n
+}
