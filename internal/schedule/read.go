@@ -314,6 +314,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.dayEnds)
 	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
 	r.likeRepeated(all)
+	r.each(all, kindSchedule, r.doneSheets)
 	r.each(all, kindSchedule, r.bedColumn)
 	r.each(all, kindSchedule, r.conditionColumn)
 	r.each(all, kindSchedule, r.againstColumn)

@@ -309,6 +309,20 @@ func (r *reader) placedSheets(t *table) {
 	}
 }
 
+// doneSheets takes the one day that a table tells of its sheets before their cover for that of
+// their installation, where its heading tells the end of the work: "Done", "Completed".
+func (r *reader) doneSheets(t *table) {
+	if t.has("install", "placed", "works") > 0 || t.column("cover") == 0 || t.has("tag", "material") == 0 {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; c.Slot == "finish" {
+			c.Slot, c.Why = "install", c.Why+", and no other column is the installation"
+			return
+		}
+	}
+}
+
 // onlyPlaced holds for "placed", or "placed: on", without a word for concrete; what stands
 // over the day of the cover too ("Planned weeks") tells of neither.
 func (r *reader) onlyPlaced(heading, cover string) bool {

@@ -821,3 +821,17 @@ D1 | SBS sheet | CMU | 80 | all sizes in mm`}, page{name: "N", grid: "All length
 		}
 	}
 }
+
+// The one day before the cover is that of the sheet, though its heading tells that it was done;
+// beside the day on which it was begun it stays the end.
+func TestDoneBeforeCover(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Mark | Sheet | Base | Done | Covered\nD1 | SBS sheet | CMU | 6 May 2027 | 20 May 2027":                        "mark material substrate install cover",
+		"Mark | Sheet | Base | Started | Done | Covered\nD1 | SBS sheet | CMU | 5 May 2027 | 6 May 2027 | 20 May 2027": "mark material substrate install finish cover",
+	} {
+		s := readPages(t, page{name: "S", grid: "\n" + grid})
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: slots %q, want %q", grid, got, want)
+		}
+	}
+}
