@@ -387,3 +387,22 @@ func TestSoftStripsAndUpturns(t *testing.T) {
 		}
 	}
 }
+
+// A film that opens with moisture is no polyethylene, wherever the words place it.
+func TestResponsiveFilms(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"smart interior vapor retarder film":                "vapor-retarder-smart",
+		"moisture-responsive vapor retarder":                "vapor-retarder-smart",
+		"variable-permeance interior vapor retarder, nylon": "vapor-retarder-smart",
+		"interior vapor retarder film":                      "polyethylene-sheet",
+	} {
+		got := ""
+		if found := v.Find(text); len(found) > 0 {
+			got = found[0].Family
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
