@@ -50,6 +50,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 			if len(codes) > 0 {
 				l.Scope = fold(strings.Join(codes, ", "))
 				own := r.keysIn(r.limitRules.aside.ReplaceAllString(rest, " ")) // "walls with batts (W2): sheet 60 ng or more" asks it of no batt
+				own = append(own, r.keysIn(ifMade.FindString(sentence))...)
 				l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool {
 					return !slices.Contains(own, key) || slices.Contains(r.bedsIn(rest), key) || slices.Contains(r.limitRules.AnySheet, key)
 				})
@@ -84,6 +85,10 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 	}
 }
+
+// ifMade is what a sheet must be of for what a note asks of it on the walls that it names
+// before its colon: "Sheets on W2, if asphaltic: 40 mil".
+var ifMade = regexp.MustCompile(`(?i)\b(?:if|where|when)\s+(?:(?:it|they|the sheets?|this) (?:is|are) )?[\pL-]+(?: (?:or|and) [\pL-]+)?(?: sheets?| membranes?)?\s*:`)
 
 // saysSignal holds for a sentence that says a signal, and not of a case.
 func (r *reader) saysSignal(sentence, id string) bool {

@@ -1238,3 +1238,17 @@ func TestKindBeforeItsTag(t *testing.T) {
 		}
 	}
 }
+
+// What a note asks on a wall of a sheet "if asphaltic" it asks of no other there.
+func TestLimitsOfWallsIfMadeOf(t *testing.T) {
+	for note, want := range map[string]string{
+		"Sheets on EW-4, where butyl: 30 mil minimum.":  "[butyl] ew-4",
+		"Sheets on EW-4, if exposed: 30 mil minimum.":   "[] ew-4",
+		"Sheets on EW-4: 30 mil minimum, where primed.": "[] ew-4",
+	} {
+		s := read(t, "Mark | Wall | Membrane | Substrate | Primer\n1 | EW-3 | SBS sheet | CMU | none\n2 | EW-4 | butyl sheet | CMU | none\n\nNotes\n1 | "+note)
+		if l := limit(s, "thickness_mm"); l == nil || fmt.Sprintf("%v %s", l.Keys, l.Scope) != want {
+			t.Errorf("%s: %+v, want %s", note, l, want)
+		}
+	}
+}
