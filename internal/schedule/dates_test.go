@@ -417,3 +417,20 @@ PM-2 | Primer, water-borne | 5`})
 		}
 	}
 }
+
+// A heading over both that tells of the work leaves "From" and "To" the ends of it; one that
+// tells of papers does not.
+func TestDaysFromAndToBelowTheWork(t *testing.T) {
+	for band, want := range map[string]string{"Laying": "2026-09-18", "Submittal": ""} {
+		s := readPages(t, page{name: "S", merges: []string{"A1:D1", "E1:F1"}, grid: `
+Item | | | | ` + band + ` |
+Mark | Membrane | Substrate | Primer | From | To | Covered
+D1 | SBS sheet | CMU | none | @2026-09-08 | @2026-09-11 | @2026-09-21
+D2 | SBS sheet | CMU | none | @2026-09-21 | @2026-09-18 | @2026-10-14
+D3 | SBS sheet | CMU | none | @2026-09-21 | @2026-09-25 | @2026-10-19
+`})
+		if got := line(t, s, "D2").Dates["finish"].From; got != want {
+			t.Errorf("%s: to %q, want %q", band, got, want)
+		}
+	}
+}

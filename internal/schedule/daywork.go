@@ -64,14 +64,20 @@ func (r *reader) byDays(t *table, i int) (slot, why string) {
 }
 
 // spanned tells which end of the work the days of a column are, where its heading and the
-// one beside it say no more than that ("From | Thru"); "" for neither.
+// one beside it say no more than that ("From | Thru"), alone or below a heading over both
+// that tells of the work ("Laying"); "" for neither.
 func (r *reader) spanned(t *table, i int) string {
 	says := func(i int, words []string) bool {
 		if i < 0 || i >= len(t.cols) {
 			return false
 		}
-		own := headingWords(t.cols[i].Heading)
-		return len(own) == 1 && slices.Contains(words, own[0])
+		c := &t.cols[i]
+		own := headingWords(c.own)
+		if len(own) != 1 || !slices.Contains(words, own[0]) {
+			return false
+		}
+		slot, _, _ := r.head.work(strings.TrimSuffix(c.Heading, c.own))
+		return c.own == c.Heading || slot == "install"
 	}
 	ends := func(first int) bool {
 		return says(first, r.head.span.First) && says(first+1, r.head.span.Last) &&
