@@ -235,9 +235,13 @@ func (r *reader) ageOfBed(p *Product, c source) {
 }
 
 // besides takes what a cell of thickness tells too: the lap and the permeance, where no
-// column states them, and words ("40 mil; side 3 in.; no end dams", "20 mil / 11 perm").
+// column states them, the air that passes by the test of a material, and words ("40 mil;
+// side 3 in.; no end dams", "20 mil / 11 perm").
 func (r *reader) besides(l *Line, c source) {
 	r.signals(l, c)
+	if l.Texts["air"] == "" {
+		r.figuresNamed(l.Figures, c.text, c.at, r.words.figures.air)
+	}
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if q.Kind == "vapor_permeance" && q.Unit != "" && l.Texts["vapor"] == "" {
 			keep(l.Figures, "vapor_ng", figureTold(q, c.at))

@@ -165,3 +165,19 @@ D2 | butyl sheet | plywood | none | brick | 2" side; 2-1/2 in. end | @2026-03-02
 		}
 	}
 }
+
+// A cell of thickness may tell the air that passes too, by the test of a material; what is said
+// of an assembly is no figure of the sheet.
+func TestAirInACellOfThickness(t *testing.T) {
+	for cell, want := range map[string]bool{
+		"36 mil; 0.01 cfm/sf (E2178)":          true,
+		"36 mil; 0.01 cfm/sf by ASTM E2178":    true,
+		"36 mil; assembly 0.03 cfm/sf (E2357)": false,
+		"36 mil; 12 perm":                      false,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Thickness / test\n1 | butyl sheet | CMU | none | "+cell+"\n2 | butyl sheet | CMU | none | 36 mil\n")
+		if _, got := s.Lines[0].Figures["air_lsm2"]; got != want {
+			t.Errorf("%s: %+v, want air %v", cell, s.Lines[0].Figures, want)
+		}
+	}
+}
