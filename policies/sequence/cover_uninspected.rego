@@ -71,6 +71,15 @@ _is_protected(line) if {
 	regex.match(data.sequence.order.flooded, lower(line.dates.inspected.text))
 }
 
+# Where what covers it is said to be the protection course, it may follow on the next day.
+_is_protected(line) if {
+	line.spans.bare_days.max in numbers.range(0, data.sequence.order.protected.days)
+	regex.match(data.sequence.order.flooded, lower(line.dates.inspected.text))
+	front := lower(object.get(line.texts, "front", ""))
+	regex.match(data.sequence.order.protected.words, front)
+	not regex.match(data.sequence.order.protected.unless, front)
+}
+
 _is_protected(line) if {
 	line.spans.bare_days.max == 0
 	facts.has_key(facts.main_items(line)[0], ["hot-applied"])

@@ -93,3 +93,19 @@ test_silent_in_words[remark] if {
 	]
 	count(_found([_said(remark)])) == 0
 }
+
+_fronted(bare, front, told) := object.union(_flooded(bare, told), {"texts": {"front": front}})
+
+test_protection_laid_the_day_after if {
+	every front in ["1/8 in. asphalt protection board", "Protection course"] {
+		count(_found([_fronted(1, front, "water test 20-22 Jul")])) == 0
+	}
+}
+
+test_more_than_protection_the_day_after if {
+	every front in ["pavers over protection board", "protection board + soil", "soil", "XPS and protection course"] {
+		count(_found([_fronted(1, front, "water test 20-22 Jul")])) == 1
+	}
+	count(_found([_fronted(2, "Protection course", "water test 20-22 Jul")])) == 1
+	count(_found([_fronted(1, "Protection course", "20 Jul 2027")])) == 1
+}
