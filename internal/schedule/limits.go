@@ -438,6 +438,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && len(l.Roles) == 0 {
 			l.Keys = r.describedBy(in.sentence[:q.Start])
 		}
+		if len(l.Keys) == 0 && strings.HasSuffix(rule.Kind, "lap_mm") { // "Tarn sheets lap 3 in."
+			l.Keys = r.madeBy(in.before)
+		}
 	}
 	if rule.Laid {
 		r.laidOver(&l, in.after)
@@ -455,6 +458,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		}
 		if l.Keys = r.sheetsIn(after); len(l.Keys) == 0 { // "concrete to take FM-2: 21 days"
 			l.Keys = r.sheetsIn(before)
+		}
+		if len(l.Keys) == 0 {
+			l.Keys = r.madeBy(after)
 		}
 	}
 	if rule.Scope {

@@ -347,3 +347,22 @@ func (r *reader) coinsWord(before string) bool {
 	}
 	return !slices.ContainsFunc(r.head.match(words[0]), func(g guess) bool { return g.score >= 1 })
 }
+
+// madeBy lists the sheets of the makers that a text names, by their products: "Tarn sheets
+// lap 3 in." asks nothing of the others. A word of the trade that begins names is no maker.
+func (r *reader) madeBy(text string) []string {
+	out := []string{}
+	for _, word := range makeWord.FindAllString(text, -1) {
+		maker := fold(word)
+		if r.lex.maker[maker] < 2 || len(r.vocab.Find(word)) > 0 || len(r.rolesIn(word)) > 0 || len(r.head.match(word)) > 0 {
+			continue
+		}
+		for i := range r.sched.Products {
+			p := &r.sched.Products[i]
+			if role := r.words.roleByClass[p.Class]; strings.HasPrefix(fold(p.Tag), maker+" ") && (role == "membrane" || role == "flashing") {
+				out = append(out, p.ID)
+			}
+		}
+	}
+	return out
+}
