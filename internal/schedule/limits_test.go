@@ -1252,3 +1252,32 @@ func TestLimitsOfWallsIfMadeOf(t *testing.T) {
 		}
 	}
 }
+
+// A maker's name narrows a lap or an age of concrete to the sheets of that maker; a word of the
+// trade does not.
+func TestLimitsByMaker(t *testing.T) {
+	for note, want := range map[string]string{
+		"Larkin sheet laps 75 mm min.":                           "lap_mm [Larkin 40 Sheet]",
+		"Sheet laps 75 mm min.":                                  "lap_mm []",
+		"Membrane laps 75 mm min.":                               "lap_mm []",
+		"Concrete 10 days min for Larkin, 28 days for Tarnwell.": "concrete_age_days [Larkin 40 Sheet] concrete_age_days [Tarnwell Deck]",
+		"Concrete 10 days min before the membrane.":              "concrete_age_days []",
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Line | Where | Goes onto | Product | Primer
+1 | north wall | cast concrete | Larkin 40 Sheet | Larkin Wet Primer
+2 | deck | structural slab | Tarnwell Deck | Tarnwell Base Primer`}, page{name: "Data", grid: `
+Product | What it is | Thickness | Min. apply F | Max. days open to sun
+Larkin 40 Sheet | self-adhered rubberized asphalt sheet | 60 mil | 40 | 30
+Larkin Wet Primer | water-based primer | - | 40 | -
+Tarnwell Deck | one-part cold urethane membrane | 60 mil | 40 | 21
+Tarnwell Base Primer | two-part epoxy primer | - | 40 | -`}, page{name: "Notes", grid: note})
+		var got []string
+		for _, l := range s.Project.Limits {
+			got = append(got, fmt.Sprint(l.Kind, " ", l.Keys))
+		}
+		if all := strings.Join(got, " "); all != want {
+			t.Errorf("%s: %s, want %s", note, all, want)
+		}
+	}
+}
