@@ -318,6 +318,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.bedColumn)
 	r.each(all, kindSchedule, r.conditionColumn)
 	r.each(all, kindSchedule, r.againstColumn)
+	r.each(all, kindSchedule, r.primerBesideBed)
 	r.each(all, kindSchedule, r.insulationColumn)
 	for _, t := range all {
 		r.units(t)

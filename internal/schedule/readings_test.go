@@ -246,6 +246,7 @@ func TestReadingsWithoutDegrees(t *testing.T) {
 		"low of 35 overnight, rolled by noon":          "night_c 1.7",
 		"freezer running, 30 inside, patch rolled":     "air_c -1.1",
 		"block 12 courses up":                          "",
+		"rod + 50 air, tooled":                         "",
 		"wall 14 and 15 done, roof next":               "",
 		"deck 40, bay 3, rolled":                       "",
 		"air 75 Pa, no leak":                           "",

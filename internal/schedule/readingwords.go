@@ -119,6 +119,9 @@ func (w *readingWords) compile() (err error) {
 }
 
 // tells holds for a figure of a text that its words tell to be a reading.
+// added is a thing to which a sign adds the next: "rod + 50 air" is a gap.
+var added = regexp.MustCompile(`\pL[.)]?\s*\+\s*$`)
+
 func (w *plainReading) tells(text string, start, end int, scale string) bool {
 	value, err := strconv.ParseFloat(text[start:end], 64)
 	least, known := w.Least[scale[len(scale)-1:]]
@@ -134,7 +137,7 @@ func (w *plainReading) tells(text string, start, end int, scale string) bool {
 	}
 	before, after := text[strings.LastIndexAny(text[:start], ";\n")+1:start], text[end:]
 	if w.behind.MatchString(after) {
-		return !joinedFigure.MatchString(before)
+		return !joinedFigure.MatchString(before) && !added.MatchString(before)
 	}
 	if !w.after.MatchString(after) {
 		return false

@@ -268,6 +268,23 @@ func (r *reader) conditionColumn(t *table) {
 	}
 }
 
+// primerBesideBed takes a column that is headed as a surface and its primer for that of the
+// primers, where another tells what the line goes on: "Goes on", then "Surface & primer".
+func (r *reader) primerBesideBed(t *table) {
+	if t.column("primer") > 0 {
+		return
+	}
+	named := func(c Column) bool { return c.Slot == "substrate" && r.head.names(c.Heading, "primer") }
+	if !slices.ContainsFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && !named(c) }) {
+		return
+	}
+	for i := range t.cols {
+		if c := &t.cols[i]; named(*c) {
+			c.Slot, c.Why = "primer", c.Why+", with the primer, and what it goes on is told beside it"
+		}
+	}
+}
+
 // againstColumn takes a column that says what a line goes against, beside one of what it goes
 // on ("Back-up", then "Goes against"), for what the line touches.
 func (r *reader) againstColumn(t *table) {

@@ -835,3 +835,35 @@ func TestDoneBeforeCover(t *testing.T) {
 		}
 	}
 }
+
+// A column of surfaces and primers beside one of what the line goes on is that of the primers;
+// alone it tells the surface.
+func TestPrimersBesideBeds(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Mark | Where | Sheet | Goes on | Surface & primer | Sits between | Laid\nD1 | north | SBS sheet | CMU | none | PE strip | 3 May 2027": "mark place material substrate primer separator install",
+		"Mark | Sheet | Surface & primer | Spot | Lap\nD1 | SBS sheet | CMU; P-1 | north | 3 in":                                               "mark material substrate place lap",
+	} {
+		s := readPages(t, page{name: "S", grid: "\n" + grid})
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: slots %q, want %q", grid, got, want)
+		}
+	}
+}
+
+// The name of a maker beside what needs no primer is that of its sheets, and not of its primer;
+// a sentence of the data tells the heat of service.
+func TestFacesOfAMaker(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "\nMark | Sheet | Substrate\nD1 | SL-3 | brick"}, page{name: "Data", grid: `
+Tag | Name | Type | Min °C | Days open | Primer
+SL-3 | Orley H | hybrid sealant | 5 | 60 | No primer on brick, metal, Corwin faces
+CW-1 | Corwin 40 | SBS sheet | 5 | 60 | PR-9 on block. Service to 75 °C.
+PR-9 | Corwin Prime | solvent primer | 0 | - | -`})
+	for _, a := range product(t, s, "SL-3").Accepts {
+		if len(a.Keys) > 0 && a.Primer != "none" {
+			t.Errorf("on %s: primer %s %v, want none", a.Text, a.Primer, a.Primers)
+		}
+	}
+	if f := product(t, s, "CW-1").Figures["service_max_c"]; f.Max == nil || *f.Max != 75 {
+		t.Errorf("service %+v, want 75", f)
+	}
+}
