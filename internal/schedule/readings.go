@@ -175,12 +175,22 @@ func (r *reader) readings(l *Line, c source) {
 	r.nightReading(l, c)
 	for key, f := range r.measured.of(c.text, func() map[string]Figure { return r.readingsIn(c.text) }) {
 		f.At = c.at
+		if r.noReading(key, f) {
+			continue
+		}
 		if key != bareKey {
 			keep(l.Figures, key, f)
 		} else if _, read := l.Figures["reading_surface_c"]; c.slot == "remark" && !read {
 			keep(l.Figures, "reading_air_c", f)
 		}
 	}
+}
+
+// noReading holds for a temperature of a face or the air that no place of work has: "250 F
+// sheet under metal" tells what a sheet bears.
+func (r *reader) noReading(key string, f Figure) bool {
+	site := key == "reading_surface_c" || key == "reading_air_c" || key == bareKey
+	return site && f.Min != nil && *f.Min > r.words.readings.Plain.Most["C"]
 }
 
 // withScale writes the degrees of the workbook behind the readings of a remark that tell

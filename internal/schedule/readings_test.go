@@ -247,6 +247,7 @@ func TestReadingsWithoutDegrees(t *testing.T) {
 		"freezer running, 30 inside, patch rolled":     "air_c -1.1",
 		"block 12 courses up":                          "",
 		"rod + 50 air, tooled":                         "",
+		"240 F membrane under black metal":             "",
 		"wall 14 and 15 done, roof next":               "",
 		"deck 40, bay 3, rolled":                       "",
 		"air 75 Pa, no leak":                           "",
