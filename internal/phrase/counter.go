@@ -101,7 +101,21 @@ func (c *counter) labeled(i int, u *unit, end int) bool {
 		return false // "wall 20 F": what has a temperature as well as a number
 	}
 	written := strings.TrimSpace(c.text[c.toks[i].End:end])
+	if written == `"` && !quoteOpen(c.text[:c.toks[i].Start]) {
+		return false // `up the wall 8" min`
+	}
 	return c.labels[before.low] && len(written) <= 2 && !strings.ContainsAny(written, "%°.")
+}
+
+// quoteOpen holds where a quotation has begun and not ended: the sign of inches follows a digit.
+func quoteOpen(text string) bool {
+	open := false
+	for i := range len(text) {
+		if text[i] == '"' && (open || i == 0 || text[i-1] < '0' || text[i-1] > '9') {
+			open = !open
+		}
+	}
+	return open
 }
 
 // unitAfter reads the unit right after a figure, over a space or a hyphen.

@@ -277,3 +277,23 @@ func TestInBeforeACount(t *testing.T) {
 		}
 	}
 }
+
+// A word that names numbered things stands before a length too, where the sign of inches follows
+// the figure; at the end of a quotation that sign is none.
+func TestInchesBehindALabel(t *testing.T) {
+	r, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for text, want := range map[string]int{`up the wall 8" min`: 1, `2" past the door 4"`: 2, `called "wall 8" there`: 0, `wall 8 in the north`: 0} {
+		lengths := 0
+		for _, q := range r.Quantities(text, "") {
+			if q.Kind == "length" {
+				lengths++
+			}
+		}
+		if lengths != want {
+			t.Errorf("%s: %d lengths, want %d", text, lengths, want)
+		}
+	}
+}
