@@ -287,8 +287,10 @@ func inBrackets(text string, at int) bool {
 // products named, always, or nothing.
 func (r *reader) primerWords(p *Product, text string) (rule string, list []string) {
 	for _, m := range r.near(p, text) {
-		maker := r.lex.maker[fold(text[m.start:m.end])] > 1 // "Tarn faces" names its sheets as well
-		if m.product >= 0 && r.isPrimer(m) && !maker && !r.words.hasAny(upTo(";,()", text[m.end:]), r.words.accept.Not) {
+		if r.lex.isMaker(text[m.start:m.end]) {
+			continue // "Tarn faces" names its sheets as well
+		}
+		if m.product >= 0 && r.isPrimer(m) && !r.words.hasAny(upTo(";,()", text[m.end:]), r.words.accept.Not) {
 			list = append(list, r.sched.Products[m.product].ID)
 		}
 	}

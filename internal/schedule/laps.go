@@ -187,7 +187,7 @@ var notedDam = regexp.MustCompile(`(?i)(\bend[- ]?dams?(?:\s+(?:of|at|to be|are|
 // the unit of the columns of laps, else in that of the title block.
 func (r *reader) damsOfNote(sentence string) string {
 	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "lap"))
-	if unit == "" || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
+	if unit == "" || !notedDam.MatchString(sentence) || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
 		return sentence
 	}
 	return notedDam.ReplaceAllString(sentence, "$1 "+unit+"$2")

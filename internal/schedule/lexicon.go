@@ -380,7 +380,7 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 	}
 	for _, at := range properName.FindAllStringIndex(text, -1) {
 		first, _, _ := strings.Cut(text[at[0]:at[1]], " ")
-		if taken[at[0]] || l.maker[fold(first)] < 2 || l.isFigure(first, text[at[0]:at[1]]) {
+		if taken[at[0]] || !l.isMaker(first) || l.isFigure(first, text[at[0]:at[1]]) {
 			continue
 		}
 		found = append(found, mention{start: at[0], end: at[1], product: -1, tag: text[at[0]:at[1]], unknownTag: true})
@@ -388,6 +388,9 @@ func (l *lexicon) unlisted(text string, found []mention, taken []bool) []mention
 	}
 	return found
 }
+
+// isMaker holds for a word that the names of two products or more begin with.
+func (l *lexicon) isMaker(word string) bool { return l.maker[fold(word)] > 1 }
 
 // isFigure holds for a brand with a figure that none of its names is written with:
 // "Larch 3" is a lap of "Larch 40", 3 in.

@@ -49,7 +49,7 @@ func (r *reader) ofKind(found []mention, text string) []mention {
 	kinds := map[int]bool{} // where the words for such a kind start
 	for _, f := range found {
 		k := slices.IndexFunc(found, func(k mention) bool { return kindOf(k, f.end, text) })
-		if k >= 0 && f.product >= 0 && r.lex.maker[fold(f.tag)] > 1 {
+		if k >= 0 && f.product >= 0 && r.lex.isMaker(f.tag) {
 			kinds[found[k].start] = true
 			if !isOfKind(&r.sched.Products[f.product], found[k].mat) {
 				continue
@@ -81,7 +81,7 @@ func (l *lexicon) addUnmade() {
 	for _, short := range slices.Sorted(maps.Keys(l.unmade)) {
 		key, maker := fold(short), l.unmade[short]
 		isCode := coded >= fewestCodes && codeName.MatchString(short)
-		if _, known := l.tags[key]; known || len(l.short[key]) != 1 || len(l.vocab.Find(maker)) > 0 || !isCode && (l.maker[maker] < 2 || l.isWords(short)) {
+		if _, known := l.tags[key]; known || len(l.short[key]) != 1 || len(l.vocab.Find(maker)) > 0 || !isCode && (!l.isMaker(maker) || l.isWords(short)) {
 			continue
 		}
 		l.tags[key] = l.short[key][0]

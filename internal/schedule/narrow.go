@@ -353,13 +353,12 @@ func (r *reader) coinsWord(before string) bool {
 func (r *reader) madeBy(text string) []string {
 	out := []string{}
 	for _, word := range makeWord.FindAllString(text, -1) {
-		maker := fold(word)
-		if r.lex.maker[maker] < 2 || len(r.vocab.Find(word)) > 0 || len(r.rolesIn(word)) > 0 || len(r.head.match(word)) > 0 {
+		if !r.lex.isMaker(word) || len(r.vocab.Find(word)) > 0 || len(r.rolesIn(word)) > 0 || len(r.head.match(word)) > 0 {
 			continue
 		}
 		for i := range r.sched.Products {
 			p := &r.sched.Products[i]
-			if role := r.words.roleByClass[p.Class]; strings.HasPrefix(fold(p.Tag), maker+" ") && (role == "membrane" || role == "flashing") {
+			if role := r.words.roleByClass[p.Class]; strings.HasPrefix(fold(p.Tag), fold(word)+" ") && (role == "membrane" || role == "flashing") {
 				out = append(out, p.ID)
 			}
 		}

@@ -118,10 +118,10 @@ func (w *readingWords) compile() (err error) {
 	return nil
 }
 
-// tells holds for a figure of a text that its words tell to be a reading.
 // added is a thing to which a sign adds the next: "rod + 50 air" is a gap.
 var added = regexp.MustCompile(`\pL[.)]?\s*\+\s*$`)
 
+// tells holds for a figure of a text that its words tell to be a reading.
 func (w *plainReading) tells(text string, start, end int, scale string) bool {
 	value, err := strconv.ParseFloat(text[start:end], 64)
 	least, known := w.Least[scale[len(scale)-1:]]

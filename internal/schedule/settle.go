@@ -271,31 +271,27 @@ func (r *reader) conditionColumn(t *table) {
 // primerBesideBed takes a column that is headed as a surface and its primer for that of the
 // primers, where another tells what the line goes on: "Goes on", then "Surface & primer".
 func (r *reader) primerBesideBed(t *table) {
-	if t.column("primer") > 0 {
-		return
-	}
-	named := func(c Column) bool { return c.Slot == "substrate" && r.head.names(c.Heading, "primer") }
-	if !slices.ContainsFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && !named(c) }) {
-		return
-	}
-	for i := range t.cols {
-		if c := &t.cols[i]; named(*c) {
-			c.Slot, c.Why = "primer", c.Why+", with the primer, and what it goes on is told beside it"
-		}
+	if t.column("primer") == 0 {
+		t.besideBed("primer", ", with the primer", func(c Column) bool { return r.head.names(c.Heading, "primer") })
 	}
 }
 
 // againstColumn takes a column that says what a line goes against, beside one of what it goes
 // on ("Back-up", then "Goes against"), for what the line touches.
 func (r *reader) againstColumn(t *table) {
-	against := func(c Column) bool { return strings.HasSuffix(c.Why, `against"`) }
-	bed := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && !against(c) })
-	if bed < 0 {
+	t.besideBed("touches", "", func(c Column) bool { return strings.HasSuffix(c.Why, `against"`) })
+}
+
+// besideBed gives another slot to the columns that were taken for the substrate and may be
+// something else, where one that may not tells what the line goes on; why adds to what is
+// told of the reason.
+func (t *table) besideBed(slot, why string, other func(Column) bool) {
+	if !slices.ContainsFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && !other(c) }) {
 		return
 	}
 	for i := range t.cols {
-		if c := &t.cols[i]; c.Slot == "substrate" && against(*c) {
-			c.Slot, c.Why = "touches", c.Why+", and what it goes on is told beside it"
+		if c := &t.cols[i]; c.Slot == "substrate" && other(*c) {
+			c.Slot, c.Why = slot, c.Why+why+", and what it goes on is told beside it"
 		}
 	}
 }

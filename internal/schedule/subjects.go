@@ -25,6 +25,7 @@ func (r *reader) subject(t *table) {
 	}
 }
 
+// materialsUnder is why a column that no heading tells is what the rows are about.
 const materialsUnder = "materials stand under it, and no heading tells which column names them"
 
 // subjectTagged gives back a column that was taken for what the rows are about only for the materials

@@ -812,12 +812,23 @@ K-3 | west | W1 | AX | concrete block | none | EPDM gasket`}, data)
 
 // "In" before what it leads into is no inch, in a band of headings either.
 func TestInThatIsNoUnit(t *testing.T) {
-	for head, want := range map[string]float64{"In the gap": 80, "Joint, in": 2032} {
+	for head, inches := range map[string]bool{"In the gap": false, "Joint, in": true} {
 		s := readPages(t, page{name: "S", grid: `
 Mark | Membrane | Substrate | ` + head + `: lap | Note
 D1 | SBS sheet | CMU | 80 | all sizes in mm`}, page{name: "N", grid: "All lengths in mm"})
-		if f := line(t, s, "D1").Figures["lap_mm"]; want == 80 && f.Unit == "in" || want != 80 && f.Unit != "in" {
-			t.Errorf("%s: %+v", head, f)
+		if f := line(t, s, "D1").Figures["lap_mm"]; (f.Unit == "in") != inches {
+			t.Errorf("%s: %+v, in inches: %v", head, f, inches)
+		}
+	}
+}
+
+// wantSlots reads each grid and compares the slots of its columns.
+func wantSlots(t *testing.T, grids map[string]string) {
+	t.Helper()
+	for grid, want := range grids {
+		s := readPages(t, page{name: "S", grid: "\n" + grid})
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: slots %q, want %q", grid, got, want)
 		}
 	}
 }
@@ -825,29 +836,19 @@ D1 | SBS sheet | CMU | 80 | all sizes in mm`}, page{name: "N", grid: "All length
 // The one day before the cover is that of the sheet, though its heading tells that it was done;
 // beside the day on which it was begun it stays the end.
 func TestDoneBeforeCover(t *testing.T) {
-	for grid, want := range map[string]string{
+	wantSlots(t, map[string]string{
 		"Mark | Sheet | Base | Done | Covered\nD1 | SBS sheet | CMU | 6 May 2027 | 20 May 2027":                        "mark material substrate install cover",
 		"Mark | Sheet | Base | Started | Done | Covered\nD1 | SBS sheet | CMU | 5 May 2027 | 6 May 2027 | 20 May 2027": "mark material substrate install finish cover",
-	} {
-		s := readPages(t, page{name: "S", grid: "\n" + grid})
-		if got := slots(s.Reading.Tables[0]); got != want {
-			t.Errorf("%s: slots %q, want %q", grid, got, want)
-		}
-	}
+	})
 }
 
 // A column of surfaces and primers beside one of what the line goes on is that of the primers;
 // alone it tells the surface.
 func TestPrimersBesideBeds(t *testing.T) {
-	for grid, want := range map[string]string{
+	wantSlots(t, map[string]string{
 		"Mark | Where | Sheet | Goes on | Surface & primer | Sits between | Laid\nD1 | north | SBS sheet | CMU | none | PE strip | 3 May 2027": "mark place material substrate primer separator install",
 		"Mark | Sheet | Surface & primer | Spot | Lap\nD1 | SBS sheet | CMU; P-1 | north | 3 in":                                               "mark material substrate place lap",
-	} {
-		s := readPages(t, page{name: "S", grid: "\n" + grid})
-		if got := slots(s.Reading.Tables[0]); got != want {
-			t.Errorf("%s: slots %q, want %q", grid, got, want)
-		}
-	}
+	})
 }
 
 // The name of a maker beside what needs no primer is that of its sheets, and not of its primer;

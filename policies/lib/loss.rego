@@ -95,25 +95,23 @@ _mild(_, f) if {
 # permeance and its tightness to air.
 _mild(one, f) if {
 	f.kind == "thickness_mm"
-	_keeps_thick(one, f)
+	_keeps_min(one, f, "thickness_mm")
 	not _is_of_one_stuff(one.swap)
 }
 
 _mild(one, f) if {
 	f.kind == "thickness_mm"
-	_keeps_thick(one, f)
+	_keeps_min(one, f, "thickness_mm")
 	facts.has_key(one.swap.was, data.substitution.milder.open_keys)
 }
 
-_is_of_one_stuff(offer) if count(_stuff(offer.was) & _stuff(offer.now)) > 0
+_is_of_one_stuff(offer) if count(swap.stuff(offer.was) & swap.stuff(offer.now)) > 0
 
 # Nothing is known of one of them, so that the mils are all there is to compare.
 _is_of_one_stuff(offer) if {
 	some side in [offer.was, offer.now]
-	count(_stuff(side)) == 0
+	count(swap.stuff(side)) == 0
 }
-
-_stuff(offer) := {word | some key in offer.keys; word := data.substitution.chemistry.sheets[key]}
 
 _mild(one, f) if {
 	f.kind == "air_lsm2"
@@ -180,8 +178,6 @@ _keeps_max(one, f) if {
 	stated := limits.limits_for(f.kind, one.line, one.swap.now.keys, one.swap.now.role)
 	every limit in stated { _below(measure.high(f.now), limit.max) }
 }
-
-_keeps_thick(one, f) if _keeps_min(one, f, "thickness_mm")
 
 _keeps_min(one, f, kind) if {
 	stated := limits.limits_for(kind, one.line, one.swap.now.keys, one.swap.now.role)

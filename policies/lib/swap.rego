@@ -59,6 +59,9 @@ _is_product(offer) if offer.tag != ""
 
 _is_product(offer) if offer.data
 
+# stuff is what a sheet is made of or sticks by, in words.
+stuff(offer) := {word | some key in offer.keys; word := data.substitution.chemistry.sheets[key]}
+
 # at makes the finding at the submitted line, with the specified row under related.
 at(one, message, severity) := finding.at_with(one.line, [one.swap.now.at.cell], message, {
 	"severity": severity,

@@ -25,8 +25,8 @@ import data.lib.words
 findings contains found if {
 	some one in swap.own
 	not one.swap.same
-	was := _stuff(one.swap.was)
-	now := _stuff(one.swap.now)
+	was := swap.stuff(one.swap.was)
+	now := swap.stuff(one.swap.now)
 	count(was) > 0
 	count(now) > 0
 	count(was & now) == 0
@@ -45,7 +45,7 @@ findings contains found if {
 	not one.swap.same
 	forms := {"was": _form(one.swap.was), "now": _form(one.swap.now)}
 	forms.was != forms.now
-	count(_stuff(one.swap.was) & _stuff(one.swap.now)) > 0
+	count(swap.stuff(one.swap.was) & swap.stuff(one.swap.now)) > 0
 	message := sprintf("%s is %s, %s is %s", [
 		naming.sentence(one.swap.now.text),
 		forms.now,
@@ -90,9 +90,4 @@ _form(offer) := "put on as a fluid" if offer.family in data.substitution.chemist
 _form(offer) := "a sheet" if {
 	offer.family != ""
 	not offer.family in data.substitution.chemistry.fluids
-}
-
-_stuff(offer) := {word |
-	some key in offer.keys
-	word := data.substitution.chemistry.sheets[key]
 }
