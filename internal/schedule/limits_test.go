@@ -1295,3 +1295,13 @@ func TestSheetHeldUp(t *testing.T) {
 		}
 	}
 }
+
+// The words of a material may go on past a tag, which then begins before they end.
+func TestLimitAroundATag(t *testing.T) {
+	s := read(t, "Mark | Membrane | Substrate | Insulation\n1 | WM-1 | CMU | INS-1\n2 | WM-1 | CMU | INS-1\n\n"+
+		"Tag | Type | Thickness\nWM-1 | butyl membrane | 40 mil\nINS-1 | XPS board | 50 mm\n\n"+
+		"Notes\nXPS insul., N lvl 2 INS-1 Ridgeway XPS-25, 60 mm\n")
+	if l := limit(s, "thickness_mm"); l != nil && !slices.Contains(l.Keys, "INS-1") {
+		t.Errorf("limit on thickness %+v", l)
+	}
+}

@@ -165,7 +165,7 @@ func (r *reader) keysIn(text string) []string {
 	found := r.lex.find(text)
 	for i, m := range found {
 		switch {
-		case i+1 < len(found) && m.product < 0 && found[i+1].product >= 0 && text[m.end:found[i+1].start] == " ":
+		case i+1 < len(found) && m.product < 0 && found[i+1].product >= 0 && m.end+1 == found[i+1].start && text[m.end] == ' ':
 			// "fluid AB-2" asks it of that product, and of no other fluid
 		case prefixed[text[m.start:m.end]] != nil: // "HT goods" are those of HT-1, whatever else HT may mean
 		case r.classOf(m) == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
