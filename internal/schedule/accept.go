@@ -65,8 +65,12 @@ func (w *wordlists) endsSentence(text string, i int) bool {
 		before := strings.TrimRight(text[:i-1], " °")
 		return before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' || perUnit.MatchString(text[:i]) || lettered.MatchString(text[:i])
 	}
-	opens := w.openers[strings.ToLower(firstWords(rest, 1))] // "PR-4 on conc. None on glass"
-	return word != "" && (opens || !w.abbreviations[strings.ToLower(word)])
+	return word != "" && (w.opens(rest) || !w.abbreviations[strings.ToLower(word)])
+}
+
+// opens holds for a text that begins as a sentence does: "PR-4 on conc. None on glass".
+func (w *wordlists) opens(text string) bool {
+	return text != "" && text[0] >= 'A' && text[0] <= 'Z' && w.openers[strings.ToLower(firstWords(text, 1))]
 }
 
 // itemLead is what stands before the colon of an item: "Galv. steel, CMU: none".

@@ -379,7 +379,7 @@ Q5 | butyl sheet | CMU | none | 2027-05-31 | 2027-06-11 | 2027-09-13 | %s`
 // Two columns of dates side by side that are headed by no more than the ends of a span are
 // the first and the last day of the work; places under the same words are none.
 func TestDaysFromAndThru(t *testing.T) {
-	for _, heads := range []string{"From | Thru", "From | To", "Begin | End"} {
+	for _, heads := range []string{"From | Thru", "From | To", "Begin | End", "Install | To", "Applied from | thru"} {
 		s := read(t, `Mark | Membrane | Substrate | Primer | `+heads+` | Covered
 D1 | SBS sheet | CMU | none | @2026-09-08 | @2026-09-11 | @2026-09-21
 D2 | SBS sheet | CMU | none | @2026-09-14 | @2026-09-18 | @2026-10-14

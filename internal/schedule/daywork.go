@@ -79,8 +79,11 @@ func (r *reader) spanned(t *table, i int) string {
 		slot, _, _ := r.head.work(strings.TrimSuffix(c.Heading, c.own))
 		return c.own == c.Heading || slot == "install"
 	}
+	begins := func(i int) bool {
+		return says(i, r.head.span.First) || i >= 0 && i < len(t.cols) && t.cols[i].Slot == "install" // "Install from | to"
+	}
 	ends := func(first int) bool {
-		return says(first, r.head.span.First) && says(first+1, r.head.span.Last) &&
+		return begins(first) && says(first+1, r.head.span.Last) &&
 			r.mostly(t.stretch(), t.nums[first], "date") && r.mostly(t.stretch(), t.nums[first+1], "date")
 	}
 	switch {

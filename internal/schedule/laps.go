@@ -167,6 +167,33 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 	return strings.ReplaceAll(out, " / ", ", "), out != sentence
 }
 
+// unitPair is a pair of laps with their unit at the end of a sentence: 3"/6".
+var unitPair = regexp.MustCompile(`(\s` + bareLap + `\s*` + lapUnit + `)\s*/\s*(` + bareLap + `\s*` + lapUnit + `)(?:\s*min\.?)?\s*$`)
+
+// lapPairOf writes out a pair of laps, that of the sides and that of the ends, in a sentence
+// that goes on with the laps of its cell: "SBS sheets: 2\" side laps. Under copings 3\"/6\"".
+func (r *reader) lapPairOf(sentence string, at At) string {
+	limits := r.sched.Project.Limits
+	if n := len(limits); n == 0 || limits[n-1].At != at || !lapKind[limits[n-1].Kind] {
+		return sentence
+	}
+	return unitPair.ReplaceAllString(sentence, "$1 side laps, $2 end laps")
+}
+
+// endsWithSides asks the laps of ends that follow those of the sides in a sentence of the
+// same: "Under copings 3 in. sides, 6 in. ends".
+func endsWithSides(limits []Limit) {
+	for i := 1; i < len(limits); i++ {
+		side, end := limits[i-1], &limits[i]
+		if side.Kind == "lap_mm" && end.Kind == "end_lap_mm" && len(end.Roles)+len(end.Keys)+len(end.When) == 0 && end.Scope == "" {
+			end.Roles, end.Keys, end.Scope, end.When = side.Roles, side.Keys, side.Scope, side.When
+		}
+	}
+}
+
+// lapKind are the limits on laps.
+var lapKind = map[string]bool{"lap_mm": true, "end_lap_mm": true}
+
 // lapGap is the gap before the next sheet of a list of laps that nothing else parts.
 var lapGap = regexp.MustCompile(`(\d)\s{2,}(\pL[\pL\d.&/,-]*(?:\s[\pL\d.&/,-]*\pL[\pL\d.&/,-]*){0,3}\s` + bareLap + `\s*/)`)
 

@@ -405,3 +405,32 @@ func TestEndDamsOfNoteWithoutUnit(t *testing.T) {
 		}
 	}
 }
+
+// Notes of laps that go on in one cell, each for its own sheets and places: a pair behind
+// a stroke is that of the sides and that of the ends.
+func TestLapsOfNotesGoOn(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Lap
+1 | Arden WM-30 | CMU | 2"
+2 | Arden WM-30 | CMU | 2"
+3 | Arden BG-50 | CMU | 3"
+
+Tag | Type | Min apply °C | Thickness
+Arden WM-30 | butyl membrane | 5 | 30 mil
+Arden BG-50 | SBS membrane | 5 | 50 mil
+Arden HT-30 | butyl membrane | 5 | 30 mil
+
+Notes
+1. Adhered sheets: 2" side laps, 4" end laps min. Beneath copings 3"/6". BG-50: 3"/5". XQ: 8" all laps.
+`)
+	var got []string
+	for _, l := range s.Project.Limits {
+		if !strings.Contains(l.Kind, "lap") {
+			continue
+		}
+		got = append(got, fmt.Sprintf("%s %.0f %s %s", l.Kind, *l.Min/25.4, l.Scope, strings.Join(l.Keys, " ")))
+	}
+	want := []string{"lap_mm 2  ", "end_lap_mm 4  ", "lap_mm 3 coping ", "end_lap_mm 6 coping ", "lap_mm 3  rubberized-asphalt-membrane", "end_lap_mm 5  rubberized-asphalt-membrane", "lap_mm 8 (place not found) "}
+	if !slices.Equal(got, want) {
+		t.Errorf("got %q", got)
+	}
+}

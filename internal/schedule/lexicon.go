@@ -304,7 +304,7 @@ func (l *lexicon) tagsIn(text string) []mention {
 			}
 			found = append(found, mention{start: i, end: end, product: l.tags[name], tag: text[i:end]})
 			mark(taken, i, end)
-			found = l.listed(text, found, taken, end)
+			found = l.ended(text, l.listed(text, found, taken, end), taken, i, end)
 		}
 	}
 	if len(l.shape) == 0 {
@@ -425,6 +425,29 @@ func (l *lexicon) listed(text string, found []mention, taken []bool, from int) [
 		if known {
 			found = append(found, mention{start: from + n[0], end: from + n[1], product: i, tag: prefix + text[from+n[0]:from+n[1]]})
 			mark(taken, from+n[0], from+n[1])
+		}
+	}
+	return found
+}
+
+var (
+	tagEnds = regexp.MustCompile(`^(?:\s*(?:[/,&]|or\b|and\b)\s*-[A-Za-z0-9]{1,4}\b)+`)
+	tagEnd  = regexp.MustCompile(`-[A-Za-z0-9]+`)
+)
+
+// ended reads "Prime-S or -W": further endings after a tag share what stands before its
+// last hyphen.
+func (l *lexicon) ended(text string, found []mention, taken []bool, start, from int) []mention {
+	hyphen := strings.LastIndex(text[start:from], "-")
+	if hyphen < 0 {
+		return found
+	}
+	stem := text[start : start+hyphen]
+	for _, n := range tagEnd.FindAllStringIndex(tagEnds.FindString(text[from:]), -1) {
+		at, end := from+n[0], from+n[1]
+		if i, known := l.tags[fold(stem+text[at:end])]; known {
+			found = append(found, mention{start: at, end: end, product: i, tag: stem + text[at:end]})
+			mark(taken, at, end)
 		}
 	}
 	return found

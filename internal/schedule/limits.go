@@ -28,6 +28,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		return
 	}
+	sentence = r.lapPairOf(sentence, at)
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
@@ -73,6 +74,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		last = q.End
 	}
+	endsWithSides(r.sched.Project.Limits[first:])
 	r.lapsOfAnySheet(r.sched.Project.Limits[first:])
 	ofTheRest(r.sched.Project.Limits[first:])
 	apart(r.sched.Project.Limits[first:])
@@ -332,8 +334,9 @@ func withoutRoles(keys, roles []string) []string {
 // denies holds before a figure whose bound is turned round.
 var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
 
-// unreadCode is the code of a wall type or a product, and no number of a standard.
-var unreadCode = regexp.MustCompile(`\b(?:[A-Z]{2,4}-?|W-?)\d{1,3}[a-z]?\b`)
+// unreadCode is the code of a wall type or a product, and no number of a standard, or the
+// letters that a note begins with.
+var unreadCode = regexp.MustCompile(`\b(?:[A-Z]{2,4}-?|W-?)\d{1,3}[a-z]?\b|^\s*[A-Z]{2,4}:`)
 
 // nearTo narrows a limit to what is within a distance of something. One that names no
 // material goes on from the limit told before it in the same cell: "primers 300 g/L;

@@ -67,6 +67,7 @@ type limitRules struct {
 	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
 	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string            `json:"place_skip"`
+	Under    []string            `json:"under"`       // before a metal: it only tells what covers what is limited
 	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
 	On       []string            `json:"on"`          // before what the sheets lie on
 	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"

@@ -170,6 +170,8 @@ func (r *reader) keysIn(text string) []string {
 		case prefixed[text[m.start:m.end]] != nil: // "HT goods" are those of HT-1, whatever else HT may mean
 		case r.classOf(m) == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
 			// "membrane outside the batt": the limit is not the batt's
+		case r.classOf(m) == "flashing-metal" && r.words.hasAny(lastWords(text[:m.start], 2), r.limitRules.Under):
+			// "under copings": what lies there is asked
 		case m.product >= 0:
 			add(r.keyOf(m.product))
 		case m.unknownTag:

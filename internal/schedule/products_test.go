@@ -441,6 +441,7 @@ Fennick Prime | solvent-borne primer | -5 | -
 `
 	for cell, want := range map[string][]string{
 		"R-01/02":             {"R-01", "R-02"},
+		"R-01 or -02":         {"R-01", "R-02"},
 		"R-01 & R-02":         {"R-01", "R-02"},
 		"R‑01":                {"R-01"}, // a hyphen that does not break
 		"r-02 strip":          {"r-02"},

@@ -339,12 +339,12 @@ func (r *reader) readingsIn(text string) map[string]Figure {
 }
 
 // parted gives the sentences of a remark. The point of an abbreviation ends none:
-// "Surf. 44 F, dew pt. 42 F".
+// "Surf. 44 F, dew pt. 42 F"; but "2 in. min. Under copings" goes on with another.
 func (w *wordlists) parted(text string) []string {
 	var out []string
 	start := 0
 	for _, end := range sentenceEnd.FindAllStringIndex(text, -1) {
-		if text[end[0]] == '.' && w.abbreviated(text[start:end[0]]) {
+		if text[end[0]] == '.' && w.abbreviated(text[start:end[0]]) && !w.opens(text[end[1]:]) {
 			continue
 		}
 		out, start = append(out, text[start:end[0]]), end[1]
