@@ -185,10 +185,11 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 	return found
 }
 
-// tellsRight holds where the word right before a figure tells what it is of: "laps 6 in.,
-// up 8 in.".
+// tellsRight holds where the word right before a figure, or right after it, tells what it
+// is of: "laps 6 in., up 8 in.", "8 in. min up and behind the sheet".
 func (r *reader) tellsRight(rule limitFigure, q phrase.Quantity, sentence string) bool {
-	return r.words.hasAny(lastWords(sentence[:q.Start], 1), rule.Right) && r.words.hasAny(sentence, rule.RightOf)
+	after := boundAfter.ReplaceAllString(sentence[q.End:], "")
+	return (r.words.hasAny(lastWords(sentence[:q.Start], 1), rule.Right) || r.words.hasAny(firstWords(after, 1), rule.Right)) && r.words.hasAny(sentence, rule.RightOf)
 }
 
 // boundAfter is the point of a unit and the bound right after a figure, neither of which

@@ -1285,8 +1285,10 @@ Tarnwell Base Primer | two-part epoxy primer | - | 40 | -`}, page{name: "Notes",
 // How far another sheet is held up is no upturn of the flashing.
 func TestSheetHeldUp(t *testing.T) {
 	for note, want := range map[string]bool{
-		`Thru-wall flashing up the wall 8" min`:           true,
-		`At thru-wall the field sheet is held up 10" min`: false,
+		`Thru-wall flashing up the wall 8" min`:                         true,
+		`At thru-wall the field sheet is held up 10" min`:               false,
+		`Base flashing: laps 6" sealed, 8" min up and behind the sheet`: true,
+		`Base flashing: lap 6" up to grid 4`:                            false,
 	} {
 		s := read(t, oneWall+note+"\n")
 		got := slices.ContainsFunc(s.Project.Limits, func(l schedule.Limit) bool { return l.Kind == "upturn_mm" })

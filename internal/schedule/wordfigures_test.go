@@ -244,11 +244,12 @@ W3 | butyl flashing | CMU wall | none | 150 | 120 upturn under the sheet | 2 tur
 W4 | butyl flashing | CMU wall | none | 150 | under FL-1 turn-up | sheet laps over upstand 100
 W5 | butyl flashing | CMU wall | none | 150 | upstand 6 in. high | end dams (2)
 W7 | butyl flashing | CMU wall | none | 150 | up 190, laps 150 sealed | -
+W8 | butyl flashing | CMU wall | none | 150 | 130 up, behind sheet above | -
 W6 | butyl flashing | CMU wall | none | 150 | turned up 40 at ends | end dam 1 1/2 in.`})
 	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
 		"W1": {"upturn_mm": 180, "end_dam_mm": 30}, "W2": {"upturn_mm": 200, "end_dam_mm": none},
 		"W3": {"upturn_mm": 120, "end_dam_mm": none}, "W4": {"upturn_mm": none},
-		"W7": {"upturn_mm": 190}, "W5": {"upturn_mm": 152.4, "end_dam_mm": none}, "W6": {"upturn_mm": none, "end_dam_mm": 38.1},
+		"W7": {"upturn_mm": 190}, "W8": {"upturn_mm": 130}, "W5": {"upturn_mm": 152.4, "end_dam_mm": none}, "W6": {"upturn_mm": none, "end_dam_mm": 38.1},
 	})
 }
 
