@@ -220,10 +220,11 @@ var joinedFigure = regexp.MustCompile(`[\d\pL][./:-]?$|#$`)
 // beside a temperature tell of it: "46 at 3 pm; 29 overnight", "night low -2 °C".
 func (r *reader) nightReading(l *Line, c source) {
 	w := &r.words.readings.Night
-	if !w.word.MatchString(c.text) {
+	text := overNight.ReplaceAllString(c.text, "overnight") // its stroke parts nothing
+	if !w.word.MatchString(text) {
 		return
 	}
-	for _, piece := range labelEnd.Split(c.text, -1) {
+	for _, piece := range labelEnd.Split(text, -1) {
 		if !w.word.MatchString(piece) {
 			continue
 		}
@@ -239,6 +240,9 @@ func (r *reader) nightReading(l *Line, c source) {
 		}
 	}
 }
+
+// overNight is a night in short: "45 aft / 29 o/n".
+var overNight = regexp.MustCompile(`(?i)\bo/n\b`)
 
 // nightEnd is a figure without a unit at the end of a piece.
 var nightEnd = regexp.MustCompile(`(\s[-−]?\d+(?:\.\d+)?)\s*$`)

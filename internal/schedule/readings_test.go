@@ -167,8 +167,9 @@ D1 | butyl sheet | plywood | acrylic primer | @2026-03-02 | 47 at 2 pm; 27 overn
 D2 | butyl sheet | plywood | acrylic primer | @2026-03-03 | 44-58 | night low -3 °C
 D3 | butyl sheet | plywood | acrylic primer | @2026-03-04 | 44-58 | heat held at 50 F overnight
 D4 | butyl sheet | plywood | acrylic primer | @2026-03-05 | 50 / 31 nite outside | tented
+D6 | butyl sheet | plywood | acrylic primer | @2026-03-07 | 45 aft / 29 o/n |
 D5 | butyl sheet | plywood | acrylic primer | @2026-03-06 | 44-58 | hard freeze expected tonight`})
-	for mark, want := range map[string]string{"D1": "-2.8", "D2": "-3.0", "D3": "", "D4": "-0.6", "D5": ""} {
+	for mark, want := range map[string]string{"D1": "-2.8", "D2": "-3.0", "D3": "", "D4": "-0.6", "D5": "", "D6": "-1.7"} {
 		got := ""
 		if f, ok := line(t, s, mark).Figures["reading_night_c"]; ok {
 			got = fmt.Sprintf("%.1f", *f.Min)
