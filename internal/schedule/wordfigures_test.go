@@ -177,6 +177,8 @@ W8 | FL-1 | CMU | none | 5 gal pail does 400 sf
 W9 | FL-1 | CMU | none | 200 sf from a 5 gal pail
 W10 | FL-1 | CMU | none | 40 wet days in spring
 W11 | FL-1 | CMU | none | 1.6 m²/L
+W13 | FL-1 | CMU | none | acrylic flashing 20 wet mil
+W14 | FL-1 | CMU | none | lot 20 wet mill
 W12 | FL-1 | CMU | none | 2 coats, 30 wet`}, page{name: "P", grid: `
 Tag | Type | Dry thickness, mils | Apply min °F | Max days open
 FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
@@ -184,6 +186,7 @@ FL-1 | acrylic fluid membrane | 30 | 40 | 90`})
 		"W1": {"wet_mm": 1.016}, "W2": {"wet_mm": 1.143}, "W3": {"wet_mm": 0.8149167}, "W4": {"wet_mm": 1.0186458}, "W5": {"wet_mm": 0.9},
 		"W6": {"wet_mm": none}, "W7": {"wet_mm": none}, "W8": {"wet_mm": 0.5093229}, "W9": {"wet_mm": 1.0186458}, "W10": {"wet_mm": none},
 		"W11": {"wet_mm": 0.625}, "W12": {"wet_mm": 0.762},
+		"W13": {"wet_mm": 0.508}, "W14": {"wet_mm": none},
 	})
 }
 

@@ -1,11 +1,12 @@
 # METADATA
-# title: Wet film too thin for the dry film that is asked for
+# title: Wet film too thin for the film that is asked for
 # description: |
 #   What dries of a wet film is its share of solids: 40 mil wet at 50 % solids leave 20 mil. The row tells the wet film,
 #   or how far a volume goes (1 gal over 100 sf is 16 mil wet), the data of the product asks for a dry one, and what is
-#   left falls short of it. Where the data tells no solids, all of the film is taken to stay. The figure may be that of
-#   each of several coats, and is taken so. It does not apply where their number is open, nor where wet and dry are not
-#   told apart in words, nor where the dry film was read.
+#   left falls short of it, or the data asks for a wet film and the row tells a thinner one. Where the data tells no
+#   solids, all of the film is taken to stay. The figure may be that of each of several coats, and is taken so. It does
+#   not apply where their number is open, nor where wet and dry are not told apart in words, nor where the dry film was
+#   read.
 # custom:
 #   id: performance-film-wet
 #   topic: performance
@@ -39,6 +40,27 @@ findings contains found if {
 		_told(wet, asked, coats),
 		measure.written(dry, "length", asked),
 		_share(product),
+		measure.written(measure.low(asked), "length", asked),
+	])
+	found := finding.at_with(line, ["material", "tag", "thickness", object.get(wet.at, "cell", "")], message, {
+		"related": [finding.related_product(product, ["thickness"], "its data")],
+	})
+}
+
+# The data asks for the wet film itself.
+findings contains found if {
+	some line in facts.live_lines
+	wet := _wet(line)
+	some item in facts.main_items(line)
+	product := facts.product_of(item)
+	asked := product.figures.thickness_mm
+	measure.is_sound(asked)
+	thick.film(product, asked) == "wet"
+	coats := thick.most_coats(line)
+	thick.under(measure.high(wet) * coats, measure.low(asked))
+	message := naming.say("%s is put on at %s; its data asks for %s wet", [
+		naming.plain(item),
+		_told(wet, asked, coats),
 		measure.written(measure.low(asked), "length", asked),
 	])
 	found := finding.at_with(line, ["material", "tag", "thickness", object.get(wet.at, "cell", "")], message, {

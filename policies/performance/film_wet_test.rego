@@ -126,3 +126,14 @@ test_film_of_all_coats[remark] if {
 	}
 	count(_found(_words(0.762, "30 mil", remark), dry)) == n
 }
+
+test_data_with_the_wet_film if {
+	data_wet := _told(1.524, "60 mil wet", {})
+	[f.message | some f in _found(_row(0.305, "12 mil wet", {}), data_wet)] == [concat(" ", [
+		"LM-1 (rubberized-asphalt-membrane) is put on at 12 mil wet;",
+		"its data asks for 60 mil wet",
+	])]
+	count(_found(_row(1.524, "60 mil wet", {}), data_wet)) == 0
+	count(_found(_row(0.762, "30 mil wet", {"texts": {"remark": "in 2 coats"}}), data_wet)) == 0
+	count(_found(_row(0.762, "30 mil wet each", {}), data_wet)) == 0
+}
