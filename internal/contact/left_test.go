@@ -362,6 +362,13 @@ func TestPartedInAnotherCell(t *testing.T) {
 			},
 			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "epdm") })
 	}
+	for touches, want := range map[string]string{"EPDM roof membrane": "separated", "TPO roof membrane": "direct"} {
+		holdKinds(t, map[string]string{touches: want},
+			func(touches string) string {
+				return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | plywood | none | " + touches + " | SS sep strip full ht between EPDM + sheet, no touch\nT2 | AB-1 | plywood | none | brick | -" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && c.B.Class == "roofing" })
+	}
 }
 
 // A remark may deny the sheet by words for it alone, tell how far off all is, put the

@@ -143,7 +143,7 @@ func (f *finder) remarked(s, a, b *schedule.Item) bool {
 		if s.Relation == "separated_by" && s.Side == "object" && o.Polarity == "yes" && s.Polarity == "yes" && f.names(o, b) {
 			return true // "the EPDM is held off by the steel plate"
 		}
-		if others++; o.Class == b.Class && o.Relation == "between" && a.Class != b.Class {
+		if others++; (o.Class == b.Class || says(b, o)) && o.Relation == "between" && a.Class != b.Class {
 			return true
 		}
 	}

@@ -70,6 +70,8 @@ func TestFind(t *testing.T) {
 		"bead over rod. Precast panel":                            "sealant-unspecified cast-concrete",
 		"sill on pan. Concrete dry":                               "cast-concrete",
 		"uPVC window":                                             "rigid-vinyl-window",
+		"TPO rf mbrn; plast. PVC flsh":                            "tpo-membrane pvc-thru-wall-flashing",
+		"bkr rod, fib cem pnl, lam. copper":                       "backer-unspecified cement-board asphalt-copper-laminate-flashing",
 		"concrete wall sealant":                                   "sealant-unspecified",
 		"EPDM boot clamped to SBS sheet":                          "epdm-gasket rubberized-asphalt-membrane",
 		"silicone beads at the anodized frame":                    "neutral-silicone-sealant anodized-aluminum",
