@@ -148,6 +148,7 @@ func (r *reader) line(t *table, row int, last *Line, orders map[string]dayOrder)
 	r.main(&l)
 	r.buildUp(t, &l)
 	r.primedLimit(&l)
+	r.primersElsewhere(&l)
 	return l
 }
 

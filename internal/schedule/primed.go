@@ -3,6 +3,7 @@ package schedule
 import (
 	"maps"
 	"slices"
+	"strings"
 )
 
 // primedLimits are the figures of product data that may be others with a primer. An
@@ -81,3 +82,76 @@ func (r *reader) hasPrimer(l *Line, words string) bool {
 	}
 	return false
 }
+
+// primersElsewhere tells of a primer that its own clause gives to something else than the
+// row's bed and sheet, in which cell that stands: "none on board; PR-2 on the EPDM", where
+// EPDM is what the sheet touches.
+func (r *reader) primersElsewhere(l *Line) {
+	for i := range l.Items {
+		it := &l.Items[i]
+		if it.Primes != "" || it.Class != "primer" || it.Polarity != "yes" || it.Side != "subject" || !primesBy[it.Relation] {
+			continue
+		}
+		if cell, ok := r.otherFace(l, it); ok {
+			it.Primes = cell
+		}
+	}
+}
+
+// primesBy are the relations of a primer to what it is put on.
+var primesBy = map[string]bool{"on": true, "over": true, "at": true, "to": true}
+
+// otherFace is the cell of the one thing that a primer's clause names after it; there is
+// none where the row's bed or its own sheet is named, or what the row does not have.
+func (r *reader) otherFace(l *Line, primer *Item) (string, bool) {
+	h, cell := r.hear(primer.Clause), ""
+	for _, cl := range h.clauses {
+		if cl.Relation != primer.Relation {
+			continue
+		}
+		for _, n := range cl.Object {
+			m, ok := h.mention(n)
+			if !ok || r.isPrimer(m) {
+				continue
+			}
+			at := r.standsIn(l, m)
+			if at == "" {
+				return "", false
+			}
+			cell = firstNonEmpty(cell, at)
+		}
+	}
+	return cell, cell != ""
+}
+
+// standsIn is the cell of what the row touches that a mention means, "" where it may mean
+// the bed or the sheet.
+func (r *reader) standsIn(l *Line, m mention) string {
+	cell := ""
+	for i := range l.Items {
+		it := &l.Items[i]
+		switch {
+		case it.Slot == "primer" || it.Slot == "remark" || it.Polarity != "yes":
+		case it.Slot == "touches" && r.means(m, it):
+			cell = firstNonEmpty(cell, it.At.Cell)
+		case it.Slot != "touches" && (r.means(m, it) || slices.ContainsFunc(m.mat.Traits, it.hasTrait)):
+			return ""
+		}
+	}
+	return cell
+}
+
+// means holds for a mention of the item: its product, its family, what it is made of, or a
+// bare noun of its class ("at flashing").
+func (r *reader) means(m mention, it *Item) bool {
+	bare := strings.HasSuffix(m.mat.Family, "-unspecified") && it.Class == m.mat.Class
+	switch {
+	case m.product >= 0:
+		return it.Product == r.sched.Products[m.product].ID
+	case bare || m.mat.Family == "" && len(m.mat.Traits) > 0:
+		return !slices.ContainsFunc(m.mat.Traits, func(t string) bool { return !it.hasTrait(t) })
+	}
+	return m.mat.Family != "" && it.Family == m.mat.Family
+}
+
+func (it *Item) hasTrait(t string) bool { return slices.Contains(it.Traits, t) }

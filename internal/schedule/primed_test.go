@@ -193,3 +193,30 @@ SH-1 | SBS sheet | 25 | 90 | none on CMU | Primer on concrete`})
 		t.Errorf("%+v, want what the column says alone", a)
 	}
 }
+
+// A primer that its words give to what the sheet touches primes that; the bed, the sheet
+// itself and what the row does not have leave it to the row.
+func TestPrimersOfWhatIsTouched(t *testing.T) {
+	for said, want := range map[string]string{
+		"none on board; PB-2 on EPDM":      "F2",
+		"PB-2 at EPDM":                     "F2",
+		"PB-2 over ZT-1":                   "F2",
+		"PB-2 on plywood":                  "",
+		"PB-2 on plywood and EPDM":         "",
+		"PB-2 on TPO":                      "",
+		"PB-2":                             "",
+		"PB-2, dry before EPDM goes on it": "",
+	} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Membrane | Substrate | Primer | Date | Touches\nR1 | ZA-1 | plywood | " + said + " | 4/8/27 | EPDM roof sheet, ZT-1"},
+			page{name: "P", grid: "\nTag | Type\nZA-1 | SBS sheet\nZT-1 | butyl tape\nPB-2 | solvent rubber primer"})
+		got := "?"
+		for _, it := range s.Lines[0].Items {
+			if it.Tag == "PB-2" {
+				got = it.Primes
+			}
+		}
+		if got != strings.Replace(want, "F2", s.Lines[0].Cells["touches"], 1) {
+			t.Errorf("%s: primes %q, want %q", said, got, want)
+		}
+	}
+}

@@ -41,12 +41,23 @@ named(line) := in_cell if {
 	_words(line) in data.pairing.primer.none_words
 } else := _primers(line)
 
-# A remark that only says that there is no primer names none: "ran out of primer".
-_counts(_, item) if item.slot == "primer"
+# A remark that only says that there is no primer names none: "ran out of primer". Nor does one that goes on what the
+# sheet touches prime its bed.
+_counts(line, item) if {
+	_is_named(line, item)
+	not _is_elsewhere(line, item)
+}
 
-_counts(_, item) if item.product != ""
+_is_elsewhere(line, item) if {
+	item.primes
+	every under in facts.items_in(line, ["substrate"]) { under.at.cell != item.primes }
+}
 
-_counts(line, _) if {
+_is_named(_, item) if item.slot == "primer"
+
+_is_named(_, item) if item.product != ""
+
+_is_named(line, _) if {
 	every signal in data.pairing.primer.none_signals { not facts.said(line, signal) }
 }
 

@@ -135,3 +135,12 @@ test_other_words_for_none[words] if {
 	some words, n in {"nothing needed": 1, "requires none": 1, "nothing that is not listed": 0}
 	count(_found([bench.own(bench.sbs), bench.block], {"texts": {"primer": words}})) == n
 }
+
+# A primer that goes on what the sheet touches primes no bed; one for the bed does.
+test_primer_of_another_face if {
+	other := object.union(bench.own(bench.solvent_primer), {"primes": "J12"})
+	more := {"texts": {"primer": "none on block, P-1 to the roof sheet"}, "signals": [bench.said("primer_none", "none")]}
+	{f.line | some f in _found([bench.own(bench.sbs), bench.block, other], more)} == {"W!12"}
+	own := object.union(other, {"primes": bench.block.at.cell})
+	count(_found([bench.own(bench.sbs), bench.block, own], more)) == 0
+}

@@ -37,3 +37,9 @@ test_silent[name] if {
 	}
 	count(_found(case.items, case.products)) == 0
 }
+
+# The solvent is for what the sheet touches, and not for its own bed.
+test_primer_of_another_face if {
+	other := object.union(bench.solvent_primer, {"primes": "J12"})
+	count(_found([bench.permeable, bench.block, other], [])) == 0
+}
