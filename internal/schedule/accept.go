@@ -339,6 +339,17 @@ func (r *reader) rest(p *Product, rule string, list []string) {
 	}
 }
 
+// elsewhere gives the primers that a cell lists without a bed to all that it names no other
+// for: "PR-1 (none on metal)", "none on plywood; PR-1 elsewhere". Where another cell lists
+// the beds, those are all.
+func (p *Product) elsewhere(at At, rule string, list []string) {
+	other := func(a Acceptance) bool { return a.At != at || slices.Contains(a.Keys, "*") }
+	if rule != "listed" || len(p.Accepts) == 0 || slices.ContainsFunc(p.Accepts, other) {
+		return
+	}
+	p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}, Text: ""}, Primer: rule, Primers: list})
+}
+
 // also gives the substrates that take the primers named so far, wherever no other
 // rule holds, those that are named next.
 func (p *Product) also(before, all []string) {
@@ -359,7 +370,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 		return
 	}
-	c.text = r.words.accept.consent.ReplaceAllString(c.text, "")
+	c.text = r.kindOnBed(p, r.words.accept.consent.ReplaceAllString(c.text, ""))
 	if beds := r.headedBeds(c.heading, c.at); len(beds) > 0 && !r.namesBeds(p, c.text) {
 		r.bedsRule(p, beds, c.text)
 		return
@@ -428,6 +439,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 		if !named && rule != "unsaid" {
 			r.rest(p, rule, list)
+			p.elsewhere(c.at, rule, list)
 		}
 	}
 }

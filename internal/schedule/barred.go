@@ -40,6 +40,30 @@ func (r *reader) onlyThere(p *Product, text string) bool {
 	return primers > 0 && beds > 0
 }
 
+// kindOnBed names the primers that a bracket tells by their kind, of those before it:
+// "PR-1 or PR-2 (water-based only on foam)".
+func (r *reader) kindOnBed(p *Product, text string) string {
+	m := kindOnly.FindStringSubmatchIndex(text)
+	if m == nil {
+		return text
+	}
+	_, list := r.primerWords(p, text[:m[0]])
+	kind := r.vocab.Describe(text[m[2]:m[3]] + " primer")
+	var of []string
+	for _, id := range list {
+		if i := slices.IndexFunc(r.sched.Products, func(p Product) bool { return p.ID == id }); i >= 0 && r.sched.Products[i].Family == kind.Family {
+			of = append(of, id)
+		}
+	}
+	if len(of) == 0 || len(of) == len(list) {
+		return text
+	}
+	return text[:m[0]] + text[m[1]:] + "; " + text[m[4]:m[5]] + ": " + strings.Join(of, " or ") + " only"
+}
+
+// kindOnly is a bracket that allows a bed one kind of primer.
+var kindOnly = regexp.MustCompile(`(?i)\(\s*(?:the )?([^()]+?)(?: primer| kind| type| one)? only (?:on|over|for) ([^()]+?)\s*\)`)
+
 // barred is a primer that is not for some substrates.
 type barred struct {
 	primer string

@@ -220,3 +220,39 @@ func TestPrimersOfWhatIsTouched(t *testing.T) {
 		}
 	}
 }
+
+// A primer that a cell lists without a bed is for all that the cell does not name; a bracket
+// may tell which of them by its kind, which is no kind where both or none are of it. Beds
+// that another column lists are all.
+func TestPrimersForTheRest(t *testing.T) {
+	for said, want := range map[string]string{
+		"QS (none on metal)":                       "metal none, * listed QS",
+		"none on plywood; QS elsewhere":            "plywood none, * listed QS",
+		"QS or QW (foam: QW only)":                 "foam listed QW, * listed QS QW",
+		"QS or QW (water-based only on EPS)":       "* listed QS QW, EPS listed QW",
+		"QS / QW (the solvent one only for steel)": "* listed QS QW, steel listed QS",
+		"QS or QW (thin coat only on EPS)":         "EPS listed QS QW",
+		"QS on block; QW on foam":                  "block listed QS, foam listed QW",
+	} {
+		data := "\nTag | Type | Min °F | Max °F | Days in sun | Primer\nSH-1 | SBS sheet | 25 | 110 | 90 | " + said +
+			"\nSH-2 | SBS sheet | 25 | 110 | 90 | none\nQS | solvent primer | 25 | 110 | - | -\nQW | water-based primer | 40 | 110 | - | -"
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | QS | 3 in.\n2 | SH-1 | CMU | QW | 3 in."}, page{name: "P", grid: data})
+		var got []string
+		for _, a := range product(t, s, "SH-1").Accepts {
+			if slices.Contains(a.Keys, "*") {
+				a.Text = "*"
+			}
+			got = append(got, strings.TrimSpace(a.Text+" "+a.Primer+" "+strings.Join(a.Primers, " ")))
+		}
+		if all := strings.Join(got, ", "); all != want {
+			t.Errorf("%s: %q, want %q", said, all, want)
+		}
+	}
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | QS | 3 in."}, page{name: "P", grid: `
+Tag | Type | Min °F | Days in sun | Substrates | Primer
+SH-1 | SBS sheet | 25 | 90 | CMU, metal | QS (none on metal)
+QS | solvent primer | 25 | - | - | -`})
+	if a := product(t, s, "SH-1").Accepts; len(a) != 2 {
+		t.Errorf("%+v, want the two beds of the list", a)
+	}
+}
