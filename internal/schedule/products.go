@@ -232,7 +232,7 @@ func (r *reader) isBead(p *Product, words []string) bool {
 // isFilm holds for what the words for it call no sealant and its data takes for a film:
 // with its thickness and the days that it may stay bare.
 func (r *reader) isFilm(p *Product, words []string) bool {
-	thick := r.phrase.Quantities(p.Texts["thickness"], "")
+	thick := r.phrase.Quantities(filmFirst.ReplaceAllString(p.Texts["thickness"], "$1 $3 $2"), "")
 	if len(thick) == 0 || !filmUnits.MatchString(strings.ToLower(thick[0].Unit)) || sealantWord.MatchString(strings.Join(words, " ")) {
 		return false
 	}

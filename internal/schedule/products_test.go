@@ -1174,3 +1174,18 @@ Quill drain board / Quill mat | HDPE core with fabric | any | 90`})
 		}
 	}
 }
+
+// A film told before its unit is one as well; so many inches of a stuff are no film.
+func TestFilmToldBeforeItsUnit(t *testing.T) {
+	s := read(t, walls+`
+Tag | Type | Thickness | Max days open
+R-1 | two-part urethane | 45 wet mils | 14 days
+R-2 | two-part urethane | 1/2 in. dry joint | 14 days
+R-3 | two-part urethane joint filler | 45 wet mils | 14 days
+`)
+	for tag, want := range map[string]string{"R-1": "membrane", "R-2": "sealant", "R-3": "sealant"} {
+		if got := product(t, s, tag).Class; got != want {
+			t.Errorf("%s is a %s, want %s", tag, got, want)
+		}
+	}
+}
