@@ -408,3 +408,23 @@ func TestResponsiveFilms(t *testing.T) {
 		}
 	}
 }
+
+// An underlayment of the high grade is of the stuff that its words tell, and of asphalt
+// where they tell none.
+func TestUnderlaymentsOfTheHighGrade(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"butyl hi-temp. underlayment":                "butyl-flashing-tape",
+		"butyl high-heat underlayment, 250F":         "butyl-flashing-tape",
+		"high-temp underlayment, butyl adhesive":     "butyl-flashing-tape",
+		"hi-temp underlayment":                       "high-temp-asphalt-underlayment",
+		"HT underlayment":                            "high-temp-asphalt-underlayment",
+		"SBS high-temperature underlayment, 250F":    "high-temp-asphalt-underlayment",
+		"240F underlayment":                          "high-temp-asphalt-underlayment",
+		"self-adhered high-temperature underlayment": "high-temp-asphalt-underlayment",
+	} {
+		if got := v.Describe(text); got.Family != want || !slices.Contains(got.Traits, "grade-high-temp") {
+			t.Errorf("%q: %q %v, want %q of the high grade", text, got.Family, got.Traits, want)
+		}
+	}
+}
