@@ -97,3 +97,24 @@ func TestByWayOfAPlate(t *testing.T) {
 		return c.A.Family == "epdm-membrane" && strings.Contains(c.B.Family, "asphalt") || c.B.Family == "epdm-membrane" && strings.Contains(c.A.Family, "asphalt")
 	})
 }
+
+// Words that open with how a thing is fixed put on another what the cell named right before;
+// what tells the place of the row's own sheet, and what has a subject of its own, do not.
+func TestLaidOnInTheNextWords(t *testing.T) {
+	for words, want := range map[string]bool{
+		"copper cap, bare, bedded on the galv. angle":                  true,
+		"copper cap; screwed on galv. angle":                           true,
+		"copper cap, galv. angle on the far side":                      false,
+		"copper cap, SBS self-adhered sheet bedded on the galv. angle": false,
+		"copper cap, laid on the SBS sheet":                            false,
+	} {
+		got := false
+		for _, c := range find(t, "\nMark | Membrane | Substrate | Primer | Touches\nT1 | SBS self-adhered sheet | plywood | none | "+words+"\nT2 | SBS self-adhered sheet | plywood | none | –\n") {
+			pair := c.A.Family + " " + c.B.Family
+			got = got || c.Kind == "direct" && strings.Contains(pair, "copper") && (strings.Contains(pair, "galvanized") || strings.Contains(pair, "zinc"))
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", words, got, want)
+		}
+	}
+}

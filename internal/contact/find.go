@@ -235,7 +235,7 @@ func (f *finder) between() {
 	items := f.line.Items
 	for i := 0; i+1 < len(items); i++ {
 		a, b := &items[i], &items[i+1]
-		if a.At != b.At || a.Clause != b.Clause && !driven(a, b) || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
+		if a.At != b.At || a.Clause != b.Clause && !driven(a, b) && !f.laidOn(i, i+1) || a.Clause == "" || a.Slot == "primer" || a.Slot == "substrate" {
 			continue
 		}
 		if f.main != nil && (a.ID == f.main.ID || b.ID == f.main.ID) || b.Relation == "" || apartWords[b.Relation] || drains[b.Relation] || f.carried(i+1) {
@@ -264,6 +264,19 @@ func (f *finder) fastened() {
 
 // fastens are relations of what holds a thing in its place.
 var fastens = map[string]bool{"with": true, "by": true, "fastened_by": true}
+
+// laidOn holds for what the next words, which open with how it is fixed and name nothing else,
+// put on another: "aluminum curb cap, bare, bedded on the blocking".
+func (f *finder) laidOn(i, j int) bool {
+	a, b := &f.line.Items[i], &f.line.Items[j]
+	if b.Side != "object" || !lies[b.Relation] || b.Polarity != "yes" || a.Polarity != "yes" || a.Relation != "" || f.same(b) || !opensFixed.MatchString(b.Clause) {
+		return false
+	}
+	return !slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool { return o.At == b.At && o.Clause == b.Clause && o.ID != b.ID })
+}
+
+// opensFixed is how a thing told before is put on another.
+var opensFixed = regexp.MustCompile(`(?i)^(?:is |are )?(?:laid|set|bedded|seated|stuck|screwed|nailed|fastened|fixed|bolted|riveted|placed|mounted|rests?|resting|sits?|sitting|bears?|bearing|lies|lying)\b`)
 
 // driven holds for a fastener of which the next words tell what it goes through: "screws
 // at 12 in., through the copper".

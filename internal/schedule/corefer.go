@@ -218,7 +218,7 @@ func (r *reader) sharesWord(a, b []string) bool {
 }
 
 // calledSo finds the one product that the row has named before whose data calls it by
-// a bare noun that says no more than its class.
+// a bare noun that says no more than its class; a bead is that of the column of beads.
 func (r *reader) calledSo(l *Line, i int) *Item {
 	it := &l.Items[i]
 	if !strings.HasSuffix(it.Family, "-unspecified") || len(strings.Fields(it.Text)) > 1 {
@@ -228,7 +228,8 @@ func (r *reader) calledSo(l *Line, i int) *Item {
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
 		p := r.productOf(from)
-		if p == nil || from.Class != it.Class || !p.calls(it.Text) {
+		bead := from.Slot == "sealant" && from.Class == "sealant" && from.Polarity == "yes"
+		if p == nil || from.Class != it.Class || !bead && !p.calls(it.Text) {
 			continue
 		}
 		if found != nil && found.Product != from.Product {

@@ -172,3 +172,27 @@ Mark | Membrane | Backing | Primer | Sealer | Bears against | Lap / turn / size
 		t.Errorf("slots %q: what a line goes against is beside it where its bed is told", got)
 	}
 }
+
+// A bead that a remark tells of is that of the column of beads; where the row has two, or the
+// remark tells of what it is, it is its own.
+func TestBeadOfTheRow(t *testing.T) {
+	for _, c := range []struct{ bead, remark, want string }{
+		{"QB-1", "bead on the lead", "QB-1"},
+		{"QB-1", "caulk tooled on steel", "QB-1"},
+		{"QB-1 or QB-2", "bead on the lead", ""},
+		{"QB-1", "butyl bead on the lead", ""},
+		{"-", "bead on the lead", ""},
+	} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Membrane | Substrate | Sealant | Date | Remarks\nR1 | ZA-1 | plywood | " + c.bead + " | 4/8/27 | " + c.remark},
+			page{name: "P", grid: "\nTag | Type\nZA-1 | acrylic sheet\nQB-1 | one-part polyurethane\nQB-2 | neutral silicone sealant"})
+		got := "?"
+		for _, it := range s.Lines[0].Items {
+			if it.Slot == "remark" && it.Class == "sealant" {
+				got = it.Product
+			}
+		}
+		if got != c.want {
+			t.Errorf("%s, %s: %q, want %q", c.bead, c.remark, got, c.want)
+		}
+	}
+}
