@@ -29,9 +29,10 @@ findings contains found if {
 	item.product != ""
 	not item.product in asked.products
 	cover := [c | some c in hot_cover.any(line); regex.match(asked.noun, lower(c.text))][0]
-	message := naming.say("%s lies under %s, where the notes allow only %s", [
+	message := naming.say("%s lies under %s, where the notes %s %s", [
 		naming.plain(item),
 		words.quoted(cover.text),
+		asked.says,
 		concat(" or ", sort(asked.products)),
 	])
 	found := finding.at_with(line, ["material", "tag", cover.slot], message, {
@@ -40,7 +41,7 @@ findings contains found if {
 }
 
 # What each note asks for: the products, and the metal that they lie under.
-_asked := [{"note": note, "products": products, "noun": noun} |
+_asked := [{"note": note, "products": products, "noun": noun, "says": object.get(pattern, "says", "allow only")} |
 	count(input.products) > 0
 	some note in input.project.notes
 	some pattern in data.performance.only.patterns

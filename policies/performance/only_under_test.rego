@@ -38,3 +38,17 @@ test_silent_over_vents if {
 	vented := {"id": "vented", "no": false, "text": "vented battens", "slot": "touches", "at": at}
 	count(_with("FM-1", "zinc cap on vented battens", "Under metal caps only HT-2.", [vented])) == 0
 }
+
+# A note that names the sheet and the metal, and no more, asks for it; one that goes on, or denies, says something else.
+test_named_and_no_more[note] if {
+	some note, n in {
+		"6. HT-2 under all metal caps.": 1,
+		"Laps 3 in. Use HT-2 below metal caps; tape the joints": 1,
+		"HT-2 not under metal caps.": 0,
+		"HT-2 under metal caps where the maker asks for it.": 0,
+		"Laps of HT-2 under metal caps.": 0,
+	}
+	found := _found("FM-1", "zinc cap straight on it", note)
+	count(found) == n
+	every f in found { endswith(f.message, "where the notes ask for HT-2") }
+}
