@@ -204,3 +204,27 @@ R-1 | butyl sealant | 5 | `+cell+`
 		}
 	}
 }
+
+// A remark that denies what touches the product keeps that off; what is not in it, and what
+// is not to be done to it, do not touch it.
+func TestRemarkOfNoContact(t *testing.T) {
+	for remark, want := range map[string]string{
+		"no silicone against it":                             "silicone",
+		"30 year roll; no EPDM contact":                      "EPDM",
+		"no butyl sealant on the film until a letter is had": "butyl sealant",
+		"no silicone":                  "",
+		"no foot traffic on it":        "",
+		"no silicone on wet faces":     "",
+		"no solvent contact with foam": "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | PR-1 | 3 in."},
+			page{name: "P", grid: "\nTag | Type | Min °F | Max °F | Days in sun | Comments\nSH-1 | SBS sheet | 25 | 110 | 90 | " + remark + "\nPR-1 | solvent primer | 25 | 110 | - | -"})
+		got := ""
+		for _, off := range product(t, s, "SH-1").KeepOff {
+			got += off.Text
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}

@@ -308,6 +308,12 @@ func areCures(named []material.Material, off material.Material) bool {
 // remarkTargets takes "EPDM may bear on it" and "No: coal tar" from notes.
 func (r *reader) remarkTargets(p *Product, c source) {
 	for _, words := range r.remarkStances(c.text) {
+		if off := noContact.FindStringSubmatch(words); off != nil {
+			for _, m := range r.near(p, off[1]) {
+				p.KeepOff = append(p.KeepOff, r.target(m, off[1][m.start:m.end], c.at))
+			}
+			continue
+		}
 		fine, not := r.words.hasAny(words, r.words.accept.Fine), r.words.hasAny(words, r.words.accept.Not)
 		fine = fine || r.words.hasAny(firstWords(words, 2), r.words.accept.Meant)
 		if !fine && !not {
@@ -327,6 +333,10 @@ func (r *reader) remarkTargets(p *Product, c source) {
 		}
 	}
 }
+
+// noContact is a remark that keeps what it names from touching the product: "no silicone
+// against it", "no EPDM contact", until a letter allows it at most.
+var noContact = regexp.MustCompile(`(?i)^\s*no (.+?) (?:contact|in contact|touching|(?:on|against|over|to|at) (?:it|this|them|the (?:sheet|membrane|film|face)))(?:\s*[,.]?\s+(?:without|unless|until)\b.*)?[\s.]*$`)
 
 // ofAnother holds where what a note bars is barred from a primer that it names before the
 // words for that, and not from the product itself: "solvent primer not on polystyrene" in
