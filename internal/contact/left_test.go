@@ -457,3 +457,25 @@ func TestBetweenAfterItsSize(t *testing.T) {
 			func(c contact.Contact) bool { return c.From == "touches" && c.B.Product == "AB-1" })
 	}
 }
+
+// A bead is called by any word for one, and is kept off by what its words go on to deny; what
+// they deny of another, or of another's bead, is not said of it.
+func TestBeadNotToTheSheet(t *testing.T) {
+	for cells, want := range map[string]string{
+		"neutral silicone to the angle | caulk to block only, not to membrane":   "near",
+		"neutral silicone to the angle | sealant not on the sheet":               "apart",
+		"neutral silicone to the angle | caulk clear of the sheet":               "near",
+		"neutral silicone joint, not onto the sheet | -":                         "near",
+		"neutral silicone to the angle, none to the membrane | -":                "near",
+		"neutral silicone to the sheet | caulk to the sheet, not to the block":   "direct",
+		"neutral silicone to the angle and sheet | screws not to the sheet":      "direct",
+		"neutral silicone to the sheet, not to the angle | -":                    "direct",
+		"neutral silicone and acrylic latex caulk | sealant not on the membrane": "direct",
+	} {
+		holdKinds(t, map[string]string{cells: want},
+			func(cells string) string {
+				return "Mark | Membrane | Substrate | Primer | Touches | Remarks\nT1 | AB-1 | plywood | none | " + cells + "\nT2 | AB-1 | plywood | none | brick | -" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "silicone") })
+	}
+}

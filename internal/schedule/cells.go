@@ -241,10 +241,13 @@ func (r *reader) onlySays(l *Line, m mention, before string, first int) bool {
 }
 
 // keptClear lets a clause that names the row's own sheet at most, by a word or by its
-// tag, tell of the material before it: "gasket at the glass only, clear of the sheet".
+// tag, tell of the material before it: "gasket at the glass only, clear of the sheet",
+// "bead to the bar, not to the sheet".
 func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first int) {
 	other := func(n phrase.Noun) bool { return !r.saysSheet(h, n) && !r.isOwnSheet(l, h, n) }
-	if cl.Relation != "clear_of" || cl.Polarity != "yes" || slices.ContainsFunc(cl.Nouns, other) {
+	away := cl.Relation == "clear_of" && cl.Polarity == "yes"
+	denied := cl.Polarity == "no" && len(cl.Object) > 0 && (layers[cl.Relation] || cl.Relation == "to")
+	if !away && !denied || slices.ContainsFunc(cl.Nouns, other) {
 		return
 	}
 	for i := range l.Items[first:] {
@@ -252,10 +255,16 @@ func (r *reader) keptClear(l *Line, h *heard, cl phrase.Clause, c source, first 
 		if it.Polarity != "yes" || !slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return c.text[n.Start:n.End] == it.Text }) {
 			continue
 		}
+		if denied && it.Relation == "between" {
+			continue // what parts the two does so wherever it does not lie
+		}
 		if held := l.heldIn(it, first); held != nil { // "bead in the steel lap, 50 clear of AB-1": the bead is
 			it = held
 		}
 		it.Relation, it.Side = "clear_of", "subject"
+		if denied {
+			it.Signals = append(slices.Clone(it.Signals), "held_back")
+		}
 	}
 }
 

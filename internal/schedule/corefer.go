@@ -218,7 +218,7 @@ func (r *reader) sharesWord(a, b []string) bool {
 }
 
 // calledSo finds the one product that the row has named before whose data calls it by
-// a bare noun that says no more than its class; a bead is that of the column of beads.
+// a bare noun that says no more than its class; any sealant is a bead.
 func (r *reader) calledSo(l *Line, i int) *Item {
 	it := &l.Items[i]
 	if !strings.HasSuffix(it.Family, "-unspecified") || len(strings.Fields(it.Text)) > 1 {
@@ -227,17 +227,27 @@ func (r *reader) calledSo(l *Line, i int) *Item {
 	var found *Item
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
-		p := r.productOf(from)
-		bead := from.Slot == "sealant" && from.Class == "sealant" && from.Polarity == "yes"
-		if p == nil || from.Class != it.Class || !bead && !p.calls(it.Text) {
+		if from.Class != it.Class || !anyBead(it, from) && !r.dataCalls(from, it.Text) {
 			continue
 		}
-		if found != nil && found.Product != from.Product {
+		if found != nil && (found.Product != from.Product || found.Family != from.Family) {
 			return nil
 		}
 		found = from
 	}
 	return found
+}
+
+// anyBead holds for a word that says sealant and no more ("bead", "caulk"), and a sealant that
+// the row's cells of materials name.
+func anyBead(it, from *Item) bool {
+	return it.Class == "sealant" && from.Slot != it.Slot && from.Polarity == "yes" && from.Family != it.Family && from.Family != ""
+}
+
+// dataCalls holds where the data of what an item names calls it by a word.
+func (r *reader) dataCalls(it *Item, word string) bool {
+	p := r.productOf(it)
+	return p != nil && p.calls(word)
 }
 
 // calls holds for a product whose data calls it by a word, in what it is or in its name,
