@@ -18,6 +18,7 @@ func filmUnit(unit string) bool { return strings.HasPrefix(strings.ToLower(unit)
 // words call a lap; none where the words are many and call none so ("slack loop
 // over 3/4 in. rod").
 func (r *reader) lapOf(c source, f Figure) Figure {
+	whole := f
 	for _, q := range r.phrase.Quantities(c.text, "") {
 		if q.Kind == "length" && filmLap(q) { // "2 in. onto strips; 38 mils dry", "37 mils"
 			if q.Start == 0 || f.same(q) {
@@ -25,7 +26,11 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 			}
 			break
 		}
-		if (f.same(q) || f.sameMost(q)) && (gapAfter.MatchString(c.text[q.End:]) || gapBefore.MatchString(c.text[:q.Start])) {
+		if !f.same(q) && !f.sameMost(q) {
+			continue
+		}
+		before, after := c.text[:q.Start], c.text[q.End:]
+		if gapAfter.MatchString(after) || gapBefore.MatchString(before) || damAfter.MatchString(after) || damBefore.MatchString(before) {
 			f = Figure{}
 		}
 	}
@@ -34,9 +39,9 @@ func (r *reader) lapOf(c source, f Figure) Figure {
 	}
 	for _, word := range []*regexp.Regexp{sideWord, lapWord} {
 		if q, ok := r.lapAfter(c, word); ok {
-			f.take(q)
-			f.Problem = ""
-			return f
+			whole.take(q)
+			whole.Problem = ""
+			return whole
 		}
 	}
 	if f.Assumed && len(headingWords(c.text)) == 2 && !r.words.hasAny(c.text, r.words.laps) && r.otherWords(c.text) > 0 {
@@ -88,6 +93,13 @@ var (
 var (
 	gapBefore = regexp.MustCompile(`(?i)\b(?:gaps?|joints?|spaced?|spacing)\W{0,2}(?:of|to|up to|max\.?|≤|<)?\s*$|\b(?:stops?|stopped|ends?|ended|held|hold)\s+$|\bbutt(?:s|ed)?\s+(?:(?:with|w/|at|to)\s*)?(?:an?\s+)?$`)
 	gapAfter  = regexp.MustCompile(`(?i)^\W{0,2}(?:max\.?|min\.?|wide|open)?\s*(?:gaps?|apart|open|joints?|spac\w+)\b`)
+)
+
+// damBefore and damAfter stand beside the height of what a sheet or pan is turned up to at
+// its end or back, which is no lap: "back dam 1 in.", "20 mm upstand".
+var (
+	damBefore = regexp.MustCompile(`(?i)\b(?:dams?|upstands?|up-?turns?|turn-?ups?)(?:[\s:=]+(?:of|at|to|up|min\.?|high|height|ht\.?))*[\s:=]*$`)
+	damAfter  = regexp.MustCompile(`(?i)^\s*(?:min\.?\s+|high\s+)?(?:(?:back|end|rear|side)[ -]?)?(?:dams?|upstands?|up-?turns?|turn-?ups?)\b`)
 )
 
 // counted is a number of things in a cell of laps: "2 passes; 3 onto the deck".

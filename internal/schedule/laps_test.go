@@ -434,3 +434,26 @@ Notes
 		t.Errorf("got %q", got)
 	}
 }
+
+// The height of a dam or an upstand in a cell of laps is no lap; the lap beside it is.
+func TestDamsAmongLaps(t *testing.T) {
+	s := read(t, `Mark | Membrane | Substrate | Primer | Lap / term.
+1 | rubberized asphalt membrane | CMU | none | back dam 1 in., end dams
+2 | rubberized asphalt membrane | CMU | none | 20 mm upstand
+3 | rubberized asphalt membrane | CMU | none | upturn min. 25 mm; laps 75 mm
+4 | rubberized asphalt membrane | CMU | none | 1 in., end dams
+5 | rubberized asphalt membrane | CMU | none | 3 in. sides, end dams 2 in.
+6 | rubberized asphalt membrane | CMU | none | rear dam height: 1-1/2"
+`)
+	got := ""
+	for _, l := range s.Lines {
+		got += l.Mark
+		if f := l.Figures["lap_mm"]; f.Min != nil {
+			got += fmt.Sprintf(" %.0f", *f.Min)
+		}
+		got += "; "
+	}
+	if want := "1; 2; 3 75; 4 25; 5 76; 6; "; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}
