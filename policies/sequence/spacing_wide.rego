@@ -28,12 +28,12 @@ findings contains found if {
 	figure := line.figures[kind]
 	measure.is_sound(figure)
 	_is_of(kind, line, figure)
-	item := facts.main_items(line)[0]
-	need := _need(kind, rules, line, item)
+	of := _of(line)
+	need := _need(kind, rules, line, of)
 	measure.high(figure) > need.mm * (1 + data.sequence.spacing.share)
-	message := naming.say("the %s of %s are %s apart; %s %s", [
+	message := naming.say("the %s%s are %s apart; %s %s", [
 		rules.name,
-		naming.plain(item),
+		of.says,
 		measure.written(measure.high(figure), "length", figure),
 		need.says,
 		measure.written(need.mm, "length", figure),
@@ -41,25 +41,32 @@ findings contains found if {
 	found := finding.at_with(line, [figure.at.cell], message, {"severity": need.severity, "related": need.related})
 }
 
-_need(kind, _, line, item) := {
+# A row may be that of the weeps themselves, which are no material that touches another.
+_of(line) := {"says": sprintf(" of %s", [naming.plain(item)]), "keys": item.keys} if {
+	item := facts.main_items(line)[0]
+} else := {"says": "", "keys": []} if {
+	facts.said(line, "weeps")
+}
+
+_need(kind, _, line, of) := {
 	"mm": limit.max,
 	"says": "the notes ask for at most",
 	"severity": "error",
 	"related": [finding.related_address(limit.at, limit.text)],
 } if {
-	limit := _asked(kind, line, item)
+	limit := _asked(kind, line, of)
 }
 
-_need(kind, rules, line, item) := {
+_need(kind, rules, line, of) := {
 	"mm": rules.most_mm,
 	"says": rules.usual,
 	"severity": "warning",
 	"related": [],
 } if {
-	not _asked(kind, line, item)
+	not _asked(kind, line, of)
 }
 
-_asked(kind, line, item) := limits.lowest_max(limits.limits_for(kind, line, item.keys, line.role))
+_asked(kind, line, of) := limits.lowest_max(limits.limits_for(kind, line, of.keys, line.role))
 
 _is_of("weep_spacing_mm", _, _)
 

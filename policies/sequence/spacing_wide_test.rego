@@ -60,3 +60,14 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+# Weeps in a row of their own, which names no material; such a row that tells of none is silent.
+test_weeps_of_their_own if {
+	vents := object.union(_row("weep_spacing_mm", 914.4, "36 in", "cell vents 36 in o.c."), {"items": []})
+	told := object.union(vents, {"signals": [{"id": "weeps", "no": false, "text": "cell vents", "slot": "material"}]})
+	asked := [_limit("weep_spacing_mm", 609.6, "Weeps 24 in. o.c. max.")]
+	[f.message | some f in _found(told, asked)] == ["The weeps are 36 in apart; the notes ask for at most 24 in"]
+	count(_found(vents, asked)) == 0
+	close := {"figures": {"weep_spacing_mm": _apart(609.6, "24 in")}}
+	count(_found(object.union(told, close), asked)) == 0
+}
