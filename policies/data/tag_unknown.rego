@@ -20,6 +20,7 @@ package data.tag_unknown
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.wall_type
 
 findings contains finding.at_with(hits[0].line, [hits[0].item.at.cell], message, extra) if {
 	count(input.products) > 0
@@ -47,7 +48,14 @@ _unknown := [{"line": line, "item": item} |
 	item.product == ""
 	not item.tag in _aliases
 	not item.tag in _assemblies
+	not _is_wall(line, item)
 ]
+
+# What the words of a row call a wall type is no product.
+_is_wall(line, item) if {
+	some codes in wall_type.told(line)
+	item.tag in codes
+}
 
 # A list of walls or roofs may say what its codes are built of, without being one of products.
 _assemblies := {code |

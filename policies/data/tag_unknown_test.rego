@@ -81,3 +81,10 @@ test_named_in_the_data[name] if {
 	named := [desk.product("FL-1", 8, {"texts": {"primer": case.text}})]
 	{f.severity | some f in _found([_row(12, "material", {})], named)} == {case.severity}
 }
+
+# A code that the row calls a wall type is no product, and another beside it is.
+test_silent_for_a_wall_type if {
+	row := _row(12, "remark", {"texts": {"remark": "FL-1 to line of wall type FL-4"}})
+	count(_found([row], _known)) == 0
+	count(_found([_row(12, "remark", {"texts": {"remark": "FL-4 to line of wall type FL-5"}})], _known)) == 1
+}

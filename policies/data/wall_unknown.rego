@@ -3,8 +3,9 @@
 # description: |
 #   The workbook lists its wall types, on a table of their build-ups or in notes of one wall a line, and this row names
 #   one that the list lacks: a slip of the pen, or a wall that was dropped or never drawn. Its layers, insulation and
-#   vapor control could not be checked. Each wall is told once. It does not apply to codes of other letters than the
-#   listed ones (roofs, soffits, partitions), nor to variants of a listed wall (W2a of W2).
+#   vapor control could not be checked. Each wall is told once. What a remark or place calls a wall type is one, also
+#   where the rows are in no groups of walls. It does not apply to codes of other letters than the listed ones (roofs,
+#   soffits, partitions), nor to variants of a listed wall (W2a of W2), nor to a wall that is told of as a former one.
 # custom:
 #   id: data-wall-unknown
 #   topic: data
@@ -32,12 +33,41 @@ findings contains finding.at_with(lines[0], _cells(lines[0]), message, {"related
 	]
 }
 
+# Words that call a code a wall type need no rows that use the list.
+findings contains finding.at_with(first.line, [first.slot], message, {"related": related}) if {
+	some name in {one.name | some one in _told}
+	not _unknown[name]
+	not _is_listed(name)
+	listed := _listed[_letters(name)]
+	count(listed) >= data.data.walls.least
+	ones := [one | some one in _told; one.name == name]
+	first := ones[0]
+	message := sprintf("Wall type %s is not in the list of wall types, which has %s", [
+		first.code,
+		concat(", ", sort(listed)),
+	])
+	related := [finding.related(one.line, [one.slot], "the same wall type") |
+		some one in array.slice(ones, 1, count(ones))
+	]
+}
+
+_told := [{"name": _plain(code), "code": code, "line": line, "slot": slot} |
+	some line in facts.live_lines
+	not _is_build_up(line)
+	some slot, codes in wall_type.told(line)
+	some code in codes
+	not facts.products_by_id[code]
+]
+
+_is_listed(name) if name in _names
+
+_is_listed(name) if regex.replace(name, data.data.walls.variant, "$1") in _names
+
 # The rows of each wall that the list lacks.
 _unknown := {name: lines |
 	some name, lines in _used
 	_is_explained(_letters(name))
-	not name in _names
-	not regex.replace(name, data.data.walls.variant, "$1") in _names
+	not _is_listed(name)
 }
 
 # The list is that of the schedule's walls: it has several that the schedule uses, and most of them.

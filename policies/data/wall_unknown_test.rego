@@ -171,3 +171,34 @@ test_under_a_plain_title[title] if {
 	rows := array.concat(_usual, [_row(14, "EW7")])
 	count(_found(rows, {"project": {"notes": notes}})) == n
 }
+
+_said(n, slot, text) := object.union(object.remove(_row(n, ""), ["cells"]), {
+	"texts": {"material": "FL-1", slot: text},
+	"cells": {"material": sprintf("C%d", [n]), "install": sprintf("F%d", [n]), slot: sprintf("K%d", [n])},
+})
+
+# Rows in no groups of walls may call a code a wall type in words.
+test_fires_for_words if {
+	rows := [_said(10, "remark", "Wall type EW-8, see elevation"), _said(11, "place", "infill, wall type: EW-8")]
+	_found(array.concat(_list, rows), {}) == {{
+		"line": "W!10",
+		"cells": ["K10"],
+		"message": "Wall type EW-8 is not in the list of wall types, which has EW1, EW2, EW3",
+		"related": [{"line": "W!11", "cells": ["K11"], "what": "the same wall type"}],
+	}}
+}
+
+test_silent_for_words[name] if {
+	some name, row in {
+		"listed": _said(10, "remark", "wall type EW-2"),
+		"variant": _said(10, "remark", "wall type EW2b"),
+		"former": _said(10, "remark", "was wall type EW8"),
+		"denied": _said(10, "remark", "EW2, not wall type EW8"),
+		"no word of a type": _said(10, "remark", "behind EW8"),
+		"other letters": _said(10, "place", "wall type RW8"),
+		"another column": _said(10, "touches", "wall type EW8"),
+	}
+	count(_found(array.concat(_list, [row]), {})) == 0
+}
+
+test_silent_for_words_without_a_list if count(_found([_said(10, "remark", "wall type EW8")], {})) == 0

@@ -54,3 +54,14 @@ code_of_place(line) := code if {
 	code := trim_space(parts[0])
 	regex.match(data.data.walls.code, lower(code))
 }
+
+# told lists by slot the codes that the words of a row call a wall type, as it stands: "wall type W9".
+told(line) := {slot: codes |
+	some slot in data.data.walls.telling
+	some text in [line.texts[slot]]
+	codes := {found[2] |
+		some found in regex.find_all_string_submatch_n(data.data.walls.told, text, -1)
+		found[1] == ""
+	}
+	count(codes) > 0
+}
