@@ -219,3 +219,26 @@ func (r *reader) damsOfNote(sentence string) string {
 	}
 	return notedDam.ReplaceAllString(sentence, "$1 "+unit+"$2")
 }
+
+// sidesAndEnds are a figure of the sides and one of the ends of something.
+var sidesAndEnds = regexp.MustCompile(`(?i)(^|\s)(` + bareLap + `\s*` + lapUnit + `\s+(?:min\.?\s+)?(?:at\s+)?(?:the\s+)?sides?\s*(?:[,;/&+]|and)\s*` + bareLap + `\s*` + lapUnit + `\s+(?:min\.?\s+)?(?:at\s+)?(?:the\s+)?ends?\b)`)
+
+// sidesOfSheet writes out that it is laps that a sentence asks of a sheet where it tells of its
+// sides and ends right after its name: "HT-1: 3 in. sides, 6 in. ends".
+func (r *reader) sidesOfSheet(sentence string) string {
+	at := sidesAndEnds.FindStringSubmatchIndex(sentence)
+	if at == nil || lapSaid.MatchString(sentence) || len(r.sheetsIn(sentence[:at[4]])) == 0 {
+		return sentence
+	}
+	named := r.lex.find(sentence[:at[4]])
+	if !afterName.MatchString(sentence[named[len(named)-1].end:at[4]]) {
+		return sentence // "SH-1 held back from frames 10 mm sides, 20 mm ends"
+	}
+	return sentence[:at[4]] + "laps " + sentence[at[4]:]
+}
+
+// lapSaid is a word that calls a figure a lap.
+var lapSaid = regexp.MustCompile(`(?i)\b(?:over|end|side)?-?laps?\b`)
+
+// afterName is what stands between the name of a sheet and its figures.
+var afterName = regexp.MustCompile(`(?i)^s?[\s:,–—-]*(?:(?:sheets?|membranes?|min\.?|at least)[\s:,–—-]*)*$`)

@@ -457,3 +457,35 @@ func TestDamsAmongLaps(t *testing.T) {
 		t.Errorf("got %s, want %s", got, want)
 	}
 }
+
+// A sheet's sides and ends are told of its laps, though no word of the note says so; gaps and
+// distances are not.
+func TestSidesAndEndsOfASheet(t *testing.T) {
+	for note, want := range map[string]string{
+		`WM-2: 2-1/2" sides, 5" ends.`:                                          "lap_mm 64 end_lap_mm 127 ",
+		"WM-1 side laps 50 mm, end laps 100 mm. WM-2: 60 mm sides / 90 mm ends": "lap_mm 50 end_lap_mm 100 lap_mm 60 end_lap_mm 90 ",
+		"Butyl sheet 75 mm at sides and 150 mm at ends":                         "lap_mm 75 end_lap_mm 150 ",
+		"WM-2 is held back from frames 75 mm sides, 150 mm ends":                "",
+		"WM-2 gaps: 3 mm sides, 6 mm ends":                                      "",
+		"Cement boards: 3 mm sides, 6 mm ends":                                  "",
+		"WM-2: 75 mm sides":                                                     "",
+	} {
+		s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-2 | CMU | none
+
+Tag | Type | Thickness
+WM-1 | rubberized asphalt membrane | 40 mil
+WM-2 | butyl sheet | 40 mil
+
+Notes
+`+note)
+		got := ""
+		for _, l := range s.Project.Limits {
+			got += fmt.Sprintf("%s %.0f ", l.Kind, *l.Min)
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}

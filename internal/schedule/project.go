@@ -79,7 +79,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		} else if coded != "" && heading == "" {
 			sentence = coded + ": " + sentence
 		}
-		sentence = r.damsOfNote(sentence)
+		sentence = r.sidesOfSheet(r.damsOfNote(sentence))
 		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
 		if i == 0 && r.headsNote(sentence) {
 			heading = sentence

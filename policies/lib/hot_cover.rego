@@ -30,6 +30,18 @@ any(line) := words if {
 	count(_in_cells(line, "light_color")) == 0
 }
 
+# panels lists the words of the row that name metal panels over the sheet, which notes may ask a figure behind.
+panels(line) := words if {
+	not is_parted(line)
+	words := [{"text": text, "slot": slot} |
+		some slot in data.temperature.service.panel_over
+		text := line.texts[slot]
+		regex.match(data.temperature.service.panel_words, lower(text))
+	]
+	count(words) > 0
+	not facts.said(line, "light_color")
+}
+
 _is_stone(line) if {
 	some slot in data.temperature.service.over
 	regex.match(data.temperature.service.stone_words, lower(line.texts[slot]))

@@ -3,9 +3,10 @@
 # description: |
 #   Dark metal laid on a sheet takes the sun and has nowhere to give it. After two summers ordinary asphaltic
 #   sheet has run out at the drip and left the nails bare. The figure that the notes state counts; without one,
-#   185 F (85 C) under dark metal laid direct is asked about. It does not apply where insulation, battens or clips
-#   with air lie between, to light metal, nor to a sheet whose data has the figure; without a figure, a
-#   high-temperature grade, butyl and silicone are let pass, so look up theirs.
+#   185 F (85 C) under dark metal laid direct is asked about. Behind metal panels, which stand off, it is the notes
+#   that may ask for a figure. It does not apply where insulation, battens or clips with air lie between, to light
+#   metal, nor to a sheet whose data has the figure; without a figure, a high-temperature grade, butyl and silicone are
+#   let pass, so look up theirs.
 # custom:
 #   id: temperature-service-dark
 #   topic: temperature
@@ -87,7 +88,13 @@ _when(limit) := limit.when if limit.when != null
 
 _cover(line, limit) := hot_cover.dark(line)[0] if "dark_color" in _when(limit)
 
-_cover(line, limit) := hot_cover.any(line)[0] if not "dark_color" in _when(limit)
+_cover(line, limit) := _plain_cover(line, limit) if not "dark_color" in _when(limit)
+
+_plain_cover(line, limit) := hot_cover.any(line)[0] if {
+	hot_cover.any(line)
+} else := hot_cover.panels(line)[0] if {
+	regex.match(data.temperature.service.panel_note, lower(limit.text))
+}
 
 _have(line, _) := {"c": c, "found": found, "is_stated": true} if {
 	found := stated.figure(line, "service_max_c")

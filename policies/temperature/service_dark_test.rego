@@ -209,3 +209,26 @@ test_group_under_metal[name] if {
 	}
 	count(_found(line, _serves(70, "70"), [_note])) == tc.n
 }
+
+# Notes may ask for a figure behind metal panels of any color, which lie on no sheet.
+test_behind_panels[name] if {
+	asks := "Sheet behind metal panels: 80 °C or more"
+	some name, tc in {
+		"panels": {"touches": "metal wall panels on Z-girts", "note": asks, "c": 70, "want": 1},
+		"by their color": {"touches": "charcoal cassettes", "note": "80 °C behind metal cladding", "c": 70, "want": 1},
+		"it serves": {"touches": "metal wall panels", "note": asks, "c": 82, "want": 0},
+		"a note on copings": {"touches": "metal wall panels", "note": "80 °C under copings", "c": 70, "want": 0},
+		"no metal": {"touches": "fiber cement panels", "note": asks, "c": 70, "want": 0},
+		"no note": {"touches": "metal wall panels", "note": "", "c": 70, "want": 0},
+	}
+	asked := [bench.limit("service_c", {"min": 80, "text": tc.note}) | tc.note != ""]
+	line := {"items": [bench.own], "texts": {"touches": tc.touches}, "signals": []}
+	count(_found(line, _serves(tc.c, "x"), asked)) == tc.want
+}
+
+test_panels_with_wool_before_them if {
+	asked := [bench.limit("service_c", {"min": 80, "text": "Sheet behind metal panels: 80 °C or more"})]
+	wool := base.item("touches", "wool", "mineral-wool", "insulation", [])
+	line := {"items": [bench.own, wool], "texts": {"touches": "75 wool, metal panels"}, "signals": []}
+	count(_found(line, _serves(70, "x"), asked)) == 0
+}
