@@ -1307,3 +1307,17 @@ func TestLimitAroundATag(t *testing.T) {
 		t.Errorf("limit on thickness %+v", l)
 	}
 }
+
+// What a note asks of the insulation of a cavity is for the rows that have one.
+func TestInsulationOfACavity(t *testing.T) {
+	for note, want := range map[string]string{
+		"Cavity insulation R-10 min.":          "cavity",
+		"Insulation R-10 min.":                 "",
+		"R-10 min. for insulation in cavities": "",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer\nT1 | SBS sheet | block | none\nT2 | SBS sheet | block | none\n\nNotes\n"+note)
+		if len(s.Project.Limits) != 1 || s.Project.Limits[0].Scope != want {
+			t.Errorf("%s: %+v, want scope %q", note, s.Project.Limits, want)
+		}
+	}
+}

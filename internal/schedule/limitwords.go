@@ -32,6 +32,7 @@ type limitFigure struct {
 	Bounded   bool     `json:"bounded"`       // only with a word for the least or the most
 	Close     bool     `json:"close"`         // the words must stand by the figure: "200 mm up the backing, laps 150 mm, end dams 25 mm"
 	Scope     bool     `json:"scope"`
+	Within    string   `json:"within"` // a word of the sentence that narrows it to lines that have it: "cavity"
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
 	Outer     []string `json:"outer"`  // words for the outer side of the insulation

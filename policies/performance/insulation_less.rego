@@ -28,7 +28,10 @@ findings contains found if {
 	some line in facts.live_lines
 	not line.id in _told_elsewhere
 	own := _own(line)
-	limit := limits.highest_min(limits.limits_for("insulation_m2kw", line, own.item.keys, own.item.class))
+	limit := limits.highest_min([asked |
+		some asked in limits.limits_for("insulation_m2kw", line, own.item.keys, own.item.class)
+		_is_of_cavity(asked, line)
+	])
 	own.r < limit.min * data.vapor.ratio.short_share
 	message := naming.say("%s has %s; %s is asked for there", [
 		naming.plain(own.item),
@@ -39,6 +42,16 @@ findings contains found if {
 		limit.at,
 		words.quoted(limit.text),
 	)]})
+}
+
+# What the notes ask of a cavity is that of a masonry veneer, where they tell of none between studs.
+_is_of_cavity(asked, _) if asked.scope != "cavity"
+
+_is_of_cavity(asked, line) if {
+	asked.scope == "cavity"
+	not regex.match(data.performance.insulation.framed, lower(asked.text))
+	some text in array.concat([line.group], [text | some text in line.texts])
+	regex.match(data.performance.insulation.veneer, lower(text))
 }
 
 # What the notes ask outside of a wall has a rule of its own.

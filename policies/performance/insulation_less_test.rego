@@ -47,3 +47,22 @@ test_silent[name] if {
 	}
 	count(_found(case.items, case.more)) == 0
 }
+
+_cavity(text) := desk.limit("insulation_m2kw", 2.113, null, {"scope": "cavity", "text": text})
+
+# A cavity is that of a masonry veneer, and not the one between the studs that the codes call so.
+test_cavity[name] if {
+	some name, tc in {
+		"behind brick": {"asked": "Cavity insulation R-12 or more", "place": "Cavity, north", "beside": "brick", "want": 1},
+		"not in the cavity": {"asked": "Cavity insulation R-12 or more", "place": "Parapet", "beside": "brick", "want": 0},
+		"no masonry": {"asked": "Cavity insulation R-12 or more", "place": "Cavity", "beside": "panels", "want": 0},
+		"studs": {"asked": "R-12 cavity + R-5 ci or more", "place": "Cavity, north", "beside": "brick", "want": 0},
+	}
+	row := desk.row(12, "FL-2", {
+		"place": tc.place,
+		"texts": {"touches": sprintf("2 in. wool R-8.4, %s", [tc.beside])},
+		"items": [desk.own(12, "FL-2"), _wool("2 in. wool R-8.4")],
+	})
+	found := insulation_less.findings with input as desk.document([row], [], [_cavity(tc.asked)])
+	count(found) == tc.want
+}
