@@ -277,10 +277,10 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.ledByWalls)
 	var schedules []*table
 	r.each(all, kindSchedule, func(t *table) { schedules = append(schedules, t) })
-	used := usedCodes(schedules)
+	used, walls := usedCodes(schedules), wallMarks(schedules)
 	for i := range b.Sheets {
 		if !b.Sheets[i].FeedsDropDowns() {
-			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used)
+			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used, walls)
 		}
 	}
 	r.each(all, kindSchedule, r.notedKinds)

@@ -48,7 +48,7 @@ var leadingCode = regexp.MustCompile(`^([A-Z][A-Za-z]{0,5}[-./]?\d{0,3}[A-Z]?)(?
 // toldProducts registers the products that notes describe: a note counts where
 // its first word is a code that the schedule uses and the rest names a material
 // and at least one of its limits.
-func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[string]bool) {
+func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used, walls map[string]bool) {
 	numbered := sync.OnceValue(func() map[string]bool { return r.noteNumbers(s) })
 	for _, row := range s.Rows {
 		if within(tables, row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
@@ -56,7 +56,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used map[strin
 		}
 		words, at := noteCells(s, row)
 		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
-		if m == nil || !used[m[1]] || r.codes[m[1]] || numbered()[m[1]] {
+		if m == nil || !used[m[1]] || r.codes[m[1]] || walls[m[1]] || numbered()[m[1]] {
 			continue
 		}
 		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {

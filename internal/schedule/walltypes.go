@@ -48,14 +48,33 @@ func (r *reader) wallTypes(t *table) {
 	}
 }
 
+// wallMarks are what the lists of walls call them. A note that begins with one ("W2 sheet 10
+// perm min.") asks that of the wall, and describes no product.
+func wallMarks(tables []*table) map[string]bool {
+	out := map[string]bool{}
+	for _, t := range tables {
+		if mark := t.column("mark"); t.listsWalls() {
+			for row := t.first; row <= t.last; row++ {
+				out[text(t.sheet, row, mark)] = true
+			}
+		}
+	}
+	return out
+}
+
+// listsWalls holds for a table of the layers of walls, which tells of no work.
+func (t *table) listsWalls() bool {
+	return t.column("mark") > 0 && t.has("layers") > 0 && t.has("install", "finish", "cover", "lap", "primer", "specified") == 0
+}
+
 // wallLimits takes what the remarks of a list of walls ask of the sheet there ("AB 10 perm
 // min., dries both ways") for limits of the rows on that wall, as a note that names the
 // wall tells them; so too a column of their own ("Barrier permeance" over "10 perm min").
 func (r *reader) wallLimits(t *table) {
-	mark := t.column("mark")
-	if mark == 0 || t.has("layers") == 0 || t.has("install", "finish", "cover", "lap", "primer", "specified") > 0 {
+	if !t.listsWalls() {
 		return
 	}
+	mark := t.column("mark")
 	for row := t.first; row <= t.last; row++ {
 		code := text(t.sheet, row, mark)
 		if !r.codes[code] {

@@ -398,3 +398,26 @@ func TestWithByOneLetter(t *testing.T) {
 		}
 	}
 }
+
+// A note that begins with the code of a listed wall asks of that wall, and describes no product;
+// one that begins with a code of the schedule does.
+func TestNoteOfAListedWall(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Item | Place | Substrate | Material | Primer | Install date
+1 | wall type EW-2 | sheathing | AB-1 | none | 2027-05-03
+2 | wall type EW-3 | sheathing | AB-4 | none | 2027-05-10`},
+		page{name: "Asked", grid: `
+EW-2 air barrier sheet, 5 perm min. Open 60 days at most.
+AB-4 butyl sheet, 1 mm. Open 45 days at most.
+
+Wall types | Layers
+EW-2 | steel studs, sheathing, air barrier, wool, panels
+EW-3 | block, butyl sheet, XPS, brick`})
+	var ids []string
+	for _, p := range s.Products {
+		ids = append(ids, p.ID)
+	}
+	if got := strings.Join(ids, ","); got != "AB-4" {
+		t.Errorf("products %s, want AB-4", got)
+	}
+}
