@@ -403,14 +403,15 @@ func TestWithByOneLetter(t *testing.T) {
 // one that begins with a code of the schedule does.
 func TestNoteOfAListedWall(t *testing.T) {
 	s := readPages(t, page{name: "S", grid: `
-Item | Place | Substrate | Material | Primer | Install date
-1 | wall type EW-2 | sheathing | AB-1 | none | 2027-05-03
-2 | wall type EW-3 | sheathing | AB-4 | none | 2027-05-10`},
+Item | Place | Substrate | Material | Primer | Install date | Cover date
+1 | north | sheathing | AB-1 | none | 2027-05-03 | 2027-06-01
+2 | south | sheathing | AB-4 | none | 2027-05-10 | 2027-06-01`},
 		page{name: "Asked", grid: `
-EW-2 air barrier sheet, 5 perm min. Open 60 days at most.
-AB-4 butyl sheet, 1 mm. Open 45 days at most.
+Limits that hold
+1 | EW-2 air barrier 5 perm min. No poly inside of it.
+2 | AB-4 butyl sheet, 1 mm. Open 45 days at most.
 
-Wall types | Layers
+Wall types
 EW-2 | steel studs, sheathing, air barrier, wool, panels
 EW-3 | block, butyl sheet, XPS, brick`})
 	var ids []string
