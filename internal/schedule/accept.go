@@ -408,12 +408,15 @@ func (r *reader) primerRule(p *Product, c source) {
 				rule = "unsaid" // "Bed in SK-2", "Held by a bar"
 			}
 		}
+		if r.onlyGlue(p, piece.text) {
+			continue
+		}
 		var beds []Target
 		if r.words.accept.these.MatchString(piece.text) { // "PR-1 on block; PR-2 on these and on steel"
 			beds = before
 		}
 		for _, m := range r.near(p, piece.text) {
-			if !r.isPrimer(m) {
+			if !r.isPrimer(m) && !r.isGlue(m) {
 				beds = append(beds, r.target(m, piece.text[m.start:m.end], c.at))
 			}
 		}
@@ -442,6 +445,22 @@ func (r *reader) primerRule(p *Product, c source) {
 			p.elsewhere(c.at, rule, list)
 		}
 	}
+}
+
+// isGlue holds for an adhesive that a column of primers names: it is what the sheet is
+// stuck with, and no bed that takes a primer.
+func (r *reader) isGlue(m mention) bool {
+	if m.product >= 0 {
+		return r.sched.Products[m.product].Class == "mastic"
+	}
+	return m.mat.Class == "mastic"
+}
+
+// onlyGlue holds for "bonding adhesive" there, which tells neither of a bed nor of a
+// primer.
+func (r *reader) onlyGlue(p *Product, text string) bool {
+	found := r.near(p, text)
+	return len(found) > 0 && !slices.ContainsFunc(found, func(m mention) bool { return !r.isGlue(m) })
 }
 
 // asOther holds for a primer rule that only points at another product's: "per SL-2",

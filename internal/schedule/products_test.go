@@ -1189,3 +1189,27 @@ R-3 | two-part urethane joint filler | 45 wet mils | 14 days
 		}
 	}
 }
+
+// An adhesive in the column of primers is what the sheet is stuck with: the sheet is not said
+// to lie on such, and a bed beside it is still one.
+func TestAdhesiveIsNoBed(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+D1 | RM-4 | plywood | -
+D2 | RM-5 | plywood | -
+D3 | RM-6 | block | PR-1`}, page{name: "P", grid: `
+Tag | What it is | Apply, °F | Days open | Primer
+RM-4 | EPDM sheet | 40 and up | 90 | membrane contact adhesive
+RM-5 | EPDM sheet | 40 and up | 90 | contact adhesive on plywood
+RM-6 | SBS sheet | 40 and up | 60 | PR-1 on block
+PR-1 | solvent primer | 40 and up | |`})
+	for tag, want := range map[string]string{"RM-4": "", "RM-5": "plywood", "RM-6": "block"} {
+		var got []string
+		for _, a := range product(t, s, tag).Accepts {
+			got = append(got, a.Text)
+		}
+		if strings.Join(got, ",") != want {
+			t.Errorf("%s lies on %v, want %q", tag, got, want)
+		}
+	}
+}
