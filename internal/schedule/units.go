@@ -80,9 +80,14 @@ func (r *reader) slotUnit(heading, slot string) string {
 // lead is the first word of a heading that runs on without a sign: "Perm ng".
 var lead = regexp.MustCompile(`^\s*\pL+ +\pL`)
 
-// naming marks the words of a heading that only name a slot; "US perms" is a unit.
+// naming marks the words of a heading that only name a slot, short as they may be ("vap.
+// perm."); "US perms" is a unit.
 func (h *headings) naming(s *headingSlot, words []string) map[int]bool {
 	named := map[int]bool{}
+	words = slices.Clone(words)
+	for i, w := range words {
+		words[i] = firstNonEmpty(h.same[w], h.short[w], w)
+	}
 	for i := range words {
 		for _, w := range s.words {
 			phrase := strings.Fields(w)

@@ -26,6 +26,9 @@ func TestUnitOfHeading(t *testing.T) {
 		"Perms ng/(Pa·s·m²)":             "ng/(Pa·s·m²)",
 		"Perms (ng)":                     "perm",
 		"Perms, ng":                      "perm",
+		"Water vap. perm., ng (wet cup)": "ng/(Pa·s·m²)",
+		"Vap. perm. (perms)":             "perm",
+		"Vap. US perms":                  "perm",
 	} {
 		for range 20 { // the units are in no order
 			if got := r.slotUnit(heading, "vapor"); got != want {
