@@ -1150,3 +1150,22 @@ func TestBarAfterTheBead(t *testing.T) {
 		}
 	}
 }
+
+// Rolls and lengths come in courses as sheets do, the foot of the upper one behind the head
+// of the lower one against the water.
+func TestRollBehindTheOneBelow(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"higher length slid in behind the head of the lower length":    true,
+		"upper row pushed inside the upper edge of the row below":      true,
+		"upper rolls tucked behind the tops of the lower ones":         true,
+		"upper roll laps the top edge of the lower one, bar behind it": false,
+		"upper roll down over the top edge of the roll below":          false,
+		"lower roll tucked behind the foot of the upper roll":          false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "lap_reversed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

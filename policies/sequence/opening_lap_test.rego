@@ -70,3 +70,14 @@ test_reversed_lap_is_told_by_another if {
 	found := opening_lap.findings with input as bench.document([line], [], [])
 	count(found) == 0
 }
+
+# What is told before a "so" is why, and not what laps.
+test_reason_before_the_lap[told] if {
+	some told, n in {
+		"header came early so side pieces jambs run over the head tape": 1,
+		"head tape is up, hence jamb strips set over head tape": 1,
+		"jambs are in so the head goes over the jamb strips": 0,
+		"sill is late so head runs over the jamb strips": 0,
+	}
+	count(_found("Door jambs", told)) == n
+}
