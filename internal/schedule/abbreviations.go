@@ -273,10 +273,29 @@ func (r *reader) spelled(text, slot string) string {
 			if slot == "primer" && !r.saysNone(text) && !strings.Contains(strings.ToLower(meaning), "prime") {
 				meaning = "primer, " + meaning
 			}
-			text = strings.Replace(text, f, meaning, 1)
+			text = replaceWord(text, f, meaning)
 		}
 	}
 	return text
+}
+
+// wordEnds are the signs that part the words of a cell.
+const wordEnds = " ,;()\n/"
+
+// replaceWord puts the meaning of a short word where it stands by itself, and not in a tag
+// that begins with it: "AB" of "AB-4, AB over the foam".
+func replaceWord(text, word, meaning string) string {
+	for from := 0; ; {
+		i := strings.Index(text[from:], word)
+		if i < 0 {
+			return text
+		}
+		at, end := from+i, from+i+len(word)
+		if (at == 0 || strings.ContainsRune(wordEnds, rune(text[at-1]))) && (end == len(text) || strings.ContainsRune(wordEnds, rune(text[end]))) {
+			return text[:at] + meaning + text[end:]
+		}
+		from = end
+	}
 }
 
 // inName holds for a word of a text that belongs to the name of a product there: "LT"

@@ -27,3 +27,17 @@ func TestHeadingWords(t *testing.T) {
 		}
 	})
 }
+
+// A short word is written out where it stands by itself, and not in a tag before it.
+func TestShortWordBesideItsTag(t *testing.T) {
+	for text, want := range map[string]string{
+		"KB-4, KB over the foam":  "KB-4, kraft board over the foam",
+		"foam/KB by KB-4":         "foam/kraft board by KB-4",
+		"2KB-1 KBX, KB":           "2KB-1 KBX, kraft board",
+		"KB-4 on studs, no board": "KB-4 on studs, no board",
+	} {
+		if got := replaceWord(text, "KB", "kraft board"); got != want {
+			t.Errorf("%s: %s", text, got)
+		}
+	}
+}
