@@ -20,11 +20,18 @@ func (r *reader) projectFacts(s *workbook.Sheet, tables []*table) {
 			inTable[row] = true
 		}
 	}
+	told := func(row int) bool {
+		return inTable[row] || slices.Contains(r.toldRows[s.Name], row) || slices.Contains(r.cardRows[s.Name], row)
+	}
+	walls := r.wallNotes(s, told)
 	for _, row := range s.Rows {
-		if inTable[row.Number] || slices.Contains(r.toldRows[s.Name], row.Number) || slices.Contains(r.cardRows[s.Name], row.Number) {
-			continue
+		switch {
+		case told(row.Number):
+		case walls[row.Number] != nil:
+			r.keepWalls(s, row, walls[row.Number])
+		default:
+			r.note(s, row)
 		}
-		r.note(s, row)
 	}
 }
 

@@ -112,6 +112,7 @@ type reader struct {
 	leftInRow map[At]string    // what remarks say of their rows, beside the products that they describe
 	kin       map[string][]int // products of one name but for its last word, by that name
 
+	noted  []toldWall       // walls that notes tell in words
 	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
 }
 
@@ -232,6 +233,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 		r.lex.within(p.Name)
 	}
 	r.each(all, kindSchedule, r.lines)
+	all = append(all, r.notedWalls()...)
 	r.linePlaces()
 	r.relatives()
 	r.poured()
@@ -306,6 +308,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.siteReviews)
 	r.each(all, kindSchedule, r.actualDays)
 	r.each(all, kindSchedule, r.otherPlaces)
+	r.each(all, kindSchedule, r.wallColumn)
 	r.each(all, kindSchedule, r.lapsApart)
 	r.each(all, kindSchedule, r.sheetsApart)
 	r.each(all, kindSchedule, r.contradicted)

@@ -422,3 +422,65 @@ EW-3 | block, butyl sheet, XPS, brick`})
 		t.Errorf("products %s, want AB-4", got)
 	}
 }
+
+// Walls that notes tell in words are read as a list of them: several in one note below a
+// title, or one to a note where a sign follows the code; what bounds one layer is asked of
+// the rows on that wall. Notes that only begin with a code list none.
+func TestWallsInNotes(t *testing.T) {
+	rows := `
+No. | Wall | Membrane | Substrate | Lap
+1 | EX1 | SBS sheet | concrete block | 3 in
+2 | EX2 | SBS sheet | plywood | 3 in
+3 | EX1 | SBS sheet | concrete block | 3 in
+4 | EX2 | SBS sheet | plywood | 3 in`
+	for name, c := range map[string]struct{ notes, want string }{
+		"one note":   {"Exterior wall types: EX1 face brick, XPS, sheet of 0.1 perm or less, concrete block. EX2 zinc panel, mineral wool, plywood. EX3 gate house.", "EX1 clay-brick xps concrete-masonry;EX2 mineral-wool osb-plywood-sheathing;EX3;max ex1"},
+		"each its":   {"EX1 = face brick, XPS, concrete block, paint\nEX2 = stucco, mineral wool, plywood", "EX1 clay-brick xps concrete-masonry;EX2 portland-cement-stucco mineral-wool osb-plywood-sheathing"},
+		"one alone":  {"EX1 = face brick, XPS, concrete block, paint", ""},
+		"of work":    {"EX1: laps 3 in., edges sealed\nEX2: laps 4 in., edges sealed", ""},
+		"of places":  {"Wall types are told on A-401. EX1 stops at grid 4, EX2 goes on.", ""},
+		"other code": {"QX1 = face brick, XPS, concrete block, paint\nQX2 = stucco, mineral wool, plywood", ""},
+	} {
+		s := readPages(t, page{name: "S", grid: rows}, page{name: "N", grid: "Notes\n" + c.notes})
+		var got []string
+		for _, l := range s.Lines {
+			if l.Sheet != "N" {
+				continue
+			}
+			words := []string{l.Mark}
+			for _, it := range l.Items {
+				if it.Family != "paint-unspecified" && it.Class != "flashing-metal" {
+					words = append(words, it.Family)
+				}
+			}
+			got = append(got, strings.Join(words, " "))
+		}
+		for _, limit := range s.Project.Limits {
+			if limit.Kind == "vapor_ng" && limit.Max != nil {
+				got = append(got, "max "+limit.Scope)
+			}
+		}
+		if all := strings.Join(got, ";"); all != c.want {
+			t.Errorf("%s: %q, want %q", name, all, c.want)
+		}
+	}
+}
+
+// Under "Where" stand a zone and a wall: the codes of walls tell what the rows stand under.
+func TestWallBesideItsZone(t *testing.T) {
+	for name, c := range map[string]struct{ heading, codes, want string }{
+		"walls":      {"Wall", "B1 B2 B1 B2", "B1"},
+		"sides":      {"Wall", "north south north south", "A"},
+		"each once":  {"Wall", "B1 B2 B3 B4", "A"},
+		"other name": {"Bay", "B1 B2 B1 B2", ""},
+	} {
+		grid := " | Where | Where | What | What | What\nNo. | Zone | " + c.heading + " | Membrane | Substrate | Lap"
+		for i, code := range strings.Fields(c.codes) {
+			grid += fmt.Sprintf("\n%d | A | %s | SBS sheet | block | 3 in", i+1, code)
+		}
+		s := read(t, grid)
+		if got := line(t, s, "1").Group; got != c.want {
+			t.Errorf("%s: the group is %q, want %q", name, got, c.want)
+		}
+	}
+}

@@ -193,7 +193,7 @@ _is_flat(line) if {
 _line_words(line) := union({words |
 	texts := array.concat(
 		[_one_thing(object.get(line, key, "")) | some key in ["mark", "group", "place", "role"]],
-		[object.get(object.get(line, "texts", {}), slot, "") | some slot in ["section", "specified"]],
+		[_without_list(object.get(object.get(line, "texts", {}), slot, "")) | some slot in ["section", "specified"]],
 	)
 	said := array.concat(
 		[replace(s.id, "_", " ") | some s in line.signals; not s.no],
@@ -210,7 +210,9 @@ _line_words(line) := union({words |
 _one_thing(text) := concat("", [m[1] | some m in codes]) if {
 	regex.match(`[+&]|\band\b`, lower(text))
 	codes := regex.find_all_string_submatch_n(data.lib.scope.leading_code, text, 1)
-} else := regex.replace(text, data.lib.scope.listed_codes, "")
+} else := _without_list(text)
+
+_without_list(text) := regex.replace(text, data.lib.scope.listed_codes, "")
 
 # _words takes a hyphen between letters as a space ("below-grade") and leaves marks ("W-1") whole.
 _words(text) := {word |

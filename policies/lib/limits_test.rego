@@ -351,3 +351,15 @@ test_scope_by_the_series[words] if {
 	products := [{"id": "MF-1", "texts": {"type": "stainless sheet", "series": words}, "figures": {}}]
 	count([1 | limits.in_scope("through-wall", row)]) == n with input.products as products
 }
+
+# A line over rows that lists the codes of several walls puts no row in each of them; one code is that of all.
+test_section_of_several_walls[section] if {
+	some section, want in {
+		"PART 2 - FRAMED WALLS (W2, W5)": 0,
+		"Framed walls W2 / W5": 0,
+		"PART 2 - FRAMED WALLS (W5)": 1,
+	}
+	row := object.union(_line, {"group": "W2", "texts": {"section": section}})
+	count([1 | limits.in_scope("w5", row)]) == want
+	limits.in_scope("w2", row)
+}

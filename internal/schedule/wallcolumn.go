@@ -1,0 +1,40 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+)
+
+// wallColumn takes a column that is headed as that of walls and holds nothing but their
+// codes for what the rows stand under, though a heading over several ("Where") made it a
+// place; the zones or floors that stood there then tell of the place.
+func (r *reader) wallColumn(t *table) {
+	walls := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "place" && callsWalls(c.own) })
+	group := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "group" })
+	if walls < 0 || group < 0 || callsWalls(t.cols[group].own) || !r.holdsWalls(t, t.nums[walls]) {
+		return
+	}
+	c, zone := &t.cols[walls], &t.cols[group]
+	c.Slot, c.Why = "group", "its heading calls walls, and codes of them stand under it"
+	zone.Slot, zone.Why = "place", zone.Why+", beside a column of walls"
+}
+
+// callsWalls holds for "Wall", "Wall type", "Wall no."
+func callsWalls(heading string) bool {
+	words := headingWords(heading)
+	return len(words) > 0 && len(words) < 3 && words[0] == "wall" && !slices.Contains(words, "face") && !slices.Contains(words, "area")
+}
+
+// holdsWalls holds for a column of the codes of walls, each in several rows.
+func (r *reader) holdsWalls(t *table, col int) bool {
+	rows, codes := 0, map[string]bool{}
+	for words := range r.said(t, col) {
+		code := strings.TrimSpace(words)
+		if wallCode.FindString(code) != code || r.isProduct(code) {
+			return false
+		}
+		rows++
+		codes[code] = true
+	}
+	return len(codes) >= leastWalls && rows >= leastWalls*len(codes)
+}
