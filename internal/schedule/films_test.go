@@ -254,3 +254,22 @@ func TestFiguresBeforeTheNextLayer(t *testing.T) {
 		}
 	}
 }
+
+// The figure may stand right behind what was tested.
+func TestAirOfWhatWasTested(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"result from the lab: sheet 0.05 L/(s·m²) at 75 Pa":  0.05,
+		"film alone came out at 0.06 L/(s·m²)":               0.06,
+		"membrane air permeance = 0.012 L/(s·m²)":            0.012,
+		"membrane and frame 0.3 L/(s·m²) at 75 Pa":           0,
+		"panel with the sheet 0.3 L/(s·m²) at 75 Pa":         0,
+		"material limit 0.02 L/(s·m²)":                       0,
+		"sheet at the mock-up, test gave 0.3 L/(s·m²)":       0,
+		"membrane 0.02 L/(s·m²) max. as asked by the clause": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}
