@@ -428,3 +428,25 @@ func TestUnderlaymentsOfTheHighGrade(t *testing.T) {
 		}
 	}
 }
+
+// A sheet called open to vapor and no more is an open membrane of some kind; a plain or a tight
+// one may be anything.
+func TestSheetOpenToVapor(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"breathable sheet":       "air-barrier-unspecified",
+		"vapour-open sheet":      "air-barrier-unspecified",
+		"breathable house wrap":  "housewrap-polyolefin",
+		"permeable roofing":      "roofing-unspecified",
+		"impermeable sheet":      "",
+		"sheet of unknown maker": "",
+	} {
+		m := v.Describe(text)
+		if m.Family != want {
+			t.Errorf("%q: %q, want %q", text, m.Family, want)
+		}
+		if open := slices.Contains(m.Keys, "vapor-permeable"); want == "air-barrier-unspecified" && !open {
+			t.Errorf("%q is not open: %v", text, m.Keys)
+		}
+	}
+}

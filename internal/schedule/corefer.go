@@ -87,7 +87,7 @@ func (l *Line) namedBefore(i int) *Item {
 	word := lastWord(it.Text)
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
-		if from.Polarity == "no" || from.Family == "" {
+		if from.Polarity == "no" || from.Family == "" || it.opensUnlike(from) {
 			continue
 		}
 		if from.noun != "" && lastWord(from.noun) == word || from.Tag == "" && len(strings.Fields(from.Text)) > 1 && lastWord(from.Text) == word {
@@ -95,6 +95,12 @@ func (l *Line) namedBefore(i int) *Item {
 		}
 	}
 	return l.fullerBefore(i, word)
+}
+
+// opensUnlike holds for what is said to be open to vapor, and is not the other one that is
+// not: "SBS sheet / wool / permeable sheet".
+func (it *Item) opensUnlike(other *Item) bool {
+	return slices.Contains(it.Keys, openTrait) && !slices.Contains(other.Keys, openTrait)
 }
 
 // fullerBefore finds the one earlier item that says of what a thing is made that item i
@@ -108,7 +114,7 @@ func (l *Line) fullerBefore(i int, word string) *Item {
 	for j := range l.Items[:i] {
 		from := &l.Items[j]
 		says := slices.ContainsFunc(headingWords(from.Text), func(w string) bool { return strings.TrimSuffix(w, "s") == word })
-		if !says || from.Class != it.Class || from.Polarity == "no" || strings.HasSuffix(from.Family, "-unspecified") {
+		if !says || from.Class != it.Class || from.Polarity == "no" || strings.HasSuffix(from.Family, "-unspecified") || it.opensUnlike(from) {
 			continue
 		}
 		if found != nil && found.Family != from.Family {

@@ -484,3 +484,17 @@ func TestWallBesideItsZone(t *testing.T) {
 		}
 	}
 }
+
+// Of two sheets of a wall the one that is said to be open to vapor is not the other.
+func TestOpenSheetIsNotTheOther(t *testing.T) {
+	for layers, want := range map[string]string{
+		"block / SBS sheet / mineral wool / breathable sheet":          "concrete-masonry, rubberized-asphalt-membrane, mineral-wool, air-barrier-unspecified",
+		"block / acrylic permeable SA sheet / EPS / permeable sheet":   "concrete-masonry, vapor-permeable-self-adhered-membrane, eps, vapor-permeable-self-adhered-membrane",
+		"block / SBS sheet / mineral wool / lapped on the sheet below": "concrete-masonry, rubberized-asphalt-membrane, mineral-wool",
+	} {
+		s := read(t, "Wall | Build-up | Membrane | Substrate | Primer\nB-1 | "+layers+" | SBS sheet | block | none")
+		if got := built(line(t, s, "B-1")); got != want {
+			t.Errorf("%s: %s", layers, got)
+		}
+	}
+}
