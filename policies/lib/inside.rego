@@ -144,8 +144,12 @@ _may_be_cold(line) if not _wall(line) in _insulated_walls
 # The row of the wall type allows one tight layer, or bars one inside, whatever the studs hold.
 _barring(line) := [wall |
 	some wall in wall_type.of(line)
-	facts.said(wall, "one_tight_layer")
+	_bars(wall)
 ]
+
+_bars(wall) if facts.said(wall, "one_tight_layer")
+
+_bars(wall) if facts.denied(wall, "vapor_closed_inside")
 
 # A note keeps the inside of the wall open, by its code: "W5: open to dry to the room".
 _noted(line) := [limit |

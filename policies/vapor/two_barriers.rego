@@ -119,6 +119,13 @@ _across(pair) := sprintf("%s lies inside of %s, and wall type %s allows one vapo
 	words.quoted([s.text | some s in pair.barred[0].signals; s.id == "one_tight_layer"][0]),
 ]) if {
 	count(pair.barred) > 0
+} else := sprintf("%s lies inside of %s, but wall type %s says %s", [
+	pair.inner,
+	pair.outer.text,
+	pair.barred[0].mark,
+	words.quoted([s.text | some s in pair.barred[0].signals; s.id == "vapor_open_inside"; not s.no][0]),
+]) if {
+	count(pair.barred) > 0
 } else := message if {
 	count(pair.noted) > 0
 	message := sprintf("%s lies inside of %s, where the notes keep the inside open (%s)", [

@@ -633,3 +633,32 @@ test_foil_board_with_taped_joints[remark] if {
 	found := two_barriers.findings with input as desk.document([row], [], [])
 	count(found) == n
 }
+
+# The wall type says that nothing tight lies inside, and a row of a film puts one there, though no studs are filled.
+test_film_row_of_a_wall_that_is_open_inside[name] if {
+	some name, case in {
+		"open inside": {"open": true, "side": "room side of the studs", "count": 1},
+		"not said": {"open": false, "side": "room side of the studs", "count": 0},
+		"film elsewhere": {"open": true, "side": "top of the footing", "count": 0},
+	}
+	film := object.union(desk.own(30, "VR-1"), {"family": "polyethylene-sheet", "keys": [], "product": ""})
+	told := [
+		object.union(desk.said(4, "vapor_open_inside", "layers"), {"text": "no foil inside"}),
+		object.union(desk.said(4, "vapor_closed_inside", "layers"), {"no": true, "text": "no foil"}),
+	]
+	rows := [
+		desk.row(30, "VR-1", {"role": "film", "group": "W7", "items": [film], "texts": {"substrate": case.side}}),
+		desk.row(31, "R-01", {"group": "W7", "items": [desk.own(31, "R-01")]}),
+		desk.row(4, "W7", {
+			"sheet": "T",
+			"table": "t2",
+			"mark": "W7",
+			"texts": {"layers": "panel, wool, sheet, board, bare studs"},
+			"signals": [one | some one in told; case.open],
+		}),
+	]
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	found := two_barriers.findings with input as desk.document(rows, [tight], [])
+	count(found) == case.count
+	every f in found { f.message == "VR-1 lies inside of R-01, but wall type W7 says \"no foil inside\"" }
+}
