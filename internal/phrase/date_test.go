@@ -229,3 +229,26 @@ func TestEndOfMonth(t *testing.T) {
 		}
 	}
 }
+
+// TestTwoShortYears: behind a season two years in a row of two digits each are years; other
+// figures are none.
+func TestTwoShortYears(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"Winter 27/28":                 "2027-12-01 2028-02-29",
+		"winter '29-'30":               "2029-12-01 2030-02-28",
+		"in the winter of 28–29":       "2028-12-01 2029-02-28",
+		"winter 27/28 (10 to 21 Jan)":  "2028-01-10 2028-01-21",
+		"autumn 12/18 mil":             "",
+		"summer 10-12 working days":    "",
+		"spring 14 / 15 in the tables": "",
+	} {
+		got := ""
+		if dates := r.ColumnDates(text, MonthFirst, 2026); len(dates) > 0 && dates[0].State == "span" {
+			got = dates[0].From.Format("2006-01-02") + " " + dates[0].To.Format("2006-01-02")
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

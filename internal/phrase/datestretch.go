@@ -124,7 +124,7 @@ func (p *dateParser) quarter(i int) (part, bool) {
 	return part{y: y, m: 3*n - 2, months: 3, next: next}, true
 }
 
-// season reads spring 2026, winter 2026-27.
+// season reads spring 2026, winter 2026-27, winter 26/27.
 func (p *dateParser) season(i int) (part, bool) {
 	s, ok := p.cal.Seasons[p.toks[i].low]
 	if !ok || p.toks[i].kind != word || len(s) != 2 {
@@ -134,7 +134,7 @@ func (p *dateParser) season(i int) (part, bool) {
 	if p.is(j, "of") || p.is(j, ",") {
 		j++
 	}
-	y, next, ok := p.yearAt(j, false)
+	y, next, ok := p.yearAt(j, p.twoYears(j))
 	if !ok {
 		return part{}, false
 	}
@@ -144,6 +144,17 @@ func (p *dateParser) season(i int) (part, bool) {
 		}
 	}
 	return part{y: y, m: s[0], months: s[1], next: next}, true
+}
+
+// twoYears holds for two years in a row of two digits each with a sign between, which
+// behind a season are no other figures: "winter 26/27".
+func (p *dateParser) twoYears(i int) bool {
+	first, next, ok := p.yearAt(i, true)
+	if !ok || !p.is(next, "-") && !p.is(next, "/") || !p.toks[next].glued || next+1 >= len(p.toks) || !p.toks[next+1].glued {
+		return false
+	}
+	second, _, ok := p.yearAt(next+1, true)
+	return ok && second == first+1
 }
 
 // A stretch that finer days may be told of is longer than a week; they lie in it or
