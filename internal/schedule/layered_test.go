@@ -542,3 +542,23 @@ S-9 | stainless steel strip | - | 5 °C | - | -`})
 		}
 	}
 }
+
+// Of two columns left of the numbers of layers the wall is the one that changes where they
+// begin anew: a building has several walls. With one wall each it stays what it was.
+func TestWallsOfBuildings(t *testing.T) {
+	for south, want := range map[string]string{"North": "EX-2", "South": "South"} {
+		s := readPages(t, page{name: "Walls", grid: `Type | Building | No. | Layer | Thickness
+EX-1 | North | 1 | Brick | 90 mm
+ | | 2 | Air space | 25 mm
+ | | 3 | Concrete | 200 mm
+EX-2 | ` + south + ` | 1 | Metal panel | 4 mm
+ | | 2 | Mineral wool board | 75 mm
+ | | 3 | CMU | 190 mm`})
+		if len(s.Lines) != 6 {
+			t.Fatalf("%d lines", len(s.Lines))
+		}
+		if l := &s.Lines[4]; l.Group != want || l.Order != "2" {
+			t.Errorf("group %q, want %q, order %q", l.Group, want, l.Order)
+		}
+	}
+}

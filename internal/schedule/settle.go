@@ -185,6 +185,9 @@ func (r *reader) layerNumbers(t *table) {
 	if runs < 2 {
 		return
 	}
+	if was := t.column("group"); was > 0 && was < number && !r.steady(t, was, number) && t.column("place") == 0 && r.steadyBeside(t, was, number) {
+		t.cols[slices.Index(t.nums, was)].Slot = "place" // the building, of several walls
+	}
 	for i := range t.cols {
 		switch c := &t.cols[i]; {
 		case t.nums[i] == number:
@@ -214,6 +217,11 @@ func (r *reader) ownBeds(t *table) bool {
 		}
 	}
 	return told*3 > rows*2
+}
+
+// steadyBeside holds where another column left of the numbers of layers is steady.
+func (r *reader) steadyBeside(t *table, but, number int) bool {
+	return slices.ContainsFunc(t.nums, func(col int) bool { return col != but && col < number && r.steady(t, col, number) })
 }
 
 // steady holds for a column whose cells change only where the numbers begin anew.
