@@ -242,3 +242,48 @@ var lapSaid = regexp.MustCompile(`(?i)\b(?:over|end|side)?-?laps?\b`)
 
 // afterName is what stands between the name of a sheet and its figures.
 var afterName = regexp.MustCompile(`(?i)^s?[\s:,–—-]*(?:(?:sheets?|membranes?|min\.?|at least)[\s:,–—-]*)*$`)
+// sidesThenEnds is a sentence that tells the laps of the sides and then those of the ends;
+// andBetween stands between two figures of one thing.
+var (
+	sidesThenEnds = regexp.MustCompile(`(?i)\bsides?\b[^;]*\d[^;]*\bends?\b[^;]*\d`)
+	andBetween    = regexp.MustCompile(`^[.)]*\s*(?:and|&|/|,)\s*$`)
+)
+
+// endsBeside holds for the second of two laps that follow those of the sides and of the ends
+// in the same order: "Side laps 2 in., end laps 3 in. Below grade 3 in. and 6 in."
+func endsBeside(before, between string) bool {
+	return andBetween.MatchString(between) && sidesThenEnds.MatchString(before)
+}
+
+// endsOf takes a lap for that of the ends of what the lap told before it is of.
+func (l *Limit) endsOf(before []Limit) {
+	if len(before) == 0 || l.Kind != "lap_mm" || before[len(before)-1].Kind != "lap_mm" {
+		return
+	}
+	side := before[len(before)-1]
+	l.Kind, l.Scope, l.Roles, l.Keys = "end_lap_mm", side.Scope, slices.Clone(side.Roles), slices.Clone(side.Keys)
+}
+
+// lapAlone is a part of a note that tells a lap and not of what.
+var lapAlone = regexp.MustCompile(`^(?i:(?:side |end )?(?:over)?laps?)(?:\s+(?i:of|at least|min\.?|minimum))*\s+` + bareLap + `\s*` + lapUnit + `(?:\s+(?i:min\.?|minimum|or more))?\.?$`)
+
+// lapsOfSubject gives a lap that a note tells after a semicolon and names nothing with to the
+// place that the note begins with: "Through-wall flashing up 8 in.; laps 6 in. min."
+func (r *reader) lapsOfSubject(note string, limits []Limit) {
+	place := r.scopeIn(firstWords(noteStart.ReplaceAllString(note, ""), subjectWords))
+	for i := range limits {
+		l := &limits[i]
+		if !strings.HasSuffix(l.Kind, "lap_mm") || l.Scope != "" || len(l.Roles)+len(l.Keys)+len(l.When) > 0 {
+			continue
+		}
+		if lapAlone.MatchString(l.Text) && strings.Contains(note, "; "+l.Text) {
+			l.Scope = place
+		}
+	}
+}
+
+// noteStart is the number of a note before its words.
+var noteStart = regexp.MustCompile(`^\W*\d{1,2}\W+`)
+
+// subjectWords is how many words in the place is that a note begins with.
+const subjectWords = 3

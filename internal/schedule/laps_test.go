@@ -489,3 +489,24 @@ Notes
 		}
 	}
 }
+
+// Two laps that follow those of the sides and of the ends are in the same order; a lap that
+// a part of a note tells alone is of what the note begins with.
+func TestLapsGoOn(t *testing.T) {
+	for note, want := range map[string]string{
+		"Side laps 2.5 in., end laps 4 in. min. On roofs 4 in. and 8 in.":                   "lap_mm 64 ; end_lap_mm 102 ; lap_mm 102 roof; end_lap_mm 203 roof; ",
+		"3. Through-wall flashing 200 mm min. up the wall; laps 100 mm or more":             "upturn_mm 200 through-wall; lap_mm 100 through-wall; ",
+		"3. Sheets 200 mm min. up the wall; laps 100 mm or more":                            "upturn_mm 200 ; lap_mm 100 ; ",
+		"3. Through-wall flashing 200 mm min. up the wall; laps of sheets 100 mm or more":   "upturn_mm 200 through-wall; lap_mm 100 ; ",
+		"3. Through-wall flashing 200 mm min. up the wall. Laps 100 mm or more everywhere.": "upturn_mm 200 through-wall; lap_mm 100 ; ",
+	} {
+		s := read(t, oneWall+note+"\n")
+		got := ""
+		for _, l := range s.Project.Limits {
+			got += fmt.Sprintf("%s %.0f %s; ", l.Kind, *l.Min, l.Scope)
+		}
+		if got != want {
+			t.Errorf("%s\n got %s\nwant %s", note, got, want)
+		}
+	}
+}

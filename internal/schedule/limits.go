@@ -18,6 +18,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 	if before, _, ok := strings.Cut(sentence, " = "); ok && r.coinsWord(before) {
 		return // "Tight = under 60 ng"
 	}
+	if r.limitRules.class.MatchString(sentence) {
+		return // "Permeable: 10 perm or more" says what the word means
+	}
 	if parts := r.inParallel(sentence); len(parts) > 0 {
 		first := len(r.sched.Project.Limits)
 		for _, part := range parts {
@@ -69,6 +72,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 			}
 			if rule.Keys && len(l.Keys)+len(l.Roles)+len(l.When) == 0 && l.Scope == "" && unreadCode.MatchString(sentence[:q.Start]) {
 				l.Scope = unknownPlace // "XW9: 0.2 perm": asked of something that nothing else names
+			}
+			if before := r.sched.Project.Limits[first:]; last > 0 && endsBeside(sentence[:last], sentence[last:q.Start]) {
+				l.endsOf(before)
 			}
 			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
 		}

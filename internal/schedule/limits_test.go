@@ -1321,3 +1321,21 @@ func TestInsulationOfACavity(t *testing.T) {
 		}
 	}
 }
+
+// What a word for how open a sheet is means asks it of no sheet; a sheet that it calls so is
+// asked for it.
+func TestClassLegendAsksNothing(t *testing.T) {
+	for note, want := range map[string]bool{
+		"4. Vapor-permeable means 10 perm or more, wet cup.":                      false,
+		"Class II: over 0.1 to 1 perm; class III: over 1 to 10 perm.":             false,
+		"Classes by dry cup. Class I is 0.1 perm or less. Breathable: 5 perm up.": false,
+		"Permeable sheets: 10 perm or more.":                                      true,
+		"Air barrier 10 perm or more.":                                            true,
+	} {
+		s := read(t, oneWall+note+"\n")
+		got := slices.ContainsFunc(s.Project.Limits, func(l schedule.Limit) bool { return l.Kind == "vapor_ng" })
+		if got != want {
+			t.Errorf("%s: a limit %v, want %v", note, got, want)
+		}
+	}
+}

@@ -78,8 +78,10 @@ type limitRules struct {
 	Tights   string              `json:"tight_sheets"`
 	openOnes *regexp.Regexp
 	tights   *regexp.Regexp
+	Classes  string              `json:"class_word"` // a sentence that says what a word for how open a sheet is means
 	aside    *regexp.Regexp
 	bareMM   *regexp.Regexp
+	class    *regexp.Regexp
 	Indoor   struct {
 		Words  []string `json:"words"`
 		Unless []string `json:"unless"`
@@ -105,6 +107,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	if file.Limits.tights, err = regexp.Compile("(?i)" + file.Limits.Tights); err != nil {
+		return nil, err
+	}
+	if file.Limits.class, err = regexp.Compile("(?i)" + file.Limits.Classes); err != nil {
 		return nil, err
 	}
 	if file.Limits.aside, err = regexp.Compile(file.Limits.Aside); err != nil {

@@ -99,6 +99,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			r.noteSignals(sentence, at, len(p.Limits) > limits)
 		}
 	}
+	r.lapsOfSubject(text, p.Limits[first:])
 	ofTheRest(p.Limits[first:])
 	ownFirst(p.Limits[first:])
 }
