@@ -385,3 +385,17 @@ SM-5 | butyl sheet | 0.8 | 5 | 60`})
 		}
 	}
 }
+
+// A lap may open a sentence, and come after words of where the sheets begin; a lap measured
+// from somewhere is none.
+func TestLapsThatOpenASentence(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+W1 | SBS sheet | CMU | none | Rolled. 1-1/2 in side laps, 4 in end laps
+W2 | SBS sheet | CMU | none | Up from the sill, 1 in side laps, rolled
+W3 | SBS sheet | CMU | none | From the corner 1 in laps
+W4 | SBS sheet | CMU | none | Roll 39.5 in lap of the tape`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"told_lap_mm": 38.1}, "W2": {"told_lap_mm": 25.4}, "W3": {"told_lap_mm": none}, "W4": {"told_lap_mm": none},
+	})
+}
