@@ -25,6 +25,9 @@ of(line) := [object.union(one.wall, {"mark": one.name}) |
 	_is_of(line, one.name)
 ]
 
+# is_of: the row stands under the wall that is called so.
+is_of(line, mark) if _is_of(line, mark)
+
 _walls := [{"wall": wall, "name": name} |
 	some wall in facts.live_lines
 	wall.texts.layers != ""

@@ -3,8 +3,8 @@
 # description: |
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
-#   leaves it open whether the outer sheet gets cold, and where the list of wall types has the film and the row the
-#   tight layer outside; a note where the section keeps it warm and no note of the project bars a second one. It
+#   leaves it open whether the outer sheet gets cold, and where the list of wall types has the one and a row puts the
+#   other there; a note where the section keeps it warm and no note of the project bars a second one. It
 #   does not apply to empty studs where neither a note nor the wall type bars a second one, to a wall whose outside
 #   is all vapor-open, nor to claddings and roofs.
 # custom:
@@ -22,6 +22,7 @@ import data.lib.facts
 import data.lib.fault as told
 import data.lib.finding
 import data.lib.inside
+import data.lib.inside_section
 import data.lib.inside_type
 import data.lib.section
 import data.lib.winter
@@ -78,6 +79,20 @@ findings contains finding.at_with(bar.line, cells, message, {"related": [related
 		words.quoted(bar.text),
 	])
 	related := finding.related(bar.wall, ["layers"], "the wall type")
+}
+
+# The wall type is told layer by layer and leaves the inside of its tight sheet open, and the row puts a film there.
+findings contains finding.at_with(one.line, ["material", "tag", one.cell], message, {"related": [related]}) if {
+	some one in inside_section.added
+	not one.line.id in _row_told
+	not _is_told(one)
+	message := sprintf("%s lies inside of %s, and wall type %s has no barrier there", [
+		one.inner,
+		one.outer.text,
+		one.wall.name,
+	])
+	outer := facts.lines_by_id[one.outer.line]
+	related := finding.related(outer, ["material", "tag", "layers"], "the outer barrier")
 }
 
 # The film is that of the wall type, whose outside is open: then the row with the tight sheet is at fault, not this one.

@@ -662,3 +662,34 @@ test_film_row_of_a_wall_that_is_open_inside[name] if {
 	count(found) == case.count
 	every f in found { f.message == "VR-1 lies inside of R-01, but wall type W7 says \"no foil inside\"" }
 }
+
+# The wall type is told layer by layer, with a tight sheet and nothing tight inside of it, and a row puts a film there.
+_added(film, layers, more) := found if {
+	own := object.union(desk.own(23, "VR-9"), object.union({"product": ""}, film))
+	row := object.union(desk.row(23, "VR-9", {"items": [own], "group": "W5", "role": "film"}), more)
+	rows := [object.union(desk.row(n, "X-1", {}), {"table": "list"}) | some n in numbers.range(35, 42)]
+	doc := object.union(
+		desk.document(array.concat([row], rows), [], []),
+		{"profiles": [wall.profile(layers, wall.cold, {})]},
+	)
+	found := two_barriers.findings with input as doc
+}
+
+_foil_film := {"text": "foil on kraft", "family": "foil-vapor-retarder", "class": "membrane"}
+
+_room_side := {"texts": {"substrate": "studs, room side"}}
+
+test_film_that_the_section_has_not if {
+	found := _added(_foil_film, [wall.gypsum, wall.sheathing, wall.sheet, wall.wool], _room_side)
+	{f.message | some f in found} == {"foil on kraft lies inside of AB-1, and wall type W5 has no barrier there"}
+	{f.line | some f in found} == {"W!23"}
+}
+
+test_film_that_the_section_may_have if {
+	count(_added(_foil_film, [wall.gypsum, wall.film, wall.sheathing, wall.sheet], _room_side)) == 0 # it is that of the wall
+	count(_added(_foil_film, [wall.gypsum, wall.sheathing, wall.open_sheet], _room_side)) == 0 # it dries outward
+	count(_added(_foil_film, [wall.gypsum, wall.sheathing, wall.sheet], {"texts": {"substrate": "studs"}})) == 0 # on which side
+	count(_added(_foil_film, [wall.gypsum, wall.sheathing, wall.sheet], object.union(_room_side, {"group": "W6"}))) == 0
+	smart := {"text": "SR-2", "family": "vapor-retarder-smart", "class": "membrane"}
+	count(_added(smart, [wall.gypsum, wall.sheathing, wall.sheet], _room_side)) == 0
+}
