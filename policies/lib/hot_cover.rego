@@ -12,7 +12,7 @@ import data.lib.facts
 dark(line) := words if {
 	not _is_denied(line)
 	not is_parted(line)
-	words := array.concat(_in_cells(line, "dark_color"), _by_data(line))
+	words := array.concat(array.concat(_in_cells(line, "dark_color"), _in_words(line)), _by_data(line))
 	count(words) > 0
 }
 
@@ -103,6 +103,19 @@ _is_over(slot, _) if not slot in data.temperature.service.not_over
 
 # A group names what the wall is clad with; one that is named by what lies over it says so.
 _is_over("group", text) if regex.match(data.temperature.service.under_words, lower(text))
+
+# A description of the sheet may say that dark metal comes over it: "Sheet on the parapet. Black coping over."
+_in_words(line) := [{"text": cover, "slot": slot} |
+	some slot in data.temperature.service.described
+	text := object.get(line.texts, slot, "")
+	not regex.match(data.temperature.service.barred, text)
+	some cover in regex.find_n(data.temperature.service.dark_cover, text, -1)
+	_lies_over(cover, text)
+]
+
+_lies_over(cover, _) if endswith(lower(cover), " over")
+
+_lies_over(cover, text) if regex.match(data.temperature.service.under_dark, substring(text, 0, indexof(text, cover)))
 
 _names_cover(text) if regex.match(data.temperature.service.metal_words, lower(text))
 

@@ -232,3 +232,21 @@ test_panels_with_wool_before_them if {
 	line := {"items": [bench.own, wool], "texts": {"touches": "75 wool, metal panels"}, "signals": []}
 	count(_found(line, _serves(70, "x"), asked)) == 0
 }
+
+# The description of the sheet may say that dark metal comes over it; one that is dark itself, or that no dark metal
+# may cover, does not.
+test_dark_metal_in_the_description[text] if {
+	some text, n in {
+		"Sheet up the curb and over it. Black metal cap over.": 1,
+		"Underlay beneath the dark green coping": 1,
+		"Charcoal sheet under the coping": 0,
+		"Sheet beside the dark bronze coping": 0,
+		"Wall sheet. Never black copings over.": 0,
+	}
+	line := {
+		"items": [bench.own],
+		"texts": {"material": text},
+		"signals": [bench.signal("dark_color", "material", "dark")],
+	}
+	count(_found(line, _serves(70, "70"), [_note])) == n
+}
