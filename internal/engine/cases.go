@@ -27,6 +27,24 @@ type row struct {
 	contacts []*contact.Contact
 	windows  []*document.Window
 	alone    bool // another row or a section points at it
+	named    bool // other rows may name it
+}
+
+// held says which rows others are held against by their names; see
+// policies/lib/held.json.
+type held struct {
+	Columns []string `json:"columns"`
+	Signals []string `json:"signals"`
+}
+
+// lists: the line is one of those that others look up in a list.
+func (h held) lists(l *schedule.Line) bool {
+	return slices.ContainsFunc(h.Columns, func(slot string) bool { return l.Texts[slot] != "" })
+}
+
+// tells: the line has a word that others may be judged by.
+func (h held) tells(l *schedule.Line) bool {
+	return slices.ContainsFunc(l.Signals, func(s schedule.Said) bool { return slices.Contains(h.Signals, s.ID) })
 }
 
 // cases finds the rows that are judged once. What an office brings is not held
@@ -37,15 +55,15 @@ func (e *Engine) cases(doc *document.Document) *cases {
 	if doc.Comparison != nil || slices.ContainsFunc(e.changes, replaced) {
 		return nil // the pairs of a comparison point at rows
 	}
-	return casesOf(doc, len(e.changes) == 0 && !namesPlaces(doc), worthSharing)
+	return e.shared.Held.cases(doc, len(e.changes) == 0, worthSharing)
 }
 
-// casesOf finds the rows in which the same is said, whatever their addresses
+// cases finds the rows in which the same is said, whatever their addresses
 // and, where these are mere names, the numbers of their labels. It gives nil
 // where that spares less than the least share of the rows.
-func casesOf(doc *document.Document, names bool, least float64) *cases {
-	rows := rowsOf(doc)
-	w := writer{masks: names, parts: map[reflect.Type][]part{}}
+func (h held) cases(doc *document.Document, names bool, least float64) *cases {
+	rows := h.rows(doc)
+	w := writer{masks: names && !h.namesPlaces(doc), parts: map[reflect.Type][]part{}}
 	first := map[string]*row{}
 	c := &cases{copies: map[string][]*row{}}
 	var kept []*row
@@ -70,12 +88,13 @@ func casesOf(doc *document.Document, names bool, least float64) *cases {
 	return c
 }
 
-func rowsOf(doc *document.Document) []*row {
+func (h held) rows(doc *document.Document) []*row {
 	rows := make([]*row, len(doc.Lines))
 	byID := make(map[string]*row, len(rows))
 	for i := range doc.Lines {
-		rows[i] = &row{line: &doc.Lines[i], alone: doc.Lines[i].Turned} // the cells of such a line are in no one row
-		byID[doc.Lines[i].ID] = rows[i]
+		l := &doc.Lines[i]
+		rows[i] = &row{line: l, alone: l.Turned || h.lists(l), named: h.tells(l)} // what is turned has its cells in no one row
+		byID[l.ID] = rows[i]
 	}
 	alone := func(id string) {
 		if r := byID[id]; r != nil {
@@ -115,11 +134,12 @@ func rowsOf(doc *document.Document) []*row {
 	return rows
 }
 
-// namesPlaces: a requirement or a room is stated for a place or mark, so the
-// numbers in labels are no mere names.
-func namesPlaces(doc *document.Document) bool {
-	return slices.ContainsFunc(doc.Project.Limits, func(l schedule.Limit) bool { return l.Scope != "" }) ||
-		slices.ContainsFunc(doc.Project.Indoor, func(r schedule.Room) bool { return r.Scope != "" })
+// namesPlaces: a requirement, a letter, a room or the row of a list is for a
+// place or mark, so the numbers in labels are no mere names.
+func (h held) namesPlaces(doc *document.Document) bool {
+	return slices.ContainsFunc(doc.Project.Limits, func(l schedule.Limit) bool { return l.Scope != "" || l.Letter != "" }) ||
+		slices.ContainsFunc(doc.Project.Indoor, func(r schedule.Room) bool { return r.Scope != "" }) ||
+		slices.ContainsFunc(doc.Lines, func(l schedule.Line) bool { return h.lists(&l) })
 }
 
 // reduced is the document with some of its rows.

@@ -25,7 +25,7 @@ func TestCases(t *testing.T) {
 	e := loaded(t)
 	for name, doc := range testDocuments(t, 2) {
 		t.Run(name, func(t *testing.T) {
-			c := casesOf(doc, !namesPlaces(doc), 0)
+			c := e.shared.Held.cases(doc, true, 0)
 			if name == "mixed.csv" && len(c.copies) == 0 {
 				t.Error("no row says the same as another, so nothing is shown")
 			}
@@ -39,6 +39,7 @@ func TestCases(t *testing.T) {
 // half and the other anything else of a product or of the sheet.
 func TestLooks(t *testing.T) {
 	e := loaded(t)
+	e.shared.Most = most{} // what is told once for a table counts its rows
 	for name, doc := range testDocuments(t, 0) {
 		t.Run(name, func(t *testing.T) {
 			if len(doc.Products) > 0 {
@@ -47,7 +48,7 @@ func TestLooks(t *testing.T) {
 			whole := judged(t, e, doc, nil)
 			var halves []Finding
 			for odd := range 2 {
-				part := everyOther(doc, odd)
+				part := everyOther(e.shared.Held, doc, odd)
 				kept := map[string]bool{}
 				for _, line := range part.Lines {
 					kept[fmt.Sprint(line.Sheet, line.Row)] = true
@@ -73,16 +74,11 @@ func TestLooks(t *testing.T) {
 }
 
 // toldAtNoRow is what rules that do not look across rows tell of a product or at
-// an address. What is told once for a table counts its rows, and is left out.
+// an address.
 func toldAtNoRow(e *Engine, doc *document.Document, findings []Finding) []string {
 	row := map[rowAt]bool{}
 	for _, line := range doc.Lines {
 		row[rowAt{line.Sheet, line.Row}] = true
-	}
-	for _, table := range doc.Reading.Tables {
-		if table.Kind == "schedule" {
-			row[rowAt{table.Sheet, table.Head[len(table.Head)-1]}] = true
-		}
 	}
 	var told []string
 	for _, f := range findings {
@@ -139,16 +135,16 @@ func compareFindings(t *testing.T, want, got []Finding) {
 	}
 }
 
-// everyOther leaves out every other row that nothing points at.
-func everyOther(doc *document.Document, odd int) *document.Document {
-	rows := rowsOf(doc)
+// everyOther leaves out every other row that nothing points at or may name.
+func everyOther(h held, doc *document.Document, odd int) *document.Document {
+	rows := h.rows(doc)
 	at := func(r *row) rowAt { return rowAt{r.line.Sheet, r.line.Row} }
 	stays, n := map[rowAt]bool{}, 0
 	for i, r := range rows {
 		if i > 0 && at(r) != at(rows[i-1]) { // a row may tell two works
 			n++
 		}
-		stays[at(r)] = stays[at(r)] || r.alone || n%2 == odd
+		stays[at(r)] = stays[at(r)] || r.alone || r.named || n%2 == odd
 	}
 	return reduced(doc, slices.DeleteFunc(rows, func(r *row) bool { return !stays[at(r)] }))
 }
@@ -311,8 +307,41 @@ func TestSays(t *testing.T) {
 		doc.Contacts = append(doc.Contacts, other.Contacts...)
 		doc.Windows = append(doc.Windows, other.Windows...)
 		doc.Project.Limits = other.Project.Limits
-		if same := len(casesOf(doc, !namesPlaces(doc), 0).copies) == 1; same != test.same {
+		if same := len(held{}.cases(doc, true, 0).copies) == 1; same != test.same {
 			t.Errorf("%s changed: judged as one %t", name, same)
 		}
+	}
+}
+
+// TestHeld: rows that others look up stay, and of those that others may name one
+// of each name.
+func TestHeld(t *testing.T) {
+	h := held{Columns: []string{"layers"}, Signals: []string{"heated"}}
+	for name, test := range map[string]struct {
+		mark, other, column, signal string
+		same                        bool
+	}{
+		"plain rows":                  {"F-1", "F-2", "material", "mid_day", true},
+		"heated rows of two names":    {"F-1", "F-2", "material", "heated", false},
+		"heated rows of one name":     {"F-1", "F-1", "material", "heated", true},
+		"two rows of a list of walls": {"W-1", "W-1", "layers", "mid_day", false},
+	} {
+		doc := &document.Document{}
+		for i, mark := range []string{test.mark, test.other} {
+			doc.Lines = append(doc.Lines, schedule.Line{
+				ID: fmt.Sprintf("S!%d", i), Sheet: "S", Row: i, Mark: mark,
+				Texts: map[string]string{test.column: "sheet"}, Signals: []schedule.Said{{ID: test.signal}},
+			})
+		}
+		if same := len(h.cases(doc, true, 0).copies) == 1; same != test.same {
+			t.Errorf("%s: judged as one %t", name, same)
+		}
+	}
+	doc := &document.Document{Lines: []schedule.Line{
+		{ID: "S!1", Group: "W1", Texts: map[string]string{}}, {ID: "S!2", Group: "W2", Texts: map[string]string{}},
+		{ID: "L!1", Mark: "W1", Texts: map[string]string{"layers": "sheet, studs"}},
+	}}
+	if len(h.cases(doc, true, 0).copies) > 0 {
+		t.Error("rows of two walls are judged as one beside a list of walls")
 	}
 }

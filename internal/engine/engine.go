@@ -47,7 +47,7 @@ type Engine struct {
 	options Options
 	changes []Change
 	across  func() map[string]bool // files of rules that look across rows
-	most    most
+	shared  shared
 	plan    *planned  // the built-in rules, compiled beforehand; nil if there is none for this tree
 	own     *compiled // what is asked of OPA: all rules, or beside a plan those of an office
 	all     func() (*compiled, error)

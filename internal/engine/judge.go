@@ -48,7 +48,7 @@ func (e *Engine) judge(ctx context.Context, doc *document.Document, cases *cases
 			c.add(q.rules[j], raw, q.cases)
 		}
 	}
-	c.made = e.most.throughout(doc, c.made)
+	c.made = e.shared.Most.throughout(doc, c.made)
 	return c.findings(), c.problems.asError()
 }
 

@@ -41,7 +41,7 @@ func loadAny(opts Options) (*Engine, error) {
 // compiled if a built-in one fails, or is replaced.
 func loadPlan(opts Options, kept *planFile) (*Engine, error) {
 	e := &Engine{
-		most: kept.most, rules: kept.rules, options: opts.withDefaults(), across: sync.OnceValue(kept.lookAcross),
+		shared: kept.shared, rules: kept.rules, options: opts.withDefaults(), across: sync.OnceValue(kept.lookAcross),
 		plan: &planned{kept.program, kept.data}, own: &compiled{},
 		all: sync.OnceValues(func() (*compiled, error) {
 			e, err := loadTree(opts)
@@ -70,7 +70,7 @@ func loadPlan(opts Options, kept *planFile) (*Engine, error) {
 // over takes the data of an office's folders.
 func (e *Engine) over(t *tree) (err error) {
 	e.plan.data, e.changes = t.data, t.changes
-	e.most, err = mostOf(t.data)
+	e.shared, err = sharedOf(t.data)
 	return err
 }
 
@@ -119,7 +119,7 @@ func loadTree(opts Options) (*Engine, error) {
 	if err := checkSettings(opts, rules); err != nil {
 		return nil, err
 	}
-	most, err := mostOf(tree.data)
+	shared, err := sharedOf(tree.data)
 	if err != nil {
 		return nil, err
 	}
@@ -128,7 +128,7 @@ func loadTree(opts Options) (*Engine, error) {
 		return nil, err
 	}
 	return &Engine{
-		rules: rules, options: opts, changes: tree.changes, across: own.across, most: most, own: own,
+		rules: rules, options: opts, changes: tree.changes, across: own.across, shared: shared, own: own,
 		all: func() (*compiled, error) { return own, nil },
 	}, nil
 }

@@ -22,7 +22,7 @@ type planFile struct {
 	rules   []Rule
 	across  []string // files of rules that look across rows
 	data    any      // what the rules read of it
-	most    most
+	shared  shared
 	program *plan.Program
 }
 
@@ -53,11 +53,11 @@ func Renew(files fs.FS, compile func(modules map[string]string, rules []string) 
 	}
 	w.Text(prints.rules)
 	w.Text(prints.data)
-	most, err := mostOf(t.data)
+	shared, err := sharedOf(t.data)
 	if err != nil {
 		return nil, err
 	}
-	for _, part := range []any{rules, sortedKeys(t.across()), most} {
+	for _, part := range []any{rules, sortedKeys(t.across()), shared} {
 		text, err := json.Marshal(part)
 		if err != nil {
 			return nil, fmt.Errorf("write the plan: %w", err)
@@ -81,7 +81,7 @@ func readPlan(files fs.FS, text []byte) (*planFile, error) {
 		return nil, errors.Join(err, errStale)
 	}
 	var f planFile
-	for _, part := range []any{&f.rules, &f.across, &f.most} {
+	for _, part := range []any{&f.rules, &f.across, &f.shared} {
 		if err := knowledge.Parse(r.Bytes(), part); err != nil {
 			return nil, fmt.Errorf("read the plan: %w", err)
 		}
@@ -93,7 +93,7 @@ func readPlan(files fs.FS, text []byte) (*planFile, error) {
 			return nil, err
 		}
 		f.data = t.data
-		if f.most, err = mostOf(t.data); err != nil {
+		if f.shared, err = sharedOf(t.data); err != nil {
 			return nil, err
 		}
 	}

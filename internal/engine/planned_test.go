@@ -35,7 +35,7 @@ func TestPlanSaysWhatOPASays(t *testing.T) {
 	}
 	for name, doc := range testDocuments(t, 1) {
 		t.Run(name, func(t *testing.T) {
-			for _, c := range []*cases{nil, casesOf(doc, !namesPlaces(doc), 0)} {
+			for _, c := range []*cases{nil, planned.shared.Held.cases(doc, true, 0)} {
 				got, want := judged(t, planned, doc, c), judged(t, &opa, doc, c)
 				if !reflect.DeepEqual(got, want) {
 					t.Errorf("with cases: %v", c != nil)

@@ -16,6 +16,7 @@ import (
 type writer struct {
 	masks bool // the numbers in labels are mere names
 	line  *schedule.Line
+	named bool   // and those in the labels of this line are not
 	row   string // its number
 	text  []byte
 	keys  []string // of a map, for the next one to use again
@@ -30,7 +31,7 @@ type part struct {
 
 // says is what a row and all that hangs on it says, until the next is asked.
 func (w *writer) says(r *row) []byte {
-	w.line, w.row, w.text = r.line, rowText(r.line), w.text[:0]
+	w.line, w.named, w.row, w.text = r.line, r.named, rowText(r.line), w.text[:0]
 	w.write(reflect.ValueOf(r.line).Elem(), "")
 	for _, c := range r.contacts {
 		w.write(reflect.ValueOf(c).Elem(), "")
@@ -140,7 +141,7 @@ func (w *writer) string(s, key string) {
 			s = "here " + column
 		}
 	case "mark", "group", "place", "refs":
-		if w.masks {
+		if w.masks && !w.named {
 			w.text = append(masked(w.text, s), 0)
 			return
 		}

@@ -1,7 +1,6 @@
 package engine
 
 import (
-	"encoding/json"
 	"fmt"
 	"regexp"
 	"slices"
@@ -19,22 +18,6 @@ type most struct {
 	Rows    int     `json:"rows"`
 	Message string  `json:"message"`
 	Remedy  string  `json:"remedy"`
-}
-
-func mostOf(data map[string]any) (most, error) {
-	var file struct {
-		Lib struct {
-			Most most `json:"most"`
-		} `json:"lib"`
-	}
-	text, err := json.Marshal(map[string]any{"lib": data["lib"]})
-	if err == nil {
-		err = json.Unmarshal(text, &file)
-	}
-	if err != nil {
-		return most{}, fmt.Errorf("data.lib.most: %w", err)
-	}
-	return file.Lib.Most, nil
 }
 
 // place of a row, and what a rule found in a table.

@@ -94,11 +94,11 @@ func TestThroughoutLeavesComparisonsAlone(t *testing.T) {
 		made = append(made, Finding{Rule: "substitution-worse", Severity: "error", Sheet: "Walls", Row: i + 5})
 	}
 	doc := coveredFirst(20, 0)
-	if got := e.most.throughout(doc, made); len(got) != 1 {
+	if got := e.shared.Most.throughout(doc, made); len(got) != 1 {
 		t.Errorf("%d findings without a comparison, want 1", len(got))
 	}
 	doc.Comparison = &document.Comparison{}
-	if got := e.most.throughout(doc, made); len(got) != 20 {
+	if got := e.shared.Most.throughout(doc, made); len(got) != 20 {
 		t.Errorf("%d findings of a comparison, want 20", len(got))
 	}
 }

@@ -14,7 +14,6 @@
 #   source: the workbook's own wall types
 #   basis: source-read
 #   example: "row: SA-2 on plywood, wall type F1; wall types: F1, WP-5 on cast concrete"
-#   looks: across rows
 package data.wall_other
 
 import data.lib.facts

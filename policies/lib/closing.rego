@@ -3,13 +3,10 @@
 # description: |
 #   What a row says of the edge of its sheet: left open, sealed, lapped the wrong way. Words of closing count in the
 #   cell in which the trouble is told, since a bead in the sealant column may belong to another joint.
-# custom:
-#   looks: across rows
 package lib.closing
 
 import data.lib.facts
 import data.lib.limits
-import data.lib.sheet
 
 # told lists the words of a row for a signal that nothing in the row takes back.
 told(line, id) := [s | some s in line.signals; s.id == id; not s.no] if facts.said(line, id)
@@ -113,17 +110,3 @@ rule(line) := [l |
 
 # cell is the edge cell in small letters; undefined without an edge column.
 cell(line) := lower(trim_space(line.texts.edge))
-
-# is_usual: most of the sheets of the table, and enough of them, have words for their edge.
-is_usual(table) if {
-	said := [c | some c in _cells_by_table[table]; not c in _empty]
-	count(said) >= data.sequence.edge.least_rows
-	count(said) / count(_cells_by_table[table]) >= data.sequence.edge.most_of_rows
-}
-
-_empty := {w | some list in ["none_words", "doubtful_words"]; some w in data.sequence.edge[list]}
-
-_cells_by_table := {table: cells |
-	some table in {line.table | some line in sheet.lines}
-	cells := [c | some line in sheet.lines; line.table == table; c := cell(line)]
-}

@@ -3,6 +3,8 @@
 # description: |
 #   A row that is in no section may still tell two barriers: its sheet, or a tight board outside of an open sheet, and a
 #   film or vinyl on the room side of filled studs.
+# custom:
+#   looks: across rows
 package lib.inside
 
 import data.lib.facts

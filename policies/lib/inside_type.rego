@@ -3,8 +3,6 @@
 # description: |
 #   The build-up of a wall type, on a table of its own, has filled studs with a film on the room side and an open sheet
 #   outside; a row of that wall has a tight sheet in its place, or a tight board over the open one.
-# custom:
-#   looks: across rows
 package lib.inside_type
 
 import data.lib.facts

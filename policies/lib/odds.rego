@@ -4,8 +4,6 @@
 #   Which temperature limits of a row the season breaks, and how badly. Heat and a tent end the question; mid-day work
 #   is held against the days that have a usable spell; shade and an early start count as colder. What lies on the bed
 #   of a heated row and is done in the same month is in the same heat.
-# custom:
-#   looks: across rows
 package lib.odds
 
 import data.lib.facts

@@ -3,8 +3,6 @@
 # description: |
 #   What the row of a build-up is called by, where a table of its own lists the walls of the schedule, and which of
 #   those a row of the schedule stands under.
-# custom:
-#   looks: across rows
 package lib.wall_type
 
 import data.lib.facts

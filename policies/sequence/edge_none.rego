@@ -18,6 +18,7 @@
 package sequence.edge_none
 
 import data.lib.closing
+import data.lib.edge_usual
 import data.lib.facts
 import data.lib.finding
 import data.lib.naming
@@ -28,7 +29,7 @@ findings contains found if {
 	some line in sheet.lines
 	item := facts.main_items(line)[0]
 	says := _says(line)
-	closing.is_usual(line.table)
+	edge_usual.of(line.table)
 	not closing.is_closed(line)
 	not facts.said(line, "edge_open")
 	not _needs_none(line, item)

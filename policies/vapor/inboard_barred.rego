@@ -14,7 +14,6 @@
 #   source: the workbook's own wall types
 #   basis: source-read
 #   example: "row: 50 mm batt inboard; wall type W4: all insulation outboard of the sheet"
-#   looks: across rows
 package vapor.inboard_barred
 
 import data.lib.facts
