@@ -65,6 +65,7 @@ _is_listed(name) if regex.replace(name, data.data.walls.variant, "$1") in _names
 
 # The rows of each wall that the list lacks.
 _unknown := {name: lines |
+	count(_all) > 0
 	some name, lines in _used
 	_is_explained(_letters(name))
 	not _is_listed(name)

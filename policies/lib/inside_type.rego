@@ -13,6 +13,7 @@ import data.lib.wall_type
 
 # pairs lists {"line", "outer": item, "film": item of the wall type, "open": the sheet that may dry outward, "wall"}.
 pairs := [{"line": line, "outer": outer.item, "open": outer.open, "film": film, "wall": wall} |
+	count(_films) > 0
 	some line in facts.live_lines
 	line.role in _roles
 	not line.id in section.judged_lines

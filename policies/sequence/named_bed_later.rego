@@ -60,19 +60,24 @@ _told := {line.id: list |
 	some line in facts.live_lines
 	line.dates.install.state in data.sequence.order.dated
 	list := array.concat(_on(line), [told |
-		some way in data.sequence.named.ways
+		some i, way in data.sequence.named.ways
 		some slot in way.slots
-		text := line.texts[slot]
-		mark := _marked(way.like, text)
-		not regex.match(data.sequence.named.unless, lower(text))
+		mark := _marks(line.texts[slot])[i]
 		told := {"key": _key(line.sheet, mark), "slot": slot, "says": way.says}
 	])
 	count(list) > 0
 }
 
+# _marks are the marks that a text names, by the ways to say it. The same words stand in many rows.
+_marks(text) := {i: mark | some i, way in data.sequence.named.ways; mark := _marked(way.like, text)} if {
+	not regex.match(data.sequence.named.unless, lower(text))
+}
+
 _on(line) := [{"key": _key(line.sheet, mark), "slot": "remark", "says": "that it stands on"}] if {
-	mark := _marked(data.sequence.named.stands_on, line.texts.remark)
+	mark := _stands_on(line.texts.remark)
 } else := []
+
+_stands_on(text) := _marked(data.sequence.named.stands_on, text)
 
 # A figure that a measure follows is that of an age or a size: "concrete over 28 d".
 _marked(like, text) := found[1] if {

@@ -25,6 +25,7 @@ import data.lib.finding
 findings contains finding.at(line, [slot], message) if {
 	some line in facts.live_lines
 	some slot in array.concat(_data.order_slots, _data.product_slots)
+	_names_both(lower(line.texts[slot]))
 	text := _said(line.texts[slot])[_]
 	_is_order(slot, text)
 	parts := _parts(_without_tags(line, text))
@@ -77,6 +78,13 @@ _dated := [line |
 _is_order(slot, _) if slot in _data.order_slots
 
 _is_order(_, text) if regex.match(_data.order_words, lower(text))
+
+# Most cells name no parts of an opening, and the same words stand in many rows.
+_names_both(text) if {
+	every part in ["head", "sill"] { regex.match(_names[part], text) }
+}
+
+_names := {part: sprintf(`\b(?:%s)\b`, [concat("|", words)]) | some part, words in _data.parts}
 
 # What is put on there is not in question: "sill pan PF-2".
 _without_tags(line, text) := strings.replace_n({tag: "" | some tag in _tags(line)}, text)

@@ -65,10 +65,15 @@ findings contains finding.at_with(line, ["material", "tag", side.slot], message,
 
 _room_side(line) := [{"slot": slot, "text": text} |
 	some slot in data.vapor.cold_rooms.side_slots
-	text := object.get(line.texts, slot, "")
-	regex.match(data.vapor.cold_rooms.room_side, lower(text))
-	not regex.match(data.vapor.cold_rooms.warm_side, lower(text))
+	text := line.texts[slot]
+	_is_of_room_side(lower(text))
 ]
+
+# The same words stand in many rows.
+_is_of_room_side(text) if {
+	regex.match(data.vapor.cold_rooms.room_side, text)
+	not regex.match(data.vapor.cold_rooms.warm_side, text)
+}
 
 # The row's place tells the room, or the row of its wall type does.
 _cold_room(line) := [{"line": told.line, "slot": told.slot, "text": told.text} |

@@ -24,8 +24,8 @@ import data.lib.section
 import data.lib.vaporclass
 
 findings contains finding.at_with(one.line, ["material", "tag", "type", "group"], message, more) if {
-	some one in _tight_rows
 	some drawn in _open_walls
+	some one in _tight_rows
 	_stands_under(one.line, drawn.name)
 	message := naming.say("%s is vapor-tight, and wall type %s has %s there, which is vapor-open, with %s inside", [
 		naming.plain(one.item),
