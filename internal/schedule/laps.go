@@ -242,6 +242,7 @@ var lapSaid = regexp.MustCompile(`(?i)\b(?:over|end|side)?-?laps?\b`)
 
 // afterName is what stands between the name of a sheet and its figures.
 var afterName = regexp.MustCompile(`(?i)^s?[\s:,–—-]*(?:(?:sheets?|membranes?|min\.?|at least)[\s:,–—-]*)*$`)
+
 // sidesThenEnds is a sentence that tells the laps of the sides and then those of the ends;
 // andBetween stands between two figures of one thing.
 var (

@@ -78,7 +78,7 @@ type limitRules struct {
 	Tights   string              `json:"tight_sheets"`
 	openOnes *regexp.Regexp
 	tights   *regexp.Regexp
-	Classes  string              `json:"class_word"` // a sentence that says what a word for how open a sheet is means
+	Classes  string `json:"class_word"` // a sentence that says what a word for how open a sheet is means
 	aside    *regexp.Regexp
 	bareMM   *regexp.Regexp
 	class    *regexp.Regexp
