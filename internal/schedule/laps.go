@@ -168,7 +168,7 @@ func (r *reader) lapsOfNote(lead, sentence string) (string, bool) {
 }
 
 // unitPair is a pair of laps with their unit at the end of a sentence: 3"/6".
-var unitPair = regexp.MustCompile(`(\s` + bareLap + `\s*` + lapUnit + `)\s*/\s*(` + bareLap + `\s*` + lapUnit + `)(?:\s*min\.?)?\s*$`)
+var unitPair = regexp.MustCompile(`(\s` + bareLap + `\s*` + lapUnit + `)\.?\s*(?:/|and|&)\s*(` + bareLap + `\s*` + lapUnit + `)(?:\s*min\.?)?\s*$`)
 
 // lapPairOf writes out a pair of laps, that of the sides and that of the ends, in a sentence
 // that goes on with the laps of its cell: "SBS sheets: 2\" side laps. Under copings 3\"/6\"".
@@ -177,7 +177,7 @@ func (r *reader) lapPairOf(sentence string, at At) string {
 	if n := len(limits); n == 0 || limits[n-1].At != at || !lapKind[limits[n-1].Kind] {
 		return sentence
 	}
-	return unitPair.ReplaceAllString(sentence, "$1 side laps, $2 end laps")
+	return unitPair.ReplaceAllString(sentence, " side laps$1, end laps $2")
 }
 
 // endsWithSides asks the laps of ends that follow those of the sides in a sentence of the
@@ -242,28 +242,6 @@ var lapSaid = regexp.MustCompile(`(?i)\b(?:over|end|side)?-?laps?\b`)
 
 // afterName is what stands between the name of a sheet and its figures.
 var afterName = regexp.MustCompile(`(?i)^s?[\s:,–—-]*(?:(?:sheets?|membranes?|min\.?|at least)[\s:,–—-]*)*$`)
-
-// sidesThenEnds is a sentence that tells the laps of the sides and then those of the ends;
-// andBetween stands between two figures of one thing.
-var (
-	sidesThenEnds = regexp.MustCompile(`(?i)\bsides?\b[^;]*\d[^;]*\bends?\b[^;]*\d`)
-	andBetween    = regexp.MustCompile(`^[.)]*\s*(?:and|&|/|,)\s*$`)
-)
-
-// endsBeside holds for the second of two laps that follow those of the sides and of the ends
-// in the same order: "Side laps 2 in., end laps 3 in. Below grade 3 in. and 6 in."
-func endsBeside(before, between string) bool {
-	return andBetween.MatchString(between) && sidesThenEnds.MatchString(before)
-}
-
-// endsOf takes a lap for that of the ends of what the lap told before it is of.
-func (l *Limit) endsOf(before []Limit) {
-	if len(before) == 0 || l.Kind != "lap_mm" || before[len(before)-1].Kind != "lap_mm" {
-		return
-	}
-	side := before[len(before)-1]
-	l.Kind, l.Scope, l.Roles, l.Keys = "end_lap_mm", side.Scope, slices.Clone(side.Roles), slices.Clone(side.Keys)
-}
 
 // lapAlone is a part of a note that tells a lap and not of what.
 var lapAlone = regexp.MustCompile(`^(?i:(?:side |end )?(?:over)?laps?)(?:\s+(?i:of|at least|min\.?|minimum))*\s+` + bareLap + `\s*` + lapUnit + `(?:\s+(?i:min\.?|minimum|or more))?\.?$`)

@@ -73,9 +73,6 @@ func (r *reader) limitsIn(sentence string, at At) {
 			if rule.Keys && len(l.Keys)+len(l.Roles)+len(l.When) == 0 && l.Scope == "" && unreadCode.MatchString(sentence[:q.Start]) {
 				l.Scope = unknownPlace // "XW9: 0.2 perm": asked of something that nothing else names
 			}
-			if before := r.sched.Project.Limits[first:]; last > 0 && endsBeside(sentence[:last], sentence[last:q.Start]) {
-				l.endsOf(before)
-			}
 			r.sched.Project.Limits = append(r.sched.Project.Limits, l)
 		}
 		last = q.End
