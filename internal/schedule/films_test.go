@@ -273,3 +273,19 @@ func TestAirOfWhatWasTested(t *testing.T) {
 		}
 	}
 }
+
+// Laps and joints of another sentence leave the air that the material passes; those of its own
+// are what was tested.
+func TestAirBesideLaps(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"Rolled, laps 75 mm. Air 0.03 L/(s·m²) at 75 Pa, E2178": 0.03,
+		"Air 0.03 L/(s·m²) (E2178). Joints taped":               0.03,
+		"0.03 L/(s·m²) with taped joints, after E2178":          0,
+		"laps at 0.03 L/(s·m²) by E2178":                        0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}
