@@ -21,6 +21,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.measure
 import data.lib.naming
+import data.lib.stated
 import data.lib.vaporclass
 
 findings contains finding.for_product(product, ["material", "type", "vapor"], message, {}) if {
@@ -54,16 +55,16 @@ _word(text) := {"says": "vapor-permeable", "not": {"I", "II"}, "is": "that of a 
 # The row counts on the sheet for a barrier, which its permeance is not.
 findings contains finding.at_with(line, ["material", "tag", slot], message, {"severity": "warning"}) if {
 	some line in facts.live_lines
-	item := facts.main_items(line)[0]
-	figure := facts.product_of(item).figures.vapor_ng
-	measure.is_sound(figure)
+	found := stated.figure(line, "vapor_ng")
+	figure := found.figure
+	not figure.no_limit
 	vaporclass.by_ng(measure.low(figure)) == "none"
 	some slot in data.vapor.open.counted.slots
 	some sentence in regex.split(`[;\n]|\.(\s|$)`, object.get(line.texts, slot, ""))
 	regex.match(data.vapor.open.counted.words, lower(sentence))
 	not regex.match(data.vapor.open.counted.unless, lower(sentence))
 	message := naming.say("%s is counted on for a vapor barrier (\"%s\"), but its vapor permeance of %s is that of a %s", [
-		naming.plain(item),
+		naming.plain(found.item),
 		trim_space(sentence),
 		measure.as_said("vapor", figure),
 		"vapor-open sheet",

@@ -62,3 +62,24 @@ test_not_counted_for_one if {
 	count(_counted("Poly film inside serves as the vapor barrier", 1030)) == 0
 	count(_counted("Rolled twice", 1030)) == 0
 }
+
+# A class beside a permeance is that of a barrier; of flame, or of a layer inside, it is none.
+test_class_beside_the_permeance if {
+	count(_counted("Class II, 18 perm", 1030)) == 1
+	count(_counted("class I by E96", 1030)) == 1
+	count(_counted("Class II, 0.5 perm", 28)) == 0
+	count(_counted("Class III, 18 perm", 1030)) == 0
+	count(_counted("Flame spread class I", 1030)) == 0
+	count(_counted("Paint inside is class II, 0.9 perm", 1030)) == 0
+}
+
+# The figure may be that of the row.
+test_class_beside_the_figure_of_the_row if {
+	row := desk.row(12, "V-1", {
+		"role": "membrane",
+		"texts": {"remark": "class I, 12 perm"},
+		"figures": {"vapor_ng": desk.figure(690, "12 perm", "perm")},
+	})
+	found := class_word.findings with input as desk.document([row], [desk.product("V-1", 5, {})], [])
+	count(found) == 1
+}
