@@ -686,11 +686,15 @@ test_film_that_the_section_has_not if {
 }
 
 test_film_that_the_section_may_have if {
-	count(_added(_foil_film, [wall.gypsum, wall.film, wall.sheathing, wall.sheet], _room_side)) == 0 # it is that of the wall
+	layers := [wall.gypsum, wall.sheathing, wall.sheet]
+	count(_added(_foil_film, array.concat([wall.film], layers), _room_side)) == 0 # it is that of the wall
 	count(_added(_foil_film, [wall.gypsum, wall.sheathing, wall.open_sheet], _room_side)) == 0 # it dries outward
 	tight := [wall.gypsum, wall.sheathing, wall.sheet]
 	count(_added(_foil_film, tight, {"texts": {"substrate": "studs"}})) == 0 # on which side
 	count(_added(_foil_film, tight, object.union(_room_side, {"group": "W6"}))) == 0
+
+	count(_added(_foil_film, layers, {"texts": {"substrate": "studs"}})) == 0 # on which side
+	count(_added(_foil_film, layers, object.union(_room_side, {"group": "W6"}))) == 0
 	smart := {"text": "SR-2", "family": "vapor-retarder-smart", "class": "membrane"}
-	count(_added(smart, [wall.gypsum, wall.sheathing, wall.sheet], _room_side)) == 0
+	count(_added(smart, layers, _room_side)) == 0
 }
