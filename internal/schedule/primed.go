@@ -98,8 +98,8 @@ func (r *reader) primersElsewhere(l *Line) {
 	}
 }
 
-// primesBy are the relations of a primer to what it is put on.
-var primesBy = map[string]bool{"on": true, "over": true, "at": true, "to": true}
+// primesBy are the relations of a primer to what it is put on, or under.
+var primesBy = map[string]bool{"on": true, "over": true, "at": true, "to": true, "under": true}
 
 // otherFace is the cell of the one thing that a primer's clause names after it; there is
 // none where the row's bed or its own sheet is named, or what the row does not have.

@@ -201,6 +201,8 @@ func TestPrimersOfWhatIsTouched(t *testing.T) {
 		"none on board; PB-2 on EPDM":      "F2",
 		"PB-2 at EPDM":                     "F2",
 		"PB-2 over ZT-1":                   "F2",
+		"PB-2 under ZT-1":                  "F2",
+		"PB-2 under ZA-1":                  "",
 		"PB-2 on plywood":                  "",
 		"PB-2 on plywood and EPDM":         "",
 		"PB-2 on TPO":                      "",
