@@ -258,3 +258,39 @@ QS | solvent primer | 25 | - | - | -`})
 		t.Errorf("%+v, want the two beds of the list", a)
 	}
 }
+
+// Primers that the data of sheets names and does not list are known where the schedule has
+// them by the same name; a second of the same maker may be told by its code alone.
+func TestPrimersByName(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+R1 | Alder Seal 40 | CMU | Alder W
+R2 | Alder Seal 40 | CMU | Alder S (solvent)
+R3 | Elmet Butyl | CMU | Elmet R
+R4 | Elmet Butyl | CMU | Rowan Q`}, page{name: "P", grid: `
+Product | What it is | Min °F | UV days | Primer
+Alder Seal 40 | SBS sheet | 40 | 60 | Alder S (solvent) or W (water) on CMU
+Elmet Butyl | butyl flashing | 25 | 90 | Elmet R (synthetic rubber) on porous; none on metal`})
+	got := map[string]string{}
+	for i := range s.Lines {
+		for _, it := range s.Lines[i].Items {
+			if it.Slot == "primer" {
+				got[s.Lines[i].Mark] = it.Product + " " + it.Family
+			}
+		}
+	}
+	want := map[string]string{"R1": "Alder W water-primer", "R2": "Alder S solvent-primer", "R3": "Elmet R solvent-primer"}
+	for mark, one := range want {
+		if got[mark] != one {
+			t.Errorf("%s: %q, want %q", mark, got[mark], one)
+		}
+	}
+	if a := product(t, s, "Alder Seal 40").Accepts; len(a) == 0 || a[0].Primer != "listed" || len(a[0].Primers) != 2 {
+		t.Errorf("%+v, want both primers", a)
+	}
+	for _, p := range s.Products {
+		if p.Tag == "Rowan Q" {
+			t.Error("a primer that no data names is a product")
+		}
+	}
+}

@@ -287,6 +287,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	}
 	r.each(all, kindSchedule, r.notedKinds)
 	r.describedInRows(schedules)
+	r.primersByName(all)
 	r.lex.done(r.head.begun)
 	if len(r.sched.Products) == 0 {
 		r.each(all, kindSchedule, r.ownTags)
