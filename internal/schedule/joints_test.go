@@ -196,3 +196,13 @@ func TestBeadOfTheRow(t *testing.T) {
 		}
 	}
 }
+
+// A heading that may tell the bed or the neighbors tells these, where another is the bed.
+func TestNeighborsBesideABed(t *testing.T) {
+	for heading, want := range map[string]string{"Bears on / next to": "touches", "Bears on": "substrate"} {
+		s := read(t, "Mark | Membrane | Laid on | Primer | "+heading+"\n1 | butyl sheet | plywood | none | mineral wool 75 mm\n2 | butyl sheet | CMU | none | brick\n")
+		if got := s.Reading.Tables[0].Columns[4].Slot; got != want {
+			t.Errorf("%s: %s, want %s", heading, got, want)
+		}
+	}
+}

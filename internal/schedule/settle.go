@@ -285,9 +285,15 @@ func (r *reader) primerBesideBed(t *table) {
 }
 
 // againstColumn takes a column that says what a line goes against, beside one of what it goes
-// on ("Back-up", then "Goes against"), for what the line touches.
+// on ("Back-up", then "Goes against", or "Goes on", then "Bears on / next to"), for what the
+// line touches.
 func (r *reader) againstColumn(t *table) {
-	t.besideBed("touches", "", func(c Column) bool { return strings.HasSuffix(c.Why, `against"`) })
+	t.besideBed("touches", "", func(c Column) bool {
+		return strings.HasSuffix(c.Why, `against"`) || slices.ContainsFunc(strings.Split(c.Heading, "/"), func(part string) bool {
+			found := r.head.match(part)
+			return len(found) > 0 && found[0].slot == "touches" && found[0].score >= leastNamed
+		})
+	})
 }
 
 // besideBed gives another slot to the columns that were taken for the substrate and may be
