@@ -44,20 +44,24 @@ func blockHeads(s *workbook.Sheet) []int {
 	var out []int
 	last, full := 0, 0
 	for i, row := range s.Rows {
-		own := slices.Collect(filled(row.Cells))
+		n := countFilled(row.Cells)
 		opens := row.Number > last+1 || full >= fewestItem && len(out) == 0
-		if len(own) == 2 && opens && i+1 < len(s.Rows) && own[1].Kind == workbook.Text && wordInIt.MatchString(own[1].Value) {
-			code := strings.TrimSpace(own[0].Value)
-			next := slices.Collect(filled(s.Rows[i+1].Cells))
-			if wallTitle.FindString(code) == code && s.Rows[i+1].Number == row.Number+1 && len(next) >= fewestItem {
-				out = append(out, i)
-			}
+		if n == 2 && opens && i+1 < len(s.Rows) && isBlockHead(&row, &s.Rows[i+1]) {
+			out = append(out, i)
 		}
-		if len(own) > 0 {
-			last, full = row.Number, len(own)
+		if n > 0 {
+			last, full = row.Number, n
 		}
 	}
 	return out
+}
+
+// isBlockHead holds for a row of two cells, a code and words, right above a fuller one.
+func isBlockHead(row, next *workbook.Row) bool {
+	own := slices.Collect(filled(row.Cells))
+	code := strings.TrimSpace(own[0].Value)
+	return own[1].Kind == workbook.Text && wordInIt.MatchString(own[1].Value) && wallTitle.FindString(code) == code &&
+		next.Number == row.Number+1 && countFilled(next.Cells) >= fewestItem
 }
 
 // wordInIt holds for a text with a word in it.

@@ -104,12 +104,21 @@ const maxCard = 200
 // filled goes through the cells of a row that hold something of their own.
 func filled(cells []workbook.Cell) iter.Seq[workbook.Cell] {
 	return func(yield func(workbook.Cell) bool) {
-		for _, c := range cells {
-			if !c.Merged && strings.TrimSpace(c.Value) != "" && !yield(c) {
+		for i := range cells {
+			if c := &cells[i]; !c.Merged && strings.TrimSpace(c.Value) != "" && !yield(*c) {
 				return
 			}
 		}
 	}
+}
+
+// countFilled is how many such cells there are: a list of them is made for few rows only.
+func countFilled(cells []workbook.Cell) int {
+	n := 0
+	for range filled(cells) {
+		n++
+	}
+	return n
 }
 
 // textsOf are the texts of such cells, without surrounding space.

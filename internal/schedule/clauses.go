@@ -37,6 +37,9 @@ type clauseRow struct {
 
 // clauseOf reads a row of one text, with its number before it or in a cell of its own.
 func (r *reader) clauseOf(row workbook.Row) (clauseRow, bool) {
+	if countFilled(row.Cells) > 2 {
+		return clauseRow{}, false
+	}
 	cells := slices.Collect(filled(row.Cells))
 	if len(cells) == 2 && r.words.prose.Clauses.number.FindString(cells[0].Value+" ") == cells[0].Value+" " {
 		cells[1].Value = cells[0].Value + " " + cells[1].Value

@@ -61,10 +61,15 @@ func (r *reader) layOut(s workbook.Sheet) workbook.Sheet {
 func leadingColumns(s *workbook.Sheet) []int {
 	used := map[int]bool{}
 	for _, row := range s.Rows {
-		if own := slices.Collect(filled(row.Cells)); len(own) >= fewestItem {
-			for _, c := range own[:mostLeading] {
-				used[c.Col] = true
+		left := mostLeading
+		if countFilled(row.Cells) < fewestItem {
+			left = 0
+		}
+		for c := range filled(row.Cells) {
+			if left--; left < 0 {
+				break
 			}
+			used[c.Col] = true
 		}
 	}
 	out := slices.Sorted(maps.Keys(used))
@@ -110,12 +115,12 @@ func itemsBy(s *workbook.Sheet, col int) []stackedItem {
 	var out []stackedItem
 	open := false
 	for i, row := range s.Rows {
-		own := slices.Collect(filled(row.Cells))
+		n := countFilled(row.Cells)
 		switch {
-		case len(own) == 0 || i > 0 && row.Number != s.Rows[i-1].Number+1 && ownAt(s, i, col) == "":
+		case n == 0 || i > 0 && row.Number != s.Rows[i-1].Number+1 && ownAt(s, i, col) == "":
 			open = false
 		case ownAt(s, i, col) != "":
-			if open = len(own) >= fewestItem; open {
+			if open = n >= fewestItem; open {
 				out = append(out, stackedItem{i, 1})
 			}
 		case open:
@@ -150,8 +155,7 @@ func usualLines(items []stackedItem) int {
 func (r *reader) isStackedHead(s *workbook.Sheet, head stackedItem, col int) bool {
 	for i := range head.lines {
 		row := s.Rows[head.row+i]
-		own := slices.Collect(filled(row.Cells))
-		if row.Number != s.Rows[head.row].Number+i || i == 0 && len(own) < fewestItem || i > 0 && ownAt(s, head.row+i, col) != "" || r.isData(s, row.Number) {
+		if row.Number != s.Rows[head.row].Number+i || i == 0 && countFilled(row.Cells) < fewestItem || i > 0 && ownAt(s, head.row+i, col) != "" || r.isData(s, row.Number) {
 			return false
 		}
 	}
