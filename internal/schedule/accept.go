@@ -432,6 +432,9 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 		named := len(beds) > 0
 		before = beds
+		if !named && rule == "listed" && primersBarred.MatchString(piece.text) {
+			continue // "PR-1 on block. Not PR-2"
+		}
 		if !named && rule == "listed" && bare { // "none, PR-1 where dusty": it may have one
 			rule = "none"
 		}
@@ -446,6 +449,9 @@ func (r *reader) primerRule(p *Product, c source) {
 		}
 	}
 }
+
+// primersBarred begins what bars primers.
+var primersBarred = regexp.MustCompile(`(?i)^\W*(?:but )?(?:not|never|no)\b\W*\pL`)
 
 // isGlue holds for an adhesive that a column of primers names: it is what the sheet is
 // stuck with, and no bed that takes a primer.

@@ -1339,3 +1339,17 @@ func TestClassLegendAsksNothing(t *testing.T) {
 		}
 	}
 }
+
+// Insulation that a sentence opens with is what it asks something of; where it only tells on
+// which side of it a sheet lies, it is not.
+func TestLimitsOfInsulationOutside(t *testing.T) {
+	for note, want := range map[string]string{
+		"Outside insulation stays above 10 perm":               "insulation-unspecified",
+		"Any sheet outside the insulation stays above 10 perm": "",
+	} {
+		l := limit(read(t, oneWall+note+"\n"), "vapor_ng")
+		if l == nil || strings.Join(l.Keys, " ") != want {
+			t.Errorf("%s: %+v, want the key %q", note, l, want)
+		}
+	}
+}

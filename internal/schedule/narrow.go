@@ -168,7 +168,7 @@ func (r *reader) keysIn(text string) []string {
 		case i+1 < len(found) && m.product < 0 && found[i+1].product >= 0 && m.end+1 == found[i+1].start && text[m.end] == ' ':
 			// "fluid AB-2" asks it of that product, and of no other fluid
 		case prefixed[text[m.start:m.end]] != nil: // "HT goods" are those of HT-1, whatever else HT may mean
-		case r.classOf(m) == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside):
+		case r.classOf(m) == "insulation" && r.words.hasAny(lastWords(text[:m.start], 3), r.limitRules.Beside) && !opensWith(text, m.start):
 			// "membrane outside the batt": the limit is not the batt's
 		case r.classOf(m) == "flashing-metal" && r.words.hasAny(lastWords(text[:m.start], 2), r.limitRules.Under):
 			// "under copings": what lies there is asked
@@ -228,6 +228,10 @@ const (
 	openTrait  = "vapor-permeable"
 	tightTrait = "vapor-tight"
 )
+
+// opensWith holds for a sentence that one word or none stands in before what it asks
+// something of: "Outside insulation stays above 10 perm".
+func opensWith(text string, start int) bool { return len(strings.Fields(text[:start])) < 2 }
 
 // ofBefore are words of what the sentence before has named.
 var ofBefore = regexp.MustCompile(`(?i)\b(?:under|beneath|below|behind) (?:it|them|these|those|that)\b`)

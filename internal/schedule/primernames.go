@@ -43,7 +43,7 @@ func (r *reader) namedPrimers(t *table, take func(name, kind string, at At)) {
 				take(m[1], m[2], t.at(row, t.nums[i]))
 				if m[3] != "" { // "Larch S (solvent) or W (water)"
 					maker, _, _ := strings.Cut(m[1], " ")
-				take(maker+" "+m[3], m[4], t.at(row, t.nums[i]))
+					take(maker+" "+m[3], m[4], t.at(row, t.nums[i]))
 				}
 			}
 		}
