@@ -40,6 +40,8 @@ func TestSignals(t *testing.T) {
 		{"noncombustible cavity insulation throughout", "noncombustible_insulation", ""},
 		{"skirt left loose for the sill flashing", "", "edge_open"},
 		{"skirt left loose", "edge_open", ""},
+		{"top edge w/o mastic", "edge_open", ""},
+		{"mastic was omitted", "edge_open", ""},
 		{"bottom edge left loose over the apron of item 9", "", "edge_open"},
 		{"foot kept free above the tray", "", "edge_open"},
 		{"cut square to the masonry opening, nothing turned up", "ends_open", ""},
