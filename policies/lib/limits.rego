@@ -136,7 +136,8 @@ in_scope(scope, line) if {
 in_scope(scope, line) if {
 	scope in data.lib.scope.kinds
 	item := facts.main_items(line)[0]
-	own := [object.get(line.texts, "type", ""), object.get(line.texts, "material", "")]
+	letters := replace(object.get(item, "tag", ""), "-", " ") # "TWF-1"
+	own := [object.get(line.texts, "type", ""), object.get(line.texts, "material", ""), letters]
 	data_of := [text | some slot in ["type", "remark", "series"]; text := facts.product_of(item).texts[slot]]
 	some text in array.concat(own, data_of)
 	count(_words(scope) - _words(text)) == 0

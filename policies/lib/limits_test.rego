@@ -363,3 +363,11 @@ test_section_of_several_walls[section] if {
 	count([1 | limits.in_scope("w5", row)]) == want
 	limits.in_scope("w2", row)
 }
+
+# The letters of a tag may say it.
+test_scope_in_the_letters_of_a_tag[tag] if {
+	some tag, n in {"TWF-1": 1, "TW-1": 0}
+	item := {"id": "W!3/1", "slot": "material", "product": "", "tag": tag, "polarity": "yes", "name": tag}
+	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": ""}})
+	count([1 | limits.in_scope("through-wall", row)]) == n
+}
