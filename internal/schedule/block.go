@@ -249,7 +249,7 @@ func (r *reader) award(b *headingBlock, under stretch, bids []bid, sort string) 
 		if c.Slot != "" || again && !slot.many && !(slot.sides && by == x.words && b.rows > 1) || slot.in != "" && sort != "" && slot.in != sort {
 			continue
 		}
-		if !r.columnFits(under, b.nums[x.col], x.guess) {
+		if !r.columnFits(under, b.nums[x.col], x.guess) || r.daysNotRemarks(under, b.nums[x.col], c, x.guess) {
 			continue
 		}
 		taken[of] = x.words
@@ -292,4 +292,14 @@ func (r *reader) names(under stretch, col int) bool {
 		}
 	}
 	return telling > 0 && named*2 > telling
+}
+
+// daysNotRemarks holds for days below a heading over several columns that tells of remarks
+// ("When / remarks"), where the heading of the column itself does not: the remarks are those
+// of another column.
+func (r *reader) daysNotRemarks(under stretch, col int, c *Column, g guess) bool {
+	if g.slot != "remark" || c.own == "" || c.own == c.Heading || r.head.own(c.own)["remark"].score > 0 {
+		return false
+	}
+	return r.mostly(under, col, "date")
 }

@@ -434,3 +434,21 @@ D3 | SBS sheet | CMU | none | @2026-09-21 | @2026-09-25 | @2026-10-19
 		}
 	}
 }
+
+// A heading over several columns that tells of remarks too makes no remarks of the days below
+// it; the column that is headed by remarks itself keeps them, days or not.
+func TestDaysBelowRemarks(t *testing.T) {
+	for own, want := range map[string]string{"Gang": "2027-06-14", "Gang remarks": ""} {
+		s := readPages(t, page{name: "S", merges: []string{"A1:D1", "E1:G1"}, grid: `
+Item | | | | Timing and notes | |
+Mark | Membrane | Substrate | Primer | ` + own + ` | Buried by | Said by the mason
+D1 | SBS sheet | CMU | none | 6/7-6/11/27 | @2027-07-16 | starts at the corner
+D2 | SBS sheet | CMU | none | 6/14-6/18/27 | @2027-07-30 |
+D3 | SBS sheet | CMU | none | wk of 6/21/27 | @2027-08-06 | one crew only
+`})
+		d := line(t, s, "D2").Dates
+		if d["install"].From != want || d["cover"].From != "2027-07-30" {
+			t.Errorf("%s: installed %q, covered %q", own, d["install"].From, d["cover"].From)
+		}
+	}
+}
