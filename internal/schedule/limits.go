@@ -205,17 +205,17 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if r.tellsRight(rule, q, in.sentence) {
 		words = nil // they tell it alone
 	}
-	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && listed.MatchString(in.after)) {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && ofNextFigure(in)) {
 		return false
 	}
 	lead := in.sentence[:q.Start]
 	if rule.Close { // what is said of the figure before it is not said of this one: "laps 6 in., 8 in. up the wall"
 		lead = lead[strings.LastIndexAny(lead, ",;")+1:]
 	}
-	if lead = lastWords(lead, 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) {
+	if lead = lastWords(lead, 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) && !(len(rule.Beside) > 0 && joined(in)) {
 		return false
 	}
-	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) {
+	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) && !r.opens(rule.Beside, in.before[:len(in.before)-(q.End-q.Start)]) {
 		return false
 	}
 	if rule.Bounded && q.Bound == "" {
@@ -258,6 +258,35 @@ func (r *reader) toldOf(rule limitFigure, q phrase.Quantity, sentence string) bo
 
 // listed is a comma after a figure: what follows is of the next one.
 var listed = regexp.MustCompile(`^[\])]?\.?\s*[,;]`)
+
+// ofNextFigure holds for words after a figure that are of the next one: what a comma parts
+// from it, and a lap that "and" goes on with ("side laps 2 in. and end laps 6 in.").
+func ofNextFigure(in around) bool {
+	return listed.MatchString(in.after) || lapGoesOn.MatchString(in.after)
+}
+
+var lapGoesOn = regexp.MustCompile(`(?i)^\.?\s*(?:and|&)\s+(?:the\s+)?(?:side|end)[- ]?(?:over)?laps?\b`)
+
+// joined holds for a figure of a lap that "and" joins to the figure before it; without one
+// before it, the two are of one figure ("side and end laps 3 in.").
+func joined(in around) bool {
+	return !strings.HasPrefix(in.sentence, in.before) && lapGoesOn.MatchString(in.before)
+}
+
+// opens holds for the words before a figure, since the one before it, where the last part of
+// them begins with a phrase of several words: "End laps of all sheets are to be 6 in.".
+func (r *reader) opens(phrases []string, lead string) bool {
+	if at := partStart.FindAllStringIndex(lead, -1); len(at) > 0 {
+		lead = lead[at[len(at)-1][1]:]
+	}
+	return slices.ContainsFunc(phrases, func(p string) bool {
+		n := len(strings.Fields(p))
+		return n > 1 && r.words.hasAny(firstWords(lead, n), []string{p})
+	})
+}
+
+// partStart is where a part of a sentence ends that tells of something else.
+var partStart = regexp.MustCompile(`(?i)(?:^\.?|[,;:.])\s+(?:(?:and|&)\s+)?`)
 
 // lastWords gives the last n words of a text.
 func lastWords(text string, n int) string {

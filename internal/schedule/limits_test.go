@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -1350,6 +1351,30 @@ func TestLimitsOfInsulationOutside(t *testing.T) {
 		l := limit(read(t, oneWall+note+"\n"), "vapor_ng")
 		if l == nil || strings.Join(l.Keys, " ") != want {
 			t.Errorf("%s: %+v, want the key %q", note, l, want)
+		}
+	}
+}
+
+// Sides and ends that a note asks in sentences, with their bounds between the word and the
+// figure, one after the other by "and".
+func TestLapsInSentences(t *testing.T) {
+	for note, want := range map[string][2]float64{
+		"Side laps of self-adhered sheets shall be no less than 2 1/2 in. and end laps no less than 6 in.": {63.5, 152.4},
+		"Side laps of SBS sheets must be at least 75 mm and the end laps not less than 150 mm":             {75, 150},
+		"End laps of all sheets are to be 6 in. or more, and side laps no less than 3 in.":                 {76.2, 152.4},
+		"SBS sheets: side laps 3 in. & end laps minimum 6 in.":                                             {76.2, 152.4},
+		"Side and end laps of sheets shall be no less than 3 in.":                                          {76.2, 0},
+		"Side laps of sheets shall be 3 in. and end laps tight":                                            {76.2, 0},
+	} {
+		s := read(t, oneWall+note+"\n")
+		var got [2]float64
+		for _, l := range s.Project.Limits {
+			if at := slices.Index([]string{"lap_mm", "end_lap_mm"}, l.Kind); at >= 0 && l.Min != nil {
+				got[at] = math.Round(*l.Min*10) / 10
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", note, got, want)
 		}
 	}
 }
