@@ -98,7 +98,7 @@ func (f *finder) own() {
 // columns tell what meets: "- | treated blocking | aluminum edge". Where it tells how water runs
 // from one to the other, they lie above one another.
 func (f *finder) unnamed() {
-	if f.main != nil || strings.ContainsFunc(f.line.Texts["material"], unicode.IsLetter) {
+	if what := f.line.Texts["material"]; f.main != nil || strings.ContainsFunc(what, unicode.IsLetter) && !noSheet.MatchString(what) {
 		return
 	}
 	if slices.ContainsFunc(f.line.Items, func(it schedule.Item) bool { return drains[it.Relation] }) {
@@ -113,6 +113,10 @@ func (f *finder) unnamed() {
 		}
 	}
 }
+
+// noSheet is a cell that says that a row has no sheet, with or without what it has in brackets:
+// "none (joint only)", "no membrane".
+var noSheet = regexp.MustCompile(`(?i)^\W*(?:none|nil|no (?:sheet|membrane|liquid|barrier)s?)\W*(?:\([^()]*\)\W*)?$`)
 
 // pastBed holds for what a cell of what lies about the sheet puts on the inside of the wall,
 // where the row tells the bed that lies between: "Brick. Inside: studs, batts, vinyl".

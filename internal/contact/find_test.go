@@ -829,3 +829,21 @@ D2 | - | CCA blocking | `+touches) {
 		}
 	}
 }
+
+// A row that says that it has no sheet has its sealant meet what it stands between, and one
+// that tells of a sheet in other words does not.
+func TestSealantOfARowWithoutSheet(t *testing.T) {
+	for what, want := range map[string]bool{
+		"none (movement joint)": true, "No membrane": true, "none": true, "none yet, sheet by others": false, "by roofer": false,
+	} {
+		met := false
+		for _, c := range find(t, `Mark | Membrane | Substrate | Touches
+D1 | SBS sheet | plywood | -
+D2 | `+what+` | marble | acetoxy silicone sealant`) {
+			met = met || c.Line == "!3" && c.Kind == "direct" && slices.Contains(c.A.Keys, "silicone-acetoxy") && c.B.Slot == "substrate"
+		}
+		if met != want {
+			t.Errorf("%q: the sealant meets the stone %v, want %v", what, met, want)
+		}
+	}
+}
