@@ -44,6 +44,10 @@ func TestSignals(t *testing.T) {
 		{"mastic was omitted", "edge_open", ""},
 		{"bottom edge left loose over the apron of item 9", "", "edge_open"},
 		{"foot kept free above the tray", "", "edge_open"},
+		{"lower edge left open so water can drain", "", "edge_open"},
+		{"base edge open, to weep", "", "edge_open"},
+		{"bottom edge left open", "edge_open", ""},
+		{"top edge open to dry", "edge_open", ""},
 		{"cut square to the masonry opening, nothing turned up", "ends_open", ""},
 		{"metal cut flush on both columns", "ends_open", ""},
 		{"dies at the post, nothing folded up", "ends_open", ""},
@@ -1145,6 +1149,12 @@ func TestBarAfterTheBead(t *testing.T) {
 		"bar fixed, then a bead on its top edge":                     false,
 		"bar pressed into the wet mastic":                            false,
 		"bar fixed after the primer has dried":                       false,
+		"bar screwed on first, bed of mastic to follow":              true,
+		"bar goes up first, sealant pushed in behind it":             true,
+		"mastic bed run in after the bar":                            true,
+		"the bed comes first, then the bar":                          false,
+		"bar first, then a bead on its top edge":                     false,
+		"bar fixed first at the corners, insulation to follow":       false,
 	} {
 		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "out_of_order" && !s.No })
 		if got != want {

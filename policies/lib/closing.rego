@@ -39,6 +39,7 @@ _is_made_good(line, reversal) if {
 	some s in told(line, id)
 	s.slot == reversal.slot
 	not contains(reversal.text, s.text)
+	not lower(s.text) in data.sequence.edge.hem
 	not facts.said(line, "edge_open")
 	not _is_elsewhere(line, reversal)
 	not _is_same_lap(line, reversal, s)

@@ -93,3 +93,15 @@ test_piece_below_that_laps_over[name] if {
 }
 
 _told(slot, text, more) := object.union(bench.item_of(slot, text, "metal"), more)
+
+# The hem of a drip closes no lap above it; a bead there does.
+test_hem_closes_no_lap[name] if {
+	lap := bench.signal("lap_reversed", "edge", "leg over the face")
+	hem := bench.signal("edge_sealed", "edge", "hemmed")
+	bead := bench.signal("edge_sealed", "edge", "bead")
+	some name, case in {
+		"a hem": [[lap, hem], 1],
+		"a hem and a bead": [[lap, hem, bead], 0],
+	}
+	count(_found({"signals": case[0]})) == case[1]
+}
