@@ -80,7 +80,7 @@ _is_explained(letters) if {
 }
 
 _used := {name: lines |
-	all := array.concat(_named, array.concat(_typed, _placed))
+	all := array.concat(array.concat(_named, _layered), array.concat(_typed, _placed))
 	some name in {one.name | some one in all}
 	lines := [one.line | some one in all; one.name == name]
 }
@@ -92,6 +92,17 @@ _named := [{"name": name, "line": line} |
 	some part in regex.split(data.data.walls.between, line.texts.group)
 	regex.match(data.data.walls.code, lower(part))
 	name := _plain(part)
+]
+
+# A column of build-ups may hold no more than the code of the one that the list tells.
+_layered := [{"name": _plain(code), "line": line} |
+	some line in facts.live_lines
+	not line.cells.group
+	line.cells.layers
+	not _is_build_up(line)
+	code := trim_space(line.texts.layers)
+	regex.match(data.data.walls.code, lower(code))
+	not facts.products_by_id[code]
 ]
 
 # A column headed "Type" holds the code of the wall and nothing else; that of a product is no wall.
@@ -109,13 +120,18 @@ _placed := [{"name": _plain(code), "line": line} |
 	some line in facts.live_lines
 	not line.cells.group
 	not _is_build_up(line)
+	not _is_layered(line)
 	code := wall_type.code_of_place(line)
 	not facts.products_by_id[code]
 ]
 
 _cells(line) := ["group", "type"] if {
 	_is_typed(line)
+} else := ["layers"] if {
+	_is_layered(line)
 } else := ["place"]
+
+_is_layered(line) if regex.match(data.data.walls.code, lower(trim_space(line.texts.layers)))
 
 _is_typed(line) if line.cells.group
 
@@ -123,6 +139,9 @@ _is_typed(line) if line.cells.type
 
 _called(line) := line.texts.group if {
 	line.cells.group
+} else := trim_space(line.texts.layers) if {
+	not _is_typed(line)
+	_is_layered(line)
 } else := wall_type.code_of_place(line) if {
 	not _is_typed(line)
 } else := trim_space(line.texts.type)

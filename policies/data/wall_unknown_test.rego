@@ -202,3 +202,24 @@ test_silent_for_words[name] if {
 }
 
 test_silent_for_words_without_a_list if count(_found([_said(10, "remark", "wall type EW8")], {})) == 0
+
+_coded(n, layers) := desk.row(n, "FL-1", {
+	"texts": {"layers": layers, "material": "FL-1"},
+	"cells": {"layers": sprintf("D%d", [n]), "material": sprintf("C%d", [n]), "install": sprintf("F%d", [n])},
+})
+
+# Rows whose column of build-ups holds the code of one; the layers themselves are no code.
+test_code_of_a_build_up[name] if {
+	some name, case in {
+		"not listed": ["EW7", 1],
+		"listed": ["EW3", 0],
+		"variant": ["EW3b", 0],
+		"other letters": ["RF7", 0],
+		"its layers": ["brick, wool, EW7 sheet", 0],
+		"none": ["-", 0],
+	}
+	rows := array.concat(_list, [_coded(10, "EW1"), _coded(11, "EW2"), _coded(12, "EW2"), _coded(14, case[0])])
+	found := _found(rows, {})
+	count(found) == case[1]
+	every one in found { one.cells == ["D14"] }
+}
