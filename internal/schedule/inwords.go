@@ -117,8 +117,8 @@ func (f *Figure) sameMost(q phrase.Quantity) bool {
 }
 
 // leadLap is a cell that begins with its lap: "min 3 in., rolled", "3 in. all round",
-// "2 in. at the corners".
-var leadLap = regexp.MustCompile(`(?i)^(?:min\.?|at least|≥)?\s*[\d./½¼¾ -]+\s*(?:in\.|in\b|"|mm\b|cm\b)?\s*(?:min\.?)?\s*(?:[,;]|all (?:a?round|sides)\b|each\b|both\b|min\b|at\s+(?:all |the |each |both )*\pL)`)
+// "2 in. at the corners", "4 in. bedded in mastic".
+var leadLap = regexp.MustCompile(`(?i)^(?:min\.?|at least|≥)?\s*[\d./½¼¾ -]+\s*(?:in\.|in\b|"|mm\b|cm\b)?\s*(?:min\.?)?\s*(?:[,;]|(?:fully |well |all )?(?:bedded|sealed|taped)\b|set in\b|all (?:a?round|sides)\b|each\b|both\b|min\b|at\s+(?:all |the |each |both )*\pL)`)
 
 // upBefore and upAfter stand beside the height of what is turned up, which is no lap:
 // "back leg up 1 in.", "2 in. up the pipe".

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -507,6 +508,19 @@ func TestLapsGoOn(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%s\n got %s\nwant %s", note, got, want)
+		}
+	}
+}
+
+// A lap that its cell tells to be bedded or sealed is a lap; a width of bond beside it is none.
+func TestLapBedded(t *testing.T) {
+	for cell, want := range map[string]float64{
+		"3 in. bedded in butyl sealant": 76.2, "100 mm, set in mastic": 100, "5 in. sealed with a bead": 127, "4 in. taped": 101.6,
+		"2 in. bond; 3 in. splice": 76.2,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Laps\nD1 | SBS sheet | CMU | 3 in.\nD2 | SBS sheet | CMU | "+cell)
+		if got := line(t, s, "D2").Figures["lap_mm"].Min; got == nil || math.Abs(*got-want) > 0.1 {
+			t.Errorf("%q: %v, want %v", cell, got, want)
 		}
 	}
 }

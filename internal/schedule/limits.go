@@ -243,9 +243,9 @@ func subjectBefore(sentence string, figure int) string {
 }
 
 // toldOf holds for a sentence that begins with what it asks something of, and has the
-// word for that right before the figure: "Sheets and tapes that stick lap 3 in.".
+// word for that right before the figure: "Sheets and tapes that stick lap 3 in.", "has laps of 6 in.".
 func (r *reader) toldOf(rule limitFigure, q phrase.Quantity, sentence string) bool {
-	if !r.words.hasAny(lastWords(sentence[:q.Start], 1), rule.Words) {
+	if !r.words.hasAny(lastWords(ofEnd.ReplaceAllString(sentence[:q.Start], ""), 1), rule.Words) {
 		return false
 	}
 	for _, words := range r.limitRules.Roles {
@@ -255,6 +255,9 @@ func (r *reader) toldOf(rule limitFigure, q phrase.Quantity, sentence string) bo
 	}
 	return false
 }
+
+// ofEnd is the little word between a lap and its figure: "has laps of 6 in.".
+var ofEnd = regexp.MustCompile(`(?i)\s+of\s*$`)
 
 // listed is a comma after a figure: what follows is of the next one.
 var listed = regexp.MustCompile(`^[\])]?\.?\s*[,;]`)

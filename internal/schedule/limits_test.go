@@ -1378,3 +1378,20 @@ func TestLapsInSentences(t *testing.T) {
 		}
 	}
 }
+
+// A lap that a sentence on flashings tells after something else of them is that of the flashings.
+func TestLapLaterInASentence(t *testing.T) {
+	for note, want := range map[string]float64{
+		"Through-wall flashing goes up 8 in. on the backing, has laps of 4 in. set in butyl": 101.6,
+		"Flashings stand 1 in. proud of the brick and have end laps of 100 mm in mastic":     0,
+		"Through-wall flashing stops a distance of 4 in. from the corner":                    0,
+	} {
+		got := 0.0
+		if l := limit(read(t, oneWall+note+"\n"), "lap_mm"); l != nil && l.Min != nil {
+			got = math.Round(*l.Min*10) / 10
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", note, got, want)
+		}
+	}
+}

@@ -124,7 +124,7 @@ func (r *reader) plannedSheet(l *Line, c source, name string) {
 const widestSheet = 6
 
 // filmEnds is what follows the thickness of a sheet or film; a roll is sold by it.
-var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
+var filmEnds = regexp.MustCompile(`(?i)^\s*(wet|wft|dry|dft)?(?: film)?(?: thick)?(?:,? (?:(?:fabric|fleece|mesh|scrim)[- ])?reinforced)?(?: (?:rolls?|sheet|grade))?(?: min(?:imum|\.)?)?\s*(?:[,;.)/]|$)`)
 
 // ordered takes the figures that stand behind the row's own product, before its cell goes
 // on with another: its thickness ("FM-1, supplied as 30 mil roll"), its permeance, and its air

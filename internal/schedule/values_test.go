@@ -68,6 +68,8 @@ func TestOrderedBesideTheProduct(t *testing.T) {
 		"SH-1, 36 mil":                         "0.91",
 		"SH-1, delivered as 36 mil rolls":      "0.91",
 		"SH-1, 0.9 mm":                         "",
+		"SH-1, 36 mil fabric-reinforced":       "0.91",
+		"SH-1, 36 mil reinforced concrete pad": "",
 		"SH-1 over 6 mil poly":                 "",
 		"SH-1; SH-2 strip, 36 mil":             "",
 		"SH-1, 0.02 L/(s·m²) at 75 Pa (E2178)": "air",
