@@ -182,8 +182,7 @@ _all contains name if {
 # A row that tells the layers of a wall, and no work.
 _is_build_up(line) if {
 	not line.cells.install
-	some item in line.items
-	item.slot == "layers"
+	_has_layers(line)
 }
 
 # Its layers may be told in words that name no material ("see A-602").
@@ -193,12 +192,32 @@ _is_build_up(line) if {
 	count({slot | some slot in data.data.walls.work; line.cells[slot]}) == 0
 }
 
+# A row without a known material ("curtain wall, see elevations") in a table whose other rows tell layers of walls.
+_is_build_up(line) if {
+	line.cells.layers
+	not line.cells.install
+	told := {slot | some slot in data.data.walls.work; line.cells[slot]}
+	count(told - _told_of_walls[line.table]) == 0
+}
+
 # A row that is one numbered layer of its wall, and tells of no work either.
 _is_build_up(line) if {
 	line.order != ""
 	line.cells.order
 	line.cells.group
 	count({slot | some slot in data.data.walls.work; line.cells[slot]}) == 0
+}
+
+# The columns of work that a table fills for walls told layer by layer, by tables that list some.
+_told_of_walls := {table: slots |
+	walls := [line | some line in facts.live_lines; not line.cells.install; _has_layers(line)]
+	some table in {wall.table | some wall in walls}
+	slots := {slot | some wall in walls; wall.table == table; some slot in data.data.walls.work; wall.cells[slot]}
+}
+
+_has_layers(line) if {
+	some item in line.items
+	item.slot == "layers"
 }
 
 # A code is the same with a hyphen and without: EW-7 is EW7.

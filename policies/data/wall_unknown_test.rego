@@ -223,3 +223,20 @@ test_code_of_a_build_up[name] if {
 	count(found) == case[1]
 	every one in found { one.cells == ["D14"] }
 }
+
+# A row of the list that names no known material lists its wall, also where the list tells backings and touches; a row
+# of work with a column of layers lists none.
+test_listed_beside_layers if {
+	told := {"table": "Types#3", "cells": {"type": "A6", "layers": "B6", "touches": "C6"}}
+	list := [object.union(wall, {"table": "Types#3", "cells": {"touches": "C1"}}) | some wall in _list]
+	bare := object.union(
+		object.remove(_wall(6, ""), ["items", "cells", "texts", "mark"]),
+		object.union(told, {"mark": "", "items": [], "texts": {"type": "EW7", "layers": "window wall, maker's system"}}),
+	)
+	rows := array.concat(array.concat(list, _usual), [_row(14, "EW7")])
+	count(_found(rows, {})) == 1
+	count(_found(array.concat(rows, [bare]), {})) == 0
+	count(_found(array.concat(rows, [object.union(bare, {"table": "W#1"})]), {})) == 1
+	count(_found(array.concat(rows, [object.union(bare, {"cells": {"lap": "D6"}})]), {})) == 1
+	count(_found(array.concat(rows, [object.union(bare, {"cells": {"install": "F6"}})]), {})) == 1
+}
