@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/schedule"
 )
 
@@ -49,8 +50,20 @@ func (f *finder) bedHides(s, a, b *schedule.Item) bool {
 	bare := slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
 		return o.Slot == "substrate" && o.ID != b.ID && o.Class != "flashing-metal" // the row's own lies on more than the metal
 	})
-	return !bare && f.putBehind(s, b)
+	return !bare && (f.putBehind(s, b) || a.Class == "gasket" && beyondFrame(s, b))
 }
+
+// beyondFrame holds for what a clause puts on the far side of the frame in whose pocket a
+// gasket sits: "sheet on the outside of the frame", "AB-1 laps the back of the mullion".
+// The frame is called by the last word of the gasket's bed, and the clause ends with it,
+// since "outside of the frame and into the pocket" goes on to the gasket.
+func beyondFrame(s, b *schedule.Item) bool {
+	bed, far := strings.Fields(strings.ToLower(s.Text)), farSide.FindStringSubmatch(b.Clause)
+	return far != nil && len(bed) > 0 && strings.EqualFold(far[1], bed[len(bed)-1]) && b.Slot == "touches"
+}
+
+// farSide are words for the side of a frame that lies away from its pocket.
+var farSide = regexp.MustCompile(`(?i)\b(?:(?:outside|(?:outer|exterior|outward|back|rear|far|other|wall) (?:face|side|leg|edge)|back) of|outside|outboard of|behind) (?:the )?(?:\pL+ )?(\pL+)\W*$`)
 
 // throughOrOver are the classes of what joins both sides of a sheet of metal, and metal itself.
 var throughOrOver = map[string]bool{"sealant": true, "mastic": true, "adhesive": true, "primer": true, "coating": true, "fastener": true, "flashing-metal": true}

@@ -479,3 +479,28 @@ func TestBeadNotToTheSheet(t *testing.T) {
 			func(c contact.Contact) bool { return c.From == "touches" && slices.Contains(c.B.Keys, "silicone") })
 	}
 }
+
+// A gasket in the pocket of a frame does not reach what lies on the far side of that frame;
+// what comes into the pocket, lies on something else, or is no gasket's neighbor does.
+func TestBeyondTheFrame(t *testing.T) {
+	for _, tc := range []struct{ own, bed, cell, want string }{
+		{"EPDM glazing gasket", "aluminum frame", "SBS sheet on the outer face of the frame", "separated"},
+		{"EPDM gasket", "alum. mullion", "alum. mullion; SBS sheet behind mullion", "separated"},
+		{"EPDM glazing gasket", "aluminum frame", "SBS sheet at back of the aluminum frame", "separated"},
+		{"EPDM glazing gasket", "aluminum frame", "SBS sheet on frame", "direct"},
+		{"EPDM glazing gasket", "aluminum frame", "SBS sheet from outside of frame into pocket", "direct"},
+		{"EPDM glazing gasket", "aluminum frame", "SBS sheet outside of glass", "direct"},
+		{"EPDM glazing gasket", "plywood", "SBS sheet outside of frame", "direct"},
+		{"EPDM sheet", "aluminum frame", "SBS sheet outside of frame", "direct"},
+	} {
+		got := []string{}
+		for _, c := range find(t, "Mark | Material | Substrate | Touches | Installed\nJ1 | "+tc.own+" | "+tc.bed+" | "+tc.cell+" | 2027-05-04\n") {
+			if c.From == "touches" && slices.Contains(c.B.Keys, "asphaltic") {
+				got = append(got, c.Kind)
+			}
+		}
+		if !slices.Equal(got, []string{tc.want}) {
+			t.Errorf("%s on %s, %s: %v, want %s", tc.own, tc.bed, tc.cell, got, tc.want)
+		}
+	}
+}
