@@ -1181,3 +1181,26 @@ func TestRollBehindTheOneBelow(t *testing.T) {
 		}
 	}
 }
+
+// What is done in a shop has the air of that and not of the site; stock that waits in one
+// goes out to the site.
+func TestWorkInAShop(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"unitized frames, workshop held at 65 F":      true,
+		"factory @ 18 C, two shifts":                  true,
+		"sealed in the fabricator's shop, 3 wk cure":  true,
+		"shop glazed units":                           true,
+		"tubes stored in the shop at 20 C":            false,
+		"rolls from the plant at 18 C":                false,
+		"shop primed steel":                           false,
+		"shop drawings at 50 %":                       false,
+		"metal shop bent, set on site":                false,
+		"touch up at the plant gate 20 m from corner": false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "heated" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
