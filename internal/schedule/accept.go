@@ -97,7 +97,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(c.text)))) {
+	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(r.elsewhere(p, c.text))))) {
 		text, own := r.ownInBrackets(p, piece.text)
 		r.acceptPart(p, c, text)
 		for _, one := range own {
@@ -113,6 +113,21 @@ func (r *reader) accepts(p *Product, c source) {
 		}
 	}
 }
+
+// elsewhere turns the primer of all beds but some around, so that those are the ones that
+// take none: "PR-2 on all but glass" is "none on glass; PR-2 elsewhere".
+func (r *reader) elsewhere(p *Product, text string) string {
+	return allBut.ReplaceAllStringFunc(text, func(said string) string {
+		m := allBut.FindStringSubmatch(said)
+		if !r.namesPrimer(p, m[1]) || r.namesPrimer(p, m[2]) || len(r.near(p, m[2])) == 0 {
+			return said
+		}
+		return "none on " + m[2] + "; " + m[1] + " elsewhere"
+	})
+}
+
+// allBut is one sentence on all beds but some.
+var allBut = regexp.MustCompile(`(?i)([^;.\n]+?)\s+(?:on|over|for)\s+(?:all|everything|every|anything|any)(?:\s(?:beds?|substrates?|surfaces?|others?|else))?\s+(?:but|except(?:ing)?(?:\s+for)?|save(?:\s+for)?|other than|excluding)\s+(?:on\s+)?([^;.\n]+)`)
 
 // ownInBrackets takes out the brackets that tell a primer of their own for beds of their
 // own ("CMU, plywood: PR-1 (PR-2 on foam)"), where another primer is told outside of them.
@@ -379,7 +394,7 @@ func (r *reader) primerRule(p *Product, c source) {
 	var before []Target   // beds of the piece before
 	var narrowed []Target // beds that take one primer only
 	more := r.head.namesMore(c.heading, "primer")
-	pieces := r.bedsFirst(p, r.withoutPrimer(p, r.primerPieces(r.words.writtenOut(c.text))))
+	pieces := r.bedsFirst(p, r.withoutPrimer(p, r.primerPieces(r.words.writtenOut(r.elsewhere(p, c.text)))))
 	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
 	for _, piece := range pieces {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {

@@ -289,3 +289,22 @@ func TestAirBesideLaps(t *testing.T) {
 		}
 	}
 }
+
+// The figure of what came in the place of a sheet is that sheet's, if it is not that of a wall.
+func TestAirOfASubstitute(t *testing.T) {
+	for remark, want := range map[string]float64{
+		"alternate sheet, 0.06 L/(s·m²) at 75 Pa":            0.06,
+		"alt. membrane, air leak. 0.3 L/(s·m²) at 75 Pa":     0.3,
+		"subst. membrane: air perm. 0.01 cfm/sf":             0.0508,
+		"replacement rolls, air leakage 0.11 L/(s·m²)":       0.11,
+		"alt. sheet must not pass 0.02 L/(s·m²)":             0,
+		"substitute sheet; wall tested at 0.2 L/(s·m²)":      0,
+		"replacement sheet, mock-up leaked 0.2 L/(s·m²)":     0,
+		"alternate girts, 0.2 L/(s·m²) at 75 Pa as designed": 0,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nT1 | butyl sheet | plywood | none | "+remark)
+		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; ok != (want > 0) || ok && !near(f.Min, want) {
+			t.Errorf("%s: %+v", remark, f)
+		}
+	}
+}

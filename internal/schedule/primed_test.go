@@ -1,6 +1,7 @@
 package schedule_test
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -292,6 +293,33 @@ Elmet Butyl | butyl flashing | 25 | 90 | Elmet R (synthetic rubber) on porous; n
 	for _, p := range s.Products {
 		if p.Tag == "Rowan Q" {
 			t.Error("a primer that no data names is a product")
+		}
+	}
+}
+
+// A primer of all beds but some is that of the others, and those take none.
+func TestPrimerOfAllBut(t *testing.T) {
+	for rule, want := range map[string]string{
+		"P-2 on all but glass":                             "glass none; * P-2",
+		"P-1 or P-2 on everything except steel; XPS P-1":   "steel none; * P-1 P-2; XPS P-1",
+		"P-1 on any surface other than glass and aluminum": "glass none; aluminum none; * P-1",
+		"P-1 on wood, P-2 on concrete":                     "wood P-1; concrete P-2",
+		"P-1 on all concrete":                              "concrete P-1",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nD1 | LM-1 | concrete | P-1\nD2 | LM-1 | CMU | P-1"},
+			page{name: "P", grid: "Tag | Type | Primer | Apply min °F | Max exposure, days\nLM-1 | SBS self-adhered sheet | " + rule +
+				" | 40 | 60\nP-1 | water-borne primer | – | 20 | –\nP-2 | solvent-borne primer | – | 20 | –"})
+		got := []string{}
+		for _, a := range product(t, s, "LM-1").Accepts {
+			bed := cmp.Or(a.Text, "*")
+			if a.Primer == "none" {
+				got = append(got, bed+" none")
+			} else {
+				got = append(got, bed+" "+strings.Join(a.Primers, " "))
+			}
+		}
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %s, want %s", rule, strings.Join(got, "; "), want)
 		}
 	}
 }
