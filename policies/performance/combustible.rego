@@ -3,8 +3,8 @@
 # description: |
 #   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there, or
 #   is of a sheet and names a foam board outside of it. The wall's fire test was made without it, and in a fire the
-#   cavity is a chimney. A note that names its wall types holds in those alone. It does not apply to rows below grade or
-#   on roofs, which the notes on the cavity do not mean, to foam sprayed into the gap at a frame or deck, nor where the
+#   cavity is a chimney. A note that names its wall types holds in those alone, and one that names a height above grade
+#   holds above the base of the wall. It does not apply to rows below grade or on roofs, which the notes on the cavity do not mean, to foam sprayed into the gap at a frame or deck, nor where the
 #   notes ask for nothing.
 # custom:
 #   id: performance-combustible
@@ -21,6 +21,7 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.limits
 import data.lib.naming
+import data.lib.wall_type
 
 findings contains found if {
 	some line in facts.live_lines
@@ -49,11 +50,35 @@ findings contains found if {
 	found := finding.at_with(line, [item.at.cell], message, {"related": [asks]})
 }
 
-# _asks lists where the notes ask for it: of all the job, or of the row's wall type.
+# _asks lists where the notes ask for it: of all the job, of the row's wall type, or of what is above the base.
 _asks(line) := array.concat(_of_all, [finding.related_address(limit.at, limit.text) |
 	some limit in limits.limits_for("noncombustible", line, [], line.role)
-	limit.scope != ""
+	_is_there(limit, line)
 ])
+
+_is_there(limit, _) if limit.scope != ""
+
+_is_there(limit, line) if {
+	limit.scope == ""
+	regex.match(data.performance.fire.above, lower(limit.text))
+	not _is_low(line)
+}
+
+# At the foot of the wall, where foam may lie behind stone or in the splash of the rain.
+_is_low(line) if {
+	some slot in ["mark", "group", "place", "type", "substrate", "front", "remark"]
+	regex.match(data.performance.fire.low, lower(object.get(line.texts, slot, "")))
+}
+
+# A list of walls does not tell how high they reach.
+_is_low(line) if object.get(line.texts, "layers", "") != ""
+
+# The row's wall has foam by its own build-up.
+_is_low(line) if {
+	some wall in wall_type.of(line)
+	some item in wall.items
+	item.family in data.performance.fire.boards
+}
 
 _of_all := [finding.related_address(said.at, said.text) |
 	some said in input.project.signals

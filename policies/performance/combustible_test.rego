@@ -91,3 +91,31 @@ test_sprayed_into_a_gap if {
 	count(_in("W9", {"items": foam, "place": "Door frames, level 2", "texts": {"remark": "gap 20 mm"}})) == 0
 	count(_in("W9", {"items": foam, "place": "North wall", "texts": {"remark": "75 mm over the sheet"}})) == 1
 }
+
+_above(said) := {
+	"kind": "noncombustible", "min": null, "max": null, "roles": [], "keys": [], "scope": "", "over": [], "when": [],
+	"letter": "", "text": said, "at": {"sheet": "N", "row": 5, "cell": "B5"},
+}
+
+_high(said, more, walls) := count(found) if {
+	row := bench.line_of(12, object.union({"role": "insulation", "items": [_board("polyiso")]}, more))
+	project := {"signals": [], "limits": [_above(said)]}
+	doc := object.union(bench.document(array.concat([row], walls), [], []), {"project": project})
+	found := combustible.findings with input as doc
+}
+
+# A note of what lies above some height holds there alone, and not where the wall itself is built with foam.
+test_above_a_height if {
+	_high("Above 24 in. from grade noncombustible insulation", {"place": "north, level 3"}, []) == 1
+	_high("Insulation above the plinth: no foam plastic", {"place": "north, level 3"}, []) == 1
+	_high("Insulation: no foam plastic", {"place": "north, level 3"}, []) == 0
+	_high("Above 24 in. from grade noncombustible insulation", {"texts": {"place": "plinth, north"}}, []) == 0
+	_high("Above 24 in. from grade noncombustible insulation", {"texts": {"front": "granite base"}}, []) == 0
+	wall := object.union(bench.line_of(3, {"table": "Types#1", "role": "insulation", "items": [_board("xps")]}), {
+		"mark": "W9",
+		"texts": {"layers": "block, XPS, stone"},
+		"cells": {"layers": "B3"},
+	})
+	_high("Above 24 in. from grade noncombustible insulation", {"group": "W9", "role": "insulation"}, []) == 1
+	_high("Above 24 in. from grade noncombustible insulation", {"group": "W9", "role": "insulation"}, [wall]) == 0
+}
