@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/phrase"
 	"abut/internal/regexp"
 )
 
@@ -236,6 +237,8 @@ func (r *reader) eachFits(pieces, slots []string) bool {
 			fits = slices.ContainsFunc(r.lex.find(text), r.isPrimer) || r.saysNone(text)
 		case slot == "lap" || slot == "thickness":
 			fits = r.hasLength(text)
+		case slot == "exposure_days":
+			fits = r.hasDays(text)
 		}
 		if !fits {
 			return false
@@ -252,6 +255,14 @@ func (r *reader) hasLength(text string) bool {
 		}
 	}
 	return false
+}
+
+// hasDays holds for a text that tells how long something may last, or a bare figure, and
+// no day.
+func (r *reader) hasDays(text string) bool {
+	return !r.isDate(text) && slices.ContainsFunc(r.phrase.Quantities(text, "days"), func(q phrase.Quantity) bool {
+		return q.Kind == "days" || q.Kind == "months" || q.Kind == "number"
+	})
 }
 
 // parted adds the pieces of a cell, each as a cell of its own. One that is not parted
@@ -305,13 +316,18 @@ func (w *combinedWords) bySide(out []source, c source) []source {
 }
 
 // soleSlot is what a cell tells that is not parted: what the column is mainly of, and the
-// other one where that is the primer and the cell names none ("metal to metal").
+// other one where that is the primer and the cell names none ("metal to metal"), or where
+// one allows days, the other is a day, and the cell tells that other ("covered 12 Jun").
 func (r *reader) soleSlot(c source, by *combination) string {
 	i := slices.IndexFunc(by.slots, func(slot string) bool { return slot != c.slot })
-	if c.slot != "primer" || i < 0 || r.eachFits([]string{c.text}, []string{c.slot}) {
+	if i < 0 || r.eachFits([]string{c.text}, []string{c.slot}) {
 		return c.slot
 	}
-	return by.slots[i]
+	switch other := by.slots[i]; {
+	case c.slot == "primer", c.slot == "exposure_days" && r.isDate(c.text), other == "exposure_days" && r.hasDays(c.text):
+		return other
+	}
+	return c.slot
 }
 
 // beside takes a heading that names several columns which are drawn together for the

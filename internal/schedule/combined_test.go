@@ -141,3 +141,32 @@ func TestBedsAndFewPrimers(t *testing.T) {
 		t.Errorf("bed %q, primer %q", items(l, "substrate"), items(l, "primer"))
 	}
 }
+
+// The days that a sheet may stay open and the day on which it is covered may share a column,
+// in either order; a cell with one of the two tells that, and one without a count keeps its
+// words.
+func TestDaysBesideCover(t *testing.T) {
+	grid := "Mark | Membrane | Base | Set on | %s\nQ1 | SBS sheet | CMU | 2027-05-03 | %s\nQ2 | SBS sheet | CMU | 2027-05-04 | %s\n" +
+		"Q3 | SBS sheet | CMU | 2027-05-05 | %s\nQ4 | SBS sheet | CMU | 2027-05-06 | %s\nQ5 | EPDM sheet | CMU | 2027-05-07 | stays exposed\nQ6 | SBS sheet | CMU | 2027-05-10 | %s"
+	for heading, cells := range map[string][]any{
+		"Sun days allowed / clad by":   {"45 d / clad 9 Jun 2027", "6 weeks / clad 23 Jul 2027", "clad 1 Jun 2027", "60 d", "30 d / clad 9 Jun 2027"},
+		"Max days open; covered":       {"45; 2027-06-09", "42; 23 Jul 2027", "2027-06-01", "60", "30; 9 Jun 2027"},
+		"UV limit, days -> covered by": {"45 -> 2027-06-09", "42 -> 2027-07-23", "2027-06-01", "60", "30 -> 2027-06-09"},
+	} {
+		s := read(t, fmt.Sprintf(grid, append([]any{heading}, cells...)...))
+		for mark, want := range map[string]string{"Q1": "45 2027-06-09", "Q2": "42 2027-07-23", "Q3": "- 2027-06-01", "Q4": "60 ", "Q5": "- "} {
+			l, days := line(t, s, mark), "-"
+			if f, ok := l.Figures["exposure_days"]; ok && f.Max != nil {
+				days = fmt.Sprint(*f.Max)
+			}
+			if got := days + " " + l.Dates["cover"].From; got != want {
+				t.Errorf("%s: %s tells %q, want %q", heading, mark, got, want)
+			}
+		}
+	}
+	s := read(t, "Mark | Membrane | Base | Set on | Max days open / covered by\n"+
+		"Q1 | SBS sheet | CMU | 2027-05-03 | 30 d / brick\nQ2 | SBS sheet | CMU | 2027-05-04 | 30 d / stone")
+	if l := line(t, s, "Q1"); l.Dates["cover"].From != "" || *l.Figures["exposure_days"].Max != 30 {
+		t.Errorf("cover %+v, days %+v", l.Dates["cover"], l.Figures["exposure_days"])
+	}
+}
