@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"abut/internal/material"
 	"abut/internal/phrase"
 	"abut/internal/regexp"
 )
@@ -266,3 +267,13 @@ var noteStart = regexp.MustCompile(`^\W*\d{1,2}\W+`)
 
 // subjectWords is how many words in the place is that a note begins with.
 const subjectWords = 3
+
+// metalsIn are the keys of a head that names metal and nothing else: what a list under it asks
+// of laps it asks of no sheet ("Metal flashings: 24 ga., laps 4 in. in sealant").
+func (r *reader) metalsIn(head string) []string {
+	named := r.lex.named(head)
+	if len(named) == 0 || slices.ContainsFunc(named, func(m material.Material) bool { return !metalClass[m.Class] }) {
+		return []string{}
+	}
+	return r.keysIn(head)
+}

@@ -524,3 +524,25 @@ func TestLapBedded(t *testing.T) {
 		}
 	}
 }
+
+// A list of what is asked of metal asks its laps of metal, and of no sheet; one headed by what
+// may be either asks them of all.
+func TestLapsOfMetalAlone(t *testing.T) {
+	for note, want := range map[string]string{
+		"Metal flashings: zinc-coated 24 ga, copper 20 oz. Laps 5 in. in sealant.": "127 [metal]",
+		"3. Sheet metal flashings: soldered, laps 6 in.":                           "152 [metal]",
+		"Stainless: 24 ga, laps 4 in. in butyl":                                    "102 [stainless]",
+		"Flashings: up 8 in., laps 6 in.":                                          "152 []",
+		"Edges: sealed, laps 3 in.":                                                "76 []",
+	} {
+		s := read(t, oneWall+note+"\n")
+		l := limit(s, "lap_mm")
+		if l == nil {
+			t.Errorf("%s: no lap", note)
+			continue
+		}
+		if got := fmt.Sprintf("%.0f %v", *l.Min, l.Keys); got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}

@@ -480,6 +480,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && strings.HasSuffix(rule.Kind, "lap_mm") { // "Tarn sheets lap 3 in."
 			l.Keys = r.madeBy(in.before)
 		}
+		if lapKind[rule.Kind] && len(l.Keys)+len(l.Roles) == 0 {
+			l.Keys = r.metalsIn(headOfList(in.sentence[:q.Start]))
+		}
 	}
 	if rule.Laid {
 		r.laidOver(&l, in.after)
