@@ -47,7 +47,7 @@ func (r *reader) bedWords(slot, words string) string {
 // productWords resolves "as FM-1, low-temp. grade" to the words of FM-1's cell
 // followed by the rest.
 func (r *reader) productWords(p *Product, row At, slot, words string) string {
-	words = r.ownPart(p, slot, words)
+	words = r.ofGrade(p, r.ownPart(p, slot, words))
 	if at := r.words.sameLead.FindStringIndex(words); at != nil {
 		if above := r.productAbove(row); above != nil {
 			return strings.Trim(above.Texts[slot]+", "+words[at[1]:], ", ")

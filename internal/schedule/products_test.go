@@ -1213,3 +1213,23 @@ PR-1 | solvent primer | 40 and up | |`})
 		}
 	}
 }
+
+// Data of several grades may tell a figure of one of them in brackets, by the letters that its
+// name ends in; brackets with other letters say nothing of it.
+func TestFigureOfAGrade(t *testing.T) {
+	for apply, want := range map[string][2]float64{
+		"45 °F and up (CW 10 °F)":     {45, 10},
+		"45 °F min. (CW: 10 °F min.)": {45, 10},
+		"45 °F and up (HT 60 °F)":     {45, 45},
+		"45 °F and up (7 °C)":         {45, 45},
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate\nD1 | Heron 60 | block\nD2 | Heron 60 CW | block"},
+			page{name: "P", grid: "Tag | What it is | Days open | Apply\nHeron 60 | butyl membrane | 30 | " + apply + "\nHeron 60 CW | butyl membrane | 30 | " + apply})
+		for i, tag := range []string{"Heron 60", "Heron 60 CW"} {
+			f := product(t, s, tag).Figures["apply_min_c"]
+			if c := (want[i] - 32) / 1.8; f.Min == nil || *f.Min-c > 0.1 || c-*f.Min > 0.1 || f.Max != nil {
+				t.Errorf("%s: %s from %v, want %.1f", apply, tag, f, c)
+			}
+		}
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/phrase"
 	"abut/internal/regexp"
 )
 
@@ -108,4 +109,38 @@ func (r *reader) ownPart(p *Product, slot, words string) string {
 		}
 	}
 	return strings.Join(own, "; ")
+}
+
+// gradeAside is a figure in brackets that the data of several grades tells of one of them by
+// its letters: "40 °F and up (LT 0 °F)"; asideFigure one without its bound.
+var (
+	gradeAside  = regexp.MustCompile(`\s*\(\s*([A-Z]{1,3}[0-9]?)\b[\s:=]*([^()]*)\)`)
+	asideFigure = regexp.MustCompile(`[-−+]?\d+(?:\.\d+)?`)
+)
+
+// ofGrade puts the figure that a cell tells in brackets for the grade of the product in the
+// place of the one before it, which is of the others.
+func (r *reader) ofGrade(p *Product, words string) string {
+	m := gradeAside.FindStringSubmatchIndex(words)
+	if m == nil {
+		return words
+	}
+	names := strings.Fields(p.Tag)
+	if len(names) < 2 || names[len(names)-1] != words[m[2]:m[3]] {
+		return words
+	}
+	before, aside := words[:m[0]], words[m[4]:m[5]]
+	own, told := r.phrase.Quantities(aside, ""), r.phrase.Quantities(before, "")
+	if len(own) != 1 || own[0].Unit == "" || strings.TrimSpace(aside[:own[0].Start]) != "" {
+		return words
+	}
+	i := slices.IndexFunc(told, func(q phrase.Quantity) bool { return q.Kind == own[0].Kind })
+	if i < 0 {
+		return words
+	}
+	figure := own[0].Text
+	if own[0].Bound == "" && own[0].Unit == told[i].Unit && !differs(own[0].Min, own[0].Max) { // it is bound as the other
+		figure = asideFigure.ReplaceAllString(told[i].Text, asideFigure.FindString(figure))
+	}
+	return before[:told[i].Start] + figure + before[told[i].End:] + words[m[1]:]
 }
