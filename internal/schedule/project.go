@@ -41,7 +41,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	if len(words) == 0 {
 		return
 	}
-	if len(words) == 2 && noteCode.MatchString(words[0]) && len(words[1]) >= noteLength && !r.codes[words[0]] && !r.isProduct(words[0]) {
+	if len(words) == 2 && noteCode.MatchString(words[0]) && len(words[1]) >= noteLength && !r.codes[words[0]] && !r.isProduct(words[0]) && !r.isListedWall(s, words[0]) {
 		words = words[1:]
 	}
 	if len(words) > 2 && specSection.MatchString(words[0]) {

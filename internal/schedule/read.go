@@ -80,6 +80,7 @@ type reader struct {
 	placeRows  int
 	stems      map[string][]string // tags of products by their letters
 	codes      map[string]bool     // codes of walls that rows stand under
+	placeEnds  map[string]bool     // codes that places of rows end in
 	told       []told
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
 	scale      string            // of all temperatures of the workbook, "" where they have two or none
@@ -251,7 +252,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
 		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, series: map[string]string{}, legend: map[string]string{},
-		places: map[string]int{}, codes: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
+		places: map[string]int{}, codes: map[string]bool{}, placeEnds: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"abut/internal/regexp"
+	"abut/internal/workbook"
 )
 
 // wallCode is the code of a wall, roof or floor of the job: "W2", "WF-1", "S-3a".
@@ -37,6 +38,9 @@ func (r *reader) collectCodes(t *table) {
 				if wallCode.FindString(words) == words || areaCode.FindString(words) == words {
 					add(words)
 				}
+				if m := placeEnd.FindStringSubmatch(words); m != nil {
+					r.placeEnds[m[1]] = true
+				}
 			case "type":
 				if wallCode.FindString(words) == words {
 					add(words)
@@ -47,6 +51,25 @@ func (r *reader) collectCodes(t *table) {
 			add(first)
 		}
 	}
+}
+
+// placeEnd is the code of a wall that a place ends in: "North stair, EW-3".
+var placeEnd = regexp.MustCompile(`,\s*([A-Z]{1,4}-?\d{1,3}[a-z]?)\s*$`)
+
+// isListedWall holds for a code that places end in, on a sheet that tells the layers of
+// several walls by such codes: it is no number of a note.
+func (r *reader) isListedWall(s *workbook.Sheet, code string) bool {
+	if !r.placeEnds[code] {
+		return false
+	}
+	listed := 0
+	for _, row := range s.Rows {
+		words, _ := noteCells(s, row)
+		if len(words) == 2 && r.placeEnds[words[0]] && r.tellsLayers(words[1], fewestUntitled) {
+			listed++
+		}
+	}
+	return listed >= fewestNoted
 }
 
 // wallsIn lists the codes that a note is told for, before its colon or in its words

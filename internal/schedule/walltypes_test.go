@@ -498,3 +498,24 @@ func TestOpenSheetIsNotTheOther(t *testing.T) {
 		}
 	}
 }
+
+// The codes that places end in are kept before the walls that a sheet of notes tells by them; the
+// number of a note is none.
+func TestCodesOfListedWallsAreKept(t *testing.T) {
+	grid := "Mark | Membrane | Place | Base\nH1 | SBS sheet | dock, EW1 | CMU\nH2 | SBS sheet | stair, EW2 | CMU\nH3 | SBS sheet | hall, EW3 | CMU"
+	for text, want := range map[string]string{
+		"EW1 | stone, mineral wool, SBS sheet, CMU\nEW2 | zinc panel, XPS, SBS sheet, concrete\nEW3 | as before, on posts that stand free": "EW1 EW2 EW3",
+		"EW1 | stone, mineral wool, SBS sheet, CMU\nEW2 | nothing but what the drawings of the shop tell":                                  "stone, nothing",
+	} {
+		s := readPages(t, page{name: "S", grid: grid}, page{name: "N", grid: text})
+		var got []string
+		for _, note := range s.Project.Notes {
+			if note.At.Sheet == "N" {
+				got = append(got, strings.Fields(note.Text)[0])
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("notes begin with %q, want %q", got, want)
+		}
+	}
+}

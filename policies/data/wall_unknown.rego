@@ -4,8 +4,9 @@
 #   The workbook lists its wall types, on a table of their build-ups or in notes of one wall a line, and this row names
 #   one that the list lacks: a slip of the pen, or a wall that was dropped or never drawn. Its layers, insulation and
 #   vapor control could not be checked. Each wall is told once. What a remark or place calls a wall type is one, also
-#   where the rows are in no groups of walls. It does not apply to codes of other letters than the listed ones (roofs,
-#   soffits, partitions), nor to variants of a listed wall (W2a of W2), nor to a wall that is told of as a former one.
+#   where the rows are in no groups of walls, and so is the code that a place ends in. It does not apply to codes of
+#   other letters than the listed ones (roofs, soffits, partitions), nor to variants of a listed wall (W2a of W2), nor
+#   to a wall that is told of as a former one.
 # custom:
 #   id: data-wall-unknown
 #   topic: data
@@ -121,9 +122,20 @@ _placed := [{"name": _plain(code), "line": line} |
 	not line.cells.group
 	not _is_build_up(line)
 	not _is_layered(line)
-	code := wall_type.code_of_place(line)
+	code := _code_of_place(line)
 	not facts.products_by_id[code]
 ]
+
+# A place may end in the code of its wall ("North stair, EW-3").
+_code_of_place(line) := wall_type.code_of_place(line)
+
+_code_of_place(line) := code if {
+	not contains(line.place, ";")
+	parts := split(line.place, ",")
+	count(parts) > 1
+	code := trim_space(parts[count(parts) - 1])
+	regex.match(data.data.walls.code, lower(code))
+}
 
 _cells(line) := ["group", "type"] if {
 	_is_typed(line)
@@ -142,7 +154,7 @@ _called(line) := line.texts.group if {
 } else := trim_space(line.texts.layers) if {
 	not _is_typed(line)
 	_is_layered(line)
-} else := wall_type.code_of_place(line) if {
+} else := _code_of_place(line) if {
 	not _is_typed(line)
 } else := trim_space(line.texts.type)
 

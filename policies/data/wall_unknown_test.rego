@@ -240,3 +240,22 @@ test_listed_beside_layers if {
 	count(_found(array.concat(rows, [object.union(bare, {"cells": {"lap": "D6"}})]), {})) == 1
 	count(_found(array.concat(rows, [object.union(bare, {"cells": {"install": "F6"}})]), {})) == 1
 }
+
+# A place may end in the code of its wall, after a comma.
+test_place_ends_in_code if {
+	rows := [
+		_placed(10, "north stair, EW1"),
+		_placed(11, "north stair, upper half, EW2"),
+		_placed(12, "hall, EW3"),
+		_placed(14, "dock, EW-9"),
+	]
+	{f.line | some f in _found(array.concat(_list, rows), {})} == {"W!14"}
+}
+
+test_silent_at_end_of_place[place] if {
+	some place in ["dock, EW-2", "dock, EW2b", "dock, RW9", "dock at EW9", "dock, EW9 above", "EW9, dock"]
+	rows := [_placed(10, "stair, EW1"), _placed(11, "stair, EW2"), _placed(12, "hall, EW3"), _placed(14, place)]
+	count(_found(array.concat(_list, rows), {})) == 0
+}
+
+test_silent_at_end_of_place_without_a_list if count(_found([_placed(10, "stair, EW1"), _placed(14, "dock, EW9")], {})) == 0
