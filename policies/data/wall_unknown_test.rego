@@ -258,4 +258,6 @@ test_silent_at_end_of_place[place] if {
 	count(_found(array.concat(_list, rows), {})) == 0
 }
 
-test_silent_at_end_of_place_without_a_list if count(_found([_placed(10, "stair, EW1"), _placed(14, "dock, EW9")], {})) == 0
+test_silent_at_end_of_place_without_a_list if {
+	count(_found([_placed(10, "stair, EW1"), _placed(14, "dock, EW9")], {})) == 0
+}
