@@ -386,6 +386,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	c.text = r.kindOnBed(p, r.words.accept.consent.ReplaceAllString(c.text, ""))
+	c.text = alsoOn.ReplaceAllString(c.text, "$1; $1 on $2")
 	if beds := r.headedBeds(c.heading, c.at); len(beds) > 0 && !r.namesBeds(p, c.text) {
 		r.bedsRule(p, beds, c.text)
 		return
@@ -436,6 +437,9 @@ func (r *reader) primerRule(p *Product, c source) {
 			}
 		}
 		only := r.onlyThere(p, piece.text)
+		if only && r.thereOnly(p, piece.text) { // "PR-1; PR-2 on concrete only": the concrete takes both
+			only, list = false, append(slices.Clone(anywhere), list...)
+		}
 		for _, bed := range beds {
 			if !only && slices.ContainsFunc(narrowed, func(t Target) bool { return slices.Equal(t.Keys, bed.Keys) }) {
 				continue // "on block, foam (foam: PR-2 only)"

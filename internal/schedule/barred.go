@@ -40,6 +40,21 @@ func (r *reader) onlyThere(p *Product, text string) bool {
 	return primers > 0 && beds > 0
 }
 
+// thereOnly holds for words that allow a primer on nothing but a bed: "PR-2 on concrete only".
+func (r *reader) thereOnly(p *Product, text string) bool {
+	at := onlyWord.FindStringIndex(text)
+	if at == nil {
+		return false
+	}
+	near := r.near(p, text[:at[0]])
+	return len(near) > 0 && !r.isPrimer(near[len(near)-1])
+}
+
+var onlyWord = regexp.MustCompile(`(?i)\sonly\b`)
+
+// alsoOn is a bracket that adds a bed to those of the primer before it: "PR-2 (also on foam)".
+var alsoOn = regexp.MustCompile(`(\b[\pL\d][\pL\d.-]*) \(also on ([^()]+)\)`)
+
 // kindOnBed names the primers that a bracket tells by their kind, of those before it:
 // "PR-1 or PR-2 (water-based only on foam)".
 func (r *reader) kindOnBed(p *Product, text string) string {

@@ -237,6 +237,7 @@ func TestPrimersForTheRest(t *testing.T) {
 		"QS / QW (the solvent one only for steel)": "* listed QS QW, steel listed QS",
 		"QS or QW (thin coat only on EPS)":         "EPS listed QS QW",
 		"QS on block; QW on foam":                  "block listed QS, foam listed QW",
+		"QW (also on EPS); QS on block only":       "* listed QW, EPS listed QW, block listed QW QS",
 	} {
 		data := "\nTag | Type | Min °F | Max °F | Days in sun | Primer\nSH-1 | SBS sheet | 25 | 110 | 90 | " + said +
 			"\nSH-2 | SBS sheet | 25 | 110 | 90 | none\nQS | solvent primer | 25 | 110 | - | -\nQW | water-based primer | 40 | 110 | - | -"
