@@ -115,6 +115,9 @@ _lies_under(end, contact) if {
 	over != end
 }
 
+# Or the strip is what the row's sheet is stuck on.
+_lies_under(end, _) if end.slot == "substrate"
+
 _is_doubtful(_, found) if _is_listed(data.contact.judging.disputed_pairs, found.row)
 
 _is_bead(end) if end.class in data.contact.judging.bead_classes

@@ -1,11 +1,11 @@
 # METADATA
 # title: Foam where the notes ask for insulation that does not burn
 # description: |
-#   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there, or
-#   is of a sheet and names a foam board outside of it. The wall's fire test was made without it, and in a fire the
-#   cavity is a chimney. A note that names its wall types holds in those alone, and one that names a height above grade
-#   holds above the base of the wall. It does not apply to rows below grade or on roofs, which the notes on the cavity do not mean, to foam sprayed into the gap at a frame or deck, nor where the
-#   notes ask for nothing.
+#   The notes ask for noncombustible insulation in the cavity, and the row has a foam board or sprayed foam there, or is
+#   of a sheet and names a foam board outside of it. The wall's fire test was made without it, and in a fire the cavity
+#   is a chimney. A note that names its wall types holds in those alone, and one that names a height above grade holds
+#   above the base of the wall. It does not apply to rows below grade or on roofs, which the notes on the cavity do not
+#   mean, to foam sprayed into the gap at a frame or deck, nor where the notes ask for nothing.
 # custom:
 #   id: performance-combustible
 #   topic: performance
