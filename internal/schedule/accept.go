@@ -386,6 +386,7 @@ func (r *reader) primerRule(p *Product, c source) {
 		return
 	}
 	c.text = r.kindOnBed(p, r.words.accept.consent.ReplaceAllString(c.text, ""))
+	c.text = r.neighborsBarred(p, c)
 	c.text = alsoOn.ReplaceAllString(c.text, "$1; $1 on $2")
 	if beds := r.headedBeds(c.heading, c.at); len(beds) > 0 && !r.namesBeds(p, c.text) {
 		r.bedsRule(p, beds, c.text)

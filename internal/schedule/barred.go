@@ -40,6 +40,27 @@ func (r *reader) onlyThere(p *Product, text string) bool {
 	return primers > 0 && beds > 0
 }
 
+// neighborsBarred takes out of a cell of primers the sentences that keep neighbors off the
+// product, which name no bed of it: "PR-1 on block. Not to PVC or silicone".
+func (r *reader) neighborsBarred(p *Product, c source) string {
+	var rest, off []string
+	for _, part := range r.words.stances(c.text) {
+		if lead := barsNeighbors.FindString(part.text); lead != "" {
+			off = append(off, part.text[len(lead):])
+		} else {
+			rest = append(rest, part.text)
+		}
+	}
+	if len(off) == 0 {
+		return c.text
+	}
+	p.KeepOff = append(p.KeepOff, r.targets(p, source{slot: "keep_off", text: strings.Join(off, "; "), at: c.at})...)
+	return strings.Join(rest, "; ")
+}
+
+// barsNeighbors begins what is kept off a product.
+var barsNeighbors = regexp.MustCompile(`(?i)^\W*(?:not|never|no contact|not in contact) (?:to|with|against|beside|next to|near|touching) `)
+
 // thereOnly holds for words that allow a primer on nothing but a bed: "PR-2 on concrete only".
 func (r *reader) thereOnly(p *Product, text string) bool {
 	at := onlyWord.FindStringIndex(text)

@@ -324,3 +324,21 @@ func TestPrimerOfAllBut(t *testing.T) {
 		}
 	}
 }
+
+// A cell of primers may end in what is kept off the sheet, which is no bed of it.
+func TestNeighborsBarredAmongPrimers(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap\n1 | SH-1 | CMU | QS | 3 in."}, page{name: "P", grid: `
+Tag | Type | Min °F | Days in sun | Use / primer
+SH-1 | SBS sheet | 25 | 90 | QS on CMU; none on metal. Not to EPDM or silicone
+QS | solvent primer | 25 | - | -`})
+	var beds, off []string
+	for _, a := range product(t, s, "SH-1").Accepts {
+		beds = append(beds, a.Text+" "+a.Primer)
+	}
+	for _, to := range product(t, s, "SH-1").KeepOff {
+		off = append(off, to.Text)
+	}
+	if got := strings.Join(beds, ", ") + " | " + strings.Join(off, ", "); got != "CMU listed, metal none | EPDM, silicone" {
+		t.Error(got)
+	}
+}

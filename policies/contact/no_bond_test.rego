@@ -143,6 +143,8 @@ _strip_found(slot, more) := {f.severity | some f in found} if {
 		with data.knowledge.separators as []
 }
 
+test_sheet_on_a_cured_strip_as_its_bed if _strip_found("substrate", {}) == {"error"}
+
 test_sheet_stuck_onto_a_cured_strip if _strip_found("touches", {"upper": "a"}) == {"error"}
 
 test_strip_over_the_face_of_a_sheet_is_a_question if _strip_found("touches", {"upper": "b"}) == {"note"}
