@@ -122,3 +122,24 @@ Days it may stay open | 60 | 1`})
 		}
 	}
 }
+
+// "Done" beside "Planned" is the day of the work, where it is filled in; beside a start it
+// is the end of the work.
+func TestPlannedAndDoneOfOneWork(t *testing.T) {
+	for heads, want := range map[string][2]string{
+		"Planned | Done":        {"2026-05-06", "2026-05-06"},
+		"Scheduled | Completed": {"2026-05-04", "2026-05-04"},
+		"Install start | Done":  {"2026-05-04", "2026-05-06"},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer | ` + heads + ` | Covered
+W1 | FL-1 | CMU | none | 2026-05-04 | 2026-05-06 | 2026-05-18
+W2 | FL-1 | CMU | none | 2026-05-05 | 2026-05-07 | 2026-05-19
+W3 | FL-1 | CMU | none | 2026-05-06 | | 2026-05-20`}, page{name: "P", grid: `
+Tag | Type | Application °C | Days open
+FL-1 | butyl sheet | 5 | 60`})
+		if l := line(t, s, "W1"); l.Dates["install"].From != want[0] {
+			t.Errorf("%s: put on %s, want %v", heads, l.Dates["install"].From, want)
+		}
+	}
+}

@@ -364,12 +364,13 @@ func (r *reader) actualDays(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
 		of, is := lessWords(r.head.actual, c.Heading)
-		if c.Slot != "" || !is || !r.mostly(t.stretch(), t.nums[i], "date") {
+		bare := of == "" && c.Slot == "finish" // "Done" beside "Planned": one matter, not the two ends of the work
+		if c.Slot != "" && !bare || !is || !r.mostly(t.stretch(), t.nums[i], "date") {
 			continue
 		}
 		for j := range t.cols {
 			p := &t.cols[j]
-			if meant, is := lessWords(r.head.planned, p.Heading); is && meant == of && isDateSlot(p.Slot) {
+			if meant, is := lessWords(r.head.planned, p.Heading); is && meant == of && isDateSlot(p.Slot) && i != j {
 				if t.actual == nil {
 					t.actual = map[int]int{}
 				}
