@@ -224,7 +224,8 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
 		return false
 	}
-	return !rule.Subject || r.words.hasAny(firstWords(subjectBefore(in.sentence, q.Start), 5), rule.Words) || r.words.hasAny(firstWords(in.sentence, 5), rule.Words) ||
+	return !rule.Subject || r.words.hasAny(firstWords(r.afterNames(subjectBefore(in.sentence, q.Start)), 5), rule.Words) ||
+		r.words.hasAny(firstWords(in.sentence, 5), rule.Words) ||
 		r.toldOf(rule, q, in.sentence)
 }
 
@@ -241,6 +242,25 @@ func subjectBefore(sentence string, figure int) string {
 	}
 	return sentence[from:]
 }
+
+// afterNames is a sentence without the products at its start, but for the last of them:
+// "FM-1, FM-2, FM-3 and FM-4 side laps 2 in." begins with laps as "FM-4 side laps 2 in." does.
+func (r *reader) afterNames(sentence string) string {
+	sentence = strings.TrimSpace(sentence)
+	named := r.lex.findTags(sentence) // the longest first
+	slices.SortFunc(named, func(a, b mention) int { return a.start - b.start })
+	last, end := 0, 0
+	for _, m := range named {
+		if m.product < 0 || m.start > 0 && !nameGoesOn.MatchString(sentence[end:m.start]) {
+			break
+		}
+		last, end = m.start, m.end
+	}
+	return sentence[last:]
+}
+
+// nameGoesOn is what parts the names of a list.
+var nameGoesOn = regexp.MustCompile(`(?i)^\s*(?:[,/&+]|,?\s*\b(?:and|or)\b)\s*$`)
 
 // toldOf holds for a sentence that begins with what it asks something of, and has the
 // word for that right before the figure: "Sheets and tapes that stick lap 3 in.", "has laps of 6 in.".

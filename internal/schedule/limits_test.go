@@ -1395,3 +1395,31 @@ func TestLapLaterInASentence(t *testing.T) {
 		}
 	}
 }
+
+// A list of products before the laps asks them of each, however many it has; words between
+// them and the figure do not.
+func TestLapsOfAListOfProducts(t *testing.T) {
+	for note, want := range map[string]int{
+		"1. TR-40, TR-LT and OK-3 side laps shall be 3 in. and end laps 6 in.":     2,
+		"TR-40/TR-LT/OK-3 shall have side laps of 3 in.":                           1,
+		"TR-40, TR-LT and OK-3 stay off the frames of all of the windows by 3 in.": 0,
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Tag | Substrate | Primer
+W1 | TR-40 | CMU | none
+W2 | TR-LT | CMU | none`}, page{name: "P", grid: `
+Tag | Type | Application °C | Days open
+TR-40 | butyl sheet | 5 | 60
+TR-LT | butyl sheet | 5 | 60
+OK-3 | rubberized asphalt sheet | 5 | 60`}, page{name: "N", grid: "Notes\n\n" + note})
+		n := 0
+		for _, l := range s.Project.Limits {
+			if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Keys) == 3 {
+				n++
+			}
+		}
+		if n != want {
+			t.Errorf("%s: %d limits on laps, want %d", note, n, want)
+		}
+	}
+}
