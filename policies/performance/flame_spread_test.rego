@@ -79,3 +79,10 @@ test_told_beside_the_tag[slot] if {
 	count(_found(_note, {slot: "FL-2 sheet, FSI 60 / SDI 300"}, {})) == 1
 	count(_found(_note, {slot: "FL-2 sheet, FSI 20 / SDI 300"}, {})) == 0
 }
+
+# A column of thickness and ratings may tell it; a thickness alone is no flame spread.
+test_told_with_the_thickness if {
+	count(_found(_note, {"thickness": "1 mm, FSI 60"}, {})) == 1
+	count(_found(_note, {"thickness": "1 mm, FSI 20"}, {})) == 0
+	count(_found(_note, {"thickness": "60 mil"}, {})) == 0
+}

@@ -52,3 +52,14 @@ test_named_and_no_more[note] if {
 	count(found) == n
 	every f in found { endswith(f.message, "where the notes ask for HT-2") }
 }
+
+# So does a sentence that says what the sheet there is to be; one that tells its thickness or denies it does not.
+test_sheet_there_is_to_be[note] if {
+	some note, n in {
+		"4. Below metal caps the membrane must be HT-2.": 1,
+		"Under all metal caps sheets are to be HT-2": 1,
+		"Under metal caps the sheet shall be 40 mil.": 0,
+		"Under metal caps the sheet shall not be HT-2.": 0,
+	}
+	count(_found("FM-1", "zinc cap straight on it", note)) == n
+}
