@@ -21,6 +21,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 	if r.limitRules.class.MatchString(sentence) {
 		return // "Permeable: 10 perm or more" says what the word means
 	}
+	if r.tellsUnit(sentence) {
+		return // "Permeance: 57.2 ng/(Pa·s·m²) = 1 perm" tells what the unit is worth
+	}
 	if parts := r.inParallel(sentence); len(parts) > 0 {
 		first := len(r.sched.Project.Limits)
 		for _, part := range parts {
@@ -90,6 +93,33 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 	}
 }
+
+// unitEquation is all of a sentence that tells what one of a unit is in another, after the name
+// of what is measured: "Air: 1 cfm/ft² = 5.08 L/(s·m²)".
+var unitEquation = regexp.MustCompile(`^\W*(?:\d{1,2}[.)]?\s+)?(?:[\pL-]+(?: [\pL-]+)?\s*[:,]\s+)?` +
+	`([\d.,]+\s*[^\d\s=][^=:;]*?)\s*=\s*([\d.,]+\s*[^\d\s=][^=:;]*?)\.?\s*$`)
+
+// tellsUnit holds for a sentence that converts one of a unit and asks for nothing. A bound
+// beside either figure makes it a limit again: "Permeance: max. 1 perm = 57.2 ng".
+func (r *reader) tellsUnit(sentence string) bool {
+	m := unitEquation.FindStringSubmatch(sentence)
+	if m == nil {
+		return false
+	}
+	one := false
+	for _, side := range m[1:] {
+		q := r.phrase.Quantities(side, "")
+		if len(q) != 1 || q[0].Unit == "" || q[0].Bound != "" {
+			return false
+		}
+		figure, _, _ := strings.Cut(strings.TrimSpace(side), " ")
+		one = one || figure == "1"
+	}
+	return one && !boundWord.MatchString(sentence)
+}
+
+// boundWord makes a limit of the figures beside it.
+var boundWord = regexp.MustCompile(`(?i)\b(?:max|min|maximum|minimum|most|least|under|over|not|limit|limits|shall|must)\b`)
 
 // ifMade is what a sheet must be of for what a note asks of it on the walls that it names
 // before its colon: "Sheets on W2, if asphaltic: 40 mil".

@@ -1423,3 +1423,36 @@ OK-3 | rubberized asphalt sheet | 5 | 60`}, page{name: "N", grid: "Notes\n\n" + 
 		}
 	}
 }
+
+// What one of a unit is worth in another asks for nothing, unless a bound stands with it.
+func TestUnitEquationIsNoLimit(t *testing.T) {
+	for note, want := range map[string]bool{
+		"Permeance: 57.2 ng/(Pa·s·m²) = 1 perm.":            false,
+		"7. Vapor permeance: 1 perm = 57 ng/(Pa·s·m²)":      false,
+		"57.2 ng/(Pa·s·m²) = 1 perm":                        false,
+		"Permeance: at most 57.2 ng/(Pa·s·m²) = 1 perm":     true,
+		"Permeance, max.: 57.2 ng/(Pa·s·m²) = 1 perm":       true,
+		"Permeance of sheets: 572 ng/(Pa·s·m²) or 10 perms": true,
+	} {
+		if got := limit(read(t, oneWall+note+"\n"), "vapor_ng") != nil; got != want {
+			t.Errorf("%s: a limit %v, want %v", note, got, want)
+		}
+	}
+}
+
+// Laps in millimeters without the unit, which the words behind them bed in something.
+func TestBareLapsInABed(t *testing.T) {
+	for note, want := range map[string]float64{
+		"Through-wall flashing: laps 150 set in S-4":        150,
+		"Through-wall flashing: laps 100 sealed in mastic":  100,
+		"Through-wall flashing: laps 150 fasteners per bay": 0,
+	} {
+		got := 0.0
+		if l := limit(read(t, oneWall+note+"\n"), "lap_mm"); l != nil && l.Min != nil {
+			got = math.Round(*l.Min*10) / 10
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", note, got, want)
+		}
+	}
+}

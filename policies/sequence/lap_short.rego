@@ -130,6 +130,7 @@ _noted(line, item, kind) := [{
 		not _gives_way(one, own)
 		not _is_of_sheets_alone(one, item)
 		not _is_bedded(one, item)
+		not _is_of_waterproofing(one, line, item)
 	])
 	note := finding.related_address(l.at, l.text)
 ]
@@ -139,6 +140,17 @@ _is_of_sheets_alone(limit, item) if {
 	item.family in array.concat(data.sequence.edge.edgeless, fluids.families)
 	regex.match(fluids.sheets, lower(limit.text))
 	not regex.match(fluids.named, lower(limit.text))
+}
+
+# What the waterproofing laps is not asked of the sheets of the walls above it.
+_is_of_waterproofing(limit, line, item) if {
+	ground := data.sequence.lap.waterproofing
+	regex.match(ground.asked, lower(limit.text))
+	said := [object.get(line.texts, slot, "") | some slot in ground.slots]
+	own := [text | some text in facts.product_of(item).texts]
+	every text in array.concat([line.place], array.concat(said, own)) {
+		not regex.match(ground.said, lower(text))
+	}
 }
 
 # A strip of silicone is bedded in beads, and laps no sheet unless the note names it.

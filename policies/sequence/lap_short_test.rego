@@ -161,3 +161,17 @@ test_bedded_strip_under_a_note_on_sheets[text] if {
 	line := object.union(_lap(50, "50"), {"items": [object.union(strip, {"product": "FM-1", "tag": "FM-1"})]})
 	count(_found(line, [limit])) == n
 }
+
+# A note on the laps of the waterproofing asks nothing of the sheets of the walls above the ground.
+test_walls_under_a_note_on_waterproofing[name] if {
+	some name, case in {
+		"wall": {"text": "Tanking sheets lap 100 mm", "place": "north wall", "n": 0},
+		"short word": {"text": "W/p laps 100 mm", "place": "stair tower", "n": 0},
+		"in the ground": {"text": "Tanking sheets lap 100 mm", "place": "basement wall", "n": 1},
+		"all": {"text": "Sheets lap 100 mm", "place": "north wall", "n": 1},
+		"both": {"text": "Wall sheets and waterproofing lap 100 mm", "place": "north wall", "n": 1},
+	}
+	limit := bench.limit("lap_mm", {"min": 100, "text": case.text})
+	line := object.union(_lap(50, "50"), {"items": [bench.own], "place": case.place})
+	count(_found(line, [limit])) == case.n
+}

@@ -106,6 +106,10 @@ test_own_sheet_on_the_cold_side[name] if {
 test_own_film_outside_of_the_studs[name] if {
 	some name, case in {
 		"weather side": {"on": "weather side of the studs", "batts": true, "n": 1},
+		"face of the board": {"on": "exterior face of the plywood sheathing", "batts": true, "n": 1},
+		"outside of a tag": {"on": "girts, outboard of BT-2 batts", "batts": true, "n": 1},
+		"inner face of the board": {"on": "interior face of sheathing", "batts": true, "n": 0},
+		"face of the board, no batts": {"on": "exterior face of the plywood sheathing", "batts": false, "n": 0},
 		"room side": {"on": "inner side of the studs", "batts": true, "n": 0},
 		"no batts": {"on": "weather side of the studs", "batts": false, "n": 0},
 	}
