@@ -312,7 +312,8 @@ func TestAirOfASubstitute(t *testing.T) {
 // A column of what sheets are rated holds figures of any kind, as remarks do.
 func TestAirInAColumnOfRatings(t *testing.T) {
 	for _, heading := range []string{"Rated", "Ratings", "Rated values"} {
-		s := read(t, "Mark | Membrane | Substrate | Primer | "+heading+"\nT1 | butyl sheet | plywood | none | air perm. 0.11 L/(s·m²) by E2178\n"+
+		s := read(t, "Mark | Membrane | Substrate | Primer | "+heading+"\n"+
+			"T1 | butyl sheet | plywood | none | air perm. 0.11 L/(s·m²) by E2178\n"+
 			"T2 | butyl sheet | plywood | none | 1 h, ULC listed\n")
 		if f, ok := line(t, s, "T1").Figures["air_lsm2"]; !ok || !near(f.Min, 0.11) {
 			t.Errorf("%s: %+v", heading, f)

@@ -119,7 +119,8 @@ func (r *reader) tellsUnit(sentence string) bool {
 }
 
 // boundWord makes a limit of the figures beside it.
-var boundWord = regexp.MustCompile(`(?i)\b(?:max|min|maximum|minimum|most|least|under|over|not|limit|limits|shall|must)\b`)
+var boundWord = regexp.MustCompile(`(?i)\b(?:max|min|maximum|minimum|most|least|under|over|not|` +
+	`limit|limits|shall|must)\b`)
 
 // ifMade is what a sheet must be of for what a note asks of it on the walls that it names
 // before its colon: "Sheets on W2, if asphaltic: 40 mil".
