@@ -298,7 +298,7 @@ func (r *reader) bareAir(out map[string]Figure, sentence string) {
 		if q.Kind == "clock" && i > 0 {
 			continue
 		}
-		if q.Kind != "temperature" || q.Min == nil || q.Max == nil || q.Bound != "" {
+		if q.Kind != "temperature" || q.Min == nil || q.Max == nil || q.Bound != "" || *q.Max > w.Hottest {
 			return
 		}
 		if i == 0 && (!w.before.MatchString(sentence[:q.Start]) || !w.after.MatchString(sentence[q.End:])) {

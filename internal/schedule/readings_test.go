@@ -278,3 +278,13 @@ Tag | Type | Apply min, °F`
 		}
 	}
 }
+
+// A temperature that stands alone is the air of the day, unless no air is as hot.
+func TestNoAirAsHot(t *testing.T) {
+	for said, want := range map[string]bool{"75 F": true, "175 F": false} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Remarks\nR1 | butyl sheet | plywood | none | "+said+"\nR2 | butyl sheet | plywood | none | -\n")
+		if _, got := s.Lines[0].Figures["reading_air_c"]; got != want {
+			t.Errorf("%s: a reading of the air %v, want %v", said, got, want)
+		}
+	}
+}

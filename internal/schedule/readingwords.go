@@ -27,6 +27,7 @@ type readingWords struct {
 // bareReading tells the air of the day by a temperature alone ("54°F at noon"): what
 // may stand before and after it in its sentence.
 type bareReading struct {
+	Hottest       float64 `json:"hottest"` // what no air is above, °C
 	Before, After string
 	before, after *regexp.Regexp
 }
