@@ -417,8 +417,8 @@ func (r *reader) primerRule(p *Product, c source) {
 		if r.words.isNone(piece.text) {
 			rule = "none"
 		}
-		if rule == "" && r.words.byOthers.MatchString(piece.text) {
-			continue
+		if rule == "" && (r.words.byOthers.MatchString(piece.text) || bare && r.words.hasAny(piece.text, r.words.accept.Fine)) {
+			continue // "none; damp concrete ok"
 		}
 		if rule == "" {
 			if rule = "always"; more { // "Key W on concrete": a primer that has no row of its own

@@ -232,6 +232,7 @@ func TestPrimersForTheRest(t *testing.T) {
 		"QS (none on metal)":                       "metal none, * listed QS",
 		"none on plywood; QS elsewhere":            "plywood none, * listed QS",
 		"none on plywood. Not QS":                  "plywood none",
+		"none; damp block ok":                      "* none",
 		"QS or QW (foam: QW only)":                 "foam listed QW, * listed QS QW",
 		"QS or QW (water-based only on EPS)":       "* listed QS QW, EPS listed QW",
 		"QS / QW (the solvent one only for steel)": "* listed QS QW, steel listed QS",
