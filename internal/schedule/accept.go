@@ -97,7 +97,7 @@ func (r *reader) accepts(p *Product, c source) {
 	if r.words.isNone(c.text) {
 		return
 	}
-	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(r.elsewhere(p, c.text))))) {
+	for _, piece := range r.words.stances(r.eachOfNoun(r.words.writtenOut(r.withoutCases(r.turnedAround(p, c.text))))) {
 		text, own := r.ownInBrackets(p, piece.text)
 		r.acceptPart(p, c, text)
 		for _, one := range own {
@@ -114,9 +114,9 @@ func (r *reader) accepts(p *Product, c source) {
 	}
 }
 
-// elsewhere turns the primer of all beds but some around, so that those are the ones that
+// turnedAround turns the primer of all beds but some around, so that those are the ones that
 // take none: "PR-2 on all but glass" is "none on glass; PR-2 elsewhere".
-func (r *reader) elsewhere(p *Product, text string) string {
+func (r *reader) turnedAround(p *Product, text string) string {
 	return allBut.ReplaceAllStringFunc(text, func(said string) string {
 		m := allBut.FindStringSubmatch(said)
 		if !r.namesPrimer(p, m[1]) || r.namesPrimer(p, m[2]) || len(r.near(p, m[2])) == 0 {
@@ -350,8 +350,13 @@ func (r *reader) rest(p *Product, rule string, list []string) {
 	}
 	p.Texts["primer_rule"] = rule
 	if len(p.Accepts) == 0 {
-		p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}, Text: ""}, Primer: rule, Primers: list})
+		p.onAll(rule, list)
 	}
+}
+
+// onAll adds a primer rule for every bed.
+func (p *Product) onAll(rule string, list []string) {
+	p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}}, Primer: rule, Primers: list})
 }
 
 // elsewhere gives the primers that a cell lists without a bed to all that it names no other
@@ -362,7 +367,7 @@ func (p *Product) elsewhere(at At, rule string, list []string) {
 	if rule != "listed" || len(p.Accepts) == 0 || slices.ContainsFunc(p.Accepts, other) {
 		return
 	}
-	p.Accepts = append(p.Accepts, Acceptance{Target: Target{Keys: []string{"*"}, Products: []string{}, Text: ""}, Primer: rule, Primers: list})
+	p.onAll(rule, list)
 }
 
 // also gives the substrates that take the primers named so far, wherever no other
@@ -396,7 +401,7 @@ func (r *reader) primerRule(p *Product, c source) {
 	var before []Target   // beds of the piece before
 	var narrowed []Target // beds that take one primer only
 	more := r.head.namesMore(c.heading, "primer")
-	pieces := r.bedsFirst(p, r.withoutPrimer(p, r.primerPieces(r.words.writtenOut(r.elsewhere(p, c.text)))))
+	pieces := r.bedsFirst(p, r.withoutPrimer(p, r.primerPieces(r.words.writtenOut(r.turnedAround(p, c.text)))))
 	bare := slices.ContainsFunc(pieces, func(piece part) bool { return r.bareNone(p, piece) })
 	for _, piece := range pieces {
 		if r.words.hasAny(piece.text, r.words.accept.Laps) {

@@ -253,7 +253,7 @@ func (r *reader) lapsOfSubject(note string, limits []Limit) {
 	place := r.scopeIn(firstWords(noteStart.ReplaceAllString(note, ""), subjectWords))
 	for i := range limits {
 		l := &limits[i]
-		if !strings.HasSuffix(l.Kind, "lap_mm") || l.Scope != "" || len(l.Roles)+len(l.Keys)+len(l.When) > 0 {
+		if !lapKind[l.Kind] || l.Scope != "" || len(l.Roles)+len(l.Keys)+len(l.When) > 0 {
 			continue
 		}
 		if lapAlone.MatchString(l.Text) && strings.Contains(note, "; "+l.Text) {

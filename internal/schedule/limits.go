@@ -450,7 +450,7 @@ func (r *reader) nearTo(l *Limit, before string) {
 func (r *reader) lapsOfAnySheet(limits []Limit) {
 	for i := range limits {
 		l := &limits[i]
-		if strings.HasSuffix(l.Kind, "lap_mm") && len(l.Roles) == 0 && len(l.Keys) > 0 && r.meansAnySheet(l.Keys) {
+		if lapKind[l.Kind] && len(l.Roles) == 0 && len(l.Keys) > 0 && r.meansAnySheet(l.Keys) {
 			l.Roles, l.Keys = []string{"membrane"}, []string{}
 		}
 	}
@@ -528,7 +528,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && len(l.Roles) == 0 {
 			l.Keys = r.describedBy(in.sentence[:q.Start])
 		}
-		if len(l.Keys) == 0 && strings.HasSuffix(rule.Kind, "lap_mm") { // "Tarn sheets lap 3 in."
+		if len(l.Keys) == 0 && lapKind[rule.Kind] { // "Tarn sheets lap 3 in."
 			l.Keys = r.madeBy(in.before)
 		}
 		if lapKind[rule.Kind] && len(l.Keys)+len(l.Roles) == 0 {
