@@ -452,3 +452,20 @@ D3 | SBS sheet | CMU | none | wk of 6/21/27 | @2027-08-06 | one crew only
 		}
 	}
 }
+
+// What stands before "from" and "to" alike may say no more than that the work is on; a word
+// of papers before both makes no days of the work.
+func TestDaysFromAndToOfTheSame(t *testing.T) {
+	for of, want := range map[string]string{"On - ": "2026-09-18", "Site work ": "2026-09-18", "Mock-up ": "", "Review ": ""} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | ` + of + `from | ` + of + `to | Covered
+D1 | SBS sheet | CMU | none | @2026-09-08 | @2026-09-11 | @2026-09-21
+D2 | SBS sheet | CMU | none | @2026-09-21 | @2026-09-18 | @2026-10-14
+D3 | SBS sheet | CMU | none | @2026-09-21 | @2026-09-25 | @2026-10-19
+`})
+		d := line(t, s, "D2").Dates
+		if d["finish"].From != want || want != "" && d["install"].From != "2026-09-21" {
+			t.Errorf("%s: from %q to %q, want to %q", of, d["install"].From, d["finish"].From, want)
+		}
+	}
+}

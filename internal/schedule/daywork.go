@@ -15,8 +15,10 @@ type dayWork struct {
 	Begin []string `json:"begin"`
 }
 
-// spanWords are headings that tell the first and the last day of a work and not which.
+// spanWords are headings that tell the first and the last day of a work and not which. Of are
+// what may stand before them in both and names no other work ("On - from | On - to").
 type spanWords struct {
+	Of    []string `json:"of"`
 	First []string `json:"first"`
 	Last  []string `json:"last"`
 }
@@ -73,8 +75,11 @@ func (r *reader) spanned(t *table, i int) string {
 		}
 		c := &t.cols[i]
 		own := headingWords(c.own)
-		if len(own) != 1 || !slices.Contains(words, own[0]) {
+		if len(own) == 0 || !slices.Contains(words, own[len(own)-1]) {
 			return false
+		}
+		if of := own[:len(own)-1]; len(of) > 0 {
+			return c.own == c.Heading && slices.Contains(r.head.span.Of, strings.Join(of, " "))
 		}
 		slot, _, _ := r.head.work(strings.TrimSuffix(c.Heading, c.own))
 		return c.own == c.Heading || slot == "install"

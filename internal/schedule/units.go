@@ -77,8 +77,9 @@ func (r *reader) slotUnit(heading, slot string) string {
 	return other
 }
 
-// lead is the first word of a heading that runs on without a sign: "Perm ng".
-var lead = regexp.MustCompile(`^\s*\pL+ +\pL`)
+// lead is the first word of a heading that runs on without a sign, or is cut short by a
+// point: "Perm ng", "Perm. (ng)".
+var lead = regexp.MustCompile(`^\s*\pL+(?: +\pL|\.[ ,;(]*\pL)`)
 
 // naming marks the words of a heading that only name a slot, short as they may be ("vap.
 // perm."); "US perms" is a unit.
