@@ -24,8 +24,9 @@ const (
 )
 
 var (
-	// wallEntry is the code of a wall where a sentence begins, and what parts it from the rest.
-	wallEntry = regexp.MustCompile(`(?:^|[.;:\n])\s*([A-Z]{1,4}-?\d{1,3}[a-z]?)(\s*[:=]\s*|\s+[-–—]\s+|\s+)[\pL\d]`)
+	// wallEntry is the code of a wall where a sentence begins, and what parts it from the rest;
+	// brackets after it say where it stands.
+	wallEntry = regexp.MustCompile(`(?:^|[.;:\n])\s*([A-Z]{1,4}-?\d{1,3}[a-z]?)(?:\s*\([^()]*\))?(\s*[:=]\s*|\s+[-–—]\s+|\s+)[\pL\d]`)
 	parting   = regexp.MustCompile(`^\s*[:=–—-]`)
 )
 
@@ -81,13 +82,17 @@ func (r *reader) titledWalls(note string, at At) []toldWall {
 	return out
 }
 
-// singleWall is the one wall that a note tells, of which rows of the schedule are.
+// singleWall is the one wall that a note tells, of which rows of the schedule are: with a sign
+// after its code, or between each two of its layers.
 func (r *reader) singleWall(note string, at At) (toldWall, bool) {
 	m := wallEntry.FindStringSubmatchIndex(note)
-	if m == nil || m[0] != 0 || note[0] != note[m[2]] || !parting.MatchString(note[m[4]:m[5]]) {
+	if m == nil || m[0] != 0 || note[0] != note[m[2]] {
 		return toldWall{}, false
 	}
-	wall := toldWall{code: note[m[2]:m[3]], layers: strings.TrimRight(note[m[5]:], " ."), at: at}
+	wall := toldWall{code: note[m[2]:m[3]], layers: strings.Trim(note[m[5]:], " ."), at: at}
+	if !parting.MatchString(note[m[4]:m[5]]) && len(layerSigns.FindAllString(wall.layers, -1)) < fewestUntitled-1 {
+		return toldWall{}, false
+	}
 	return wall, r.codes[wall.code] && !r.isProduct(wall.code) && r.tellsLayers(wall.layers, fewestUntitled)
 }
 
