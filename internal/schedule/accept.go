@@ -20,7 +20,7 @@ func (w *wordlists) splitList(text string) []part { return w.split(text, w.endsS
 // splitItems parts a cell of beds and their primers, where a point between two items
 // that each have their colon ends the first one, after an abbreviation too.
 func (w *wordlists) splitItems(text string) []part {
-	return w.split(text, func(text string, i int) bool { return w.endsSentence(text, i) || opensItem(text[:i], text[i+1:]) })
+	return w.split(text, func(text string, i int) bool { return w.endsSentence(text, i) || w.opensItem(text[:i], text[i+1:]) })
 }
 
 func (w *wordlists) split(text string, ends func(text string, point int) bool) []part {
@@ -77,10 +77,19 @@ func (w *wordlists) opens(text string) bool {
 var itemLead = regexp.MustCompile(`^ +[A-Z](?:[^.;:\n]|\.[^ \n]|\. [a-z])*?\.?:`)
 
 // opensItem holds between two items that each have their colon: "Conc, CMU: PR-1 reqd.
-// Steel: none".
-func opensItem(before, after string) bool {
+// Steel: none", "Sheet: vap. perm. 15 ng max. Deck: 6 ng".
+func (w *wordlists) opensItem(before, after string) bool {
+	if !itemLead.MatchString(after) {
+		return false
+	}
 	before = before[strings.LastIndexAny(before, ";\n")+1:]
-	return strings.Contains(before[strings.LastIndex(before, ". ")+1:], ":") && itemLead.MatchString(after)
+	start := 0
+	for i := range before {
+		if before[i] == '.' && w.endsSentence(before, i) {
+			start = i + 1
+		}
+	}
+	return strings.Contains(before[start:], ":")
 }
 
 // perUnit is a unit by another after a figure, before the point that ends a sentence:

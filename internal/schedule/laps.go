@@ -130,7 +130,7 @@ var (
 	notedSide = regexp.MustCompile(`(?i)(\s` + bareLap + `)(\s+(?:sides?|ends?)\b)`)
 	notedEnd  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s*(?:[,;/]|$))`)
 	notedMin  = regexp.MustCompile(`(?i)(\b(?:sides?|ends?)\s+` + bareLap + `)(\s+min(?:imum)?\.?\s*(?:[,;/]|$|(?-i:[A-Z])))`)
-	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)\s*$`)
+	notedName = regexp.MustCompile(`^(\pL[\pL\d.&/-]*(?:\s+\pL[\pL\d.&/-]*){0,2})(\s+` + bareLap + `)(\s*(?:,\s*(?:all )?(?:sealed|rolled|taped|shingled)[^,;\d]*)?)$`)
 )
 
 // bareLap is a figure, or one with a fraction of an inch: "2-1/2".
@@ -140,13 +140,13 @@ const bareLap = `\d+(?:\.\d+|[- ]\d/\d+)?`
 var ontoAnother = regexp.MustCompile(`(?i)\b(?:onto|on|over|to|into|up|past|under|behind|from|at)\b`)
 
 // namedLap is the lap of the sheets that the sentence begins with, and no more of it
-// than that: "TWF 6", "WM-2 75".
+// than that and how it is closed: "TWF 6", "WM-2 75, sealed".
 func (r *reader) namedLap(sentence, unit string) string {
 	m := notedName.FindStringSubmatch(sentence)
 	if m == nil || ontoAnother.MatchString(m[1]) || r.scopeIn(m[1]) == "" && len(r.keysIn(m[1])) == 0 {
 		return sentence
 	}
-	return m[1] + m[2] + unit
+	return m[1] + m[2] + unit + m[3]
 }
 
 // lapsOfNote writes out the laps of a sentence under a lead that tells of laps, in the
@@ -208,11 +208,12 @@ func (r *reader) lapsListed(note string) string {
 
 func isLength(q phrase.Quantity) bool { return q.Kind == "length" && q.Unit != "" }
 
-// notedDam is the height of end dams in a note without a unit: "end dams 25 min where it stops".
-var notedDam = regexp.MustCompile(`(?i)(\bend[- ]?dams?(?:\s+(?:of|at|to be|are|at least|min\.?|high|height|ht\.?))*[\s:=]+` + bareLap + `)(\s*(?:[,;.)]|$)|\s+(?:min|high|where|at|tall|or more)\b)`)
+// notedDam is the height of end dams or of a leg turned up in a note without a unit: "end dams 25
+// min where it stops", "upturn 200 min., behind the sheet".
+var notedDam = regexp.MustCompile(`(?i)(\b(?:end[- ]?dams?|upturns?|turn-?ups?|up-?legs?|(?:rear|back) legs?)(?:\s+(?:of|at|to be|are|at least|min\.?|high|height|ht\.?))*[\s:=]+` + bareLap + `)(\s*(?:[,;.)]|$)|\s+(?:min|high|where|at|tall|or more)\b)`)
 
-// damsOfNote writes out the height of end dams in a sentence that has no length with a unit, in
-// the unit of the columns of laps, else in that of the title block.
+// damsOfNote writes out the height of what a flashing turns up in a sentence that has no length
+// with a unit, in the unit of the columns of laps, else in that of the title block.
 func (r *reader) damsOfNote(sentence string) string {
 	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "lap"))
 	if unit == "" || !notedDam.MatchString(sentence) || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {

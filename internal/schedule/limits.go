@@ -528,6 +528,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		if len(l.Keys) == 0 && len(l.Roles) == 0 {
 			l.Keys = r.describedBy(in.sentence[:q.Start])
 		}
+		if lead := strings.TrimSpace(in.lead); len(l.Keys) == 0 && len(l.Roles) == 0 && strings.HasSuffix(lead, ":") {
+			l.Keys = r.keysIn(lead) // "SBS wall sheet: 1.0 mm min., 0.02 L/(s·m²), 15 ng max."
+		}
 		if len(l.Keys) == 0 && lapKind[rule.Kind] { // "Tarn sheets lap 3 in."
 			l.Keys = r.madeBy(in.before)
 		}

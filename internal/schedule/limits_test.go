@@ -1456,3 +1456,45 @@ func TestBareLapsInABed(t *testing.T) {
 		}
 	}
 }
+
+// What stands before the first colon of a sentence is what all its figures are asked of, and
+// the point of "max." before another such item ends it.
+func TestLimitsAfterASubject(t *testing.T) {
+	note := "Air seal sheet, SBS: 40 mil min., vap. perm. 0.1 perm max. Roof deck: 0.5 perm max."
+	s := read(t, oneWall+note+"\n")
+	var got []string
+	for _, l := range s.Project.Limits {
+		if l.Kind == "vapor_ng" && l.Max != nil {
+			got = append(got, fmt.Sprintf("%.0f %s", *l.Max, strings.Join(l.Keys, "+")))
+		}
+	}
+	if want := []string{"6 asphaltic", "29 roofing-unspecified"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
+
+// Figures of laps and upturns without a unit are in that of the columns of laps.
+func TestBareLapsAndUpturns(t *testing.T) {
+	for note, want := range map[string][2]float64{
+		"Laps: SBS sheets 75 / 100; butyl tapes 120, sealed":                   {120, 0},
+		"Laps: SBS sheets 75 / 100; butyl tapes 120, see A-401":                {75, 0},
+		"Through-wall flashing: rear leg 200 min., its edge under the sheet": {0, 200},
+		"Through-wall flashing rear leg 200 pcs on hand":                     {0, 0},
+	} {
+		s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Lap mm
+A1 | SBS sheet | CMU | 75
+A2 | SBS sheet | CMU | 75
+
+` + note})
+		var got [2]float64
+		for _, l := range s.Project.Limits {
+			if i := slices.Index([]string{"lap_mm", "upturn_mm"}, l.Kind); i >= 0 && l.Min != nil {
+				got[i] = *l.Min
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", note, got, want)
+		}
+	}
+}

@@ -63,7 +63,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used, walls ma
 			continue
 		}
 		says := r.toldSentences(m[2], at)
-		if len(says) < 2 || !r.namesProduct(says[0].text) {
+		if len(says) < 2 || r.isBuildUp(m[2]) || !r.namesProduct(says[0].text) {
 			continue
 		}
 		r.sched.Products = append(r.sched.Products, newProduct(m[1], s.Name, row.Number))

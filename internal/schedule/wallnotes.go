@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"fmt"
+	"maps"
 	"strings"
 
 	"abut/internal/regexp"
@@ -34,7 +35,7 @@ var (
 // below a title for such a list ("Wall types: W1 brick, wool, sheet, block. W2 ..."), or
 // one to a note where a sign follows its code ("W1 = brick, wool, sheet, block").
 func (r *reader) wallNotes(s *workbook.Sheet, inTable func(row int) bool) map[int][]toldWall {
-	titled, single := map[int][]toldWall{}, map[int][]toldWall{}
+	titled, single, begun := map[int][]toldWall{}, map[int][]toldWall{}, map[int][]toldWall{}
 	for _, row := range s.Rows {
 		words, at := noteCells(s, row)
 		if inTable(row.Number) || len(words) != 1 {
@@ -42,13 +43,19 @@ func (r *reader) wallNotes(s *workbook.Sheet, inTable func(row int) bool) map[in
 		}
 		if walls := r.titledWalls(words[0], at); walls != nil {
 			titled[row.Number] = walls
-		} else if wall, ok := r.singleWall(words[0], at); ok {
+		} else if wall, layered := r.singleWall(words[0], at); layered {
 			single[row.Number] = []toldWall{wall}
+		} else if wall.code != "" {
+			begun[row.Number] = []toldWall{wall}
 		}
 	}
-	if len(single) >= fewestNoted {
-		for row, walls := range single {
-			titled[row] = walls
+	if len(single) < fewestNoted {
+		return titled
+	}
+	maps.Copy(titled, single)
+	for row, walls := range begun {
+		if single[row-1] != nil || single[row+1] != nil {
+			titled[row] = walls // "W4 curtain wall" among the others
 		}
 	}
 	return titled
@@ -82,23 +89,28 @@ func (r *reader) titledWalls(note string, at At) []toldWall {
 	return out
 }
 
-// singleWall is the one wall that a note tells, of which rows of the schedule are: with a sign
-// after its code, or between each two of its layers.
-func (r *reader) singleWall(note string, at At) (toldWall, bool) {
+// singleWall is the one wall that a note begins with, of which rows of the schedule are, and
+// whether it tells its layers: with a sign after its code, or between each two of them.
+func (r *reader) singleWall(note string, at At) (wall toldWall, layered bool) {
 	m := wallEntry.FindStringSubmatchIndex(note)
-	if m == nil || m[0] != 0 || note[0] != note[m[2]] {
+	if m == nil || m[0] != 0 || note[0] != note[m[2]] || !r.codes[note[m[2]:m[3]]] || r.isProduct(note[m[2]:m[3]]) {
 		return toldWall{}, false
 	}
-	wall := toldWall{code: note[m[2]:m[3]], layers: strings.Trim(note[m[5]:], " ."), at: at}
+	wall = toldWall{code: note[m[2]:m[3]], layers: strings.Trim(note[m[5]:], " ."), at: at}
 	if !parting.MatchString(note[m[4]:m[5]]) && len(layerSigns.FindAllString(wall.layers, -1)) < fewestUntitled-1 {
-		return toldWall{}, false
+		return wall, false
 	}
-	return wall, r.codes[wall.code] && !r.isProduct(wall.code) && r.tellsLayers(wall.layers, fewestUntitled)
+	return wall, r.tellsLayers(wall.layers, fewestUntitled)
 }
 
 // tellsLayers holds for a list with commas of so many materials at least.
 func (r *reader) tellsLayers(words string, fewest int) bool {
 	return len(commaSigns.FindAllString(words, -1)) >= fewest-1 && len(r.lex.find(words)) >= fewest
+}
+
+// isBuildUp holds for layers with a sign between each two: no product is told so.
+func (r *reader) isBuildUp(words string) bool {
+	return len(layerSigns.FindAllString(words, -1)) >= fewestUntitled && r.tellsLayers(words, fewestUntitled+1)
 }
 
 // keepWalls keeps the walls of a note, and asks of the rows on each what the words of one

@@ -436,7 +436,8 @@ No. | Wall | Membrane | Substrate | Lap
 	for name, c := range map[string]struct{ notes, want string }{
 		"one note":   {"Exterior wall types: EX1 face brick, XPS, sheet of 0.1 perm or less, concrete block. EX2 zinc panel, mineral wool, plywood. EX3 gate house.", "EX1 clay-brick xps concrete-masonry;EX2 mineral-wool osb-plywood-sheathing;EX3;max ex1"},
 		"each its":   {"EX1 = face brick, XPS, concrete block, paint\nEX2 = stucco, mineral wool, plywood", "EX1 clay-brick xps concrete-masonry;EX2 portland-cement-stucco mineral-wool osb-plywood-sheathing"},
-		"by signs":   {"EX1  90 face brick / XPS / concrete block / paint\nEX2 (stair) stucco / mineral wool / plywood", "EX1 clay-brick xps concrete-masonry;EX2 portland-cement-stucco mineral-wool osb-plywood-sheathing"},
+		"by signs":   {"EX1  90 face brick / XPS / concrete block / paint\nEX2 (stair) stucco / mineral wool / plywood\nEX3 zinc panel / mineral wool / plywood", "EX1 clay-brick xps concrete-masonry;EX2 portland-cement-stucco mineral-wool osb-plywood-sheathing"},
+		"one short":  {"EX1  face brick / XPS / concrete block\nEX2 curtain wall", ""},
 		"of pieces":  {"EX1 is of face brick, XPS and concrete block\nEX2 see face brick / concrete block on A-401", ""},
 		"one alone":  {"EX1 = face brick, XPS, concrete block, paint", ""},
 		"of work":    {"EX1: laps 3 in., edges sealed\nEX2: laps 4 in., edges sealed", ""},
