@@ -1476,8 +1476,8 @@ func TestLimitsAfterASubject(t *testing.T) {
 // Figures of laps and upturns without a unit are in that of the columns of laps.
 func TestBareLapsAndUpturns(t *testing.T) {
 	for note, want := range map[string][2]float64{
-		"Laps: SBS sheets 75 / 100; butyl tapes 120, sealed":                   {120, 0},
-		"Laps: SBS sheets 75 / 100; butyl tapes 120, see A-401":                {75, 0},
+		"Laps: SBS sheets 75 / 100; butyl tapes 120, sealed":                 {120, 0},
+		"Laps: SBS sheets 75 / 100; butyl tapes 120, see A-401":              {75, 0},
 		"Through-wall flashing: rear leg 200 min., its edge under the sheet": {0, 200},
 		"Through-wall flashing rear leg 200 pcs on hand":                     {0, 0},
 	} {
