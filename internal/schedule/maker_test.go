@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // A description may tell whose make a product is, which is not what it is.
 func TestWhoseMake(t *testing.T) {
@@ -17,6 +20,24 @@ func TestWhoseMake(t *testing.T) {
 			if p.Tag == "XX-1" {
 				got = p.Class
 			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}
+
+// A bead of the make of the sheets is for those of its chemistry; that of another's make is not.
+func TestBeadOfTheSheetsMake(t *testing.T) {
+	for words, want := range map[string]string{
+		"Asphalt cutback mastic, membrane manufacturer's own": "asphaltic",
+		"Asphalt cutback mastic, the roofer's own":            "",
+		"Silicone sealant, sheet maker's own":                 "",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Sealant\n1 | AB-1 | CMU | XX-1\n2 | AB-1 | CMU | XX-1\n\nTag | Type | Apply min C\nAB-1 | SBS self-adhered sheet | 4\nXX-1 | "+words+" | 4\n")
+		got := ""
+		for _, to := range product(t, s, "XX-1").Suits {
+			got += strings.Join(to.Keys, "+")
 		}
 		if got != want {
 			t.Errorf("%s: %q, want %q", words, got, want)

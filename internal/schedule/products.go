@@ -281,6 +281,25 @@ func (r *reader) madeFor(p *Product) {
 			}
 		}
 	}
+	r.ofSheetMaker(p)
+}
+
+// sheetMaker is how a bead is said to be of the make of the sheets that it is for.
+var sheetMaker = regexp.MustCompile(`(?i)\b(?:sheets?|membranes?|wraps?|system)(?:['’]s)? (?:makers?|manufacturers?|mfrs?|suppliers?)(?:['’]s?)? own\b`)
+
+// ofSheetMaker takes the sheets of the same chemistry for what a bead of their own maker is
+// for: "SBS mastic, sheet maker's own".
+func (r *reader) ofSheetMaker(p *Product) {
+	said := sheetMaker.FindString(p.Texts["type"])
+	if said == "" || p.Role != "sealant" && p.Role != "adhesive" {
+		return
+	}
+	for _, trait := range p.Traits {
+		if slices.ContainsFunc(r.sched.Products, func(q Product) bool { return q.Class == "membrane" && slices.Contains(q.Traits, trait) }) {
+			p.Suits = append(p.Suits, Target{Text: said, Keys: []string{trait}, Products: []string{}, At: At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells["type"]}})
+			return
+		}
+	}
 }
 
 // oneGrade drops the standard grade where a description taken over from
