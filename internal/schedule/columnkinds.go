@@ -69,6 +69,8 @@ func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 		return false
 	case slot.name == "lap" && r.namesLaps(under, col):
 		return true
+	case slot.name == "material" && r.beginsWithLaps(under, col):
+		return false // "Roll / lap" over "side 75 / end 150"
 	}
 	return r.columnHolds(under, col, slot.kind)
 }
@@ -87,6 +89,25 @@ func (r *reader) namesLaps(under stretch, col int) bool {
 		}
 	}
 	return named > 0 && named*3 >= telling
+}
+
+// beginsWithLaps holds for a column in which a good part of the telling cells begin with a
+// lap, and few name a material.
+func (r *reader) beginsWithLaps(under stretch, col int) bool {
+	telling, laps, named := 0, 0, 0
+	for row := under.first; row <= under.last && telling < 40; row++ {
+		words := text(under.sheet, row, col)
+		if r.words.isBlank(words) || r.words.isNone(words) || r.words.isDitto(words) {
+			continue
+		}
+		telling++
+		if m := saidLap.FindStringIndex(words); m != nil && m[0] == 0 {
+			laps++
+		} else if len(r.vocab.Find(words)) > 0 {
+			named++
+		}
+	}
+	return laps*3 > telling && named*3 < telling
 }
 
 // saidLap is a figure right after the word for a lap.
