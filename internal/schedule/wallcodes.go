@@ -94,11 +94,22 @@ func (r *reader) wallsIn(sentence string) (codes []string, rest string) {
 			}
 		}
 	}
+	if m := wallsOfLetter.FindStringSubmatch(lead); len(codes) == 0 && m != nil {
+		for code := range r.codes {
+			if lettersOf(code) == m[1] && len(code) > len(m[1]) {
+				codes = append(codes, code)
+			}
+		}
+		slices.Sort(codes)
+	}
 	if len(codes) == 0 {
 		return nil, sentence
 	}
 	return codes, rest
 }
+
+// wallsOfLetter are all walls whose codes begin so: "Pool (N walls): 15 ng max."
+var wallsOfLetter = regexp.MustCompile(`\b([A-Z]{1,3})(?:-| )(?:walls|types)\b`)
 
 // wallLead is the code of a wall before what the work goes on there: "W2 - 8 in. block",
 // "EW-3: glass-mat sheathing".
