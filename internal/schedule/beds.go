@@ -46,6 +46,19 @@ func (l *Line) bedInWords(c source, named int) {
 	}
 }
 
+// bedOfTask takes what the cell of the row's own material says that goes on for its bed, in a
+// row whose cell for beds names none: "AB-1 sheet on block" beside "struck flush, dry".
+func (l *Line) bedOfTask() {
+	if slices.ContainsFunc(l.Items, func(it Item) bool { return it.Slot == "substrate" && it.Polarity == "yes" }) {
+		return
+	}
+	for i := range l.Items {
+		if it := &l.Items[i]; i > 0 && it.Slot == "material" && it.Side == "object" && it.Polarity == "yes" && layers[it.Relation] && bedClass[it.Class] {
+			it.Slot = "substrate"
+		}
+	}
+}
+
 // onTheBed lets a sheet or coat that a cell of substrates says to be on another lie over
 // it: "plywood with AB-1 on it".
 func (l *Line) onTheBed(c source, named int) {

@@ -245,3 +245,34 @@ func TestSizeAfterTheTagInABuildUp(t *testing.T) {
 		}
 	}
 }
+
+// What the cell of the work itself says that it goes on is its bed where the cell for beds
+// names none; where that names one, the row has no second.
+func TestBedOfTheTask(t *testing.T) {
+	for prep, want := range map[string]string{
+		"joints struck, fins off": "concrete-masonry",
+		"mortar fins off, dry":    "concrete-masonry",
+		"plywood, dry":            "osb-plywood-sheathing",
+	} {
+		s := read(t, "Mark | Task and membrane | Prep | Primer\n1 | SBS sheet on block | "+prep+" | none\n2 | SBS sheet on block | "+prep+" | none\n")
+		got := ""
+		for _, it := range line(t, s, "1").Items {
+			if it.Slot == "substrate" {
+				got += it.Family
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", prep, got, want)
+		}
+	}
+}
+
+// Laps under a heading that names a roll make it no column of materials.
+func TestRollsAndTheirLaps(t *testing.T) {
+	for cell, want := range map[string]string{"side 75 / end 150": "lap", "SBS sheet, laps 75": "material"} {
+		s := read(t, "Mark | Task / membrane | Substrate | Roll / lap | Primer\n1 | SBS sheet | CMU | "+cell+" | none\n2 | SBS sheet | plywood | "+cell+" | none\n")
+		if got := s.Reading.Tables[0].Columns[3].Slot; got != want {
+			t.Errorf("%s: %q, want %q", cell, got, want)
+		}
+	}
+}
