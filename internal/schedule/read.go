@@ -221,6 +221,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	r.knowKin()
 	r.knowSeries()
 	r.each(all, kindSchedule, r.primersByUse)
+	r.each(all, kindSchedule, r.stripBeside)
 	r.stems = r.tagStems()
 	r.each(all, kindProducts, r.limits)
 	r.limitsTold()

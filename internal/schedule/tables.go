@@ -28,6 +28,7 @@ type table struct {
 
 	by     string // of a table as one of the works of its rows sees it: that work
 	beside bool   // and the row has another
+	strip  int    // its column of the strips of details, 0 if none
 	common string // its first column, if a table before it has rows in common with it
 
 	stacked bool        // each row is a layer of the wall beside it

@@ -21,14 +21,16 @@ type workWords struct {
 	Faced string   `json:"faced"` // a board that came with a coat or sheet on it
 	Left  []string `json:"left"`  // signals of what the shop leaves for the site
 
-	shop, site, set, faced *regexp.Regexp
+	Strip string `json:"strip"` // a heading of the strips of details, beside the sheet of the field
+
+	shop, site, set, faced, strip *regexp.Regexp
 }
 
 func (w *workWords) compile() error {
 	for _, one := range []struct {
 		name, pattern string
 		into          **regexp.Regexp
-	}{{"shop", w.Shop, &w.shop}, {"site", w.Site, &w.site}, {"set", w.Set, &w.set}, {"faced", w.Faced, &w.faced}} {
+	}{{"shop", w.Shop, &w.shop}, {"site", w.Site, &w.site}, {"set", w.Set, &w.set}, {"faced", w.Faced, &w.faced}, {"strip", w.Strip, &w.strip}} {
 		var err error
 		if *one.into, err = regexp.Compile("(?i)" + one.pattern); err != nil {
 			return fmt.Errorf("works: %s: %w", one.name, err)
@@ -125,8 +127,11 @@ var ofBoth = map[string]bool{
 }
 
 // worksOf are the tables by which a row is read: one for each of its works, that of
-// the shop first, or the table itself.
+// the shop or of the field first, or the table itself.
 func (r *reader) worksOf(t *table, row int) []*table {
+	if t.strip > 0 {
+		return r.stripWorks(t, row)
+	}
 	if !slices.ContainsFunc(t.cols, func(c Column) bool { return c.work != "" }) {
 		return []*table{t}
 	}
@@ -183,8 +188,8 @@ func (t *table) lineID(row int) string {
 	if t.common != "" {
 		id += " " + t.common
 	}
-	if t.beside && t.by == inShop {
-		id += " " + inShop
+	if t.beside && (t.by == inShop || t.by == ofField) {
+		id += " " + t.by
 	}
 	return id
 }
@@ -202,6 +207,9 @@ func tellApart(all []*table) {
 // settleWork tells of the work in a shop that it is done indoors and in the warm, and
 // of the work over it that the shop's is its bed.
 func (r *reader) settleWork(t *table, l *Line) {
+	if t.strip > 0 {
+		return
+	}
 	shop := map[string]bool{}
 	for i, c := range t.cols {
 		if c.work != inShop || c.Slot == "" || c.Slot == unwrapped {

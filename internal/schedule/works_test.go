@@ -143,3 +143,56 @@ M2 | butyl sheet | plywood | none | 4 Jan 2027 | | 2 Mar 2027`)
 		}
 	}
 }
+
+const fieldAndStrip = `
+Ref | Where | Backing | Primer | Air barrier | Mils | Flashing strip | Lapped onto | Bead | Lap in. | Placed | Clad by
+D1 | pier, east | plywood | none | AB-1 | 40 | – | – | – | – | 4 May 2027 | 8 Jun 2027
+D2 | hatch sill | plywood | PR-1 | AB-1 | 40 | AB-2 | steel curb | SE-1 | 3 | 11 May 2027 | 22 Jun 2027
+D3 | wall foot | concrete | PR-1 | – | – | AB-2 | concrete | – | 4 | 18 May 2027 | 22 Jun 2027`
+
+const stripProducts = `
+Tag | Description | Min application temp °F | Max days exposed | Thickness mil
+AB-1 | fluid-applied acrylic air barrier | 40 | 180 | 40
+AB-2 | self-adhered butyl flashing | 20 | 30 | 20
+SE-1 | silyl-terminated polyether sealant | 20 | – | –
+PR-1 | solvent-based primer | 20 | – | –`
+
+// A row of a sheet and a strip with a bed of its own is two lines: the primer, the bead and
+// the lap are the strip's, the thickness is the sheet's, and the days are of both.
+func TestStripBesideField(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: fieldAndStrip}, page{name: "P", grid: stripProducts})
+	if len(s.Lines) != 4 {
+		t.Fatalf("%d lines, want 4", len(s.Lines))
+	}
+	for i, want := range []struct{ id, tag, bed, primer, bead, thickness string }{
+		{"S!2", "AB-1", "plywood; –", "none", "–", "40"},
+		{"S!3 field", "AB-1", "plywood", "", "", "40"},
+		{"S!3", "AB-2", "steel curb", "PR-1", "SE-1", ""},
+		{"S!4", "AB-2", "concrete", "PR-1", "–", ""},
+	} {
+		l := &s.Lines[i]
+		main := l.Main()
+		if main == nil || main.Tag != want.tag || l.ID != want.id || l.Texts["substrate"] != want.bed || l.Texts["primer"] != want.primer ||
+			l.Texts["sealant"] != want.bead || l.Texts["thickness"] != want.thickness || l.Dates["install"].From == "" || l.Dates["cover"].From == "" {
+			t.Errorf("%s: %+v, texts %v, days %v", l.ID, main, l.Texts, l.Dates)
+		}
+	}
+	if got := items(&s.Lines[2], "touches"); !strings.Contains(got, "AB-1") {
+		t.Errorf("the strip touches %q", got)
+	}
+}
+
+// A strip without a bed of its own is what its row touches, and a column that calls the
+// places of transitions names no strip.
+func TestNoStripBeside(t *testing.T) {
+	for _, grid := range []string{
+		strings.ReplaceAll(fieldAndStrip, "Lapped onto", "Fastened by"),
+		"Ref | Transition | Onto | Primer | Air barrier | Placed | Clad by\nD1 | sill to curb | plywood | none | AB-1 | 4 May 2027 | 8 Jun 2027\nD2 | head to soffit | plywood | none | AB-1 | 4 May 2027 | 8 Jun 2027\nD3 | jamb to pier | plywood | none | AB-1 | 4 May 2027 | 8 Jun 2027",
+		"Ref | Backing | Primer | Air barrier | Transition | Onto | Placed | Clad by\nD1 | plywood | none | AB-1 | sill to curb | plywood | 4 May 2027 | 8 Jun 2027\nD2 | plywood | none | AB-1 | head to soffit | plywood | 4 May 2027 | 8 Jun 2027\nD3 | plywood | none | AB-1 | jamb to pier | steel | 4 May 2027 | 8 Jun 2027",
+	} {
+		s := readPages(t, page{name: "S", grid: grid}, page{name: "P", grid: stripProducts})
+		if len(s.Lines) != 3 {
+			t.Errorf("%d lines, want 3, of %s", len(s.Lines), grid)
+		}
+	}
+}
