@@ -57,6 +57,7 @@ test_silent[name] if {
 test_undecided[cell] if {
 	some cell, want in {
 		"TBD": {"warning"},
+		"to be selected by the installer": {"warning"},
 		"To be advised": {"warning"},
 		"per maker": set(),
 	}

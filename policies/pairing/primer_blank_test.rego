@@ -47,6 +47,9 @@ test_left_open[cell] if {
 		"mfr's std": 1,
 		"as recommended": 1,
 		"TBD": 1,
+		"TBC with roofer": 1,
+		"to be advised by the applicator": 1,
+		"TBD, see SK-4": 0,
 		"by roofer": 0,
 		"per detail 4": 0,
 	}
