@@ -86,6 +86,16 @@ is_parted(line) if {
 	not facts.said(line, "laid_direct")
 	some item in facts.items_in(line, data.temperature.service.over)
 	item.class == "insulation"
+	not _is_beside_top(line, item)
+}
+
+# What goes on the top of a parapet has the coping on it; the insulation of the wall, in a cell of its own, ends beside
+# them.
+_is_beside_top(line, insulation) if {
+	regex.match(data.temperature.service.top_bed, lower(object.get(line.texts, "substrate", "")))
+	some cover in facts.items_in(line, data.temperature.service.over)
+	regex.match(data.temperature.service.direct_words, lower(_words(cover)))
+	cover.at.cell != insulation.at.cell
 }
 
 _is_denied(line) if facts.denied(line, "dark_color")

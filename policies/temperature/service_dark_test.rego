@@ -250,3 +250,21 @@ test_dark_metal_in_the_description[text] if {
 	}
 	count(_found(line, _serves(70, "70"), [_note])) == n
 }
+
+# The wall's insulation ends beside the coping on the top of the parapet; told in one cell with it, it lies between.
+test_insulation_of_the_wall_beside_a_top[name] if {
+	some name, tc in {
+		"beside the top": {"bed": "plywood, top of the parapet", "cell": "H12", "want": 1},
+		"the wall's top": {"bed": "wall top", "cell": "H12", "want": 1},
+		"told with the coping": {"bed": "plywood, top of the parapet", "cell": "K12", "want": 0},
+		"on the wall": {"bed": "plywood", "cell": "H12", "want": 0},
+	}
+	wool := object.union(base.item("touches", "wool", "mineral-wool", "insulation", []), {"at": {"cell": tc.cell}})
+	cap := object.union(base.item("touches", "matt black steel coping", "steel", "flashing-metal", []), {"at": {"cell": "K12"}})
+	line := {
+		"items": [bench.own, wool, cap],
+		"texts": {"touches": "75 wool; matt black steel coping", "substrate": tc.bed},
+		"signals": [bench.signal("dark_color", "touches", "matt black")],
+	}
+	count(_found(line, _serves(70, "70"), [])) == tc.want
+}
