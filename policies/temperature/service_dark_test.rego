@@ -260,7 +260,8 @@ test_insulation_of_the_wall_beside_a_top[name] if {
 		"on the wall": {"bed": "plywood", "cell": "H12", "want": 0},
 	}
 	wool := object.union(base.item("touches", "wool", "mineral-wool", "insulation", []), {"at": {"cell": tc.cell}})
-	cap := object.union(base.item("touches", "matt black steel coping", "steel", "flashing-metal", []), {"at": {"cell": "K12"}})
+	steel := base.item("touches", "matt black steel coping", "steel", "flashing-metal", [])
+	cap := object.union(steel, {"at": {"cell": "K12"}})
 	line := {
 		"items": [bench.own, wool, cap],
 		"texts": {"touches": "75 wool; matt black steel coping", "substrate": tc.bed},
