@@ -25,8 +25,19 @@ func (r *reader) stripBeside(t *table) {
 			continue
 		}
 		t.strip = t.nums[i]
+		r.stripPrimer(t)
 		c.Slot, c.Confidence, c.Why = "touches", 1, "a second sheet of each row, with a bed of its own"
 		return
+	}
+}
+
+// stripPrimer takes a column right of the strips that is headed as a primer for theirs.
+func (r *reader) stripPrimer(t *table) {
+	for i := range t.cols {
+		if c := &t.cols[i]; t.nums[i] > t.strip && (c.Slot == "" || c.Slot == "with") && r.head.own(c.own)["primer"].score > 0 {
+			c.Slot, c.Why = "primer", "its heading names the primer of the strip"
+			return
+		}
 	}
 }
 
@@ -62,21 +73,46 @@ func (r *reader) laid(t *table, row, col int) bool {
 	return !r.words.isBlank(words) && !r.words.isNone(words)
 }
 
-// ofSheet are the columns that tell of the sheet of the field alone where a row has a strip
-// too, ofStrip those that tell of the strip alone wherever they stand: what is primed, sealed,
-// lapped and counted in a detail is its strip.
+// ofSheet are the columns that tell of the sheet of the field where a row has a strip too,
+// ofStrip those that tell of the strip wherever they stand: what is primed, sealed, lapped and
+// counted in a detail is its strip.
 var (
-	ofSheet = map[string]bool{"material": true, "tag": true, "thickness": true, "vapor": true, "air": true, "type": true}
+	ofSheet = map[string]bool{"thickness": true, "vapor": true, "air": true, "type": true}
 	ofStrip = map[string]bool{"primer": true, "sealant": true, "lap": true, "end_lap": true, "edge": true, "exposure_days": true}
 )
 
-// fieldView is the table as the sheet of the field sees it in a row that has a strip.
+// whose tells which of the two a column is of, "" for both. Where each has a column for the
+// matter, that of the strip is right of it.
+func (t *table) whose(i int) string {
+	slot, right := t.cols[i].Slot, t.nums[i] > t.strip
+	apart := t.column(slot) < t.strip && t.lastOf(slot) > t.strip
+	switch {
+	case !ofSheet[slot] && !ofStrip[slot]:
+		return ""
+	case apart && right, ofStrip[slot] && !apart:
+		return onStrip
+	}
+	return ofField
+}
+
+// lastOf is the number of the last column of a slot.
+func (t *table) lastOf(slot string) int {
+	for i := len(t.cols) - 1; i >= 0; i-- {
+		if t.cols[i].Slot == slot {
+			return t.nums[i]
+		}
+	}
+	return 0
+}
+
+// fieldView is the table as the sheet of the field sees it in a row that has a strip. A figure
+// of one sheet that stands right of the strip may be of either, and is read for none.
 func (t *table) fieldView() *table {
 	w := *t
 	w.by, w.beside, w.cols = ofField, true, slices.Clone(t.cols)
 	for i := range w.cols {
-		c := &w.cols[i]
-		if ofStrip[c.Slot] || t.nums[i] >= t.strip && (c.Slot == "substrate" || c.Slot == "touches") {
+		c, right := &w.cols[i], t.nums[i] >= t.strip
+		if t.whose(i) == onStrip || right && (ofSheet[c.Slot] || c.Slot == "substrate" || c.Slot == "touches") {
 			c.Slot = ""
 		}
 	}
@@ -94,7 +130,7 @@ func (t *table) stripView(beside bool) *table {
 			c.Slot = "material"
 		case isOwn(c.Slot):
 			c.Slot = "touches"
-		case ofSheet[c.Slot], beside && c.Slot == "substrate" && t.nums[i] < t.strip:
+		case t.whose(i) == ofField && (beside || ofSheet[c.Slot]), beside && c.Slot == "substrate" && t.nums[i] < t.strip:
 			c.Slot = ""
 		}
 	}

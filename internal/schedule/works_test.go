@@ -196,3 +196,18 @@ func TestNoStripBeside(t *testing.T) {
 		}
 	}
 }
+
+// A strip with a column of its own for the primer leaves the other to the sheet of the field.
+func TestStripWithItsOwnPrimer(t *testing.T) {
+	grid := strings.NewReplacer("Lapped onto |", "Lapped onto | Strip primer |", "steel curb |", "steel curb | PR-1 |", "| concrete | –", "| concrete | PR-1 | –", "| – | – | – | – | 4 May", "| – | – | – | – | – | 4 May",
+		"plywood | PR-1", "plywood | water-based primer").Replace(fieldAndStrip)
+	s := readPages(t, page{name: "S", grid: grid}, page{name: "P", grid: stripProducts})
+	if len(s.Lines) != 4 {
+		t.Fatalf("%d lines, want 4", len(s.Lines))
+	}
+	for i, want := range []string{1: "water-based primer", 2: "PR-1"} {
+		if l := &s.Lines[i]; i > 0 && l.Texts["primer"] != want {
+			t.Errorf("%s: primer %q, want %q", l.ID, l.Texts["primer"], want)
+		}
+	}
+}
