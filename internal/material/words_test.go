@@ -450,3 +450,20 @@ func TestSheetOpenToVapor(t *testing.T) {
 		}
 	}
 }
+
+// A mastic of the rubberized asphalt of the sheets is theirs, however the words stand; one
+// of plain asphalt is cut back with solvent.
+func TestMasticsOfTheSheetsAsphalt(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"SBS rubberized asphalt trowel mastic":       "rubberized-asphalt-mastic",
+		"SBS rubberised bitumen edge mastic":         "rubberized-asphalt-mastic",
+		"SBS rubberized asphalt sheet, self-adhered": "rubberized-asphalt-membrane",
+		"asphalt trowel mastic":                      "asphalt-cutback-mastic",
+		"SBS rubberized asphalt mastic, solvent":     "asphalt-cutback-mastic",
+	} {
+		if got := v.Describe(text).Family; got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
