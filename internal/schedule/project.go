@@ -3,6 +3,7 @@ package schedule
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"abut/internal/regexp"
 	"abut/internal/workbook"
@@ -83,7 +84,7 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 			coded = leadOf(sentence)
 		} else if r.words.everyWall.MatchString(sentence) {
 			coded = "" // "No vinyl anywhere"
-		} else if coded != "" && heading == "" {
+		} else if coded != "" && heading == "" && !(r.isTopic(coded) && r.isOfItsOwn(sentence)) {
 			sentence = coded + ": " + sentence
 		}
 		sentence = r.sidesOfSheet(r.damsOfNote(sentence))
@@ -102,6 +103,18 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	r.lapsOfSubject(text, p.Limits[first:])
 	ofTheRest(p.Limits[first:])
 	ownFirst(p.Limits[first:])
+}
+
+// isTopic holds for a lead that begins with what is asked and names walls only then ("Laps,
+// W1/W2 sheets"): what comes next may be asked of another place or product.
+func (r *reader) isTopic(lead string) bool {
+	at := wallCode.FindStringIndex(lead)
+	return at != nil && strings.ContainsFunc(lead[:at[0]], unicode.IsLetter)
+}
+
+// isOfItsOwn holds for a sentence that says what it is asked of: "Below grade 3 in.", "HT-1 4 / 6".
+func (r *reader) isOfItsOwn(sentence string) bool {
+	return r.scopeIn(sentence) != "" || len(r.lex.findTags(sentence)) > 0 || len(r.whenIn(sentence)) > 0
 }
 
 // headsNote holds for a few words that the rest of a note goes on from ("Podium sheets. 60

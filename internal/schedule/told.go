@@ -56,7 +56,7 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used, walls ma
 		}
 		words, at := noteCells(s, row)
 		m := leadingCode.FindStringSubmatch(strings.Join(words, " "))
-		if m == nil || !used[m[1]] || r.codes[m[1]] || walls[m[1]] || numbered()[m[1]] {
+		if m == nil || !used[m[1]] || r.codes[m[1]] || walls[m[1]] || numbered()[m[1]] || r.listsWall(s, row.Number) {
 			continue
 		}
 		if _, known := r.lex.tags[fold(m[1])]; known || r.isTradeWord(m[1]) {
@@ -71,6 +71,28 @@ func (r *reader) toldProducts(s *workbook.Sheet, tables []*table, used, walls ma
 		r.told = append(r.told, told{product: len(r.sched.Products) - 1, says: says})
 		r.toldRows[at.Sheet] = append(r.toldRows[at.Sheet], row.Number)
 	}
+}
+
+// listsWall holds for a row below a line that says that wall types follow, with nothing but
+// such rows between: what its code is of is a wall, of which a note may tell a figure too.
+func (r *reader) listsWall(s *workbook.Sheet, row int) bool {
+	for last := max(1, row-mostWalls); row > last; {
+		row--
+		words := strings.Join(textsOf(s.Row(row)), " ")
+		if r.words.wallHeading.MatchString(words) {
+			return true
+		}
+		if !opensWithWall(words) {
+			return false
+		}
+	}
+	return false
+}
+
+// opensWithWall holds for words that begin with the code of a wall.
+func opensWithWall(words string) bool {
+	m := wallEntry.FindStringIndex(words)
+	return m != nil && m[0] == 0
 }
 
 // noteNumbers are words that the notes of a sheet are numbered with: "GN 1", "GN 2".

@@ -78,9 +78,13 @@ func (r *reader) wallsIn(sentence string) (codes []string, rest string) {
 	if len(r.codes) == 0 {
 		return nil, sentence
 	}
-	lead, rest, led := strings.Cut(sentence, ":")
+	words := sentence
+	if number, after, ok := strings.Cut(sentence, ":"); ok && noteNumber.MatchString(number) {
+		words = after // "10: W2 sheets 10 perms or more"
+	}
+	lead, rest, led := strings.Cut(words, ":")
 	if !led {
-		lead, rest = sentence, sentence
+		lead, rest = words, words
 	}
 	for _, code := range wallCode.FindAllString(lead, -1) {
 		if r.codes[code] {

@@ -522,3 +522,54 @@ func TestCodesOfListedWallsAreKept(t *testing.T) {
 		}
 	}
 }
+
+// Walls below a title for them are no products, though their layers tell figures, as words do
+// that describe one; a code of a product below another title stays one.
+func TestWallsBelowATitleAreNoProducts(t *testing.T) {
+	schedule := page{name: "Log", grid: `
+Place | Material | Substrate | Primer | Start | Remarks
+EW1 - brick over block
+L1 east | SBS self-adhered sheet | CMU | none | 2027-05-03 | as EW1
+EW2 - panel over studs
+L2 east | acrylic self-adhered sheet | glass-mat gypsum | none | 2027-05-04 | EW2 here`}
+	for title, walls := range map[string]int{"Wall types": 2, "Products of the yard": 0} {
+		s := readPages(t, schedule, page{name: "Rules", grid: "\nUpper over lower, always.\n\n" + title + `
+EW1 - brick, 2 in. air, 4 in. mineral wool, SBS sheet on 8 in. CMU. Open 30 days.
+EW2 - metal panel, 3 in. mineral wool, acrylic sheet on glass-mat gypsum, 6 in. studs. Wool is R-4.2 per in.`})
+		listed := 0
+		for _, l := range s.Lines {
+			if l.Sheet == "Rules" && strings.HasPrefix(l.Mark, "EW") {
+				listed++
+			}
+		}
+		if listed != walls {
+			t.Errorf("%q: %d walls of %d; products %+v", title, listed, walls, s.Products)
+		}
+		if products := len(s.Products); walls > 0 && products > 0 {
+			t.Errorf("%q: %d products", title, products)
+		}
+	}
+}
+
+// A note may ask something of some walls and go on with other places and products; its number
+// stands before all of it.
+func TestWallsOfATopicAreNoneOfWhatFollows(t *testing.T) {
+	s := readPages(t, page{name: "Log", grid: `
+Wall | Material | Substrate | Primer | Start
+EW1 | SM-1 | CMU | PR-1 | 2027-05-03
+EW2 | SM-1 | CMU | PR-1 | 2027-05-04`}, page{name: "Data", grid: `
+Tag | Type | Thickness mm | Min °C | Days open
+SM-1 | SBS sheet | 1.0 | 5 | 60
+HB-2 | high-temperature butyl sheet | 1.0 | 5 | 60`}, page{name: "Notes", grid: `
+4. Laps, EW1/EW2 sheets: 50 mm side, 75 mm end. HB-2 90 mm / 150 mm.
+5. EW2 sheet must be 500 ng or better.`})
+	scopes := map[string]string{}
+	for _, l := range s.Project.Limits {
+		scopes[fmt.Sprintf("%s %.0f", l.Kind, *l.Min)] = l.Scope
+	}
+	for limit, want := range map[string]string{"lap_mm 50": "ew1, ew2", "end_lap_mm 75": "ew1, ew2", "lap_mm 90": "", "end_lap_mm 150": "", "vapor_ng 500": "ew2"} {
+		if got, ok := scopes[limit]; !ok || got != want {
+			t.Errorf("%s: scope %q %v, want %q", limit, got, ok, want)
+		}
+	}
+}
