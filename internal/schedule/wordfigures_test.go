@@ -399,3 +399,21 @@ W4 | SBS sheet | CMU | none | Roll 39.5 in lap of the tape`})
 		"W1": {"told_lap_mm": 38.1}, "W2": {"told_lap_mm": 25.4}, "W3": {"told_lap_mm": none}, "W4": {"told_lap_mm": none},
 	})
 }
+
+// A wet film may be read on a gauge, from one figure to another; a gauge of metal is none.
+func TestWetFilmsReadOnAGauge(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer | Remarks
+W1 | FL-1 | CMU | none | one coat, gauge 26-29 wet, even
+W2 | FL-1 | CMU | none | gaged 31 wet
+W3 | FL-1 | CMU | none | gauge reads 38 - 41 wet
+W4 | FL-1 | CMU | none | 24 gauge wet set plates`}, page{name: "P", grid: `
+Tag | Type | Thickness (mil) | Min °F | Max days exposed
+FL-1 | STPE fluid membrane | 50 | 40 | 90`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"W1": {"wet_mm": 26 * 0.0254}, "W2": {"wet_mm": 31 * 0.0254}, "W3": {"wet_mm": 38 * 0.0254}, "W4": {"wet_mm": none},
+	})
+	if f := line(t, s, "W1").Figures["wet_mm"]; f.Max == nil || *f.Max < 0.736 || f.Text != "26-29 mil" {
+		t.Errorf("%+v, want to 29 mil", f)
+	}
+}

@@ -81,8 +81,22 @@ is_asked_dry(product, figure) if film(product, figure) == "dry"
 
 is_asked_dry(product, figure) if {
 	not film(product, figure)
+	_says_beside(product, figure, data.performance.thickness.film.dry_beside)
+}
+
+# is_asked_wet: it is that of the wet film, by its own words, or by others of the data ("40 wet min" in a remark).
+is_asked_wet(product, figure) if film(product, figure) == "wet"
+
+is_asked_wet(product, figure) if {
+	not film(product, figure)
+	not is_asked_dry(product, figure)
+	_says_beside(product, figure, data.performance.thickness.film.wet_beside)
+}
+
+# Words of the data tell the figure again, with what it is of.
+_says_beside(product, figure, pattern) if {
 	number := regex.find_n(`\d+(\.\d+)?`, figure.text, 1)[0]
-	like := sprintf(data.performance.thickness.film.dry_beside, [replace(number, ".", "[.]")])
+	like := sprintf(pattern, [replace(number, ".", "[.]")])
 	some text in product.texts
 	regex.match(like, lower(text))
 }

@@ -55,7 +55,7 @@ findings contains found if {
 	product := facts.product_of(item)
 	asked := product.figures.thickness_mm
 	measure.is_sound(asked)
-	thick.film(product, asked) == "wet"
+	thick.is_asked_wet(product, asked)
 	coats := thick.most_coats(line)
 	thick.under(measure.high(wet) * coats, measure.low(asked))
 	message := naming.say("%s is put on at %s; its data asks for %s wet", [

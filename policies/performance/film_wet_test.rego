@@ -137,3 +137,26 @@ test_data_with_the_wet_film if {
 	count(_found(_row(0.762, "30 mil wet", {"texts": {"remark": "in 2 coats"}}), data_wet)) == 0
 	count(_found(_row(0.762, "30 mil wet each", {}), data_wet)) == 0
 }
+
+# Data that tells the wet film beside the figure asks for that one.
+test_data_that_says_wet_beside_the_figure[name] if {
+	row := _words(0.762, "30", "gauged 30 wet")
+	bare := _told(1.27, "50", {"solids": desk.figure(0.96, "96 %", "%")})
+	some name, case in {
+		"in a remark": [object.union(bare, {"texts": {"remark": "50 wet least, one pass"}}), 1],
+		"with its unit": [object.union(bare, {"texts": {"remark": "50 mils WFT"}}), 1],
+		"another figure": [object.union(bare, {"texts": {"remark": "150 wet"}}), 0],
+		"both films": [object.union(bare, {"texts": {"remark": "50 mil dry from 50 wet"}}), 1],
+		"nowhere": [bare, 0],
+	}
+	count(_found(row, case[0])) == case[1]
+}
+
+test_says_the_wet_film_asked_for if {
+	asks := object.union(_told(1.27, "50", {}), {"texts": {"remark": "50 wet least"}})
+	[f.message | some f in _found(_words(0.762, "30", "gauged 30 wet"), asks)] == [concat(" ", [
+		"LM-1 (rubberized-asphalt-membrane) is put on at 30 mil wet;",
+		"its data asks for 50 mil wet",
+	])]
+	count(_found(_words(1.27, "50", "gauged 50 wet"), asks)) == 0
+}
