@@ -4,9 +4,9 @@
 #   The workbook lists its wall types, on a table of their build-ups or in notes of one wall a line, and this row names
 #   one that the list lacks: a slip of the pen, or a wall that was dropped or never drawn. Its layers, insulation and
 #   vapor control could not be checked. Each wall is told once. What a remark or place calls a wall type is one, also
-#   where the rows are in no groups of walls, and so is the code that a place ends in. It does not apply to codes of
-#   other letters than the listed ones (roofs, soffits, partitions), nor to variants of a listed wall (W2a of W2), nor
-#   to a wall that is told of as a former one.
+#   where the rows are in no groups of walls, and so is the code that a place ends in, or that signs part from the rest
+#   of it. It does not apply to codes of other letters than the listed ones (roofs, soffits, partitions), nor to
+#   variants of a listed wall (W2a of W2), nor to a wall that is told of as a former one.
 # custom:
 #   id: data-wall-unknown
 #   topic: data
@@ -135,6 +135,15 @@ _code_of_place(line) := code if {
 	count(parts) > 1
 	code := trim_space(parts[count(parts) - 1])
 	regex.match(data.data.walls.code, lower(code))
+} else := code if {
+	not contains(line.place, ";")
+	parts := regex.split(data.data.walls.place_signs, line.place)
+	count(parts) > 1
+	code := [part |
+		some part in parts
+		regex.match(data.data.walls.code, lower(part))
+		_listed[_letters(_plain(part))]
+	][0]
 }
 
 _cells(line) := ["group", "type"] if {

@@ -261,3 +261,19 @@ test_silent_at_end_of_place[place] if {
 test_silent_at_end_of_place_without_a_list if {
 	count(_found([_placed(10, "stair, EW1"), _placed(14, "dock, EW9")], {})) == 0
 }
+
+# One column may hold the place and the wall, with a sign between; a grid that looks like a code is none.
+test_place_parted_by_a_sign if {
+	rows := [
+		_placed(10, "L1 east B2-B5 / EW1 - gang 2"),
+		_placed(11, "L1 east / EW2 - gang 2"),
+		_placed(12, "dock | EW3"),
+		_placed(14, "L3 east B2 / EW-9 - gang 2"),
+		_placed(15, "L3 east / G9 - gang 2"),
+		_placed(16, "B2 - gang 2"),
+	]
+	[f.message | some f in _found(array.concat(_list, rows), {})] == [concat(" ", [
+		"Wall type EW-9 is not in the list of wall types,",
+		"which has EW1, EW2, EW3",
+	])]
+}
