@@ -4,7 +4,8 @@
 #   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data
 #   tells another. One of the two is old, and the crew goes by the row. Check against the maker's current sheet
 #   and state the limit in one place. It does not apply to figures within rounding of the other unit, nor to
-#   thickness, which has a rule of its own, nor to fewer days in the sun than the data allows.
+#   thickness, which has a rule of its own, nor to fewer days in the sun than the data allows, nor to a figure that
+#   breaks a limit of the project, which is told as that.
 # custom:
 #   id: data-product-contradiction
 #   topic: data
@@ -66,6 +67,17 @@ _is_other(line, product, kind) if {
 	measure.is_sound(told)
 	_differ(measure.low(own), measure.low(told), data.data.contradict.kinds[kind])
 	not _is_stricter(kind, measure.low(own), measure.low(told))
+	not _is_told_as_limit(line, kind)
+}
+
+# The row's own figure breaks a limit of the project: that is told, and the data beside it is no second mistake.
+_is_told_as_limit(line, "air_lsm2") if line.id in {found.line | some found in data.performance.air_row.findings}
+
+_is_told_as_limit(line, "vapor_ng") if line.id in _over_vapor
+
+_over_vapor := {id |
+	some found in data.performance.vapor_limit.findings
+	some id in array.concat([found.line], [note.line | some note in found.related])
 }
 
 _differ(a, b, apart) if abs(a - b) > max([apart, abs(b) * data.data.contradict.share])

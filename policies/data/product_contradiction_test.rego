@@ -53,3 +53,15 @@ test_range_in_one_cell if {
 	messages := {f.message | some f in _found(own, told)}
 	messages == {"the row says installation temperature 10-70 °F, but the data of FM-1 says 40-120 °F"}
 }
+
+# A figure that breaks a limit of the project is told as that, and once.
+test_silent_where_a_limit_is_broken if {
+	row := desk.row(12, "FM-1", {"figures": {"vapor_ng": desk.figure(172, "3 perm", "perm")}})
+	product := desk.product("FM-1", 4, {"figures": {"vapor_ng": desk.figure(801, "14 perm", "perm")}})
+	doc := desk.document([row], [product], [])
+	count(product_contradiction.findings) == 1 with input as doc with data.performance.vapor_limit.findings as set()
+	count(product_contradiction.findings) == 0 with input as doc
+		with data.performance.vapor_limit.findings as {{"line": "W!12", "related": []}}
+	count(product_contradiction.findings) == 0 with input as doc
+		with data.performance.vapor_limit.findings as {{"line": "W!10", "related": [{"line": "W!12"}]}}
+}

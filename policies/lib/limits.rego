@@ -255,6 +255,37 @@ _means(wanted, line, _) if {
 	facts.product_of(items[0]).figures.vapor_ng.min >= data.knowledge.limits.open_ng
 }
 
+# Whatever sheet or coat is the barrier of a wall, where the words name it by that alone: "WT-2 AVB: 5 perm min."
+_means(wanted, line, _) if {
+	data.lib.scope.barrier in wanted
+	line.role == "membrane"
+	items := facts.main_items(line)
+	count(items) == 1
+	items[0].class in {"membrane", "coating"}
+	not is_of_ground(line)
+}
+
+# is_of_ground: the row or the data of its material is of waterproofing, or lies in the ground. A heading over rows of
+# several kinds puts none of them there.
+is_of_ground(line) if {
+	rules := data.sequence.lap.waterproofing
+	said := [text |
+		some slot in rules.slots
+		text := object.get(line.texts, slot, "")
+		not _heads_several(slot, text)
+	]
+	own := [text | some text in facts.product_of(facts.main_items(line)[0]).texts]
+	some text in array.concat([object.get(line, "place", "")], array.concat(said, own))
+	regex.match(rules.said, lower(text))
+}
+
+_heads_several(slot, text) if {
+	slot in {"section", "group"}
+	regex.match(`[/+&;]|\band\b`, lower(text))
+}
+
+is_of_ground(line) if facts.said(line, "below_grade")
+
 _means(wanted, line, keys) if {
 	items := facts.main_items(line)
 	some item in items

@@ -371,3 +371,24 @@ test_scope_in_the_letters_of_a_tag[tag] if {
 	row := object.union(_line, {"items": [item], "place": "shelf angle", "texts": {"type": ""}})
 	count([1 | limits.in_scope("through-wall", row)]) == n
 }
+
+# A note that calls the barrier of the walls by no more than that means its sheet or coat, and no strip, and nothing in
+# the ground; a heading over rows of several kinds puts none there.
+test_barrier_of_the_walls[name] if {
+	some name, case in {
+		"sheet": [{}, 1],
+		"strip": [{"role": "flashing"}, 0],
+		"in the ground": [{"texts": {"section": "Foundation walls"}}, 0],
+		"waterproofing": [{"texts": {"type": "sheet waterproofing"}}, 0],
+		"one of several in a heading": [{"texts": {"section": "Panels / planters / below grade"}}, 1],
+	}
+	item := {
+		"id": "W!3/1", "slot": "material", "product": "", "class": "membrane", "polarity": "yes", "name": "",
+		"keys": ["x"],
+	}
+	row := object.union(object.union(_line, {"items": [item], "role": "membrane", "place": "", "signals": []}), case[0])
+	limit := object.union(_limit, {"scope": "", "keys": ["air-barrier-unspecified"]})
+	project := {"limits": [limit], "signals": []}
+	count(limits.limits_for("voc_gl", row, ["x"], row.role)) == case[1] with input.project as project
+		with input.products as []
+}

@@ -32,6 +32,7 @@ findings contains found if {
 	asked := [use |
 		some use in uses.main(product)
 		not facts.said(use.line, "not_air_barrier")
+		not limits.is_of_ground(use.line)
 		count(limits.limits_for("air_lsm2", use.line, product.keys, product.role)) > 0
 	]
 	count(asked) > 0

@@ -74,3 +74,13 @@ test_data_without_any_air_figure if {
 	doc := desk.document([desk.row(12, "AB-6", {})], [desk.product("AB-6", 9, {})], [_limit])
 	count(evidence.findings) == 0 with input as doc
 }
+
+# A sheet that only goes on below grade is waterproofing, whatever family it is of.
+test_silent_below_grade if {
+	sheet := desk.product("AB-6", 9, {"texts": {"type": "self-adhered SBS sheet waterproofing"}})
+	doc := desk.document([desk.row(12, "AB-6", {})], [_other, sheet], [_limit])
+	count(evidence.findings) == 0 with input as doc
+	wall := desk.product("AB-6", 9, {"texts": {"type": "self-adhered SBS sheet, walls"}})
+	told := desk.document([desk.row(12, "AB-6", {})], [_other, wall], [_limit])
+	count(evidence.findings) == 1 with input as told
+}
