@@ -86,3 +86,21 @@ test_throughout_is_a_question if {
 		with data.knowledge.separators as []
 	{[f.line, f.severity] | some f in found} == {["W!12", "note"]}
 }
+
+# The pair told twice in one row stands in no other row.
+test_twice_in_a_row_is_one_row if {
+	again := bench.contact(
+		bench.sheet,
+		object.union(_silicone, {"at": {"sheet": "W", "row": 12, "cell": "L12"}}),
+		{"id": "again", "at": {"sheet": "W", "row": 12, "cell": "L12"}},
+	)
+	found := letter_asked.findings with input as bench.document([bench.contact(bench.sheet, _silicone, {}), again], [])
+		with data.knowledge.pairs as _rows
+		with data.knowledge.separators as []
+	count(found) == 1
+	every f in found {
+		not contains(f.message, "more row")
+		f.severity == "warning"
+		count(f.related) == 0
+	}
+}

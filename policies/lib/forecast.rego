@@ -60,6 +60,8 @@ _where := sprintf(" in %s", [place.text]) if {
 # 20 °F) would suit", and before it the one that a crew can do with in the warm hours; or that only heat helps.
 suits(window, check, like) := "" if {
 	facts.has_key(check, data.sequence.edge.edgeless) # what is brushed or sprayed is not sold in grades
+} else := "" if {
+	facts.has_key(check, ["grade-high-temp"]) # a winter grade serves under no hot metal
 } else := sprintf("; %s", [concat(", ", grades)]) if {
 	grades := array.concat(_does(window, check, like), _best(window, check, like))
 	count(grades) > 0

@@ -19,10 +19,22 @@ _by_rule := {rule: told |
 
 _told := array.concat(
 	[object.union(_loudest_first(group)[0], {"also": []}) | some group in _harm_groups],
-	[object.union(object.union(group[0], {"also": array.slice(group, 1, count(group))}), _weight(group)) |
+	[object.union(object.union(group[0], {"also": _in_other_rows(group)}), _weight(group)) |
 		some group in _ask_groups
 	],
 )
+
+# The first judgement of each other row: what a row says twice is no second row.
+_in_other_rows(group) := [v |
+	some i, v in group
+	i > 0
+	not _has_line(array.slice(group, 0, i), v.contact.line)
+]
+
+_has_line(judgements, line) if {
+	some v in judgements
+	v.contact.line == line
+}
 
 _harm_groups := {key: group |
 	some key in {one.key | some one in _harms}

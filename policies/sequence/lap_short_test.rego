@@ -175,3 +175,18 @@ test_walls_under_a_note_on_waterproofing[name] if {
 	line := object.union(_lap(50, "50"), {"items": [bench.own], "place": case.place})
 	count(_found(line, [limit])) == case.n
 }
+
+# A bare figure whose heading has the unit is answered in that unit.
+test_limit_in_the_unit_of_the_heading if {
+	short := {"figures": {"lap_mm": bench.figure(25.4, null, "1 sides / 4 ends", "IN")}}
+	note := bench.limit("lap_mm", {"min": 76.2, "text": "3 IN. SIDE, 6 IN. END"})
+	[f.message | some f in _found(short, [note])] == [concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps 1 sides / 4 ends;",
+		"the notes ask for 3 in",
+	])]
+	metric := {"figures": {"lap_mm": bench.figure(25, null, "25 set in", "mm")}}
+	[f.message | some f in _found(metric, [_walls])] == [concat(" ", [
+		"FM-1 (rubberized-asphalt-membrane) laps 25 set in;",
+		"the notes ask for 50 mm",
+	])]
+}

@@ -316,3 +316,12 @@ test_without_a_note_of_the_low if {
 	check := object.union(_january, {"limit_c": -6.67, "limit_text": "20 F", "share_below": 0.3, "days_usable": 0.8})
 	count(_of(bench.document([bench.sheet({})], [], [bench.window([check], {})]))) == 0
 }
+
+# Under hot metal no winter grade serves: no other grade is named.
+test_high_temperature_sheet_has_no_other_grade if {
+	hot := bench.check("membrane", "HT-1", 7.22, "45 F", 0.9, 0.12, {"keys": ["asphaltic", "grade-high-temp"]})
+	every f in _found([hot], {}) {
+		endswith(f.message, "below 45 °F in 90% of working hours")
+	}
+	count(_found([hot], {})) == 1
+}
