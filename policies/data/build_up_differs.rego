@@ -178,7 +178,7 @@ _is_layer(line, item) if {
 # "4 in. mineral wool WB-2": the words have the thickness, and the tag after them tells which wool it is.
 _is_tag_after(line, item) if {
 	item.product != ""
-	not is_number(item.thickness_mm)
+	object.get(item, "thickness_mm", null) == null # "not is_number(...)" is undefined without it
 	count(_said_with(line, item, [""])) > 0
 }
 
