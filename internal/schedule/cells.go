@@ -178,13 +178,7 @@ func (r *reader) items(l *Line, c source) {
 			it.Signals, it.Side = ids, side(cl, n)
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
-				if it.ThickMM = r.thickBeside(c.text, n.Span); it.ThickMM == nil {
-					if q := r.bareThick(c.text, n.Span, it.Class); q != nil {
-						it.ThickMM = q.Min
-					} else if q := r.sizeAfterTag(&it, c.text[n.End:]); q != nil && it.Class == "insulation" {
-						it.ThickMM = q.Min // "WB-2 90", alone in its column
-					}
-				}
+				it.ThickMM = r.layerThick(&it, c.text, n.Span)
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 			}
 			if c.slot == "separator" && r.saysNone(c.text) {

@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 // Insulation over the row's own sheet has a column for its thickness, beside that of the
 // sheet; in a table without one it is the thickness of the row.
@@ -57,6 +60,50 @@ func TestResistanceOutside(t *testing.T) {
 		f, ok := line(t, s, "T1").Figures["outside_r_m2kw"]
 		if ok != (want > 0) || ok && !near(f.Min, want) {
 			t.Errorf("%s: %+v", heading, f)
+		}
+	}
+}
+
+// The cell of what comes over a sheet may tell the insulation with its size; a length that
+// says where something is, is none.
+func TestInsulationOverTheSheet(t *testing.T) {
+	for text, want := range map[string]float64{
+		"XPS 2 in, drain mat": 50.8, "3 in. of mineral wool; brick": 76.2, "polyiso 2 in; brick": 50.8, "mineral wool 4 in. outboard": 101.6,
+		"XPS cut 3 in back": 0, "XPS 3 in back from the edge": 0, "8 in above XPS": 0, "bar, 8 in CMU, XPS": 0, "no XPS 2 in": 0, "brick": 0,
+	} {
+		for _, head := range []string{"Touches", "Covered by"} {
+			s := read(t, "Mark | Membrane | Lap in | Substrate | "+head+"\nA | SBS sheet | 3 | CMU | "+text+"\nB | SBS sheet | 3 | CMU | brick")
+			got := 0.0
+			if f := line(t, s, "A").Figures["insulation_mm"]; f.Min != nil {
+				got = *f.Min
+			}
+			if math.Abs(got-want) > 0.01 {
+				t.Errorf("%s: %s: %v, want %v", head, text, got, want)
+			}
+		}
+	}
+}
+
+// After the tag of a board, in a workbook of millimeters, "in" and a sign end its size.
+func TestSizeAfterTagAmongOthers(t *testing.T) {
+	for layers, want := range map[string]float64{
+		"block / SBS sheet / WB-2 120 in rails / zinc": 120, "block / SBS sheet / WB-2 80 / 30 air / brick": 80,
+		"block / SBS sheet / WB-2 40 / 60 / brick": 0, "block / SBS sheet / WB-2 12 in rails": 304.8,
+		"block, SBS sheet, WB-2 (75 mm north, 125 mm south), brick": 0, "block, SBS sheet, WB-2 (4 in., 100 mm), brick": 101.6,
+	} {
+		s := readPages(t, page{name: "Walls", grid: "\nMark|Material|Substrate|Installed|Lap mm\nA-1|SBS sheet|block|2026-06-01|75\nA-2|WB-2|block|2026-06-01|-"},
+			page{name: "Products", grid: "\nTag|Type|Apply min C|Max days open\nWB-2|mineral wool board|-5|60\nFM-1|SBS asphalt sheet|5|60"},
+			page{name: "Types", grid: "\nType|Where|What it is made of\nW1|South|" + layers + "\nW2|North|brick, SBS sheet, block"})
+		got := 0.0
+		for _, l := range s.Lines {
+			for _, it := range l.Items {
+				if it.Slot == "layers" && it.Product == "WB-2" && it.ThickMM != nil {
+					got = *it.ThickMM
+				}
+			}
+		}
+		if math.Abs(got-want) > 0.01 {
+			t.Errorf("%s: %v, want %v", layers, got, want)
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"math"
 	"strings"
 
 	"abut/internal/phrase"
@@ -14,6 +15,28 @@ import (
 func (r *reader) thickBeside(text string, at phrase.Span) *float64 {
 	if q := r.lengthBeside(text, at); q != nil {
 		return q.Min
+	}
+	return nil
+}
+
+// layerThick is the thickness of a layer of a build-up. An insulation may tell it without
+// a unit, before it or after its tag ("WB-2 90").
+func (r *reader) layerThick(it *Item, text string, at phrase.Span) *float64 {
+	tagged := r.sizeAfterTag(it, text[at.End:])
+	if it.Class != "insulation" {
+		tagged = nil
+	}
+	if tagged != nil && sizeIn.MatchString(text[at.End:]) {
+		return tagged.Min // "in" is no unit
+	}
+	if mm := r.thickBeside(text, at); mm != nil {
+		return mm
+	}
+	if q := r.bareThick(text, at, it.Class); q != nil {
+		return q.Min
+	}
+	if tagged != nil {
+		return tagged.Min
 	}
 	return nil
 }
@@ -72,11 +95,30 @@ func (r *reader) lengthBeside(text string, at phrase.Span) *phrase.Quantity {
 		}
 		found = &q
 	}
-	if found == nil || found.Disagree || found.Bound != "" || found.Min == nil || found.Max == nil || *found.Min != *found.Max {
+	if found == nil || found.Disagree || found.Bound != "" || found.Min == nil || found.Max == nil || *found.Min != *found.Max || otherInBrackets(text, found, lengths) {
 		return nil
 	}
 	return found
 }
+
+// otherInBrackets holds for a length in brackets beside another that is no conversion of
+// it: "wool (3 in. tower, 4 in. annex)" has two sizes, each somewhere.
+func otherInBrackets(text string, found *phrase.Quantity, lengths []phrase.Quantity) bool {
+	open := strings.LastIndexAny(text[:found.Start], "()")
+	if open < 0 || text[open] == ')' {
+		return false
+	}
+	end := strings.IndexByte(text[found.End:], ')')
+	for _, q := range lengths {
+		if q.Start > open && (end < 0 || q.Start < found.End+end) && q.Min != nil && math.Abs(*q.Min-*found.Min) > nominal**found.Min {
+			return true
+		}
+	}
+	return false
+}
+
+// nominal is how far two ways to write one size lie apart: "4 in. (100 mm)".
+const nominal = 0.05
 
 // ofNextLayer holds for a length between two layers of a list in words, which is that of
 // the second: "sheet, 4 in. wool", and not "block, 8 in., parge".
@@ -107,26 +149,53 @@ func (r *reader) boardThick(l *Line, it *Item, c source, at phrase.Span) {
 		return
 	}
 	q := r.sizeAfterTag(it, c.text[at.End:])
-	if q == nil && it.Slot == "touches" {
-		q = r.bareThick(c.text, at, it.Class)
-	}
-	if q == nil && it.Slot == "material" {
-		q = r.lengthBeside(c.text, at)
+	switch it.Slot {
+	case "material":
+		if q == nil {
+			q = r.lengthBeside(c.text, at)
+		}
+	case "touches", "front":
+		if q == nil {
+			q = r.bareThick(c.text, at, it.Class)
+		}
+		if q == nil {
+			q = r.boardAlone(c.text, at)
+		}
 	}
 	switch {
 	case q == nil:
 	case it.Slot == "material" || it.Slot == "tag":
 		keep(l.Figures, "board_mm", figureTold(*q, c.at))
-	case it.Slot == "touches":
+	case it.Slot == "touches" || it.Slot == "front":
 		it.ThickMM = q.Min
 		keep(l.Figures, "insulation_mm", figureTold(*q, c.at))
 	}
+}
+
+// boardAlone is the thickness beside an insulation that fills its part of a cell with it:
+// "3 in. XPS; brick", "polyiso 2 in. + brick". In "foam cut 3 in. back" and "8 in. above
+// the wool" the length is a distance.
+func (r *reader) boardAlone(text string, at phrase.Span) *phrase.Quantity {
+	q := r.lengthBeside(text, at)
+	if q == nil {
+		return nil
+	}
+	start, end := partAround(text, phrase.Span{Start: min(at.Start, q.Start), End: max(at.End, q.End)})
+	lead, rest := text[start:min(at.Start, q.Start)], text[max(at.End, q.End):end]
+	apart := q.End <= at.Start && r.words.thickApart.MatchString(text[q.End:at.Start])
+	if strings.TrimSpace(lead) != "" || apart || !r.words.thickRest.MatchString(rest) {
+		return nil
+	}
+	return q
 }
 
 // sizeAfterTag is the thickness that a figure without a unit right after the tag of a
 // board gives of it, as boards are ordered by it ("WB-2 90"), in a workbook of millimeters.
 func (r *reader) sizeAfterTag(it *Item, rest string) *phrase.Quantity {
 	size := bareSize.FindStringSubmatch(rest)
+	if size == nil {
+		size = sizeIn.FindStringSubmatch(rest)
+	}
 	if it.Product == "" || size == nil || firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
 		return nil
 	}
@@ -137,7 +206,11 @@ func (r *reader) sizeAfterTag(it *Item, rest string) *phrase.Quantity {
 }
 
 // bareSize is a figure of boards that are told in millimeters, and no count or other code.
-var bareSize = regexp.MustCompile(`^\s+(\d{2,3})\s*(?:$|[;,(])`)
+// The sign before a next layer ends it, where no second size follows.
+var bareSize = regexp.MustCompile(`^\s+(\d{2,3})\s*(?:$|[;,(]|\s[/+|]\s+(?:\d+\s+)?\pL{3,})`)
+
+// sizeIn is one that the word "in" follows ("WB-2 90 in rails"): no board is so many inches.
+var sizeIn = regexp.MustCompile(`^\s+(2[5-9]|[3-9]\d|\d{3})\s+in\s+\pL`)
 
 // resistanceOf is the thermal resistance that the part of a build-up about an insulation
 // gives of it, in m²·K/W: "4 in. wool R-16.8", "R-21 batts".

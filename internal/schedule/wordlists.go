@@ -65,6 +65,8 @@ type wordlists struct {
 	lookedAhead        *regexp.Regexp    // "substrate accepted": a look before the work
 	thickBefore        *regexp.Regexp    // what may stand between a thickness and the layer it is of: "4 in. rigid wool"
 	thickAfter         *regexp.Regexp    // and between a layer and its thickness: "wool, 4 in."
+	thickRest          *regexp.Regexp    // what may stand after the two: "wool 4 in. outboard"
+	thickApart         *regexp.Regexp    // words that make a length before a board a distance: "4 in. above the wool"
 	namesRow           *regexp.Regexp    // words by which a bed is that of another row: "block, line 12"
 	coverSlips         *regexp.Regexp    // what a remark says comes over the work
 	slipsBy            *regexp.Regexp    // "add # to the date": so much later than the row's date
@@ -231,6 +233,8 @@ type readingFile struct {
 		NamesRow      string              `json:"names_row"`
 		ThickBefore   string              `json:"thick_before"`
 		ThickAfter    string              `json:"thick_after"`
+		ThickRest     string              `json:"thick_rest"`
+		ThickApart    string              `json:"thick_apart"`
 		WithPrimer    string              `json:"with_primer"`
 		PrimerIf      string              `json:"primer_if"`
 		Proviso       string              `json:"proviso"`
@@ -298,6 +302,8 @@ func (w *wordlists) compile(file *readingFile) error {
 		{"names_row", "(?i)" + f.NamesRow, &w.namesRow},
 		{"thick_before", "(?i)" + f.ThickBefore, &w.thickBefore},
 		{"thick_after", "(?i)" + f.ThickAfter, &w.thickAfter},
+		{"thick_rest", "(?i)" + f.ThickRest, &w.thickRest},
+		{"thick_apart", "(?i)" + f.ThickApart, &w.thickApart},
 		{"room_heat", f.RoomHeat, &w.roomHeat},
 		{"status", "(?i)" + f.Status.Before, &w.status},
 		{"grade_of", f.GradeOf, &w.gradeOf},

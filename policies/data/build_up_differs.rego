@@ -47,15 +47,18 @@ findings contains found if {
 }
 
 # That of its column, else the one that its own cell tells beside the board ("2 in. of wool"). Insulation over the
-# row's own sheet has a column of its own.
+# row's own sheet has a column of its own, or its thickness beside it.
 _thickness(line, item) := line.figures.insulation_mm if {
-	item.slot in data.data.build_up.beside
+	item.slot in data.data.build_up.over
 } else := line.figures.thickness_mm if {
-	not item.slot in data.data.build_up.beside
-} else := line.figures.board_mm if not item.slot in data.data.build_up.beside
+	not item.slot in data.data.build_up.over
+} else := line.figures.board_mm if not item.slot in data.data.build_up.over
 
 _cell(line, item) := "insulation_thickness" if {
-	item.slot in data.data.build_up.beside
+	item.slot in data.data.build_up.over
+	line.cells.insulation_thickness
+} else := line.figures.insulation_mm.at.cell if {
+	item.slot in data.data.build_up.over
 } else := "thickness" if {
 	line.figures.thickness_mm
 } else := line.figures.board_mm.at.cell
@@ -68,16 +71,21 @@ _board(line) := items[0] if {
 	not items[0].slot == "layers"
 }
 
-# The one insulation beside the row's own sheet, where a column tells its thickness.
+# The one insulation over the row's own sheet, where a column tells its thickness, or its own words do.
 _board(line) := items[0] if {
 	line.figures.insulation_mm
-	items := _insulation(line)
+	items := _over(line)
 	count(items) == 1
 	not facts.main_items(line)[0].class in data.data.build_up.classes
 }
 
-_insulation(line) := [item |
-	some item in facts.items_in(line, data.data.build_up.beside)
+_over(line) := sized if {
+	sized := [item | some item in _insulation(line, data.data.build_up.over); item.thickness_mm]
+	count(sized) > 0
+} else := _insulation(line, data.data.build_up.beside)
+
+_insulation(line, slots) := [item |
+	some item in facts.items_in(line, slots)
 	item.class == "insulation"
 	item.polarity == "yes"
 ]
@@ -91,6 +99,11 @@ _is_edge(line) if regex.match(data.data.build_up.edges, lower(object.get(line.te
 _is_of_several(line, _) if {
 	some slot in ["thickness", "material", "type", "remark", "place"]
 	regex.match(data.data.build_up.several, lower(line.texts[slot]))
+}
+
+_is_of_several(line, item) if {
+	item.slot in data.data.build_up.over
+	regex.match(data.data.build_up.several_over, lower(line.texts[item.slot]))
 }
 
 # Another row has the rest of it, unless that has the whole of it, at another drop of the wall.
@@ -223,7 +236,7 @@ _is_told_beside(line, item) if {
 	not line.cells.install
 	some layer in line.items
 	layer.slot == "layers"
-	own := _insulation(line)
+	own := _insulation(line, data.data.build_up.beside)
 	count(own) == 1
 	_who(own[0]) == _who(item)
 	line.figures.thickness_mm

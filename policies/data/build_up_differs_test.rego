@@ -158,3 +158,25 @@ test_build_up_in_words[name] if {
 	}
 	count(_found([_row(12, case.mm, "2 in", {})], [_wall("W4", case.layers)])) == case.n
 }
+
+# The cells of what the sheet touches, or is covered with, tell the insulation over it with its size.
+_covered(slot, mm, words) := desk.row(12, "M-1", {
+	"items": [
+		desk.own(12, "M-1"),
+		object.union(_wool(12), {"id": "W!12/8", "slot": "touches"}),
+		object.union(_wool(12), {"id": "W!12/9", "slot": slot, "thickness_mm": mm}),
+	],
+	"texts": {"type": "W4", slot: words},
+	"figures": {"insulation_mm": desk.figure(mm, "2 in", "in"), "thickness_mm": desk.figure(1, "1 mm", "mm")},
+})
+
+test_told_over_the_sheet[name] if {
+	some name, case in {
+		"covered with less": {"row": _covered("front", 50.8, "I-3 2 in + brick"), "n": 1},
+		"touches less": {"row": _covered("touches", 50.8, "I-3 2 in; brick"), "n": 1},
+		"the whole": {"row": _covered("front", 76.2, "I-3 3 in"), "n": 0},
+		"two layers that add up": {"row": _covered("front", 38.1, "I-3 1.5 in + 1.5 in"), "n": 0},
+		"a count of layers": {"row": _covered("touches", 38.1, "2 layers I-3"), "n": 0},
+	}
+	count(_found([case.row], [_wall("W4", [_layer(76.2)])])) == case.n
+}
