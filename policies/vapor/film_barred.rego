@@ -1,0 +1,80 @@
+# METADATA
+# title: Film inside a wall that is to have none
+# description: |
+#   A note, or the wall's own build-up, says that this wall type has no vapor film or retarder on its room side, and the
+#   row puts one there. Whoever wrote the note has a tight sheet outside, or a wall that dries inward: with the film
+#   what gets in between stays. It does not apply to notes with a condition, to films that the row leaves out or takes
+#   off, nor to walls that the sentence does not name.
+# custom:
+#   id: vapor-film-barred
+#   topic: vapor
+#   severity: error
+#   reason: Two tight layers in a wall hold the water between them, and the job itself keeps the film out.
+#   remedy: Leave the film out, or have the wall computed anew with it and the note changed.
+#   source: the workbook's own notes and wall types
+#   basis: source-read
+#   example: "row: 6 mil poly, room side of studs, wall W4; note: W3 and W4 get no vapor retarder inside"
+package vapor.film_barred
+
+import data.lib.facts
+import data.lib.finding
+import data.lib.wall_type
+import data.lib.words
+
+findings contains found if {
+	some line in facts.live_lines
+	film := _film(line)
+	told := _told(line)[0]
+	message := sprintf("%s goes on the room side of %s, but that wall is to have none: %s", [
+		film.text,
+		line.group,
+		words.quoted(told.text),
+	])
+	related := [finding.related_address(told.at, "the note")]
+	found := finding.at_with(line, ["material", film.at.cell], message, {"related": related})
+}
+
+_film(line) := items[0] if {
+	items := facts.main_items(line)
+	items[0].family in data.vapor.barriers.film_families
+	facts.is_there(items[0])
+	some slot in ["type", "material", "tag", "place", "substrate"]
+	text := lower(line.texts[slot])
+	regex.match(data.vapor.inboard.film_inside, text)
+	not regex.match(data.vapor.inboard.film_gone, text)
+}
+
+_told(line) := array.concat(
+	[{"text": clause, "at": note.at} |
+		some note in input.project.notes
+		some clause in _bars(note.text)
+		_names(clause, note.text, lower(line.group))
+	],
+	[{"text": clause, "at": {"sheet": wall.sheet, "row": wall.row, "cell": wall.cells[slot]}} |
+		some wall in wall_type.of(line)
+		some slot, text in wall.texts
+		some clause in _bars(text)
+	],
+)
+
+# _bars lists the sentences that keep films out, without a condition.
+_bars(text) := [trim_space(clause) |
+	some clause in regex.split(`;|\.(?:\s|$)|\n`, text)
+	regex.match(data.vapor.inboard.film_barred, lower(clause))
+	not regex.match(data.vapor.inboard.condition, lower(clause))
+]
+
+_names(clause, _, group) if group in _codes(clause)
+
+# "W4 brick, wool, sheet, block. No retarder inside": the note is of the wall that it starts with.
+_names(clause, text, group) if {
+	count(_codes(clause)) == 0
+	codes := regex.split(`[^\pL\d.-]+`, lower(trim_space(text)))
+	codes[0] == group
+	regex.match(data.data.walls.code, group)
+}
+
+_codes(text) := {word |
+	some word in regex.split(`[^\pL\d-]+`, lower(text))
+	regex.match(data.data.walls.code, word)
+}
