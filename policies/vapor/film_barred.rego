@@ -4,7 +4,8 @@
 #   A note, or the wall's own build-up, says that this wall type has no vapor film or retarder on its room side, and the
 #   row puts one there. Whoever wrote the note has a tight sheet outside, or a wall that dries inward: with the film
 #   what gets in between stays. It does not apply to notes with a condition, to films that the row leaves out or takes
-#   off, nor to walls that the sentence does not name.
+#   off, nor to walls that the sentence does not name;
+#   where the two tight layers are found themselves, that is told alone.
 # custom:
 #   id: vapor-film-barred
 #   topic: vapor
@@ -20,11 +21,13 @@ import data.lib.facts
 import data.lib.finding
 import data.lib.wall_type
 import data.lib.words
+import data.vapor.two_barriers
 
 findings contains found if {
 	some line in facts.live_lines
 	film := _film(line)
 	told := _told(line)[0]
+	not line.id in _told_as_two # one mistake, one finding
 	message := sprintf("%s goes on the room side of %s, but that wall is to have none: %s", [
 		film.text,
 		line.group,
@@ -33,6 +36,8 @@ findings contains found if {
 	related := [finding.related_address(told.at, "the note")]
 	found := finding.at_with(line, ["material", film.at.cell], message, {"related": related})
 }
+
+_told_as_two := {found.line | some found in two_barriers.findings}
 
 _film(line) := items[0] if {
 	items := facts.main_items(line)
