@@ -92,6 +92,7 @@ open(line) := [s |
 	some s in told(line, "edge_open")
 	not is_closed_in(line, s.slot)
 	not _comes_over(line, s)
+	not _is_barred(line, s)
 ]
 
 default open(_) := []
@@ -102,6 +103,20 @@ _comes_over(line, s) if {
 	some found in regex.find_n(data.sequence.edge.comes_over, text, -1)
 	contains(found, lower(s.text))
 }
+
+# "Term bar, no mastic": a bar presses the edge on by itself, where no note asks for a bead with it.
+_is_barred(line, s) if {
+	barred := data.sequence.edge.barred
+	regex.match(barred.beadless, lower(s.text))
+	some other in line.signals
+	other.id in data.sequence.edge.sealing
+	other.slot == s.slot
+	not other.no
+	regex.match(barred.bar, lower(other.text))
+	not _asks_both(line)
+}
+
+_asks_both(line) if regex.match(data.sequence.edge.barred.both, lower(rule(line).text))
 
 # rule is the note of the project that asks for every edge to be closed; undefined without.
 rule(line) := [l |

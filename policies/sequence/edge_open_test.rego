@@ -67,3 +67,18 @@ test_loose_sheet_above[text] if {
 	found := edge_open.findings with input as doc
 	count(found) == many
 }
+
+# A bar holds the edge without a bead, unless a note asks for both; words that deny the bar leave it open.
+test_bar_without_bead[name] if {
+	some name, case in {
+		"either": {"seal": "clamping bar", "open": "no sealant on", "note": "Mastic or bar at all top edges", "n": 0},
+		"both": {"seal": "clamping bar", "open": "no sealant on", "note": "Top edges: bar and mastic", "n": 1},
+		"sealed bar": {"seal": "bar", "open": "without bead", "note": "Sealant over the bar at top edges", "n": 1},
+		"no bar": {"seal": "term bar", "open": "no bar", "note": "Mastic or bar at all top edges", "n": 1},
+		"a bead elsewhere": {"seal": "bead", "open": "no mastic at", "note": "Mastic or bar", "n": 1},
+	}
+	denied := bench.denial("edge_sealed", "edge", case.open)
+	opened := object.union(_open, {"text": case.open, "slot": "edge"})
+	signals := [bench.signal("edge_sealed", "edge", case.seal), opened, denied]
+	count(_found(signals, [bench.limit("termination", {"text": case.note})])) == case.n
+}

@@ -104,7 +104,7 @@ _most(stated) := need if {
 }
 
 _of_all(line, item) := need if {
-	need := _most(array.concat(array.concat(_noted(line, item, "lap_mm"), _of_product(item, "lap_mm")), _of_row(line)))
+	need := _most(array.concat(array.concat(_noted(line, item, "lap_mm"), _data_of(line, item)), _of_row(line)))
 } else := object.union(usual, {"like": line.figures.lap_mm, "related": []}) if {
 	_is_adhered(item)
 	usual := _usual(line)
@@ -131,6 +131,7 @@ _noted(line, item, kind) := [{
 		not _is_of_sheets_alone(one, item)
 		not _is_bedded(one, item)
 		not _is_of_waterproofing(one, line, item)
+		not _is_borne(line, kind, one.text)
 	])
 	note := finding.related_address(l.at, l.text)
 ]
@@ -153,11 +154,23 @@ _is_of_waterproofing(limit, line, item) if {
 	}
 }
 
+# What a strip bears on each side of a joint or opening is the width of its hold there, and no lap over its like.
+_is_borne(line, kind, asked) if {
+	regex.match(data.sequence.lap.borne.said, lower(line.figures[kind].text))
+	not regex.match(data.sequence.lap.borne.asked, lower(asked))
+}
+
 # A strip of silicone is bedded in beads, and laps no sheet unless the note names it.
 _is_bedded(limit, item) if {
 	item.family in data.sequence.lap.bedded.families
 	not regex.match(data.sequence.lap.bedded.named, lower(limit.text))
 }
+
+# Its data, where that may tell the lap over its like, is not asked of what it bears on.
+_data_of(line, item) := [one |
+	some one in _of_product(item, "lap_mm")
+	not _is_borne(line, "lap_mm", one.like.text)
+]
 
 _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "severity": "error", "related": []} |
 	lap := line.figures.min_lap_mm

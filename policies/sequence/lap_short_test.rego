@@ -190,3 +190,19 @@ test_limit_in_the_unit_of_the_heading if {
 		"the notes ask for 50 mm",
 	])]
 }
+
+# What a strip bears on each side of a joint is held to notes on that, and not to those on laps over its like.
+test_borne_on_each_side[name] if {
+	some name, case in {
+		"laps": {"said": "3 in each side", "text": "Flashing laps 4 in", "n": 0},
+		"both legs": {"said": "3 in both legs", "text": "End laps of flashing 4 in", "n": 0},
+		"a bearing is asked": {"said": "3 in each side", "text": "Transitions lap 4 in onto the wall", "n": 1},
+		"each side is asked": {"said": "3 in ea. side", "text": "Lap 4 in each side", "n": 1},
+		"a lap is told": {"said": "3 in", "text": "Flashing laps 4 in", "n": 1},
+		"less than any sheet": {"said": "1 in each side", "mm": 25.4, "text": "Flashing laps 4 in", "n": 1},
+	}
+	mm := object.get(case, "mm", 76.2)
+	limit := bench.limit("lap_mm", {"min": 101.6, "text": case.text})
+	line := object.union(_lap(mm, case.said), {"items": [bench.own]})
+	count(_found(line, [limit])) == case.n
+}
