@@ -183,6 +183,8 @@ func (r *reader) items(l *Line, c source) {
 			}
 			if c.slot == "separator" && r.saysNone(c.text) {
 				it.Slot = "touches" // "none: gasket sits on the sheet"
+			} else if c.slot == "separator" && cl.Relation == "set_in" && it.Class == "sealant" && side(cl, n) == "object" {
+				it.Slot = "sealant" // "bedded in SL-2"
 			}
 			if c.slot == "substrate" && !ownOn {
 				it.Slot = r.bedSlot(cl, n)

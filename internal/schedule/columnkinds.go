@@ -45,7 +45,7 @@ func (r *reader) profile(under stretch, col int, kind string) (telling, fit int)
 // of the telling cells must be of the kind, and words must not be dates.
 func (r *reader) columnHolds(under stretch, col int, kind string) bool {
 	if kind == "" {
-		return !r.mostly(under, col, "date")
+		return !r.mostly(under, col, dayTold)
 	}
 	telling, fit := r.profile(under, col, kind)
 	if kind == "date" && fit*3 < telling && r.yearSaid == 0 {
@@ -148,9 +148,11 @@ func (r *reader) distinct(under stretch, col int, kind string) (telling, fit int
 	return telling, fit
 }
 
-// dayOnly is the kind of cells that give a day without its year, stays that of cells
+// dayOnly is the kind of cells that give a day without its year, dayTold that of dates and
+// of words for them which could not mean that there is none of a thing, stays that of cells
 // which count days from other work, and anyYear a year in which every day is.
 const (
+	dayTold = "day told"
 	dayOnly = "day"
 	stays   = "stay"
 	anyYear = 2000
@@ -159,6 +161,9 @@ const (
 func (r *reader) holds(c workbook.Cell, kind string) bool {
 	if kind == "date" {
 		return c.Kind == workbook.Date || r.isDate(c.Value)
+	}
+	if kind == dayTold { // "nothing" is no day between two sheets
+		return r.holds(c, "date") && !r.saysNone(c.Value)
 	}
 	if kind == dayOnly {
 		return r.says(c.Value, anyYear)

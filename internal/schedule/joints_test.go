@@ -206,3 +206,37 @@ func TestNeighborsBesideABed(t *testing.T) {
 		}
 	}
 }
+
+// What sits between two sides may be nothing in most rows, which is no day; what one of them
+// is bedded in there parts nothing. A column of days is no separator.
+func TestSitsBetween(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+No. | Material | Meets | Sits between | Bead
+1 | EPDM gasket | SBS sheet | nothing | -
+2 | EPDM gasket | SBS sheet | nothing | -
+3 | EPDM gasket | SBS sheet | nothing | -
+4 | EPDM gasket | SBS sheet | stainless plate | -
+5 | silicone strip | aluminum frame | bedded in polyurethane sealant | -`})
+	got := map[string]string{}
+	for i := range s.Lines {
+		for _, it := range s.Lines[i].Items {
+			if it.Slot == "separator" || it.Slot == "sealant" {
+				got[s.Lines[i].Mark] += it.Slot + " " + it.Family
+			}
+		}
+	}
+	want := map[string]string{"4": "separator stainless-sheet", "5": "sealant polyurethane-sealant"}
+	if len(got) != len(want) || got["4"] != want["4"] || got["5"] != want["5"] {
+		t.Errorf("%v, want %v", got, want)
+	}
+	s = readPages(t, page{name: "S", grid: `
+No. | Material | Substrate | Between | Covered
+1 | SBS sheet | CMU | 5/3/27 | 6/3/27
+2 | SBS sheet | CMU | 5/4/27 | 6/3/27
+3 | SBS sheet | CMU | 5/5/27 | 6/3/27`})
+	for i := range s.Lines {
+		if s.Lines[i].Texts["separator"] != "" {
+			t.Errorf("a day is a separator in row %d", s.Lines[i].Row)
+		}
+	}
+}

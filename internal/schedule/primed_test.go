@@ -343,3 +343,22 @@ QS | solvent primer | 25 | - | -`})
 		t.Error(got)
 	}
 }
+
+// An adhesive of a known kind in the column of primers and adhesives stays what it is; stuff
+// of which no use is told is a primer there.
+func TestAdhesiveAmongPrimers(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Material | Substrate | Primer / adhesive
+R1 | IN-1 | MB-1 | AD-1
+R2 | MB-1 | CMU | PX-1`}, page{name: "P", grid: `
+Tag | Product
+MB-1 | SBS self-adhered sheet
+IN-1 | XPS board
+AD-1 | Elmet Quick solvent spray contact adhesive
+PX-1 | Elmet Key SBS in solvent`})
+	for tag, want := range map[string]string{"AD-1": "spray-contact-adhesive", "PX-1": "solvent-primer"} {
+		if got := product(t, s, tag).Family; got != want {
+			t.Errorf("%s is %q, want %q", tag, got, want)
+		}
+	}
+}

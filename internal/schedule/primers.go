@@ -45,11 +45,16 @@ func (r *reader) beforeNone(text string) string {
 	return text[:end]
 }
 
-// asPrimer takes a product for a primer of what its words name ("SBS in solvent").
+// asPrimer takes a product for a primer of what its words name ("SBS in solvent"). One
+// of a known kind ("solvent contact adhesive") stays what it is where it would become a
+// primer of which nothing is known.
 func (r *reader) asPrimer(p *Product, words string) {
 	as := r.vocab.Describe("primer, "+words, p.Texts["chemistry"])
 	if as.Class == "coating" {
 		as = r.vocab.Describe("primer")
+	}
+	if p.Class == "mastic" && len(p.Traits) > 0 && len(as.Traits) == 0 && strings.HasSuffix(as.Family, "-unspecified") {
+		return
 	}
 	if as.Class == "primer" {
 		p.Family, p.Class, p.Traits, p.Keys, p.Role = as.Family, as.Class, as.Traits, as.Keys, "primer"
