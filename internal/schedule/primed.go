@@ -134,11 +134,17 @@ func (r *reader) standsIn(l *Line, m mention) string {
 		case it.Slot == "primer" || it.Slot == "remark" || it.Polarity != "yes":
 		case it.Slot == "touches" && r.means(m, it):
 			cell = firstNonEmpty(cell, it.At.Cell)
-		case it.Slot != "touches" && (r.means(m, it) || slices.ContainsFunc(m.mat.Traits, it.hasTrait)):
+		case it.Slot != "touches" && (r.means(m, it) || m.mayBe(it) && slices.ContainsFunc(m.mat.Traits, it.hasTrait)):
 			return ""
 		}
 	}
 	return cell
+}
+
+// mayBe holds where a mention could be of the item by its class: a sheet with a film face
+// is no TPO roof, though both are polyolefin.
+func (m mention) mayBe(it *Item) bool {
+	return m.mat.Family == "" || m.mat.Class == "" || it.Class == "" || m.mat.Class == it.Class || it.Slot == "substrate"
 }
 
 // means holds for a mention of the item: its product, its family, what it is made of, or a

@@ -207,6 +207,7 @@ func TestPrimersOfWhatIsTouched(t *testing.T) {
 		"PB-2 on plywood":                  "",
 		"PB-2 on plywood and EPDM":         "",
 		"PB-2 on TPO":                      "",
+		"none on ply; PB-2 on EPDM roof":   "F2",
 		"PB-2":                             "",
 		"PB-2, dry before EPDM goes on it": "",
 	} {
@@ -359,6 +360,19 @@ PX-1 | Elmet Key SBS in solvent`})
 	for tag, want := range map[string]string{"AD-1": "spray-contact-adhesive", "PX-1": "solvent-primer"} {
 		if got := product(t, s, tag).Family; got != want {
 			t.Errorf("%s is %q, want %q", tag, got, want)
+		}
+	}
+}
+
+// A sheet with a film face is no roof of the same plastic: a primer of the roof is not its.
+func TestPrimerOfARoofOfPolyolefin(t *testing.T) {
+	for said, primes := range map[string]bool{"none on board, PB-2 on TPO": true, "PB-2 on sheathing": false} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Membrane | Substrate | Primer | Date | Touches\nR1 | ZA-1 | gypsum sheathing | " + said + " | 4/8/27 | TPO roof, 60 mil"},
+			page{name: "P", grid: "\nTag | Type\nZA-1 | vapor permeable acrylic self-adhered sheet\nPB-2 | solvent rubber primer"})
+		for _, it := range s.Lines[0].Items {
+			if it.Tag == "PB-2" && (it.Primes != "") != primes {
+				t.Errorf("%s: primes %q", said, it.Primes)
+			}
 		}
 	}
 }
