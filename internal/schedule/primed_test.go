@@ -376,3 +376,28 @@ func TestPrimerOfARoofOfPolyolefin(t *testing.T) {
 		}
 	}
 }
+
+// What a sheet's own seams are joined with is no bed of it, and no primer under it.
+func TestSeamTapeIsNoBed(t *testing.T) {
+	for said, want := range map[string]string{
+		"none; splice tape":                      "* none",
+		"none required; EPDM seam adhesive":      "* none",
+		"none on butyl tape; PX-1 on plywood":    "butyl tape none, plywood listed",
+		"PX-1 on block; butyl seam tape at laps": "block listed",
+	} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Membrane | Substrate | Primer\nD1 | SH-3 | brick | PX-1"},
+			page{name: "P", grid: "\nTag | Type | Apply min °C | Max days open | Primer\nSH-3 | EPDM flashing sheet | 5 | 60 | " + said + "\nPX-1 | solvent-borne primer | 5 | 30 | -"})
+		var got []string
+		for _, a := range product(t, s, "SH-3").Accepts {
+			text := a.Text
+			if text == "" {
+				text = a.Keys[0]
+			}
+			got = append(got, text+" "+a.Primer)
+		}
+		slices.Sort(got)
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %v, want %s", said, got, want)
+		}
+	}
+}
