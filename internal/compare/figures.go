@@ -111,8 +111,11 @@ func lostSubstrates(was, now *schedule.Product, line *schedule.Line) []lostSubst
 		return nil
 	}
 	for _, a := range was.Accepts {
-		covered := func(b schedule.Acceptance) bool { return !b.Except && covers(b.Target, a.Target) }
-		if a.Except || len(a.Keys) == 0 || slices.ContainsFunc(now.Accepts, covered) {
+		barred := slices.ContainsFunc(now.Accepts, func(b schedule.Acceptance) bool { return b.Except && covers(b.Target, a.Target) })
+		covered := func(b schedule.Acceptance) bool {
+			return !b.Except && covers(b.Target, a.Target) && !(barred && onAll(b.Target))
+		}
+		if a.Except || len(a.Keys) == 0 || onAll(a.Target) || slices.ContainsFunc(now.Accepts, covered) {
 			continue
 		}
 		out = append(out, lostSubstrate{a.Target, stands(line, a.Target, now)})
@@ -120,15 +123,18 @@ func lostSubstrates(was, now *schedule.Product, line *schedule.Line) []lostSubst
 	return out
 }
 
+// onAll holds for a rule that names no bed and is of all: "no primer".
+func onAll(t schedule.Target) bool { return slices.Contains(t.Keys, "*") }
+
 type lostSubstrate struct {
 	target schedule.Target
 	here   bool
 }
 
 // covers: the first key of a target is the narrowest; a list that names it, or
-// something wider that it belongs to, covers it.
+// something wider that it belongs to, covers it, as does a rule for every bed.
 func covers(list, one schedule.Target) bool {
-	return len(list.Keys) > 0 && (slices.Contains(list.Keys, one.Keys[0]) || slices.Contains(one.Keys, list.Keys[0]))
+	return len(list.Keys) > 0 && (onAll(list) || slices.Contains(list.Keys, one.Keys[0]) || slices.Contains(one.Keys, list.Keys[0]))
 }
 
 // stands: the line is on that substrate, and the offer takes it by no other word.

@@ -71,6 +71,9 @@ func TestLostSubstrates(t *testing.T) {
 		"lost elsewhere":   {[]schedule.Acceptance{concrete, gypsum}, []schedule.Acceptance{concrete}, []string{"gypsum"}, false},
 		"wider word":       {[]schedule.Acceptance{concrete}, []schedule.Acceptance{accepted("masonry and concrete", "cement-based")}, nil, false},
 		"nothing is told":  {[]schedule.Acceptance{concrete}, nil, nil, false},
+		"no primer at all": {[]schedule.Acceptance{concrete}, []schedule.Acceptance{accepted("", "*")}, nil, false},
+		"all was told":     {[]schedule.Acceptance{accepted("", "*")}, []schedule.Acceptance{gypsum}, nil, false},
+		"all but this":     {[]schedule.Acceptance{concrete}, []schedule.Acceptance{accepted("", "*"), {Target: schedule.Target{Keys: concrete.Keys, Except: true}}}, []string{"concrete"}, true},
 		"said not to suit": {[]schedule.Acceptance{concrete}, []schedule.Acceptance{{Target: schedule.Target{Keys: concrete.Keys, Except: true}}}, []string{"concrete"}, true},
 	}
 	line := &schedule.Line{Items: []schedule.Item{{Slot: "substrate", Polarity: "yes", Keys: concrete.Keys}}}
