@@ -5,12 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"regexp"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/topdown"
 
 	"abut/internal/plan/value"
+	"abut/internal/regexp"
 )
 
 // errConflict is that a rule has two values at once.

@@ -1,12 +1,12 @@
 package plan
 
 import (
-	"regexp"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
 	"abut/internal/plan/value"
+	"abut/internal/regexp"
 )
 
 // search is a built-in function whose first argument is a pattern; the others

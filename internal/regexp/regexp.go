@@ -17,24 +17,29 @@ type Regexp struct {
 
 // MustCompile is for expressions that the program itself writes.
 func MustCompile(expr string) *Regexp {
-	return &Regexp{
-		needles: sync.OnceValue(func() *needles {
-			re, err := syntax.Parse(expr, syntax.Perl)
-			if err != nil {
-				panic(err)
-			}
-			return needlesOf(re)
-		}),
-		whole: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
-	}
+	return later(expr, func() *syntax.Regexp {
+		re, err := syntax.Parse(expr, syntax.Perl)
+		if err != nil {
+			panic(err)
+		}
+		return re
+	})
 }
 
 // Compile is for expressions that are read from data.
 func Compile(expr string) (*Regexp, error) {
-	if _, err := syntax.Parse(expr, syntax.Perl); err != nil {
+	re, err := syntax.Parse(expr, syntax.Perl)
+	if err != nil {
 		return nil, err
 	}
-	return MustCompile(expr), nil
+	return later(expr, func() *syntax.Regexp { return re }), nil
+}
+
+func later(expr string, parsed func() *syntax.Regexp) *Regexp {
+	return &Regexp{
+		needles: sync.OnceValue(func() *needles { return needlesOf(parsed()) }),
+		whole:   sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
+	}
 }
 
 // QuoteMeta is that of the standard library.
