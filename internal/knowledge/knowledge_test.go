@@ -25,6 +25,7 @@ type sample struct {
 	Lists struct {
 		Ranks [][]string       `json:"ranks"`
 		Of    map[string]*part `json:"of"`
+		Pair  [2]float64       `json:"pair"`
 	} `json:"lists"`
 	hidden bool //lint:ignore U1000 a field that no file may set
 }
@@ -74,6 +75,7 @@ func FuzzQuick(f *testing.F) {
 		`{"lists": {"ranks": [["a"], []], "of": {"m": {"Size": 1}, "n": null}}}`,
 		`{"FAMILIES": {}}`, `{"families": {}} x`, `{"families": {},}`, `{"families" {}}`, `{"lists": {"of": {"m": {"Size": 01}}}}`,
 		`{"lists": {"of": {"m": {"Size": 1e3}}}}`, `{"lists": {"of": {"m": {"Size": 1.}}}}`, `{"families": null}`, `{"x": "\x"}`, "{\"x\": \"\n\"}", `{`, ``, `{"x": nul`, `[`,
+		`{"lists": {"of": {"m": {"size": 1, "Size": 2, "SIZE": 3}}, "Pair": [1]}}`, `{"lists": {"pair": [1, 2, 3]}}`, `{"lists": {"pair": [1, 2], "pair": []}}`,
 		`{"vocabulary": {"fuzzy_length": 1.5}}`, `{"hidden": true}`, `{"families": {"a": {"traits": [] }}, "families": {"b": {}}}`, strings.Repeat(`[`, 200), `{"x": ` + strings.Repeat(`[`, 200) + strings.Repeat(`]`, 200) + `}`,
 	} {
 		f.Add([]byte(text))

@@ -75,7 +75,7 @@ func (r *reader) value(into reflect.Value) {
 	case reflect.Pointer:
 		into.Set(reflect.New(into.Type().Elem()))
 		r.value(into.Elem())
-	case reflect.Slice, reflect.Map, reflect.Struct:
+	case reflect.Slice, reflect.Array, reflect.Map, reflect.Struct:
 		if r.depth++; r.depth > deepest {
 			r.odd = true
 			return
@@ -91,6 +91,8 @@ func (r *reader) composite(into reflect.Value) {
 	switch into.Kind() {
 	case reflect.Slice:
 		r.list(into)
+	case reflect.Array:
+		r.array(into)
 	case reflect.Map:
 		r.mapping(into)
 	default:
@@ -118,6 +120,22 @@ func (r *reader) list(into reflect.Value) {
 	into.Set(list)
 }
 
+// array fills a fixed number of places; what is more is passed over.
+func (r *reader) array(into reflect.Value) {
+	r.take('[')
+	i := 0
+	for ; r.more(i == 0, ']'); i++ {
+		if i < into.Len() {
+			r.value(into.Index(i))
+		} else {
+			r.skip()
+		}
+	}
+	for ; i < into.Len(); i++ {
+		into.Index(i).SetZero()
+	}
+}
+
 func (r *reader) mapping(into reflect.Value) {
 	if into.Type().Key().Kind() != reflect.String || into.Len() > 0 {
 		r.odd = true
@@ -137,16 +155,27 @@ func (r *reader) record(into reflect.Value) {
 	fields := r.fields(into.Type())
 	r.take('{')
 	for first := true; r.more(first, '}'); first = false {
-		key := r.key()
-		if i, ok := fields[key]; ok {
+		if i := r.field(fields, r.key()); i >= 0 {
 			r.value(into.Field(i))
 			continue
 		}
-		for name := range fields {
-			r.odd = r.odd || strings.EqualFold(name, key) // which encoding/json takes too
-		}
 		r.skip()
 	}
+}
+
+// field is that of a key, which may be in another case; -1 if there is none.
+func (r *reader) field(fields map[string]int, key string) int {
+	if i, ok := fields[key]; ok {
+		return i
+	}
+	found := -1
+	for name, i := range fields {
+		if strings.EqualFold(name, key) {
+			r.odd = r.odd || found >= 0 // encoding/json knows which
+			found = i
+		}
+	}
+	return found
 }
 
 // fields are those of a struct by their keys. What is embedded, or written as a
