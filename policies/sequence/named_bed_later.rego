@@ -59,14 +59,18 @@ _by_mark := {key: beds |
 _told := {line.id: list |
 	some line in facts.live_lines
 	line.dates.install.state in data.sequence.order.dated
+	marks := {slot: marks | some slot in _slots; marks := _marks(line.texts[slot]); count(marks) > 0}
 	list := array.concat(_on(line), [told |
+		count(marks) > 0
 		some i, way in data.sequence.named.ways
 		some slot in way.slots
-		mark := _marks(line.texts[slot])[i]
+		mark := marks[slot][i]
 		told := {"key": _key(line.sheet, mark), "slot": slot, "says": way.says}
 	])
 	count(list) > 0
 }
+
+_slots := {slot | some way in data.sequence.named.ways; some slot in way.slots}
 
 # _marks are the marks that a text names, by the ways to say it. The same words stand in many rows.
 _marks(text) := {i: mark | some i, way in data.sequence.named.ways; mark := _marked(way.like, text)} if {
