@@ -146,11 +146,12 @@ _residue_below(contact) if {
 _residue_below(contact) if {
 	_has_sheet(contact)
 	contact.from == "substrate"
+	some end in [contact.a, contact.b]
+	end.slot == "substrate"
+	facts.has_key(end, ["silicone"])
 	some found in data.pairing.old_silicone.findings
 	found.line == contact.line
-	some end in [contact.a, contact.b]
 	end.item in found.facts
-	end.slot == "substrate"
 }
 
 # The pairing topic judges the rows of sheets only.

@@ -26,13 +26,13 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	not line.id in _told_elsewhere
 	own := _own(line)
 	limit := limits.highest_min([asked |
 		some asked in limits.limits_for("insulation_m2kw", line, own.item.keys, own.item.class)
 		_is_of_cavity(asked, line)
 	])
 	own.r < limit.min * data.vapor.ratio.short_share
+	not line.id in _told_elsewhere
 	message := naming.say("%s has %s; %s is asked for there", [
 		naming.plain(own.item),
 		ratio.written(own.r, contains(own.text, "rsi")),

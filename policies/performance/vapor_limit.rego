@@ -43,13 +43,13 @@ _grouped := {key: hits |
 _hits := [{"key": key, "line": line, "item": item, "figure": figure, "limit": broken.limit, "says": broken.says} |
 	some line in facts.live_lines
 	line.role in data.performance.sheets.vapor_roles
-	not line.id in _cold_lines
 	item := facts.main_items(line)[0]
 	figure := facts.figure_of(line, "vapor_ng")
 	measure.is_sound(figure)
 	_breaks_some(figure)
 	asked := [limit | some limit in limits.limits_for("vapor_ng", line, item.keys, line.role); _is_for_side(limit, line)]
 	broken := _broken(asked, figure)
+	not line.id in _cold_lines
 	key := concat("|", [_name(line, item), broken.limit.at.sheet, broken.limit.text])
 ]
 

@@ -25,9 +25,9 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	not line.id in _cold_lines
 	off := _wrong(line)
 	count(off) > 0
+	not line.id in _cold_lines
 	message := sprintf("%s, by %s for the %s side, goes on the %s side (%s)", [
 		words.list([one.item.text | some one in off]),
 		off[0].by,
