@@ -45,6 +45,9 @@ func (r *reader) account(b *workbook.Book, all []*table) {
 	for i := range r.sched.Lines {
 		r.sched.Lines[i].columns = nil // nobody asks what stands under a column from here on
 	}
+	for i := range r.sched.Products {
+		r.sched.Products[i].home = nil // it holds all cells of the workbook
+	}
 }
 
 func sheetRead(s *workbook.Sheet, tables []*table) SheetRead {
