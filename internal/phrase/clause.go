@@ -12,6 +12,7 @@ type Noun struct {
 	Span
 	Key  string `json:"key"`
 	Kind string `json:"kind"`
+	As   string `json:"as,omitempty"` // the plain word that a code or name stands for ("sheet"), "" for words of their own
 }
 
 // Lexicon finds nouns in a text.
@@ -60,7 +61,7 @@ func (r *Reader) Read(text string, lex Lexicon, opt Options) []Clause {
 	r.cal.tellVerbs(p.view, p.dates)
 	p.quantities = r.quantities(text, toks, p.view, spansOf(p.dates), r.hint(opt.Hint))
 	p.negs = r.negations(p.view)
-	p.signals = r.signalsIn(text, p.view, p.negs)
+	p.signals = r.withPlainWords(text, p.view, nouns, r.signalsIn(text, p.view, p.negs))
 	p.index()
 	p.setAside()
 	p.run(0, len(p.view), -1, 0)

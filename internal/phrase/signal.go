@@ -86,6 +86,44 @@ func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
 	return out
 }
 
+// withPlainWords adds the signals that a text states once its codes are read as the plain
+// words that they stand for: "leg over the face of AB-1" is over that of the sheet.
+func (r *Reader) withPlainWords(text string, view []token, nouns []Noun, said []Signal) []Signal {
+	if !slices.ContainsFunc(nouns, func(n Noun) bool { return n.As != "" }) {
+		return said
+	}
+	plain := plainView(view, nouns)
+	out := said
+	for _, s := range r.signalsIn(text, plain, r.negations(plain)) {
+		holdsCode := slices.ContainsFunc(nouns, func(n Noun) bool { return n.As != "" && s.Start <= n.Start && n.End <= s.End })
+		if holdsCode && !slices.ContainsFunc(said, func(o Signal) bool { return o.ID == s.ID && o.Start < s.End && s.Start < o.End }) {
+			out = append(out, s)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Signal) int { return cmp.Compare(a.Start, b.Start) })
+	return out
+}
+
+// plainView puts the plain word of each code in its place, unless that word stands behind
+// it: "AB-1 sheet".
+func plainView(view []token, nouns []Noun) []token {
+	out := make([]token, 0, len(view))
+	for i := 0; i < len(view); i++ {
+		k := slices.IndexFunc(nouns, func(n Noun) bool { return n.As != "" && n.Start <= view[i].Start && view[i].End <= n.End })
+		if k < 0 {
+			out = append(out, view[i])
+			continue
+		}
+		for i+1 < len(view) && view[i+1].End <= nouns[k].End {
+			i++
+		}
+		if i+1 >= len(view) || view[i+1].low != nouns[k].As {
+			out = append(out, token{Span: nouns[k].Span, low: nouns[k].As, kind: word})
+		}
+	}
+	return out
+}
+
 // counts holds for a hit that begins with the "no." of a count: "2 no. weep vents".
 func counts(text string, view []token, h hit) bool {
 	if h.from == 0 || view[h.from].low != "no" || !strings.HasPrefix(text[view[h.from].End:], ".") {

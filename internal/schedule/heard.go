@@ -20,7 +20,7 @@ type heard struct {
 func (r *reader) hear(text string) *heard {
 	h, ok := r.heard[text]
 	if !ok {
-		n := &nouns{lex: r.lex}
+		n := &nouns{lex: r.lex, products: r.sched.Products}
 		plain := r.lex.unboxed(stepMark.ReplaceAllString(text, "$1;$2"))
 		h = &heard{clauses: r.phrase.Read(plain, n, phrase.Options{}), mentions: n.list}
 		for i := range h.clauses {
@@ -66,15 +66,28 @@ func (h *heard) mention(n phrase.Noun) (mention, bool) {
 // nouns hands mentions to the phrase reader; the key of a noun is the index of
 // its mention.
 type nouns struct {
-	lex  *lexicon
-	list []mention
+	lex      *lexicon
+	products []Product
+	list     []mention
+}
+
+// plainWord is what a product is called where its code is not said, "" for what is no sheet.
+func (h *nouns) plainWord(m mention) string {
+	if m.product < 0 || !looksNamed(m.tag) {
+		return ""
+	}
+	switch h.products[m.product].Class {
+	case "membrane", "tape":
+		return "sheet"
+	}
+	return ""
 }
 
 // Nouns implements phrase.Lexicon.
 func (h *nouns) Nouns(text string) []phrase.Noun {
 	var out []phrase.Noun
 	for _, m := range h.lex.metalBetween(text, h.lex.find(text)) {
-		out = append(out, phrase.Noun{Span: phrase.Span{Start: m.start, End: m.end}, Key: strconv.Itoa(len(h.list)), Kind: "material"})
+		out = append(out, phrase.Noun{Span: phrase.Span{Start: m.start, End: m.end}, Key: strconv.Itoa(len(h.list)), Kind: "material", As: h.plainWord(m)})
 		h.list = append(h.list, m)
 	}
 	return out

@@ -546,3 +546,22 @@ func TestLapsOfMetalAlone(t *testing.T) {
 		}
 	}
 }
+
+// A code stands for the plain word of its product where a lap is told: over the face of AB-1
+// is over that of the sheet. The code of a bead stands for no sheet.
+func TestLapsOverTheFaceOfACode(t *testing.T) {
+	for words, want := range map[string]bool{
+		"leg over face of AB-1, top left open": true,
+		"leg over face of SE-1 fillet":         false,
+		"AB-1 over the face of its leg":        false,
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Lap | Primer\n1 | TW-1 | CMU | "+words+" | none\n2 | TW-1 | CMU | "+words+" | none\n\nTag | Type | Apply min C\nAB-1 | SBS self-adhered sheet | 4\nTW-1 | rubberized asphalt thru-wall flashing | 4\nSE-1 | silicone sealant | 4\n")
+		got := false
+		for _, said := range line(t, s, "1").Signals {
+			got = got || said.ID == "lap_reversed" && !said.No
+		}
+		if got != want {
+			t.Errorf("%s: %v, want %v", words, got, want)
+		}
+	}
+}

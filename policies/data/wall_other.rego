@@ -45,6 +45,7 @@ _rows := [{"line": line, "item": items[0], "under": under} |
 	items := facts.main_items(line)
 	count(items) == 1
 	items[0].product != ""
+	items[0].family != ""
 	not _is_local(line)
 	not _stood_in(line)
 	under := facts.items_in(line, ["substrate"])[0]
