@@ -191,6 +191,24 @@ func (r *reader) describe(t *table) {
 				p.Texts[slot] = strings.TrimPrefix(p.Texts[slot]+"; "+words, "; ")
 			}
 		}
+		p.beside, p.kind = t.unheaded(row), text(t.sheet, row, t.column("type"))
 		r.identify(p)
 	}
+}
+
+// unheaded is the first cell of a row under a heading that told nothing, or a name
+// ("Product" beside "Type").
+func (t *table) unheaded(row int) string {
+	if t.column("type") == 0 {
+		return ""
+	}
+	for n, col := range t.nums {
+		switch t.cols[n].Slot {
+		case "", "remark", "alias", "material":
+			if words := text(t.sheet, row, col); words != "" {
+				return words
+			}
+		}
+	}
+	return ""
 }

@@ -186,11 +186,50 @@ func (r *reader) identify(p *Product) {
 		}
 	}
 	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
+	if as, words := r.byCellBeside(p, m); as.Family != "" {
+		m, p.Name = as, words
+	}
 	p.Family, p.Class, p.Traits, p.Keys = m.Family, m.Class, oneGrade(m.Traits), oneGrade(m.Keys)
 	p.Role = r.role(p.Family, p.Class, p.Name)
 	if p.Class != "primer" && r.primersOnly(p.section) {
 		r.asPrimer(p, p.Name)
 	}
+}
+
+// kindWords is how many words a cell has at most that says what a product is; a remark
+// has more.
+const kindWords = 6
+
+// byCellBeside is what a product of a lower part of a list is by another cell of its row,
+// where the columns of that part are not those of the heading above: under "Type" stands
+// what it is used with ("SH-1 laps, metal") or nothing that names a stuff ("frames"), and
+// what it is stands where others have their maker's name ("butyl tape").
+func (r *reader) byCellBeside(p *Product, m material.Material) (as material.Material, words string) {
+	words = p.beside
+	if p.section == "" || words == "" || len(strings.Fields(words)) > kindWords || m.Family != "" && !r.namesOthers(p, p.kind) {
+		return as, ""
+	}
+	if len(r.lex.findTags(r.tagsWritten(words))) > 0 || strings.Contains(p.kind, " for ") {
+		return as, ""
+	}
+	as = r.vocab.Describe(words)
+	if vague(as.Family) || !slices.Contains(besideClasses, as.Class) {
+		return material.Material{}, ""
+	}
+	return as, words
+}
+
+// besideClasses are the classes of what such lower parts list: what seals and joins.
+var besideClasses = []string{"sealant", "mastic", "tape", "adhesive", "primer"}
+
+// namesOthers holds for words that begin with the tag of another product.
+func (r *reader) namesOthers(p *Product, words string) bool {
+	for _, found := range r.lex.findTags(r.tagsWritten(words)) {
+		if found.start == 0 && found.product >= 0 && r.sched.Products[found.product].ID != p.ID {
+			return true
+		}
+	}
+	return false
 }
 
 // tradeWords are the name of a product in words of the trade and not of a maker: "hot

@@ -1233,3 +1233,35 @@ func TestFigureOfAGrade(t *testing.T) {
 		}
 	}
 }
+
+// The lower parts of a list may have columns of their own: what seals stands where the sheets
+// have the names of their makers, and what it is used with under their kind.
+func TestKindInACellBeside(t *testing.T) {
+	const grid = `
+MEMBRANES
+Tag | Product (own line) | Type | Sun, days | Temp F | Seal / bed
+SH-1 | Alder Forty | SBS sheet, self-adhered | 60 | 40 to 100 | B-1
+SH-2 | Alder Silk | silicone strip | 365 | 20 to 110 | B-2
+
+BEADS AND BEDS
+B-1 | bituminous mastic | SH-1 laps and edges
+B-2 | neutral-cure silicone sealant | SH-2, frames
+B-3 | do not use on the north side before the frost has gone | SH-1
+B-4 | Larch Grip | butyl tape for SH-1`
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Sealant\nD1 | SH-1 | CMU | B-1\nD2 | SH-2 | alum | B-2\nD3 | SH-1 | CMU | B-3\nD4 | SH-1 | CMU | B-4"}, page{name: "Data", grid: grid})
+	got := map[string]string{}
+	for _, p := range s.Products {
+		got[p.Tag] = p.Class
+		if p.Tag == "SH-1" && (len(p.Accepts) != 0 || targets(p.Suits) == "") {
+			t.Errorf("what seals it is its bed: %s", accepted(&p))
+		}
+	}
+	for tag, want := range map[string]string{"SH-1": "membrane", "SH-2": "membrane", "B-1": "mastic", "B-2": "sealant", "B-4": "tape"} {
+		if got[tag] != want {
+			t.Errorf("%s is %q, want %q", tag, got[tag], want)
+		}
+	}
+	if got["B-3"] == "sealant" || got["B-3"] == "mastic" {
+		t.Errorf("a sentence makes B-3 %q", got["B-3"])
+	}
+}

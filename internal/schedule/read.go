@@ -279,6 +279,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindProducts, r.fillUnknown)
 	r.nameProducts(all)
 	r.each(all, kindSchedule, r.ledByWalls)
+	r.each(all, kindSchedule, r.endsInWalls)
 	var schedules []*table
 	r.each(all, kindSchedule, func(t *table) { schedules = append(schedules, t) })
 	used, walls := usedCodes(schedules), wallMarks(schedules)

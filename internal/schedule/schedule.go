@@ -208,6 +208,8 @@ type Product struct {
 
 	maker   string // the first word of its tag, folded
 	section string // the words that head its rows in the table
+	beside  string // what the row says under a heading that tells nothing, or a name
+	kind    string // and under that of the kind, as it is written
 	coined  bool   // its name may be any word: no list has it
 	byRow   bool   // only the chemistry is told: the rest of its row made it a sheet or a sealant
 	home    *table // that it was registered from, nil of a card or note

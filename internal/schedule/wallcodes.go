@@ -152,3 +152,41 @@ func (r *reader) ledByWalls(t *table) {
 		r.codes[code] = true
 	}
 }
+
+// wallTail is the code of a wall after the part of the building where it stands: "Level 3
+// east, EW-3".
+var wallTail = regexp.MustCompile(`^(.*[^,\s])\s*,\s*([A-Z]{1,4}-?\d{1,3}[a-z]?)$`)
+
+// endsInWalls parts the cells of a column of areas that end in the code of their wall, in
+// a table that tells the place nowhere else: the code says under which wall the row
+// stands, and what is before it where. An area without a code is a place alone. The same
+// few walls come again and again, as the numbers of rooms and doors do not, and one such
+// code that the product data has makes all of them products.
+func (r *reader) endsInWalls(t *table) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "group" && c.parts == nil })
+	if i < 0 || t.column("place") > 0 || callsWalls(t.cols[i].own) {
+		return
+	}
+	telling, ended, codes := 0, 0, map[string]int{}
+	for words := range r.said(t, t.nums[i]) {
+		telling++
+		if m := wallTail.FindStringSubmatch(words); m != nil {
+			ended++
+			codes[m[2]]++
+		}
+	}
+	if len(codes) < leastWalls || ended*2 < telling || ended < leastWalls*len(codes) {
+		return
+	}
+	for code := range codes {
+		if r.isProduct(code) {
+			return
+		}
+	}
+	t.cols[i].Slot = "place"
+	t.cols[i].parts = &combination{slots: []string{"place", "group"}, lead: wallTail, units: make([]string, 2)}
+	t.cols[i].Why += "; its cells end in the code of the wall"
+	for code := range codes {
+		r.codes[code] = true
+	}
+}

@@ -356,7 +356,7 @@ K3 | see A-310 |`
 	work := page{name: "S", grid: `
 Mark | Wall | Membrane | Substrate | Primer | Touches
 D1 | K1 | SH-1 | CMU | none | brick`}
-	for head, want := range map[string]string{"EXTERIOR WALL TYPES": "D1 K1 K2 K3", "CLEANERS": "D1"} {
+	for head, want := range map[string]string{"EXTERIOR WALL TYPES": "D1 K1 K2 K3", "BUILD-UPS (inside to outside)": "D1 K1 K2 K3", "CLEANERS": "D1"} {
 		s := readPages(t, work, page{name: "Data", grid: fmt.Sprintf(grid, head)})
 		var marks []string
 		for _, l := range s.Lines {
@@ -570,6 +570,26 @@ HB-2 | high-temperature butyl sheet | 1.0 | 5 | 60`}, page{name: "Notes", grid: 
 	for limit, want := range map[string]string{"lap_mm 50": "ew1, ew2", "end_lap_mm 75": "ew1, ew2", "lap_mm 90": "", "end_lap_mm 150": "", "vapor_ng 500": "ew2"} {
 		if got, ok := scopes[limit]; !ok || got != want {
 			t.Errorf("%s: scope %q %v, want %q", limit, got, ok, want)
+		}
+	}
+}
+
+// Areas that end in the codes of a few walls tell the place and the wall; the numbers of rooms
+// and the tags of products are none.
+func TestAreasThatEndInWalls(t *testing.T) {
+	for name, c := range map[string]struct{ areas, group, place string }{
+		"walls":   {"North front, EX1;South front, EX1;North tower, EX2;South tower, EX2", "EX1", "North front"},
+		"without": {"Canopy;North front, EX1;South front, EX1;North tower, EX2;South tower, EX2", "", "Canopy"},
+		"rooms":   {"Office, R101;Office, R102;Store, R103;Hall, R104", "Office, R101", ""},
+		"product": {"North front, EX1;South front, EX1;North tower, SH1;South tower, SH1", "North front, EX1", ""},
+	} {
+		grid := "Item | Area | Membrane | Substrate | Lap"
+		for i, area := range strings.Split(c.areas, ";") {
+			grid += fmt.Sprintf("\n%d | %s | SH1 | block | 3 in", i+1, area)
+		}
+		s := readPages(t, page{name: "S", grid: grid}, page{name: "D", grid: "Tag | Type | Sun, days\nSH1 | SBS sheet | 60\nSH2 | butyl sheet | 90"})
+		if l := line(t, s, "1"); l.Group != c.group || l.Place != c.place {
+			t.Errorf("%s: group %q, place %q", name, l.Group, l.Place)
 		}
 	}
 }
