@@ -240,6 +240,8 @@ func TestAsides(t *testing.T) {
 		"nobody swept it: face is dusty":             "dusty",
 		"it was not covered and the block is soaked": "surface_wet",
 		// a case
+		"block moist under 6 %":                          "",
+		"block moist at the base":                        "surface_wet",
 		"should the block be damp, wait":                 "(surface_wet)",
 		"whenever frost shows, stop":                     "(frost)",
 		"any loose edge, left loose or not, gets rolled": "edge_open",

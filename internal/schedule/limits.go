@@ -204,7 +204,7 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 		}
 		near := 0
 		switch {
-		case r.words.hasAny(upTo(",;.", boundAfter.ReplaceAllString(in.after, "")), rule.Words):
+		case r.words.hasAny(upTo(",;.", pastUnit(in.sentence[:q.End], in.after)), rule.Words):
 			near = 2
 		case r.words.hasAny(in.before, rule.Words):
 			near = 1
@@ -229,6 +229,22 @@ func (r *reader) tellsRight(rule limitFigure, q phrase.Quantity, sentence string
 // boundAfter is the point of a unit and the bound right after a figure, neither of which
 // ends a sentence: "8 in. min. up the backing".
 var boundAfter = regexp.MustCompile(`(?i)^\.?(?:\s*(?:min|max)(?:imum)?\b\.?)?`)
+
+// pastUnit is what follows the unit of a figure and its bound. The point of a unit before
+// the code of the next product ends what is said of this one: "joints 6 in. FM-2 turned up
+// 4 in."
+func pastUnit(figure, after string) string {
+	switch {
+	case !nextCode.MatchString(after):
+	case strings.HasSuffix(figure, "."):
+		return "." + after
+	case after[0] == '.':
+		return after
+	}
+	return boundAfter.ReplaceAllString(after, "")
+}
+
+var nextCode = regexp.MustCompile(`^\.?\s+[A-Z]{1,4}-\d{1,3}[A-Za-z]?\b`)
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
@@ -543,6 +559,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if rule.Tags {
 		l.Keys = r.tagKeys(in.before)
+	}
+	if rule.Named {
+		l.Keys = r.namedKeys(in.before)
 	}
 	if rule.KeysAfter {
 		after, before := in.after, in.before

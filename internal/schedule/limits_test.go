@@ -1498,3 +1498,31 @@ A2 | SBS sheet | CMU | 75
 		}
 	}
 }
+
+// An upturn is asked of the product that the note names, and the point of a unit before the
+// code of the next product ends what is said of the figure.
+func TestUpturnsOfProducts(t *testing.T) {
+	const grid = `
+Mark | Membrane | Substrate | Primer | Upturn
+E1 | FM-1 | CMU | none | 8 in
+E2 | FM-2 | CMU | none | 4 in
+
+Notes
+`
+	for note, want := range map[string]string{
+		"FM-1 turned up 6 in. min; FM-2 turned up 3 in.":           "rubberized-asphalt-membrane 6, butyl-flashing-tape 3",
+		"FM-1 turn-up 8 in.; night joints 5 in. FM-2 turn-up 3 in": "rubberized-asphalt-membrane 8, butyl-flashing-tape 3",
+		"Flashing turned up 8 in. min":                             " 8",
+	} {
+		s := readPages(t, page{name: "S", grid: grid + note}, page{name: "D", grid: "Tag | Type | Sun, days\nFM-1 | SBS sheet | 60\nFM-2 | butyl sheet | 90"})
+		var got []string
+		for _, l := range s.Project.Limits {
+			if l.Kind == "upturn_mm" && l.Min != nil {
+				got = append(got, strings.Join(l.Keys, "+")+fmt.Sprintf(" %.0f", *l.Min/25.4))
+			}
+		}
+		if all := strings.Join(got, ", "); all != want {
+			t.Errorf("%s: %q, want %q", note, all, want)
+		}
+	}
+}

@@ -18,8 +18,9 @@ type limitFigure struct {
 	Roles     bool     `json:"roles"`
 	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
 	Keys      bool     `json:"keys"`
-	Laid      bool     `json:"laid"` // what is laid over the bed may narrow it
-	Tags      bool     `json:"tags"` // only the tags that it names may narrow it
+	Laid      bool     `json:"laid"`  // what is laid over the bed may narrow it
+	Tags      bool     `json:"tags"`  // only the tags that it names may narrow it
+	Named     bool     `json:"named"` // only the products that it names by their whole tags may
 	KeysAfter bool     `json:"keys_after"`
 	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
 	After     []string `json:"unless_after"`

@@ -282,6 +282,18 @@ func (r *reader) tagKeys(text string) []string {
 	return slices.Compact(out)
 }
 
+// namedKeys lists the keys of the products that a text names by their whole tags.
+func (r *reader) namedKeys(text string) []string {
+	out := []string{}
+	for _, found := range r.lex.findTags(text) {
+		if found.product >= 0 {
+			out = append(out, r.keyOf(found.product))
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
 // describedBy lists the products whose own names have all the words that stand right
 // before a figure, two or more: "opening flashing 30 mil" is said of "butyl tape, for
 // opening flashing".

@@ -417,3 +417,17 @@ FL-1 | STPE fluid membrane | 50 | 40 | 90`})
 		t.Errorf("%+v, want to 29 mil", f)
 	}
 }
+
+// What a sheet lets through by the test of a material is no result of a wall.
+func TestAirOfASheetIsNoResult(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Remarks
+W1 | SBS sheet | CMU | none | air permeance 0.003 cfm/sf @ 1.57 psf
+W2 | SBS sheet | CMU | none | air 0.003 cfm/sf by E 2178
+W3 | SBS sheet | CMU | none | mock-up: air 0.05 cfm/sf @ 1.57 psf`})
+	for mark, want := range map[string]bool{"W1": false, "W2": false, "W3": true} {
+		if _, got := line(t, s, mark).Figures["air_result_lsm2"]; got != want {
+			t.Errorf("%s: a result %v, want %v", mark, got, want)
+		}
+	}
+}

@@ -19,6 +19,7 @@ package vapor.inside_warm
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.inside
 import data.lib.section
 import data.lib.vaporclass
 import data.lib.wall_type
@@ -43,6 +44,28 @@ findings contains finding.at(facts.lines_by_id[layer.line], ["material", "tag", 
 _is_outside(one, i) if {
 	some layer in array.slice(one.layers, i + 1, count(one.layers))
 	layer.insulates
+}
+
+# The row of an open sheet tells the film itself, behind studs that are filled: no section has it.
+findings contains finding.at(line, ["material", "tag", film.cell], message) if {
+	winter.celsius >= data.vapor.climate.warm_c
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not line.id in section.judged_lines
+	not vaporclass.is_tight(facts.main_items(line)[0])
+	film := [one | some one in inside.barriers(line); not one.vinyl][0]
+	not _is_section_layer(film.cell, line)
+	message := sprintf("%s lies on the room side of the insulation, where winters are mild (%s)", [
+		film.text,
+		winter.written(winter.celsius),
+	])
+}
+
+_is_section_layer(cell, line) if {
+	some one in section.all
+	some layer in one.layers
+	layer.line == line.id
+	layer.at.cell == cell
 }
 
 # The room is kept cold, and what the row lays on its side is tight.

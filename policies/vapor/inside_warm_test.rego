@@ -69,3 +69,41 @@ test_cold_room_silent[name] if {
 	}
 	count(_cold(case.row, case.film)) == 0
 }
+
+_row(sheet, touches, winter) := found if {
+	kinds := {
+		"studs": ["steel-stud-framing", "metal"], "glass wool": ["glass-fiber-insulation", "insulation"],
+		"poly": ["polyethylene-sheet", "film"], "slip sheet of poly": ["polyethylene-sheet", "film"],
+	}
+	near := [object.union(bench.item("touches", text, kinds[text][0], kinds[text][1], []), {"clause": text}) | some text in touches]
+	main := object.union(bench.item("material", "LM-1", sheet.family, "membrane", []), {"vapor_ng": sheet.vapor_ng})
+	line := bench.line("W!12", 12, {
+		"role": "membrane",
+		"items": array.concat([main], near),
+		"texts": {"touches": concat(", ", touches)},
+	})
+	found := inside_warm.findings with input as object.union(
+		wall.document([wall.profile([wall.gypsum], winter, {})], {}),
+		{"lines": [line]},
+	)
+}
+
+_open := {"family": "fluid-applied-acrylic-air-barrier", "vapor_ng": 700}
+
+_tight := {"family": "rubberized-asphalt-membrane", "vapor_ng": 3}
+
+test_row_tells_the_film_itself if {
+	{f.message | some f in _row(_open, ["glass wool", "poly"], 12.3)} == {
+		"poly lies on the room side of the insulation, where winters are mild (12.3 °C)",
+	}
+}
+
+test_row_silent[name] if {
+	some name, case in {
+		"cold winters": {"sheet": _open, "touches": ["glass wool", "poly"], "winter": wall.cold},
+		"a tight sheet outside is told elsewhere": {"sheet": _tight, "touches": ["glass wool", "poly"], "winter": 12},
+		"a slip sheet": {"sheet": _open, "touches": ["glass wool", "slip sheet of poly"], "winter": 12},
+		"no insulation in studs": {"sheet": _open, "touches": ["poly"], "winter": 12},
+	}
+	count(_row(case.sheet, case.touches, case.winter)) == 0
+}
