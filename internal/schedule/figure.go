@@ -73,6 +73,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	if m := twice.FindStringSubmatch(text); m != nil && c.unit != "" && c.second != "" {
 		text = m[1] + " " + c.unit + " (" + m[2] + " " + c.second + ")"
 	}
+	if c.slot == "thickness" {
+		text = ofCoats.ReplaceAllString(text, "$1")
+	}
 	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(filmBehind(text), "$1 $3 $2"))
@@ -291,6 +294,9 @@ func (r *reader) dryOfPair(f *Figure, text, kind, unit string) {
 }
 
 var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)( mils?| mm)?(?: [a-z]+)*$`)
+
+// ofCoats is a film of several coats, worked out: "2 x 60 = 120".
+var ofCoats = regexp.MustCompile(`(?i)^\d{1,2} ?[x×] ?\d+(?:\.\d+)?(?: ?mils?| ?mm)? ?= ?(\d)`)
 
 // summed adds the parts of "0.4 + 1.0", "25 butyl + 5 foil" and "30 + 30 mil wet".
 func summed(text string) string {

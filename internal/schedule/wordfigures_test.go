@@ -431,3 +431,16 @@ W3 | SBS sheet | CMU | none | mock-up: air 0.05 cfm/sf @ 1.57 psf`})
 		}
 	}
 }
+
+// A film of coats that is worked out counts whole; what is not, as before.
+func TestFilmWorkedOut(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | WFT/DFT mils
+W1 | acrylic coating | CMU | none | 3 x 20 = 60 / 30
+W2 | acrylic coating | CMU | none | 60 / 30`})
+	for _, mark := range []string{"W1", "W2"} {
+		if f := line(t, s, mark).Figures["thickness_mm"]; f.Problem != "" || f.Min == nil || *f.Min != 60*0.0254 {
+			t.Errorf("%s: %+v", mark, f)
+		}
+	}
+}

@@ -4,7 +4,8 @@
 #   What dries of a wet film is its share of solids: 40 mil wet at 50 % solids leave 20 mil. The row tells the wet film,
 #   or how far a volume goes (1 gal over 100 sf is 16 mil wet), the data of the product asks for a dry one, and what is
 #   left falls short of it, or the data asks for a wet film and the row tells a thinner one. Where the data tells no
-#   solids, all of the film is taken to stay. The figure may be that of each of several coats, and is taken so. It does
+#   solids, all of the film is taken to stay. A row that tells both films, and more of the dry one than the solids
+#   leave, is asked about. The figure may be that of each of several coats, and is taken so. It does
 #   not apply where their number is open, nor where wet and dry are not told apart in words, nor where the dry film was
 #   read.
 # custom:
@@ -67,6 +68,43 @@ findings contains found if {
 		"related": [finding.related_product(product, ["thickness"], "its data")],
 	})
 }
+
+# The row tells the wet film and the dry one, and the solids do not leave that much.
+findings contains found if {
+	some line in facts.live_lines
+	figure := line.figures.thickness_mm
+	pair := _pair(line, figure)
+	some item in facts.main_items(line)
+	product := facts.product_of(item)
+	measure.is_sound(product.figures.solids)
+	share := measure.high(product.figures.solids)
+	pair.dry > (pair.wet * share) * (1 + data.performance.thickness.film.pair_share)
+	message := naming.say("%s at %v wet dries to %v by its %s solids, and the row says %v dry", [
+		naming.plain(item),
+		pair.wet,
+		round((pair.wet * share) * 10) / 10,
+		product.figures.solids.text,
+		pair.dry,
+	])
+	found := finding.at_with(line, ["material", "tag", "thickness"], message, {
+		"severity": "warning",
+		"related": [finding.related_product(product, ["solids"], "its data")],
+	})
+}
+
+_pair(line, figure) := {"wet": to_number(two[1]), "dry": to_number(two[2])} if {
+	regex.match(data.performance.thickness.film.pair_heading, lower(_heading(line, line.cells.thickness)))
+	two := regex.find_all_string_submatch_n(data.performance.thickness.film.pair, lower(figure.text), 1)[0]
+} else := {"wet": to_number(two[1]), "dry": to_number(two[2])} if {
+	two := regex.find_all_string_submatch_n(data.performance.thickness.film.pair_words, lower(figure.text), 1)[0]
+}
+
+_heading(line, cell) := [column.heading |
+	some table in input.reading.tables
+	table.id == line.table
+	some column in table.columns
+	column.letter == regex.find_n(`^[A-Z]+`, cell, 1)[0]
+][0]
 
 # The wet film that a column tells, else that of the row's words.
 _wet(line) := figure if {

@@ -160,3 +160,22 @@ test_says_the_wet_film_asked_for if {
 	])]
 	count(_found(_words(1.27, "50", "gauged 50 wet"), asks)) == 0
 }
+
+# Both films in one cell: more than the solids leave is asked about.
+test_both_films[name] if {
+	some name, case in {
+		"too much by words": ["50 wet / 40 dry", "Film", 1],
+		"too much by the heading": ["60 / 45", "Film WFT/DFT", 1],
+		"of coats": ["2 x 30 = 60 / 45", "Film WFT/DFT", 1],
+		"as the solids leave": ["60 / 30", "Film WFT/DFT", 0],
+		"within rounding": ["60 / 32", "Film WFT/DFT", 0],
+		"dry first": ["30 / 60", "Film DFT/WFT", 0],
+		"no heading": ["60 / 45", "Thickness", 0],
+		"a date": ["6/4/5", "Film WFT/DFT", 0],
+	}
+	row := object.union(_row(1.524, case[0], {}), {"table": "t1"})
+	table := {"id": "t1", "columns": [{"letter": "L", "heading": case[1]}]}
+	doc := object.union(desk.document([row], [_told(0.508, "20", _half)], []), {"reading": {"tables": [table]}})
+	found := film_wet.findings with input as doc
+	count([f | some f in found; contains(f.message, "and the row says")]) == case[2]
+}
