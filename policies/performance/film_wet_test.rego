@@ -174,7 +174,7 @@ test_both_films[name] if {
 		"a date": ["6/4/5", "Film WFT/DFT", 0],
 	}
 	row := object.union(_row(1.524, case[0], {}), {"table": "t1"})
-	table := {"id": "t1", "columns": [{"letter": "L", "heading": case[1]}]}
+	table := {"id": "t1", "columns": [{"letter": "D", "heading": case[1]}]}
 	doc := object.union(desk.document([row], [_told(0.508, "20", _half)], []), {"reading": {"tables": [table]}})
 	found := film_wet.findings with input as doc
 	count([f | some f in found; contains(f.message, "and the row says")]) == case[2]
