@@ -4,7 +4,8 @@
 #   A second coat on a first that is still wet shuts in its water or solvent: it blisters and stays soft. Backfill
 #   against a fresh coat scrapes it off. Told where the product's data gives hours, and the row's words or dates give
 #   fewer. It does not apply where the row tells no hours or days, nor to a product whose data gives none. Days are
-#   counted so that the work may be of the first hour and the backfill of the last.
+#   counted so that the work may be of the first hour and the backfill of the last. So are those of a deck for which
+#   the notes ask for so many hours of flood test.
 # custom:
 #   id: sequence-waits-cut
 #   topic: sequence
@@ -55,6 +56,38 @@ findings contains found if {
 		asked.text,
 	])
 	found := finding.at_with(line, ["material", "tag", "cover"], message, {"related": _data(product, asked)})
+}
+
+# The notes have decks stand under water for so many hours before they are covered.
+findings contains found if {
+	some line in sheet.lines
+	days := line.spans.bare_days.max
+	days >= 0
+	_is_level(line)
+	asked := _floods[0]
+	(days * 24) + data.sequence.waits.day_h < asked.hours
+	message := naming.say("%s is covered %s, and the notes ask for %v hours of flood test first", [
+		naming.plain(facts.main_items(line)[0]),
+		_after(days),
+		asked.hours,
+	])
+	found := finding.at_with(line, ["material", "tag", "cover"], message, {"related": [finding.related_address(
+		asked.note.at,
+		asked.note.text,
+	)]})
+}
+
+_floods := [{"hours": to_number(told[1]), "note": note} |
+	some note in input.project.notes
+	some told in regex.find_all_string_submatch_n(data.sequence.waits.flood, note.text, 1)
+	not regex.match(data.sequence.waits.flood_not, note.text)
+]
+
+_is_level(line) if {
+	at := lower(concat(" ", [line.place, line.group]))
+	regex.match(data.sequence.waits.flood_at, lower(at))
+	not regex.match(data.sequence.waits.flood_at_not, at)
+	not regex.match(data.sequence.waits.flood_told_not, lower(object.get(line.texts, "remark", "")))
 }
 
 _is_backfilled(line) if {

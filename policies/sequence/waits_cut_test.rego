@@ -51,3 +51,29 @@ test_backfill[name] if {
 	}
 	count(_found(_wait, _backfill(case[0], case[1]))) == case[2]
 }
+
+_deck(days, place, remark, note) := found if {
+	row := desk.row(12, "FA-1", {
+		"role": "membrane",
+		"place": place,
+		"texts": {"remark": remark},
+		"spans": {"bare_days": {"min": days, "max": days, "last": days, "from": "2026-06-01", "to": "2026-06-02"}},
+	})
+	doc := desk.document([row], [desk.product("FA-1", 5, {})], [])
+	told := [{"text": note, "at": {"sheet": "N", "row": 3, "cell": "B3"}}]
+	found := waits_cut.findings with input as object.union(doc, {"project": object.union(doc.project, {"notes": told})})
+}
+
+test_flood_test[name] if {
+	asked := "Terraces: 24-hour flood test before the boards"
+	some name, case in {
+		"the same day": [0, "Roof terrace, level 4", "", asked, 1],
+		"the next day": [1, "Roof terrace, level 4", "", asked, 0],
+		"two days asked": [1, "Terrace 2", "", "Decks stand a 48 h water test, then cover", 1],
+		"two days on": [2, "Terrace 2", "", "Decks stand a 48 h water test, then cover", 0],
+		"a wall": [0, "Terrace wall", "", asked, 0],
+		"tested otherwise": [0, "Terrace 2", "electronic leak detection", asked, 0],
+		"no such note": [0, "Terrace 2", "", "Test each window for 2 hours", 0],
+	}
+	count(_deck(case[0], case[1], case[2], case[3])) == case[4]
+}

@@ -75,7 +75,10 @@ _row(sheet, touches, winter) := found if {
 		"studs": ["steel-stud-framing", "metal"], "glass wool": ["glass-fiber-insulation", "insulation"],
 		"poly": ["polyethylene-sheet", "film"], "slip sheet of poly": ["polyethylene-sheet", "film"],
 	}
-	near := [object.union(bench.item("touches", text, kinds[text][0], kinds[text][1], []), {"clause": text}) | some text in touches]
+	near := [object.union(bench.item("touches", text, kind[0], kind[1], []), {"clause": text}) |
+		some text in touches
+		kind := kinds[text]
+	]
 	main := object.union(bench.item("material", "LM-1", sheet.family, "membrane", []), {"vapor_ng": sheet.vapor_ng})
 	line := bench.line("W!12", 12, {
 		"role": "membrane",
