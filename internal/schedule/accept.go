@@ -389,6 +389,24 @@ func (p *Product) also(before, all []string) {
 	}
 }
 
+// beadBarred takes what a sealant or mastic is not put on out of a cell of primers and
+// remarks, where it is no bed: "edges of sheets; not on silicone".
+func (r *reader) beadBarred(p *Product, c source) string {
+	var rest []string
+	for _, piece := range r.words.splitList(c.text) {
+		if !notOn.MatchString(piece.text) {
+			rest = append(rest, piece.text)
+			continue
+		}
+		barred := c
+		barred.text = piece.text
+		r.remarkTargets(p, barred)
+	}
+	return strings.Join(rest, "; ")
+}
+
+var notOn = regexp.MustCompile(`(?i)^\s*(?:not|never|do not use) (?:on|against|over)\b`)
+
 // primerRule reads a primer column of its own: "none on clean metal; T-01 or
 // T-02 elsewhere".
 func (r *reader) primerRule(p *Product, c source) {
@@ -398,6 +416,9 @@ func (r *reader) primerRule(p *Product, c source) {
 			p.Suits = append(p.Suits, r.suited(p, c)...)
 		}
 		return
+	}
+	if p.Role == "sealant" || p.Role == "adhesive" {
+		c.text = r.beadBarred(p, c)
 	}
 	c.text = r.kindOnBed(p, r.words.accept.consent.ReplaceAllString(c.text, ""))
 	c.text = r.neighborsBarred(p, c)

@@ -1265,3 +1265,26 @@ B-4 | Larch Grip | butyl tape for SH-1`
 		t.Errorf("a sentence makes B-3 %q", got["B-3"])
 	}
 }
+
+// What a mastic is not put on is none of its beds, also under "Primer / remarks"; the
+// primer of a sealant is told there as before.
+func TestBeadBarredBesidePrimers(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Sealant\nD1 | SH-1 | CMU | M-1"}, page{name: "D", grid: `
+Tag | What | Sun, days | Primer / remarks
+SH-1 | SBS sheet, self-adhered | 60 | P-1 on CMU
+M-1 | SBS mastic, solvent | - | laps of sheets; not on EPDM; never on XPS
+U-1 | polyurethane sealant | - | P-1 on concrete
+P-1 | solvent primer | - | -`})
+	for _, p := range s.Products {
+		switch p.Tag {
+		case "M-1":
+			if got := targets(p.KeepOff); len(p.Accepts) != 0 || !strings.Contains(got, "epdm") || !strings.Contains(got, "xps") {
+				t.Errorf("M-1 accepts %q, keeps off %q", accepted(&p), got)
+			}
+		case "U-1":
+			if len(p.KeepOff) != 0 {
+				t.Errorf("U-1 keeps off %q", targets(p.KeepOff))
+			}
+		}
+	}
+}
