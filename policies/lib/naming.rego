@@ -10,9 +10,14 @@ import data.lib.facts
 # noun names a material by the noun of a kind: noun(end, "asphaltic") is "asphaltic sheet FM-1".
 noun(end, kind) := _short(end) if {
 	regex.match(data.lib.nouns[kind].known, lower(end.text))
-} else := sprintf("%s %s", [data.lib.nouns[kind].noun, _short(end)]) if {
+} else := sprintf("%s %s", [_noun(end, kind), _short(end)]) if {
 	_is_code(_short(end))
-} else := sprintf("%s (%s)", [_short(end), data.lib.nouns[kind].noun])
+} else := sprintf("%s (%s)", [_short(end), _noun(end, kind)])
+
+# A bead of the stuff is no sheet of it.
+_noun(end, kind) := data.lib.nouns[kind].bead if {
+	end.class in {"mastic", "sealant"}
+} else := data.lib.nouns[kind].noun
 
 # plain names it by its family: "A-2 (aluminum sheet)", or by its words alone where they say enough.
 plain(end) := _short(end) if {

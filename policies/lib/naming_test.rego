@@ -25,6 +25,7 @@ test_noun[want] if {
 		"asphaltic sheet FM-1": _end("FM-1", "FM-1", ""),
 		"SBS membrane": _end("SBS membrane", "", ""),
 		"wall flashing (asphaltic sheet)": _end("wall flashing", "", ""),
+		"asphaltic mastic SE-4": object.union(_end("SE-4", "SE-4", ""), {"class": "mastic"}),
 	}
 	naming.noun(end, "asphaltic") == want
 }

@@ -27,7 +27,7 @@ findings contains found if {
 	some limit in thermometer.uppers(line)
 	reading.c > limit.figure.max + data.temperature.reading.tolerance_k
 	like := degrees.of_figure(limit.figure)
-	message := naming.say("%s goes on up to %s; the %s was read at %s%s", [
+	message := naming.say("%s goes on up to %s; the row has the %s at %s%s", [
 		naming.plain(limit.item),
 		degrees.write(limit.figure.max, like),
 		reading.what,

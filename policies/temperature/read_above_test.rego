@@ -22,7 +22,7 @@ test_fires_in_full if {
 	_found(_read("reading_surface_c", 31), _up_to(20, "-5 to 20")) == {{
 		"line": "W!12",
 		"cells": ["C12", "I12", "M12"],
-		"message": "FM-1 (rubberized-asphalt-membrane) goes on up to 20 °C; the surface was read at 31 °C",
+		"message": "FM-1 (rubberized-asphalt-membrane) goes on up to 20 °C; the row has the surface at 31 °C",
 		"related": [{"product": "FM-1", "cells": ["E4"], "what": "its data"}],
 	}}
 }
@@ -32,7 +32,7 @@ test_primer if {
 	row := object.union(_read("reading_air_c", 41), {"items": [desk.own(12, "FM-1"), primer]})
 	products := [desk.product("FM-1", 4, {}), desk.product("P-9", 5, _up_to(35, "35"))]
 	found := read_above.findings with input as desk.document([desk.row(12, "FM-1", row)], products, [])
-	[f.message | some f in found] == ["P-9 (water-primer) goes on up to 35 °C; the air was read at 41 °C"]
+	[f.message | some f in found] == ["P-9 (water-primer) goes on up to 35 °C; the row has the air at 41 °C"]
 }
 
 _range(low, high) := {"figures": {"reading_air_c": object.union(
@@ -42,7 +42,7 @@ _range(low, high) := {"figures": {"reading_air_c": object.union(
 
 test_bottom_of_a_range if {
 	[f.message | some f in _found(_range(24, 33), _up_to(20, "20"))] == [concat(" ", [
-		"FM-1 (rubberized-asphalt-membrane) goes on up to 20 °C; the air was read at no less",
+		"FM-1 (rubberized-asphalt-membrane) goes on up to 20 °C; the row has the air at no less",
 		"than 24 °C",
 	])]
 }

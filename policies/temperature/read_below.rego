@@ -1,16 +1,16 @@
 # METADATA
 # title: Put on below its least temperature, as read on the day
 # description: |
-#   The log gives the temperature at which the work was done, and the data of the sheet, primer or sealant asks for
-#   more. What is put on too cold does not wet the wall: it holds for the test and lets go in the second winter.
-#   It does not apply where the row tells of heat and only the air was read, which may be outside of the tent. Of a
-#   range (the low and the high of the day) the top counts.
+#   The row gives the temperature of the work, as read or as expected on the day, and the data of the sheet, primer
+#   or sealant asks for more. What is put on too cold does not wet the wall: it holds for the test and lets go in the
+#   second winter. It does not apply where the row tells of heat and only the air is given, which may be outside of the
+#   tent. Of a range (the low and the high of the day) the top counts.
 # custom:
 #   id: temperature-read-below
 #   topic: temperature
 #   severity: error
 #   reason: Below its least temperature an adhesive does not wet the surface, and a primer or sealant does not cure.
-#   remedy: Test the adhesion where it was put on, and replace what lets go; warm the wall or take a grade for the cold.
+#   remedy: Warm the wall or take a grade for the cold; if it is on already, test the adhesion and replace what lets go.
 #   source: the product's data in this workbook, and the reading of the day
 #   basis: source-read
 #   example: "P-2 (from 5 °C) put on with the air at -3 °C"
@@ -30,7 +30,7 @@ findings contains found if {
 	some limit in thermometer.limits(line)
 	reading.c < limit.figure.min - data.temperature.reading.tolerance_k
 	like := degrees.of_figure(limit.figure)
-	message := naming.say("%s goes on from %s; the %s was read at %s%s", [
+	message := naming.say("%s goes on from %s; the row has the %s at %s%s", [
 		naming.plain(limit.item),
 		degrees.write(limit.figure.min, like),
 		reading.what,

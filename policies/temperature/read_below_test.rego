@@ -22,7 +22,7 @@ test_fires_in_full if {
 	_found(_read("reading_air_c", -3), _from(5, "5")) == {{
 		"line": "W!12",
 		"cells": ["C12", "I12", "M12"],
-		"message": "FM-1 (rubberized-asphalt-membrane) goes on from 5 °C; the air was read at -3 °C",
+		"message": "FM-1 (rubberized-asphalt-membrane) goes on from 5 °C; the row has the air at -3 °C",
 		"related": [{"product": "FM-1", "cells": ["E4"], "what": "its data"}],
 	}}
 }
@@ -32,7 +32,7 @@ test_primer if {
 	row := object.union(_read("reading_surface_c", 1), {"items": [desk.own(12, "FM-1"), primer]})
 	products := [desk.product("FM-1", 4, _from(-10, "-10")), desk.product("P-9", 5, _from(4, "4"))]
 	found := read_below.findings with input as desk.document([desk.row(12, "FM-1", row)], products, [])
-	[f.message | some f in found] == ["P-9 (water-primer) goes on from 4 °C; the surface was read at 1 °C"]
+	[f.message | some f in found] == ["P-9 (water-primer) goes on from 4 °C; the row has the surface at 1 °C"]
 }
 
 test_at_the_limit if {
@@ -47,7 +47,7 @@ _range(low, high) := {"figures": {"reading_air_c": object.union(
 
 test_top_of_a_range if {
 	[f.message | some f in _found(_range(-4, 2), _from(5, "5"))] == [concat(" ", [
-		"FM-1 (rubberized-asphalt-membrane) goes on from 5 °C; the air was read at no more",
+		"FM-1 (rubberized-asphalt-membrane) goes on from 5 °C; the row has the air at no more",
 		"than 2 °C",
 	])]
 }

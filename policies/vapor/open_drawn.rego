@@ -50,12 +50,16 @@ _open_walls := [{"name": wall.name, "sheet": sheet, "film": film} |
 	some wall in section.walls
 	some i, film in wall.layers
 	film.family in data.vapor.barriers.inside_families
-	some j, sheet in wall.layers
-	_is_sheet(sheet)
-	sheet.vapor == "none"
+	j := min([at | some at, sheet in wall.layers; _is_open(sheet)]) # of "VP-1 or VP-2" the first
+	sheet := wall.layers[j]
 	_insulates(array.slice(wall.layers, i + 1, j))
 	every layer in array.slice(wall.layers, i + 1, count(wall.layers)) { not layer.barrier }
 ]
+
+_is_open(layer) if {
+	_is_sheet(layer)
+	layer.vapor == "none"
+}
 
 _is_sheet(layer) if {
 	layer.class in data.vapor.barriers.sheet_classes

@@ -24,6 +24,13 @@ test_fires if {
 	every f in found { endswith(f.message, "wall type W5 has AB-3 there, which is vapor-open, with VR-1 inside") }
 }
 
+test_fires_once_where_the_wall_has_one_of_two if {
+	other := object.union(wall.open_sheet, {"text": "AB-4"})
+	found := _found([wall.gypsum, wall.film, wall.batt, wall.sheathing, wall.open_sheet, other], 3, {})
+	count(found) == 1
+	every f in found { contains(f.message, "has AB-3 there") }
+}
+
 test_fires_by_the_column_of_types if count(_found(_drawn, 3, {"group": "", "texts": {"type": " W5"}})) == 1
 
 test_silent[name] if {

@@ -180,4 +180,7 @@ _is_told(pair) if {
 
 _is_told(pair) if pair.line.id in _open_limit_lines
 
+# So does the wall that is drawn with an open sheet there.
+_is_told(pair) if pair.line.id in {found.line | some found in data.vapor.open_drawn.findings}
+
 _open_limit_lines := {found.line | some found in data.vapor.open_outside.findings}
