@@ -24,7 +24,7 @@ import data.lib.words
 
 findings contains finding.at_with(rows[0].line, ["material", "tag"], message, {"related": related}) if {
 	some rows in _by_lack
-	message := sprintf("the vapor profile of %s was not computed, for want of %s", [rows[0].name, rows[0].lack])
+	message := sprintf("the vapor profile of %s was not computed, %s", [rows[0].name, rows[0].lack])
 	related := [finding.related(row.line, ["material", "tag"], "the same") | some row in array.slice(rows, 1, count(rows))]
 }
 
@@ -44,12 +44,12 @@ _hits := [{"lack": _lack(profile), "name": section.called(profile), "line": line
 
 _judged := {one.id | some one in section.judged}
 
-_lack(profile) := words.list(sort({said |
+_lack(profile) := sprintf("for want of %s", [words.list(sort({said |
 	some one in profile.result.missing
 	said := sprintf("the %s of %s", [_figure(one.what), one.name])
-})) if {
+}))]) if {
 	count(profile.result.missing) > 0
-} else := words.list(profile.missing)
+} else := sprintf("since %s", [words.list(profile.missing)])
 
 _figure("vapor") := "vapor permeance"
 

@@ -28,6 +28,14 @@ test_called_by_its_place if {
 	not contains(found.message, "profile of  was")
 }
 
+test_tells_why_where_no_figure_is_missing if {
+	profile := object.union(wall.profile([wall.gypsum, wall.batt, wall.open_sheet], wall.cold, {}), {
+		"missing": ["the section has no layer inside"],
+	})
+	some found in not_computed.findings with input as wall.document([profile], {})
+	endswith(found.message, "was not computed, since the section has no layer inside")
+}
+
 test_silent if {
 	count(_found([wall.gypsum, wall.batt, wall.open_sheet], [])) == 0
 	count(_found([wall.gypsum, wall.batt], ["x"])) == 0
