@@ -68,9 +68,9 @@ _is_of_others(limit, item) if {
 	thick.is_film(item)
 }
 
-# "Air barrier sheets 40 mil" asks nothing of a flashing tape.
+# "Air barrier sheets 40 mil" asks nothing of a flashing tape, nor of a metal foil for through-wall flashing.
 _is_of_others(limit, item) if {
-	item.class == "tape"
+	item.class in data.performance.thickness.strip_classes
 	regex.match(data.performance.thickness.walls, lower(limit.text))
 	not regex.match(data.performance.thickness.strips, lower(limit.text))
 }

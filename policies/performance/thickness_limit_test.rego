@@ -110,3 +110,17 @@ test_note_that_gives_way if {
 	count(_found([desk.row(12, "R-08", {})], _thin, [asked])) == 0
 	count(_found([desk.row(12, "R-08", {})], _thin, [_note])) == 1
 }
+
+# So it is of a metal foil with an adhesive, which is a few mils thick.
+test_walls_alone_not_foil[text] if {
+	some text, n in {
+		"Vapour retarder and high-temperature sheets 1 mm": 0,
+		"Weather barriers 40 mil": 0,
+		"Vapor barriers and flashings 40 mil": 1,
+		"Flashings 1 mm": 1,
+	}
+	asked := desk.limit("thickness_mm", 1.016, null, {"text": text})
+	row := desk.row(12, "R-08", {})
+	items := [object.union(item, {"class": "flashing-metal"}) | some item in row.items]
+	count(_found([object.union(row, {"items": items})], _thin, [asked])) == n
+}
