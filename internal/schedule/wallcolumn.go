@@ -7,16 +7,30 @@ import (
 
 // wallColumn takes a column that is headed as that of walls and holds nothing but their
 // codes for what the rows stand under, though a heading over several ("Where") made it a
-// place; the zones or floors that stood there then tell of the place.
+// place; the zones or floors that stood there, or another column of places, then tell of
+// the place.
 func (r *reader) wallColumn(t *table) {
 	walls := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "place" && callsWalls(c.own) })
 	group := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "group" })
-	if walls < 0 || group < 0 || callsWalls(t.cols[group].own) || !r.holdsWalls(t, t.nums[walls]) {
+	if walls < 0 || group >= 0 && callsWalls(t.cols[group].own) || group < 0 && !t.placedBeside(walls) || !r.holdsWalls(t, t.nums[walls]) {
 		return
 	}
-	c, zone := &t.cols[walls], &t.cols[group]
+	c := &t.cols[walls]
 	c.Slot, c.Why = "group", "its heading calls walls, and codes of them stand under it"
-	zone.Slot, zone.Why = "place", zone.Why+", beside a column of walls"
+	if group >= 0 {
+		zone := &t.cols[group]
+		zone.Slot, zone.Why = "place", zone.Why+", beside a column of walls"
+	}
+}
+
+// placedBeside holds where another column tells of the place.
+func (t *table) placedBeside(walls int) bool {
+	for i := range t.cols {
+		if i != walls && t.cols[i].Slot == "place" {
+			return true
+		}
+	}
+	return false
 }
 
 // callsWalls holds for "Wall", "Wall type", "Wall no."

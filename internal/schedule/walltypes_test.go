@@ -593,3 +593,21 @@ func TestAreasThatEndInWalls(t *testing.T) {
 		}
 	}
 }
+
+// Under "Position" stand a place and a wall: the codes of walls tell what the rows stand under,
+// and the place stays one. Without another column of places they are the place.
+func TestWallBesideItsPlace(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Where | Where | What | What | What\nLocation | Wall | Membrane | Substrate | Lap":      "D1 / head of bay",
+		"Where | Where | What | What | What\nLocation | Wall face | Membrane | Substrate | Lap": " / head of bay; D1",
+	} {
+		grid := heading
+		for _, code := range strings.Fields("D1 D2 D1 D2") {
+			grid += "\nhead of bay | " + code + " | SBS sheet | block | 3 in"
+		}
+		l := read(t, grid).Lines[0]
+		if got := l.Group + " / " + l.Place; got != want {
+			t.Errorf("%s: %q, want %q", heading, got, want)
+		}
+	}
+}
