@@ -565,3 +565,25 @@ func TestLapsOverTheFaceOfACode(t *testing.T) {
 		}
 	}
 }
+
+// What transitions bear on each side is asked of what makes one, whatever it is made of; what
+// steel bears on masonry is asked of no sheet.
+func TestBearings(t *testing.T) {
+	for note, want := range map[string]string{
+		"Transition strips: 4 in. bearing on each side of the joint.": "102 [transition] []",
+		"Laps 3 in.; transitions bear 100 mm min. either side.":       "100 [transition] []",
+		"Lintels bear 8 in. each end.":                                "",
+		"Transitions: laps 4 in.":                                     "",
+	} {
+		s, got := read(t, oneWall+note+"\n"), ""
+		if l := limit(s, "bearing_mm"); l != nil {
+			got = fmt.Sprintf("%.0f %v %v", *l.Min, l.Roles, l.Keys)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+	if l := limit(read(t, oneWall+"Transitions: laps 4 in.\n"), "lap_mm"); l == nil || len(l.Keys) > 0 || len(l.Roles) != 1 {
+		t.Errorf("%+v, want it of all transitions", l)
+	}
+}

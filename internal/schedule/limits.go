@@ -202,9 +202,12 @@ func (r *reader) ruleOf(q phrase.Quantity, in around) *limitFigure {
 		if !r.states(*rule, q, in) {
 			continue
 		}
-		near := 0
+		near, ends := 0, ",;."
+		if rule.Close {
+			ends += ":" // "laps 3 in.: transitions bear 4 in."
+		}
 		switch {
-		case r.words.hasAny(upTo(",;.", pastUnit(in.sentence[:q.End], in.after)), rule.Words):
+		case r.words.hasAny(upTo(ends, pastUnit(in.sentence[:q.End], in.after)), rule.Words):
 			near = 2
 		case r.words.hasAny(in.before, rule.Words):
 			near = 1
@@ -426,11 +429,11 @@ func (r *reader) laidOver(l *Limit, after string) {
 var laidWords = regexp.MustCompile(`(?i)^\.?\s*(?:(?:max|at most|or less)\b\.?\s*)?(?:below|under|beneath|to take)\s+(?:the |any |all )?([^,;.:()]*\pL[^,;:()]*)`)
 
 // withoutRoles leaves out the keys of words that name a role and no material
-// ("flashing").
+// ("flashing"), and that of any sheet beside a role ("transition strips").
 func withoutRoles(keys, roles []string) []string {
 	return slices.DeleteFunc(keys, func(k string) bool {
 		role, generic := strings.CutSuffix(k, "-unspecified")
-		return generic && slices.Contains(roles, role)
+		return generic && (slices.Contains(roles, role) || role == "sheet" && len(roles) > 0)
 	})
 }
 

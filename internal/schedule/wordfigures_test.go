@@ -444,3 +444,21 @@ W2 | acrylic coating | CMU | none | 60 / 30`})
 		}
 	}
 }
+
+// What a strip bears on each side of its joint; what steel and masonry bear on, what is asked
+// for, and a bar that bears on something are none.
+func TestBearingsInWords(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer | Lap (in) | Remarks
+J1 | silicone transition strip | CMU | none | 3 | bears only 1-1/2" on the mullion, 2" on block
+J2 | silicone transition strip | CMU | none | 3 | rolled, 2 in bearing each side
+J3 | silicone transition strip | CMU | none | 3 | bearing 50 mm either side
+J4 | silicone transition strip | CMU | none | 3 | lintel bears 6 in on block
+J5 | silicone transition strip | CMU | none | 3 | 3 in bearing required
+J6 | silicone transition strip | CMU | none | 3 | plate with 4 in bearing on the slab
+J7 | silicone transition strip | CMU | none | 3 | bears on angle at 2 in gap`})
+	holdFigures(t, "lines", func(mark string) map[string]schedule.Figure { return line(t, s, mark).Figures }, map[string]map[string]float64{
+		"J1": {"bearing_mm": 38.1}, "J2": {"bearing_mm": 50.8}, "J3": {"bearing_mm": 50},
+		"J4": {"bearing_mm": none}, "J5": {"bearing_mm": none}, "J6": {"bearing_mm": none}, "J7": {"bearing_mm": none},
+	})
+}

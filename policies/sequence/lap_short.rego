@@ -6,7 +6,8 @@
 #   place or the product's data asks for counts; without one, 2 in (50 mm) for adhered sheet and 3 in (75 mm) for
 #   a through-wall flashing are asked about. It does not apply to a lap that is just on the figure; 50 mm is taken
 #   for 2 in and 100 mm for 4 in. A lap that a remark tells counts beside that of the column, and a note that gives
-#   way to the data of the product does so.
+#   way to the data of the product does so. What the notes ask a transition to bear on each side of its joint is asked
+#   of what a row tells that it bears.
 # custom:
 #   id: sequence-lap-short
 #   topic: sequence
@@ -44,6 +45,26 @@ _shorts(line) := short if {
 	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short(line, kind)]
 	count(short) > 0
 } else := [one | one := _short(line, "told_lap_mm")]
+
+# What a transition bears on the sides of its joint. Where a note tells several figures, each for another thing that it
+# bears on, the least counts.
+findings contains found if {
+	some line in sheet.lines
+	borne := line.figures.bearing_mm
+	measure.is_sound(borne)
+	asked := limits.limits_for("bearing_mm", line, _lapped(line).keys, line.role)
+	least := min([limit.min | some limit in asked])
+	measure.low(borne) < least - _tolerance(least)
+	limit := [one | some one in asked; one.min == least][0]
+	message := naming.say("%s bears %s; the notes ask for %s", [
+		naming.plain(_lapped(line)),
+		measure.as_said("length", borne),
+		measure.beside(least, "length", limit, borne),
+	])
+	found := finding.at_with(line, array.concat(["material", "tag"], measure.cell(borne, "lap_mm")), message, {
+		"related": [finding.related_address(limit.at, limit.text)],
+	})
+}
 
 # Sides and ends that are both short are one mistake of one row.
 _short(line, kind) := {

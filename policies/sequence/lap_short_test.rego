@@ -206,3 +206,21 @@ test_borne_on_each_side[name] if {
 	line := object.union(_lap(mm, case.said), {"items": [bench.own]})
 	count(_found(line, [limit])) == case.n
 }
+
+# What bears on each side of a joint is held to notes on that alone; the least counts of what a note asks on each thing.
+test_bearing[name] if {
+	all := bench.limit("bearing_mm", {"min": 75, "text": "Transitions bear 75 mm each side"})
+	frames := object.union(all, {"min": 25})
+	some name, case in {
+		"short": {"mm": 40, "limits": [all], "want": {concat(" ", [
+			"FM-1 (rubberized-asphalt-membrane) bears 40 mm;",
+			"the notes ask for 75 mm",
+		])}},
+		"on the figure": {"mm": 75, "limits": [all], "want": set()},
+		"less on frames": {"mm": 40, "limits": [all, frames], "want": set()},
+		"laps are asked": {"mm": 40, "limits": [_walls], "want": set()},
+		"nothing asked": {"mm": 40, "limits": [], "want": set()},
+	}
+	line := {"figures": {"bearing_mm": bench.figure(case.mm, null, sprintf("%d", [case.mm]), "mm")}, "items": [bench.own]}
+	{f.message | some f in _found(line, case.limits)} == case.want
+}
