@@ -71,3 +71,19 @@ test_left_open_beside_a_remark[item.text] if {
 	found := primer_blank.findings with input as row
 	count(found) == n
 }
+
+# A primer that is left to somebody else is no primer in this row; words of who puts on a primer that is named are.
+test_left_to_others[cell] if {
+	some cell, n in {
+		"by others": 1,
+		"Primer by other trades": 1,
+		"N.I.C.": 1,
+		"by owner": 1,
+		"by others, P-1": 0,
+		"by hand": 0,
+		"nicotine free": 0,
+	}
+	row := bench.schedule([bench.own(bench.sbs), bench.block], {"texts": {"primer": cell}}, [_listing])
+	found := primer_blank.findings with input as row
+	count([f | some f in found; f.severity == "warning"]) == n
+}
