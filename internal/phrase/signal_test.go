@@ -107,6 +107,8 @@ func TestSignals(t *testing.T) {
 		{"bead left out at the north end", "edge_open", "edge_sealed"},
 		{"pressure bar not installed", "edge_open", "edge_sealed"},
 		{"next roll slipped behind the roll below", "lap_reversed", ""},
+		{"the roll beneath is turned up over its bottom hem", "lap_reversed", ""},
+		{"strip below set first, upper one laps over its top edge", "", "lap_reversed"},
 		{"next roll laps over the roll below", "", "lap_reversed"},
 		{"hoar on the parapet at 7 am", "frost", ""},
 		{"no time to sweep it", "dirt_stays", ""},

@@ -43,6 +43,16 @@ _is_made_good(line, reversal) if {
 	not facts.said(line, "edge_open")
 	not _is_elsewhere(line, reversal)
 	not _is_same_lap(line, reversal, s)
+	not _ends_upper(line, reversal, s)
+}
+
+# "Upper course stops at the bar, the lower laps over its bottom edge": the bar is where the upper one ends, and closes
+# no head of the lower.
+_ends_upper(line, reversal, s) if {
+	pieces := regex.split(`[,;.]`, lower(object.get(line.texts, reversal.slot, "")))
+	told := [piece | some piece in pieces; contains(piece, lower(s.text))]
+	count(told) > 0
+	every piece in told { regex.match(data.sequence.edge.upper_ends, piece) }
 }
 
 # "behind the leg and over its top edge": what lies behind it comes over it too.

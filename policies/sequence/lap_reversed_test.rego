@@ -105,3 +105,15 @@ test_hem_closes_no_lap[name] if {
 	}
 	count(_found({"signals": case[0]})) == case[1]
 }
+
+# A bar at which the upper piece ends closes no head of the lower one that laps over it; one at the head does.
+test_bar_where_the_upper_ends[text] if {
+	lap := bench.signal("lap_reversed", "edge", "over its lower edge")
+	bar := bench.signal("edge_sealed", "edge", "bar")
+	some text, n in {
+		"Higher sheet ended at the bar, sheet beneath laps over its lower edge": 1,
+		"Sheet beneath laps over its lower edge, head under a bar": 0,
+		"Higher sheet ended at the bar, sheet beneath laps over its lower edge, second bar at its head": 0,
+	}
+	count(_found({"signals": [lap, bar], "texts": {"edge": text}})) == n
+}
