@@ -119,6 +119,12 @@ barred := [{"line": line, "outer": outer, "film": film, "wall": wall, "text": te
 	text := [said.text | some said in wall.signals; said.id == "vapor_open_inside"; not said.no][0]
 ]
 
+# is_put_inside: the row puts a film on the room side, as no slip sheet or the like.
+is_put_inside(item) if {
+	_is_put_inside(item)
+	not _is_separator(item)
+}
+
 _is_put_inside(item) if item.slot == "behind"
 
 _is_put_inside(item) if regex.match(data.vapor.barriers.inside_words, lower(item.clause))

@@ -24,6 +24,27 @@ pairs := [{"line": line, "outer": outer.item, "open": outer.open, "film": film, 
 	outer := _outer(line, wall)
 ]
 
+# added lists films and vinyl that a row puts on the room side of a wall type whose smart retarder lets it dry there:
+# {"line", "film", "smart": item of the wall type, "wall"}.
+added := [{"line": line, "film": film, "smart": smart, "wall": wall} |
+	some line in facts.live_lines
+	line.role in data.performance.sheets.vapor_roles
+	not _has_no_film(line)
+	film := [item |
+		some item in facts.items_in(line, data.vapor.barriers.inside_slots)
+		item.family in data.vapor.barriers.inside_families
+		facts.is_there(item)
+		inside.is_put_inside(item)
+	][0]
+	some wall in wall_type.of(line)
+	smart := [item |
+		some item in wall.items
+		facts.is_there(item)
+		item.family in data.vapor.barriers.smart_families
+	][0]
+	not _is_built(film, wall)
+]
+
 # A row of a board may close the outside as well as that of a sheet.
 _roles := array.concat(data.performance.sheets.vapor_roles, ["insulation"])
 

@@ -4,9 +4,10 @@
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
 #   leaves it open whether the outer sheet gets cold, and where the list of wall types has the one and a row puts the
-#   other there; a note where the section keeps it warm and no note of the project bars a second one. It
-#   does not apply to empty studs where neither a note nor the wall type bars a second one, to a wall whose outside
-#   is all vapor-open, nor to claddings and roofs.
+#   other there, or has a smart retarder where a row puts a film; a note where the section keeps it warm and no note
+#   of the project bars a second one. It does not apply to empty studs where neither a note nor the wall type bars a
+#   second one, to a wall whose outside is all vapor-open, unless it is to dry to the room through a smart retarder, nor
+#   to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor
@@ -79,6 +80,18 @@ findings contains finding.at_with(bar.line, cells, message, {"related": [related
 		words.quoted(bar.text),
 	])
 	related := finding.related(bar.wall, ["layers"], "the wall type")
+}
+
+# The wall type has a smart retarder inside, by which it dries to the room, and the row puts a film there.
+findings contains finding.at_with(one.line, ["material", "tag", one.film.at.cell], message, {"related": [related]}) if {
+	some one in inside_type.added
+	not one.line.id in _row_told
+	message := sprintf("%s lies inside of wall type %s, whose %s is to let it dry to the room", [
+		one.film.text,
+		one.wall.mark,
+		one.smart.text,
+	])
+	related := finding.related(one.wall, ["layers"], "the wall type")
 }
 
 # The wall type is told layer by layer and leaves the inside of its tight sheet open, and the row puts a film there.

@@ -698,3 +698,39 @@ test_film_that_the_section_may_have if {
 	smart := {"text": "SR-2", "family": "vapor-retarder-smart", "class": "membrane"}
 	count(_added(smart, layers, _room_side)) == 0
 }
+
+# The wall type has a smart retarder, by which it dries to the room; a film, foil or vinyl there takes that away.
+test_film_where_a_smart_retarder_is[name] if {
+	some name, case in {
+		"foil behind the lining": {"text": "foil behind drywall", "slot": "touches", "layer": "vapor-retarder-smart", "n": 1},
+		"in the column of the inner side": {"text": "foil", "slot": "behind", "layer": "vapor-retarder-smart", "n": 1},
+		"a slip sheet": {"text": "foil", "slot": "touches", "layer": "vapor-retarder-smart", "n": 0},
+		"paint inside": {"text": "foil behind drywall", "slot": "touches", "layer": "latex-paint", "n": 0},
+		"foil there too": {"text": "foil behind drywall", "slot": "touches", "layer": "foil-vapor-retarder", "n": 0},
+	}
+	film := object.union(desk.own(30, "foil"), {
+		"id": "W!30/f",
+		"slot": case.slot,
+		"text": "foil",
+		"clause": case.text,
+		"family": "foil-vapor-retarder",
+		"class": "membrane",
+		"product": "",
+	})
+	layer := object.union(desk.own(4, "SR"), {"slot": "layers", "family": case.layer, "product": "", "text": "inner sheet"})
+	rows := [
+		desk.row(30, "VP-1", {"group": "W7", "items": [desk.own(30, "VP-1"), film]}),
+		desk.row(4, "W7", {
+			"sheet": "T",
+			"table": "t2",
+			"mark": "W7",
+			"texts": {"layers": "panel, wool, open sheet, studs with batts, inner sheet, board"},
+			"items": [layer],
+		}),
+	]
+	found := two_barriers.findings with input as desk.document(rows, [], [])
+	{f.message | some f in found} == {message |
+		case.n == 1
+		message := "foil lies inside of wall type W7, whose inner sheet is to let it dry to the room"
+	}
+}
