@@ -44,3 +44,24 @@ func TestBeadOfTheSheetsMake(t *testing.T) {
 		}
 	}
 }
+
+// A bead whose data says that it is for the laps or edges of a kind of sheet goes with that
+// sheet; what is denied, what is of metal, and what only comes near are none.
+func TestBeadForPartsOfASheet(t *testing.T) {
+	for words, want := range map[string]string{
+		"edges and end laps of butyl sheet; 10 mm bead":       "butyl",
+		"For terminations on SBS membranes. Not on foam.":     "asphaltic",
+		"not for laps of SBS sheet":                           "",
+		"laps of metal":                                       "",
+		"clean the edges of SBS sheet first; tool after 1 hr": "",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Sealant\n1 | AB-1 | CMU | XX-1\n2 | AB-1 | CMU | XX-1\n\nTag | Type | Apply min C | Remarks\nAB-1 | SBS self-adhered sheet | 4 | -\nXX-1 | solvent-borne mastic | 4 | "+words+"\n")
+		got := ""
+		for _, to := range product(t, s, "XX-1").Suits {
+			got += to.Keys[len(to.Keys)-1]
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}

@@ -321,6 +321,32 @@ func (r *reader) madeFor(p *Product) {
 		}
 	}
 	r.ofSheetMaker(p)
+	r.alongSheets(p)
+}
+
+// sheetParts is how a bead is said to be for parts of a kind of sheet: "laps and edges of SBS
+// sheet", "for terminations of the butyl membrane". What follows is the sheet.
+var sheetParts = regexp.MustCompile(`(?i)^(?:use (?:at|on|for)|for|at|on)?\s*(?:(?:all|cut|top|sheet|the|side|end)\s+)*` + partsOfSheets + `(?:\s*(?:,|&|/|\+|\band\b|\bor\b)\s*(?:and\s+)?(?:(?:all|cut|top|sheet|the|side|end)\s+)*` + partsOfSheets + `)*\s+(?:of|in|on)\s+([^,()]*\b(?:sheets?|membranes?|rolls?)\b)`)
+
+const partsOfSheets = `(?:terminations?|edges?|laps?|seams?|joints?|t-joints?)`
+
+// alongSheets takes the kind of sheet whose laps or edges a bead is for by its data: that tells
+// that the two go together.
+func (r *reader) alongSheets(p *Product) {
+	if p.Role != "sealant" && p.Role != "adhesive" {
+		return
+	}
+	for _, slot := range []string{"remark", "type"} {
+		for _, part := range strings.FieldsFunc(p.Texts[slot], func(sign rune) bool { return sign == ';' || sign == '.' }) {
+			m := sheetParts.FindStringSubmatch(strings.TrimSpace(part))
+			if m == nil {
+				continue
+			}
+			for _, sheet := range r.near(p, m[1]) {
+				p.Suits = append(p.Suits, r.target(sheet, strings.TrimSpace(m[1]), At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells[slot]}))
+			}
+		}
+	}
 }
 
 // sheetMaker is how a bead is said to be of the make of the sheets that it is for.
