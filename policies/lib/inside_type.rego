@@ -35,7 +35,9 @@ added := [{"line": line, "film": film, "smart": smart, "wall": wall} |
 		item.family in data.vapor.barriers.inside_families
 		facts.is_there(item)
 		inside.is_put_inside(item)
+		not regex.match(data.vapor.inboard.film_gone, lower(object.get(line.texts, item.slot, "")))
 	][0]
+	every item in line.items { not item.family in data.vapor.barriers.smart_families } # it tells itself which of the two
 	some wall in wall_type.of(line)
 	smart := [item |
 		some item in wall.items

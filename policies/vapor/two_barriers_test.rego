@@ -707,6 +707,7 @@ test_film_where_a_smart_retarder_is[name] if {
 		"a slip sheet": {"text": "foil", "slot": "touches", "layer": "vapor-retarder-smart", "n": 0},
 		"paint inside": {"text": "foil behind drywall", "slot": "touches", "layer": "latex-paint", "n": 0},
 		"foil there too": {"text": "foil behind drywall", "slot": "touches", "layer": "foil-vapor-retarder", "n": 0},
+		"taken out": {"text": "foil behind drywall was removed", "slot": "touches", "layer": "vapor-retarder-smart", "n": 0},
 	}
 	film := object.union(desk.own(30, "foil"), {
 		"id": "W!30/f",
@@ -719,7 +720,7 @@ test_film_where_a_smart_retarder_is[name] if {
 	})
 	layer := object.union(desk.own(4, "SR"), {"slot": "layers", "family": case.layer, "product": "", "text": "inner sheet"})
 	rows := [
-		desk.row(30, "VP-1", {"group": "W7", "items": [desk.own(30, "VP-1"), film]}),
+		desk.row(30, "VP-1", {"group": "W7", "items": [desk.own(30, "VP-1"), film], "texts": {"touches": case.text}}),
 		desk.row(4, "W7", {
 			"sheet": "T",
 			"table": "t2",
