@@ -1211,3 +1211,62 @@ func TestWorkInAShop(t *testing.T) {
 		}
 	}
 }
+
+// A bead that is kept off a finished face or a weep leaves no edge open.
+func TestNoBeadOnAFinishedFace(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"no bead on the anodized face":        false,
+		"no mastic over coated metal":         false,
+		"no sealant at exposed edges":         true,
+		"no sealant in the weeps":             false,
+		"no mastic on the drip":               false,
+		"no sealant at top edge":              true,
+		"no bead at the head":                 true,
+		"no mastic on it, painted face below": true,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "edge_open" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
+
+// Clear is the color of a sealant too, which is then kept off nothing.
+func TestClearSealant(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"neutral-cure silicone, clear":        false,
+		"urethane, clear, tooled":             false,
+		"one-part acetoxy clear at the sill":  false,
+		"clear structural silicone":           false,
+		"clear lacquer on bronze":             false,
+		"silicone, clear of the sheet":        true,
+		"bead clear of the gasket":            true,
+		"acid-cure silicone kept clear there": true,
+		"sealant well clear":                  true,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "no_contact" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
+
+// A board of the room on furring has no outside air behind it, as a cladding has.
+func TestRoomBoardOnFurring(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"drywall on 1-5/8 in. furring":     false,
+		"gyp. board on hat channels":       false,
+		"plaster on metal furring":         false,
+		"fiber-cement boards on furring":   true,
+		"zinc tiles on hat channels":       true,
+		"gypsum sheathing, ventilated gap": true,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "vented" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
