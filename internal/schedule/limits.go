@@ -255,7 +255,7 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if r.tellsRight(rule, q, in.sentence) {
 		words = nil // they tell it alone
 	}
-	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !(len(rule.Before) > 0 && ofNextFigure(in)) {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !r.words.hasAny(firstWords(in.after, 3), rule.AfterBut) && !(len(rule.Before) > 0 && ofNextFigure(in)) {
 		return false
 	}
 	lead := in.sentence[:q.Start]

@@ -1526,3 +1526,31 @@ Notes
 		}
 	}
 }
+
+// What a product laps over the work beside it is its lap; what it laps onto something else is not.
+func TestLapsOntoAdjoiningWork(t *testing.T) {
+	for note, want := range map[string]string{
+		"Laps: WM-1 65 mm; WM-4 90 mm onto adjacent work.": "lap_mm 65 [rubberized-asphalt-membrane]; lap_mm 90 [liquid-flashing]; ",
+		"Min. laps: WM-4 4 in. over adjoining membrane.":   "lap_mm 102 [liquid-flashing]; ",
+		"Laps: WM-1 65 mm; WM-4 90 mm onto the footing.":   "lap_mm 65 [rubberized-asphalt-membrane]; ",
+		"WM-4 90 mm onto adjacent work.":                   "",
+	} {
+		s := read(t, `Mark | Membrane | Substrate | Primer
+1 | WM-1 | CMU | none
+2 | WM-4 | CMU | none
+
+Tag | Type | Thickness
+WM-1 | rubberized asphalt membrane | 40 mil
+WM-4 | STPE liquid flashing | 25 mil
+
+Notes
+`+note)
+		got := ""
+		for _, l := range s.Project.Limits {
+			got += fmt.Sprintf("%s %.0f %v; ", l.Kind, *l.Min, l.Keys)
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}

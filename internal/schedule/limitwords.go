@@ -24,6 +24,7 @@ type limitFigure struct {
 	KeysAfter bool     `json:"keys_after"`
 	Subject   bool     `json:"subject"` // the words must begin the sentence or head the note
 	After     []string `json:"unless_after"`
+	AfterBut  []string `json:"though_after"`  // words behind the figure with which it counts all the same: "4 in. onto adjoining work"
 	Before    []string `json:"unless_before"` // shortly before the figure: "side laps 2 in, end laps 3 in"
 	Though    []string `json:"though"`        // words with which it counts all the same: "side and end laps 3 in"
 	Beside    []string `json:"beside"`        // words one of which must stand right before the figure, or right after it

@@ -313,6 +313,9 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 				r.wetFilm(l, c)
 				r.ordered(l, c)
 			}
+			if c.slot == "remark" {
+				r.remarkedSheet(l, c)
+			}
 		}
 	case c.slot == "specified":
 		r.asked(l, c)

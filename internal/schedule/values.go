@@ -120,6 +120,27 @@ func (r *reader) plannedSheet(l *Line, c source, name string) {
 	}
 }
 
+// remarkedSheet takes the thickness of the row's own sheet that a remark tells of it in a
+// clause of its own: "60 mil sheet", "80 mil sht. here". What lies over or under is another.
+func (r *reader) remarkedSheet(l *Line, c source) {
+	p := r.productOf(l.Main())
+	if p == nil || p.Figures["thickness_mm"].Min == nil {
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && q.Bound == "" && filmUnits.MatchString(strings.ToLower(q.Unit)) &&
+			clauseOpens.MatchString(c.text[:q.Start]) && sheetEnds.MatchString(c.text[q.End:]) {
+			keep(l.Figures, "thickness_mm", figureTold(q, c.at))
+		}
+	}
+}
+
+// clauseOpens and sheetEnds stand around the thickness of a sheet that a clause tells alone.
+var (
+	clauseOpens = regexp.MustCompile(`(?i)(?:^|[,;.])\s*(?:(?:use|with|w/) )?(?:the )?$`)
+	sheetEnds   = regexp.MustCompile(`(?i)^\s*(?:thick )?(?:sheet|sht|membrane|mem|memb|mbr|roll)s?\b\.?(?: (?:here|there|only|this (?:wall|row)))?\s*(?:[,;.]|$)`)
+)
+
 // widestSheet is the thickness in mm from which a figure is a width: sheets have up to 5.
 const widestSheet = 6
 

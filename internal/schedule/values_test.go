@@ -152,3 +152,27 @@ func TestPermeanceBesideTheProduct(t *testing.T) {
 		}
 	}
 }
+
+// A remark may tell the thickness of the row's own sheet in a clause of its own; a sheet over
+// or under it is another.
+func TestSheetToldInARemark(t *testing.T) {
+	for remark, want := range map[string]string{
+		"80 mil membrane":                      "2.03",
+		"at stair only; use 80 mil sheet here": "2.03",
+		"80 mils thick sht.":                   "2.03",
+		"80 mil sheet over it":                 "",
+		"under 80 mil membrane":                "",
+		"80 mil drain mat":                     "",
+		"lap 80 mil sheets 3 in.":              "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Remarks\nD1 | SH-1 | CMU | none | " + remark},
+			page{name: "P", grid: "Tag | Type | Thickness\nSH-1 | SBS sheet | 45 mil\nSH-2 | butyl sheet | 30 mil"})
+		got := ""
+		if f := line(t, s, "D1").Figures["thickness_mm"]; f.Min != nil {
+			got = fmt.Sprintf("%.2f", *f.Min)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
