@@ -59,6 +59,8 @@ test_undecided[cell] if {
 		"TBD": {"warning"},
 		"to be selected by the installer": {"warning"},
 		"To be advised": {"warning"},
+		"?": {"warning"},
+		"P-1?": set(),
 		"per maker": set(),
 	}
 	row := {"texts": {"primer": cell}, "signals": [bench.said("unknown", cell)]}

@@ -87,3 +87,35 @@ test_left_to_others[cell] if {
 	found := primer_blank.findings with input as row
 	count([f | some f in found; f.severity == "warning"]) == n
 }
+
+# The data of the sheet asks for nothing, and that of a primer is for the sheet.
+_made := {
+	"id": "P-7",
+	"tag": "P-7",
+	"role": "primer",
+	"cells": {},
+	"texts": {},
+	"figures": {},
+	"suits": [{"text": "FM-1", "keys": [], "products": ["FM-1"], "except": false}],
+}
+
+_steel := object.union(bench.own(bench.sbs), {
+	"family": "stainless-sheet",
+	"class": "flashing-metal",
+	"keys": ["metal"],
+})
+
+test_primer_that_is_made_for_it[cell] if {
+	some cell, n in {"?": 1, "TBD": 1, "??": 1, "P-7?": 0, "by others": 0, "none": 0}
+	row := bench.schedule([_steel, bench.block], {"texts": {"primer": cell}}, [bench.product("FM-1", {}), _made])
+	found := primer_blank.findings with input as row
+	count([f | some f in found; contains(f.message, "and P-7 is made for it")]) == n
+}
+
+test_primer_that_is_made_for_another if {
+	other := object.union(_made, {"suits": [{"text": "X", "keys": [], "products": ["FM-9"], "except": false}]})
+	row := bench.schedule([_steel, bench.block], {"texts": {"primer": "?"}}, [bench.product("FM-1", {}), other])
+	count(primer_blank.findings) == 0 with input as row
+	metal := bench.schedule([_steel, bench.angle], {"texts": {"primer": "?"}}, [bench.product("FM-1", {}), _made])
+	count(primer_blank.findings) == 0 with input as metal
+}

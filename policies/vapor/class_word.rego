@@ -4,8 +4,8 @@
 #   The name of a product says vapor-permeable and its figure is class I or II, or it says vapor barrier and the
 #   figure is above 10 perm. Most often a perm was read as ng, or the wet cup as the dry one. The sheet is then
 #   put on the wrong side of the wall, which is damp within two winters. Every sheet in the product data is looked
-#   at, used or not. It does not apply to figures within rounding of the bound, nor to sheets called
-#   semi-permeable or variable.
+#   at, used or not; so is a class of the code that the cell tells beside its figure. It does not apply to figures
+#   within rounding of the bound, nor to sheets called semi-permeable or variable.
 # custom:
 #   id: vapor-class-word
 #   topic: vapor
@@ -51,6 +51,47 @@ _word(text) := {"says": "vapor-permeable", "not": {"I", "II"}, "is": "that of a 
 	not regex.match(data.vapor.open.named.open, text)
 	not regex.match(data.vapor.open.named.denied, text)
 }
+
+# The cell of the permeance states a class of the code that is not that of its own figure.
+findings contains finding.for_product(product, ["material", "type", "vapor"], message, {}) if {
+	some product in input.products
+	product.role in data.performance.sheets.vapor_roles
+	figure := product.figures.vapor_ng
+	measure.is_sound(figure)
+	text := lower(object.get(product.texts, "vapor", ""))
+	not regex.match(data.vapor.classes.stated_several, text)
+	told := {class |
+		some found in regex.find_all_string_submatch_n(data.vapor.classes.stated, text, -1)
+		class := data.vapor.classes.stated_as[found[1]]
+	}
+	count(told) == 1
+	some class in told
+	is := vaporclass.by_ng(measure.high(figure))
+	is == vaporclass.by_ng(measure.low(figure))
+	_is_other_class(class, is, text)
+	message := sprintf("%s is called class %s beside its vapor permeance (\"%s\"), which is that of %s", [
+		product.tag,
+		class,
+		trim_space(product.texts.vapor),
+		{"I": "class I", "II": "class II", "III": "class III", "none": "a vapor-open sheet"}[is],
+	])
+}
+
+# Above class III some write the last class for all that is open; a wet cup reads higher than the dry one.
+_is_other_class(class, is, text) if {
+	class != is
+	not _is_open_by_any_name(class, is)
+	not _may_be_wet(class, is, text)
+}
+
+_is_open_by_any_name("III", "none") := true
+
+_may_be_wet(class, is, text) if {
+	_order[class] < _order[is]
+	regex.match(data.vapor.classes.stated_wet, text)
+}
+
+_order := {"I": 1, "II": 2, "III": 3, "none": 4}
 
 # The row counts on the sheet for a barrier, which its permeance is not.
 findings contains finding.at_with(line, ["material", "tag", slot], message, {"severity": "warning"}) if {

@@ -83,3 +83,33 @@ test_class_beside_the_figure_of_the_row if {
 	found := class_word.findings with input as desk.document([row], [desk.product("V-1", 5, {})], [])
 	count(found) == 1
 }
+
+# A class of the code beside a figure of another class.
+_stated(text, ng) := found if {
+	product := desk.product("V-1", 5, {
+		"texts": {"material": "self-adhered sheet", "vapor": text},
+		"figures": {"vapor_ng": desk.figure(ng, text, "perm")},
+	})
+	found := {f.message | some f in class_word.findings} with input as desk.document([], [product], [])
+}
+
+test_class_beside_its_figure if {
+	_stated("Class 2 - 18 perm", 1030) == {concat("", [
+		"V-1 is called class II beside its vapor permeance (\"Class 2 - 18 perm\"), ",
+		"which is that of a vapor-open sheet",
+	])}
+	count(_stated("0.06 perm (class II)", 3.4)) == 1
+	count(_stated("class III by wet cup, 0.05", 2.9)) == 1
+}
+
+test_class_beside_its_figure_silent[text] if {
+	some text, ng in {
+		"Class I, 0.1 perm": 5.72,
+		"0.4 perm, Class II": 22.9,
+		"16 perm, class III": 915,
+		"0.3 perm (E96 B), Class I": 17.2,
+		"Class I or II, 0.4 perm": 22.9,
+		"0.05 perm, class A flame": 2.9,
+	}
+	count(_stated(text, ng)) == 0
+}

@@ -4,10 +4,10 @@
 #   A tight sheet or foam outside and a film, foil or vinyl inside close the cavity between them; what leaks in
 #   stays, and is found as rot two or more years later. A question where the climate or the insulation outside
 #   leaves it open whether the outer sheet gets cold, and where the list of wall types has the one and a row puts the
-#   other there, or has a smart retarder where a row puts a film; a note where the section keeps it warm and no note
-#   of the project bars a second one. It does not apply to empty studs where neither a note nor the wall type bars a
-#   second one, to a wall whose outside is all vapor-open, unless it is to dry to the room through a smart retarder, nor
-#   to claddings and roofs.
+#   other there, or has a smart retarder where a row puts a film; a note where the section keeps it warm, no note of
+#   the project bars a second one, and the code's table of the zone has such a layer inside. It does not apply to empty
+#   studs where neither a note nor the wall type bars a second one, to a wall whose outside is all vapor-open, unless it
+#   is to dry to the room through a smart retarder, nor to claddings and roofs.
 # custom:
 #   id: vapor-two-barriers
 #   topic: vapor
@@ -28,13 +28,41 @@ import data.lib.inside_type
 import data.lib.section
 import data.lib.winter
 import data.lib.words
+import data.lib.zone
 
 findings contains finding.at_with(told.outer_line(fault), told.cells(fault), message, extra) if {
 	some fault in section.judged
 	fault.kind == "pair"
 	not _is_vinyl_case(told.inner(fault))
+	not _is_barred_inside(fault)
 	message := _message(told.outer(fault).text, told.inner(fault).text)
 	extra := {"severity": _severity(fault), "related": told.related(fault)}
+}
+
+# Where the code's table has no such layer on the room side, that is the one to leave out.
+findings contains finding.at_with(line, ["material", "tag", "layers", inner.at.cell], message, extra) if {
+	some fault in section.judged
+	fault.kind == "pair"
+	inner := told.inner(fault)
+	not _is_vinyl_case(inner)
+	_is_barred_inside(fault)
+	line := facts.lines_by_id[inner.line]
+	message := sprintf("%s; the code's table has no class %s on the room side in %s", [
+		_message(told.outer(fault).text, inner.text),
+		inner.vapor,
+		zone.here.says,
+	])
+	outer := finding.related(told.outer_line(fault), ["material", "tag", "layers"], "the outer barrier")
+	others := [one | some one in told.related(fault); one.line != line.id]
+	extra := {"severity": "warning", "related": array.concat([outer], others)}
+}
+
+_is_barred_inside(fault) if {
+	inner := told.inner(fault)
+	inner.line != told.outer(fault).line
+	inner.family in data.vapor.barriers.inside_families
+	zone.here.stated
+	zone.here.zone in data.vapor.ratio.barred[inner.vapor]
 }
 
 findings contains finding.at(pair.line, ["material", pair.cell, pair.outer.at.cell], message) if {

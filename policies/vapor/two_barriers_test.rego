@@ -735,3 +735,18 @@ test_film_where_a_smart_retarder_is[name] if {
 		message := "foil lies inside of wall type W7, whose inner sheet is to let it dry to the room"
 	}
 }
+
+# In a zone whose table has no such layer inside, the film is the one to leave out, and the finding stands at it.
+test_film_that_the_zone_bars[note] if {
+	some note, want in {
+		"Climate zone 2A": {"line": "W!36", "severity": "warning"},
+		"Climate zone 5A": {"line": "W!40", "severity": "note"},
+	}
+	doc := wall.document([wall.profile([wall.gypsum, wall.film, wall.batt, wall.sheet, wall.wool], wall.mild, {})], {})
+	found := two_barriers.findings with input as object.union(doc, {"project": object.union(doc.project, {"notes": [{
+		"text": note,
+		"at": {"sheet": "N", "row": 4, "cell": "A4"},
+	}]})})
+	{f.line | some f in found} == {want.line}
+	{f.severity | some f in found} == {want.severity}
+}

@@ -43,6 +43,35 @@ findings contains finding.at_with(told.outer_line(fault), told.cells(fault), mes
 	extra := {"related": told.related(fault)}
 }
 
+# The list of wall types tells the vinyl on a row of its own, and the sheet outside lets vapor in.
+findings contains finding.at(facts.lines_by_id[layer.line], ["material", layer.at.cell], message) if {
+	winter.is_humid
+	some one in section.walls
+	not one.id in {judged.id | some judged in section.judged}
+	some i, layer in one.layers
+	inside.is_vinyl(layer.family, layer.text)
+	layer.vapor in data.vapor.classes.tight
+	_is_of_outside_wall(one, i)
+	not _is_told_by_row(facts.lines_by_id[layer.line])
+	message := _message(layer.text, "")
+}
+
+_is_told_by_row(line) if {
+	line.role in data.performance.sheets.vapor_roles
+	some one in inside.barriers(line)
+	one.vinyl
+}
+
+# Insulation and a sheet lie outside of it; a partition has wool alone.
+_is_of_outside_wall(one, i) if {
+	outer := [layer | some j, layer in one.layers; j > i]
+	some wool in outer
+	wool.insulates
+	some sheet in outer
+	sheet.class in data.vapor.barriers.sheet_classes
+	not sheet.family in data.vapor.barriers.not_families
+}
+
 _message(vinyl, tail) := sprintf(
 	"%s on an outside wall catches outdoor moisture in this hot, humid climate%s",
 	[vinyl, tail],

@@ -2,6 +2,7 @@ package vapor.vinyl_humid_test
 
 import data.lib.bench_test as bench
 import data.lib.desk_test as desk
+import data.lib.wall_test as wall
 import data.vapor.two_barriers
 import data.vapor.vinyl_humid
 
@@ -61,4 +62,35 @@ test_silent[name] if {
 	}
 	found := vinyl_humid.findings with input as _doc(case.note, case.items)
 	count(found) == 0
+}
+
+# The vinyl is a layer of a wall type, told on a row of its own.
+_listed(layers, note) := found if {
+	doc := wall.document([wall.profile(layers, wall.mild, {})], {})
+	noted := object.union(doc, {"project": object.union(doc.project, {"notes": [{
+		"text": note,
+		"at": {"sheet": "N", "row": 4, "cell": "A4"},
+	}]})})
+	found := vinyl_humid.findings with input as noted
+}
+
+_covering := object.union(
+	wall.layer(35, "vinyl wallcovering", "vinyl-wall-covering", "other", 4),
+	{"keys": ["vapor-tight"]},
+)
+
+test_vinyl_in_a_list_of_wall_types if {
+	{f.line | some f in _listed([_covering, wall.batt, wall.sheathing, wall.open_sheet], _humid)} == {"W!35"}
+}
+
+test_vinyl_in_a_list_silent[name] if {
+	some name, case in {
+		"partition": {"layers": [_covering, wall.batt, wall.gypsum], "note": _humid},
+		"cold": {"layers": [_covering, wall.batt, wall.sheathing, wall.open_sheet], "note": "Climate zone 6A"},
+		"open to vapor": {
+			"layers": [object.union(_covering, {"vapor_ng": 900}), wall.batt, wall.sheathing, wall.open_sheet],
+			"note": _humid,
+		},
+	}
+	count(_listed(case.layers, case.note)) == 0
 }
