@@ -190,3 +190,66 @@ func (r *reader) endsInWalls(t *table) {
 		r.codes[code] = true
 	}
 }
+
+// systemLead is the code of a wall before what is built there: "W2 rainscreen", "EW-3 /
+// infill wall".
+var systemLead = regexp.MustCompile(`^([A-Z]{1,4}-?\d{1,3}[a-z]?)\s*[ :,;/–—-]\s*(\pL.*)$`)
+
+// systemsOfWalls parts the cells of a column whose heading may be that of the walls as well as
+// of the materials ("System"), where they begin with the codes of a few walls that come again
+// and again, and another column is headed as that of the products: the code says under which
+// wall the row stands, and the rest what is built there, as a place does.
+func (r *reader) systemsOfWalls(t *table) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool {
+		return (c.Slot == "material" || c.Slot == "group") && c.parts == nil && r.isHeaded(c, "material") && r.isHeaded(c, "group")
+	})
+	if i < 0 || !r.ledByCodes(t, t.nums[i]) {
+		return
+	}
+	c := &t.cols[i]
+	if c.Slot == "material" && !r.namedBeside(t) {
+		return
+	}
+	c.Slot, c.Why = "group", c.Why+"; its cells begin with the code of the wall"
+	c.parts = &combination{slots: []string{"group", "place"}, lead: systemLead, units: make([]string, 2)}
+}
+
+// namedBeside gives the slot of the material to a column that is headed so and has none, as
+// another took it; false where there is none, or a third column is that of the walls.
+func (r *reader) namedBeside(t *table) bool {
+	i := slices.IndexFunc(t.cols, func(c Column) bool {
+		return (c.Slot == "" || c.Slot == "reference") && r.isHeaded(c, "material")
+	})
+	if i < 0 || t.column("group") > 0 {
+		return false
+	}
+	t.cols[i].Slot, t.cols[i].Confidence, t.cols[i].Why = "material", 1, "its heading tells materials, and the other that does is of the walls"
+	return true
+}
+
+// isHeaded holds for a column whose heading may wholly stand for a slot.
+func (r *reader) isHeaded(c Column, slot string) bool {
+	return slices.ContainsFunc(r.head.match(c.own), func(g guess) bool { return g.slot == slot && g.score >= 1 })
+}
+
+// ledByCodes holds for a column of which all cells but a few begin with the code of a wall,
+// each in several rows, and none with the tag of a product.
+func (r *reader) ledByCodes(t *table, col int) bool {
+	telling, led, codes := 0, 0, map[string]bool{}
+	for words := range r.said(t, col) {
+		telling++
+		code := strings.TrimSpace(words)
+		if m := systemLead.FindStringSubmatch(code); m != nil {
+			code = m[1]
+		}
+		if wallCode.FindString(code) != code {
+			continue
+		}
+		if r.isProduct(code) {
+			return false
+		}
+		led++
+		codes[code] = true
+	}
+	return len(codes) >= leastWalls && led*10 >= telling*9 && led >= leastWalls*len(codes)
+}

@@ -611,3 +611,24 @@ func TestWallBesideItsPlace(t *testing.T) {
 		}
 	}
 }
+
+// Systems that begin with the codes of a few walls tell the wall, where another column is
+// headed as that of the products; what is a product or no code of a wall stays a material.
+func TestSystemsThatBeginWithWalls(t *testing.T) {
+	for name, c := range map[string]struct{ systems, heading, group, material string }{
+		"walls":    {"EX1 rain screen;EX1 rain screen;EX2 / stucco;EX2 / stucco", "Membrane applied", "EX1", "SH1 Ostrava 60"},
+		"codes":    {"EX1;EX1;EX2;EX2", "Applied material", "EX1", "SH1 Ostrava 60"},
+		"products": {"SH2 butyl flashing;SH2 butyl flashing;SH1 SBS sheet;SH1 SBS sheet", "Applied product", "", "SH2 butyl flashing"},
+		"names":    {"SBS sheet;SBS sheet;butyl flashing;butyl flashing", "Applied product", "", "SBS sheet"},
+		"alone":    {"EX1 SBS sheet;EX1 SBS sheet;EX2 butyl flashing;EX2 butyl flashing", "Crew", "", "EX1 SBS sheet"},
+	} {
+		grid := "Item | System | " + c.heading + " | Substrate | Lap"
+		for i, system := range strings.Split(c.systems, ";") {
+			grid += fmt.Sprintf("\n%d | %s | SH1 Ostrava 60 | block | 3 in", i+1, system)
+		}
+		s := readPages(t, page{name: "S", grid: grid}, page{name: "D", grid: "Tag | Type | Sun, days\nSH1 | SBS sheet | 60\nSH2 | butyl sheet | 90"})
+		if l := line(t, s, "1"); l.Group != c.group || l.Texts["material"] != c.material {
+			t.Errorf("%s: group %q, material %q", name, l.Group, l.Texts["material"])
+		}
+	}
+}
