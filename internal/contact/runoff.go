@@ -78,6 +78,8 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 			return before, it
 		}
 		return it, before
+	case it.Relation == "drains_onto" && it.Side == "subject" && last && f.calledBack(i) != nil:
+		return it, f.calledBack(i)
 	case it.Relation == "above" || it.Relation == "below" || !last:
 		return nil, nil
 	case slices.Contains(it.Signals, "lies_above") && it.Side == "object" && it.Relation == "clear_of": // "5 in. above the sheet"
@@ -115,6 +117,25 @@ func (f *finder) meant(i int) *schedule.Item {
 		return &items[i-1]
 	}
 	return f.main
+}
+
+// calledBack is what the same cell named before more fully, and the clause of item i only calls
+// by its last word: the zinc of "zinc apron below, copper gutter drips on apron".
+func (f *finder) calledBack(i int) *schedule.Item {
+	it := &f.line.Items[i]
+	at := strings.LastIndex(it.Clause, it.Text)
+	if at < 0 {
+		return nil
+	}
+	said := strings.Fields(strings.ToLower(it.Clause[at+len(it.Text):]))
+	for j := i - 1; j >= 0; j-- {
+		from := &f.line.Items[j]
+		named := strings.Fields(strings.ToLower(from.Text))
+		if from.At == it.At && from.Polarity == "yes" && len(named) > 1 && len(said) > 0 && said[len(said)-1] == named[len(named)-1] {
+			return from
+		}
+	}
+	return nil
 }
 
 // neighbors gives the material that item i is told of in its clause, nil if

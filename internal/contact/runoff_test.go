@@ -160,3 +160,24 @@ func TestRunoffOutOfASpout(t *testing.T) {
 		}
 	}
 }
+
+// Water that comes down on what the cell has named more fully comes down on that, and not on
+// the row's own material.
+func TestRunoffOntoWhatWasNamed(t *testing.T) {
+	for cell, want := range map[string]string{
+		"zinc apron below, copper coping above drains onto apron": "copper-sheet>zinc-sheet",
+		"zinc sheet sill, lead flashing spills onto the sill":     "lead-sheet>zinc-sheet",
+		"zinc sheet sill, lead flashing spills onto the sidewalk": "",
+		"no zinc apron, copper coping drains onto apron":          "",
+	} {
+		var got []string
+		for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Touches\nD1 | butyl tape | brick | none | "+cell+"\nD2 | butyl tape | CMU | none | clay brick\n") {
+			if c.Line == "!2" && c.Kind == "runoff" && c.A.Slot != "material" {
+				got = append(got, name(c.A)+">"+name(c.B))
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: got %q, want %q", cell, got, want)
+		}
+	}
+}

@@ -151,3 +151,14 @@ test_only_of_its_own_data_and_another if {
 	})
 	count(_found("No primer.", bench.contact(_sheet, _bead, {}), [strip])) == 0
 }
+
+# Notes may point to the heading of the list by its words.
+test_listed_only_by_the_heading[note] if {
+	some note, told in {
+		"Beads on any sheet only as shown under \"Works with\".": 1,
+		"Mastics at laps must be listed in Allowed mastics.": 1,
+		"Sealants only in colors shown by the architect.": 0,
+		"Beads only as shown in elevation.": 0,
+	}
+	count(_found(note, bench.contact(_sheet, _bead, {}), [_listing])) == told
+}
