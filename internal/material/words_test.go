@@ -467,3 +467,22 @@ func TestMasticsOfTheSheetsAsphalt(t *testing.T) {
 		}
 	}
 }
+
+// The mastic of the edge of a sheet is a mastic of the sheet's asphalt and no sheet; a list of
+// the two is both.
+func TestMasticsOfAnEdge(t *testing.T) {
+	v := load(t)
+	for text, want := range map[string]string{
+		"rubberised bitumen membrane edge mastic": "rubberized-asphalt-mastic",
+		"SBS membrane edge mastic":                "rubberized-asphalt-mastic",
+		"sheet lap mastic":                        "mastic-unspecified",
+		"rubberized asphalt sheet":                "rubberized-asphalt-membrane",
+	} {
+		if got := v.Family(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if got := v.Family("insulated tie-ins"); got == "insulation-unspecified" {
+		t.Error("a tie-in is taken for insulation")
+	}
+}

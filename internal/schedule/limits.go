@@ -500,6 +500,10 @@ func headOfList(before string) string {
 // withinOf is a distance from something, in words.
 var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|meters?|ft\.?|feet)\s+(?:of|from)\s+\pL[\pL -]*\pL)[^\d,;]*$`)
 
+// standsIn is what lies in the wall there, which tells why a limit is asked and not of what:
+// "10 perms or more (batts in the stud)".
+var standsIn = regexp.MustCompile(`(?i)^[^,;]*\p{L}\s+(?:in|inside|within|between|behind)\s+(?:the\s+|all\s+)?(?:studs?|cavit(?:y|ies)|framing|frames?|walls?|joists?|rafters?)\b`)
+
 // limit builds one limit, narrowed by the words that its figure stands among.
 func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Limit {
 	l := Limit{Kind: rule.Kind, At: at, Roles: []string{}, Keys: []string{}, Over: []string{}, When: []string{}}
@@ -532,7 +536,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.Roles, l.said = rule.narrowing(l.Roles)
 	}
 	if rule.Keys {
-		if m := bracketed.FindStringSubmatch(in.after); m != nil { // "30 days (FM-1), 60 days (FM-2)"
+		if m := bracketed.FindStringSubmatch(in.after); m != nil && !standsIn.MatchString(m[1]) { // "30 days (FM-1), 60 days (FM-2)"
 			l.Keys = r.keysIn(m[1])
 		}
 		if len(l.Keys) == 0 {

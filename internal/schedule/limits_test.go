@@ -1554,3 +1554,32 @@ Notes
 		}
 	}
 }
+
+// What lies in the wall there tells why a limit is asked, and not of which sheets; names in
+// the same place tell of which.
+func TestLimitsWithAReason(t *testing.T) {
+	const grid = `
+Mark | Wall | Membrane | Substrate | Primer
+E1 | EX1 | FM-1 | CMU | none
+E2 | EX2 | FM-2 | CMU | none
+
+Notes
+`
+	for note, want := range map[string]string{
+		"Sheets on EX2: 9 perms or more (wool in all studs).":       "",
+		"Sheets on EX2: 9 perms min. (batts inside the walls).":     "",
+		"Sheets on EX2: 9 perms or more (butyl flashing).":          "butyl",
+		"Sheets on EX2: 9 perms or more (FM-2), 0.1 or less (FM-1)": "butyl-flashing-tape",
+	} {
+		s := readPages(t, page{name: "S", grid: grid + note}, page{name: "D", grid: "Tag | Type | Sun, days\nFM-1 | SBS sheet | 60\nFM-2 | butyl sheet | 90"})
+		got := "no limit"
+		for _, l := range s.Project.Limits {
+			if l.Kind == "vapor_ng" && l.Min != nil {
+				got = strings.Join(l.Keys, "+")
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}
