@@ -292,7 +292,7 @@ func driven(a, b *schedule.Item) bool {
 func (f *finder) buildUp() {
 	var layers []*schedule.Item
 	for i := range f.line.Items {
-		if f.line.Items[i].Slot == "layers" {
+		if it := &f.line.Items[i]; it.Slot == "layers" && !slices.Contains(it.Signals, schedule.OrElse) {
 			layers = append(layers, &f.line.Items[i])
 		}
 	}

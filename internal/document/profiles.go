@@ -81,11 +81,17 @@ func lies(beds []schedule.Item, layer Layer) bool {
 
 func isSheet(class string) bool { return class == "membrane" || class == "coating" || class == "tape" }
 
+// orProduct holds for a product that stands in place of the one before it: a wall has one of
+// the two. Of "wrap or vapor-open sheet" the second may tell more, and both are kept.
+func orProduct(it *schedule.Item) bool {
+	return it.Product != "" && slices.Contains(it.Signals, schedule.OrElse)
+}
+
 // builtUp reads a section told in one cell.
 func (b *Builder) builtUp(l *schedule.Line, doc *Document) (Profile, bool) {
 	p := Profile{ID: l.ID + "/section", Mark: l.Mark, Lines: []string{l.ID}}
 	for i := range l.Items {
-		if it := &l.Items[i]; it.Slot == "layers" && it.Polarity != "no" {
+		if it := &l.Items[i]; it.Slot == "layers" && it.Polarity != "no" && !orProduct(it) {
 			layer := layerOf(l, it, productOf(doc, it.Product))
 			if !layer.Insulates && it.Class != "membrane" && b.sides.noMaterial.MatchString(it.Text) {
 				layer.Keys = append(slices.Clone(layer.Keys), framingKey) // "on rails", "6 in. studs"

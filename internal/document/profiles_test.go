@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"abut/internal/contact"
 	"abut/internal/document"
 	"abut/internal/hygro"
 )
@@ -147,4 +148,27 @@ func TestProductsInOneCell(t *testing.T) {
 		}
 	}
 	t.Error("the sheet is no layer")
+}
+
+// Of two products that a section names in place of one another a wall has one, and they do
+// not meet; of two materials the second may tell more, and a comma parts two layers.
+func TestProductsInPlaceOfOneAnother(t *testing.T) {
+	for layers, want := range map[string]struct {
+		count int
+		meet  bool
+	}{
+		"Stucco, SH-1 or SH-2, CMU":          {3, false},
+		"Stucco, SH-1, SH-2, CMU":            {4, true},
+		"Stucco, SH-1 or existing SH-2, CMU": {3, false},
+		"Stucco, plywood or OSB, CMU":        {4, false},
+	} {
+		doc := build(t, "Layers are listed outside to inside\n\nWall type|Layers\nW1|"+layers+"\nW2|Stucco, SH-1, CMU\n\nTag|Type|Thickness mm|Vapor ng/(Pa·s·m²)\nSH-1|fluid-applied acrylic air barrier, permeable|0.7|740\nSH-2|butyl sheet|0.7|1\n", document.Settings{})
+		if len(doc.Profiles) == 0 || len(doc.Profiles[0].Layers) != want.count {
+			t.Errorf("%s: %d profiles %+v", layers, len(doc.Profiles), doc.Profiles)
+		}
+		met := slices.ContainsFunc(doc.Contacts, func(c contact.Contact) bool { return c.A.Product == "SH-1" && c.B.Product == "SH-2" })
+		if met != want.meet {
+			t.Errorf("%s: the two meet %v", layers, met)
+		}
+	}
 }

@@ -180,6 +180,9 @@ func (r *reader) items(l *Line, c source) {
 			if c.slot == "layers" {
 				it.ThickMM = r.layerThick(&it, c.text, n.Span)
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
+				if orElse.MatchString(c.text[:n.Start]) && len(l.Items) > 0 && l.Items[len(l.Items)-1].At == it.At {
+					it.Signals = append(slices.Clone(ids), OrElse)
+				}
 			}
 			if c.slot == "separator" && r.saysNone(c.text) {
 				it.Slot = "touches" // "none: gasket sits on the sheet"
@@ -202,6 +205,13 @@ func (r *reader) items(l *Line, c source) {
 		}
 	}
 }
+
+// OrElse is the signal of a layer that a section names in place of the one before it, which it
+// never meets: "SH-1 or SH-2, 100 block".
+const OrElse = "or_else"
+
+// orElse is what stands before such a layer.
+var orElse = regexp.MustCompile(`(?i)[^,;]\s+or\s+(?:(?:existing|exist\.?|\(e\)|new)\s+)?$`)
 
 // inOwnUnit gives a bare distance ("60 clr M-1") the unit of the row's own lengths; nil
 // where the row has none.
