@@ -45,22 +45,26 @@ has_proof(contact) if {
 }
 
 # telling_rows holds the lines of which another cell may change what is asked of a contact.
-telling_rows := (({contact.line | some contact in _apart} | {line.id |
+telling_rows := ({contact.line | some contact in _apart} | _primed_rows) | {line.id |
 	some line in facts.live_lines
-	some signal in data.contact.judging.evidence.signals
-	facts.said(line, signal)
-}) | (_primed_rows | _unlettered_rows)) | {line.id |
-	some line in facts.live_lines
-	some lapse in data.contact.judging.lapses
-	some signal in lapse.signals
-	facts.said(line, signal)
+	some signal in line.signals
+	_tells(line, signal.id)
+}
+
+_tells(line, id) if {
+	id in _proofs_and_lapses
+	facts.said(line, id)
 }
 
 # A row that says itself that it has no letter.
-_unlettered_rows := {line.id |
-	some line in facts.live_lines
-	some signal in data.contact.judging.no_letter.signals
-	facts.denied(line, signal)
+_tells(line, id) if {
+	id in data.contact.judging.no_letter.signals
+	facts.denied(line, id)
+}
+
+_proofs_and_lapses := {id | some id in data.contact.judging.evidence.signals} | {id |
+	some lapse in data.contact.judging.lapses
+	some id in lapse.signals
 }
 
 # What primes a bead may let it hold where it would not.

@@ -25,15 +25,11 @@ _told := array.concat(
 )
 
 # The first judgement of each other row: what a row says twice is no second row.
-_in_other_rows(group) := [v |
-	some i, v in group
-	i > 0
-	not _has_line(array.slice(group, 0, i), v.contact.line)
-]
+_in_other_rows(group) := [group[i] | some i in _firsts(group); i > 0]
 
-_has_line(judgements, line) if {
-	some v in judgements
-	v.contact.line == line
+_firsts(group) := {min(places) |
+	some line in {v.contact.line | some v in group}
+	places := [i | some i, v in group; v.contact.line == line]
 }
 
 _harm_groups := {key: group |
