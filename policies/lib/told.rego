@@ -27,7 +27,7 @@ _told := array.concat(
 # The first judgement of each other row: what a row says twice is no second row.
 _in_other_rows(group) := [group[i] | some i in _firsts(group); i > 0]
 
-_firsts(group) := {min(places) |
+_firsts(group) := {places[0] |
 	some line in {v.contact.line | some v in group}
 	places := [i | some i, v in group; v.contact.line == line]
 }
