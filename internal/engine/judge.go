@@ -59,7 +59,11 @@ func (e *Engine) answers(ctx context.Context, doc *document.Document, cases *cas
 	if err != nil {
 		return nil, nil, err
 	}
-	answers, err := askAll(ctx, asked)
+	atOnce := runtime.GOMAXPROCS(0)
+	if len(doc.Lines) > manyLines {
+		atOnce = 1
+	}
+	answers, err := askAll(ctx, asked, atOnce)
 	if err != nil && ctx.Err() == nil && e.plan != nil {
 		full := *e
 		full.plan = nil
@@ -74,10 +78,10 @@ func (e *Engine) answers(ctx context.Context, doc *document.Document, cases *cas
 	return asked, answers, err
 }
 
-func askAll(ctx context.Context, asked []question) ([]answer, error) {
+func askAll(ctx context.Context, asked []question, atOnce int) ([]answer, error) {
 	answers := make([]answer, len(asked))
 	group, ctx := errgroup.WithContext(ctx)
-	group.SetLimit(runtime.GOMAXPROCS(0))
+	group.SetLimit(atOnce)
 	for i, q := range asked {
 		group.Go(func() (err error) {
 			answers[i], err = q.ask(ctx)

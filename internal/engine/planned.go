@@ -43,10 +43,18 @@ func shares(rules []Rule, count int) [][]Rule {
 	return out
 }
 
+// manyLines are so many that memory counts for more than time: one processor
+// judges them, and what the rules of a topic looked up is let go before the
+// next topic, though it looks some of it up again.
+const manyLines = 10_000
+
 func (p *planned) ask(ctx context.Context, rules []Rule, of *document.Document) (answer, error) {
 	run := p.program.Run(ctx, of, p.data)
 	a := answer{raw: make([][]any, len(rules))}
 	for i, r := range rules {
+		if i > 0 && rules[i-1].Topic != r.Topic && len(of.Lines) > manyLines {
+			run = p.program.Run(ctx, of, p.data)
+		}
 		found, err := run.Rule(entry(r))
 		if err != nil {
 			return answer{}, err
