@@ -27,8 +27,8 @@ func (r *reader) offers(t *table) {
 		}
 	}
 	for j := range t.cols {
-		if _, is := asked[j]; !is || j == of || t.cols[j].Slot == "" {
-			continue
+		if _, is := asked[j]; !is || j == of || t.cols[j].Slot == "" || t.cols[j].Slot == "remark" {
+			continue // what two sides remark both counts
 		}
 		if i := t.offerOf(j, asked, offered); i >= 0 {
 			c := &t.cols[i]
@@ -87,11 +87,10 @@ func (r *reader) specifiedName(t *table, asked, offered map[int]string) int {
 	for i := range offered {
 		stands = stands || names(i)
 	}
-	found := -1
-	for j := range asked {
-		better := found < 0 || t.cols[found].Slot == "tag" && t.cols[j].Slot == "material" || t.cols[found].Slot == t.cols[j].Slot && j < found
-		if names(j) && stands && better {
-			found = j
+	found, most := -1, 0
+	for j, rest := range asked {
+		if n := r.asksMaterial(&t.cols[j], rest); stands && n > 0 && (n > most || n == most && j < found) {
+			found, most = j, n
 		}
 	}
 	if found >= 0 {
@@ -99,6 +98,23 @@ func (r *reader) specifiedName(t *table, asked, offered map[int]string) int {
 		p.Slot, p.Why = "specified", p.Why+", and another column has what is offered for it"
 	}
 	return found
+}
+
+// asksMaterial tells how surely a column under a band names the material that was asked
+// for, 0 for not at all: one that was taken for what lies beside the row's own, since tags
+// of the products stand under both, does so where its words below the band say "material".
+func (r *reader) asksMaterial(c *Column, rest string) int {
+	switch c.Slot {
+	case "material":
+		return 3
+	case "tag":
+		return 2
+	case "with":
+		if m := r.head.match(rest); len(m) > 0 && m[0].score >= 1 && namesMaterial(m[0].slot) {
+			return 1
+		}
+	}
+	return 0
 }
 
 // bandEnd is the end of a band's word that is cut short: "Spec'd primer", "Sub’d primer".
@@ -114,7 +130,7 @@ func (r *reader) banded(t *table, words map[string]bool) map[int]string {
 		for n < end && (words[all[n]] || n > 0 && r.head.filler[all[n]]) {
 			n++
 		}
-		for n == 0 && end > 0 && words[all[end-1]] {
+		for end > n && words[all[end-1]] {
 			end--
 		}
 		if rest := all[n:end]; len(rest) > 0 && len(rest) < len(all) {

@@ -88,3 +88,36 @@ Mark | Sheet | Bed | Primer | Installed
 		t.Errorf("on %q with %q", l.Texts["substrate"], l.Texts["primer"])
 	}
 }
+
+// The bands may say who scheduled and who offers, the words below may say it once more, and
+// tags of the products stand under both; a unit below a band is that of the figures.
+func TestOffersUnderBandsOfTwoSides(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+ | Scheduled by the architect | | | Offered by contractor | | | Site |
+No. | Sheet sched. | Thk mm | Perm. ng | Sheet offered | Thk mm | Perm. ng | Bed | Installed
+1 | Larkso 5 | 1.2 | 1450 | Pinevel T | 0.9 | 380 | plywood | @2026-07-13
+2 | Larkso 5 | 1.2 | 1450 | Pinevel T | 0.9 | 380 | plywood | @2026-07-14`, merges: []string{"B1:D1", "E1:G1", "H1:I1"}}, page{name: "P", grid: `
+Product | Type | Apply min °C
+Larkso 5 | acrylic self-adhered membrane, vapor permeable | -5
+Pinevel T | acrylic self-adhered membrane, vapor permeable | 0`})
+	l := line(t, s, "1")
+	if got := [2]string{cmp.Or(l.Texts["tag"], l.Texts["material"]), l.Texts["specified"]}; got != [2]string{"Pinevel T", "Larkso 5"} || l.Texts["with"] != "" {
+		t.Errorf("%v, with %q", got, l.Texts["with"])
+	}
+	for name, want := range map[string]float64{"thickness_mm": 0.9, "vapor_ng": 380} {
+		if f := l.Figures[name]; f.Min == nil || *f.Min != want {
+			t.Errorf("%s %v, want %v", name, f.Min, want)
+		}
+	}
+}
+
+// What two sides remark is no offer of the one in place of the other.
+func TestRemarksOfTwoSidesBothCount(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Sheet | Bed | Consultant remarks | Contractor remarks | Consultant no. | Contractor no. | Installed
+A1 | butyl sheet | plywood | heads first | left open till June | 4 | 5 | @2026-04-13`})
+	l := line(t, s, "A1")
+	if r := l.Texts["remark"]; r != "heads first left open till June" && r != "heads first; left open till June" {
+		t.Errorf("remark %q", r)
+	}
+}

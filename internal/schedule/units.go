@@ -20,7 +20,7 @@ func (r *reader) units(t *table) {
 		case !ok:
 			continue
 		}
-		c.Unit = firstNonEmpty(r.unitIn(c.gloss, kind, c.Slot), r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
+		c.Unit = firstNonEmpty(r.unitIn(c.gloss, kind, c.Slot), r.slotUnit(c.own, c.Slot), r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
 		if kind == "days" && c.Unit == "" {
 			c.Unit = r.unitIn(c.Heading, "months", c.Slot)
 		}
