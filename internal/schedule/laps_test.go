@@ -316,8 +316,8 @@ func TestDripIsNoLap(t *testing.T) {
 // or may not end that sentence; a place right after the figure is.
 func TestLapBeforeTheNextSentence(t *testing.T) {
 	for note, want := range map[string]string{
-		"Wall sheets: side laps 2 in min, end laps 5 in min. Through-wall pieces: end laps 8 in min.": "127 ; 203 through-wall; ",
-		"Wall sheets: side laps 2 in. min., end laps 5 in. min. TWF pieces: end laps 8 in. min.":      "127 ; 203 through-wall; ",
+		"Wall sheets: side laps 2 in min, end laps 5 in min. Through-wall pieces: end laps 8 in min.": "127 wall sheets; 203 through-wall; ",
+		"Wall sheets: side laps 2 in. min., end laps 5 in. min. TWF pieces: end laps 8 in. min.":      "127 wall sheets; 203 through-wall; ",
 		"Wall sheets: side laps 2 in min, end laps 5 in min on verticals.":                            "127 upright; ",
 	} {
 		s := read(t, "Mark | Membrane | Substrate | Primer | Lap in\n1 | butyl sheet | CMU | none | 2 side / 5 end\n\nNotes\n"+note+"\n")

@@ -47,6 +47,8 @@ func TestLetterPairs(t *testing.T) {
 		"Letters on file: JS-1 with AB-1, JS-2 with AB-2":                                               "",
 		"Letters on file: JS-1 with AB-1; JS-2 with AB-2 pending. Contact only with a letter.":          "JS-1|AB-1 only",
 		"Letters to follow: JS-1 with AB-1":                                                             "",
+		"JS-3 is accepted with AB-1 (letter of 4 May 2026), JS-1 with AB-2 (maker's letter 9 May).":     "JS-3|AB-1 JS-1|AB-2",
+		"JS-3 is accepted with AB-1 (letter asked), JS-1 on AB-2 (see A-501).":                          "",
 		"Maker's letter on file for AB-1: 90 days":                                                      "",
 	} {
 		s := readPages(t, page{name: "S", grid: `

@@ -17,12 +17,13 @@ type letterWords struct {
 	Pairs   string `json:"pairs"`   // what leads a list of pairs that letters are at hand for
 	Between string `json:"between"` // what stands between the two sides of one
 	Lacking string `json:"lacking"` // words of a letter that is not there
+	Each    string `json:"each"`    // two sides with their own letter in brackets behind them
 
-	pairs, between, lacking *regexp.Regexp
+	pairs, between, lacking, each *regexp.Regexp
 }
 
 func (w *letterWords) compile() (err error) {
-	for into, words := range map[**regexp.Regexp]string{&w.pairs: w.Pairs, &w.between: w.Between, &w.lacking: w.Lacking} {
+	for into, words := range map[**regexp.Regexp]string{&w.pairs: w.Pairs, &w.between: w.Between, &w.lacking: w.Lacking, &w.each: w.Each} {
 		if *into, err = regexp.Compile("(?i)" + words); err != nil {
 			return fmt.Errorf("letters: %w", err)
 		}
@@ -37,6 +38,11 @@ func (r *reader) letterPairs(note string, at At) {
 	words := &r.limitRules.Letters
 	lead := words.pairs.FindStringIndex(note)
 	if lead == nil {
+		for _, m := range words.each.FindAllStringSubmatch(note, -1) { // "SE-1 is accepted with FM-1 (letter 4 May), SE-2 with FM-2 (letter 9 May)"
+			if !words.lacking.MatchString(m[0]) {
+				r.letterPair(m[1], m[2], m[0], at)
+			}
+		}
 		return
 	}
 	list := note[lead[1]:]
@@ -50,18 +56,23 @@ func (r *reader) letterPairs(note string, at At) {
 		if len(sides) != 2 || words.lacking.MatchString(group) {
 			continue
 		}
-		letter := PairLetter{Products: []string{}, With: []Target{}, Text: strings.TrimSpace(group), At: at}
-		for _, m := range r.near(&Product{}, sides[0]) {
-			if m.product >= 0 {
-				letter.Products = append(letter.Products, r.sched.Products[m.product].ID)
-			}
+		r.letterPair(sides[0], sides[1], group, at)
+	}
+}
+
+// letterPair keeps the letter for the products of one side with what the other names.
+func (r *reader) letterPair(of, with, said string, at At) {
+	letter := PairLetter{Products: []string{}, With: []Target{}, Text: strings.Trim(said, " ,"), At: at}
+	for _, m := range r.near(&Product{}, of) {
+		if m.product >= 0 {
+			letter.Products = append(letter.Products, r.sched.Products[m.product].ID)
 		}
-		for _, m := range r.near(&Product{}, sides[1]) {
-			letter.With = append(letter.With, r.target(m, sides[1][m.start:m.end], at))
-		}
-		if len(letter.Products) > 0 && len(letter.With) > 0 {
-			r.sched.Project.Letters = append(r.sched.Project.Letters, letter)
-		}
+	}
+	for _, m := range r.near(&Product{}, with) {
+		letter.With = append(letter.With, r.target(m, with[m.start:m.end], at))
+	}
+	if len(letter.Products) > 0 && len(letter.With) > 0 {
+		r.sched.Project.Letters = append(r.sched.Project.Letters, letter)
 	}
 }
 

@@ -597,6 +597,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"
 		}
 	}
+	if rule.Scope {
+		r.ofSheetsAt(&l, in.before)
+	}
 	if rule.Within != "" && r.words.hasAny(in.sentence, []string{rule.Within}) {
 		l.Scope = rule.Within
 	}

@@ -1583,3 +1583,26 @@ Notes
 		}
 	}
 }
+
+// A note that speaks of the sheets of the walls, or of those in the ground, asks nothing of
+// the others.
+func TestLimitsOfSheetsByTheirPlace(t *testing.T) {
+	for note, want := range map[string]string{
+		"Laps: wall membrane 65 mm, foundation membrane 90 mm.":                   "lap_mm 65 (wall sheets) lap_mm 90 (foundation sheets)",
+		"Side and end laps: roof and wall membranes min. 65 mm.":                  "lap_mm 65 (roof, wall sheets)",
+		"Asphaltic wall membrane: thickness min. 1.1 mm.":                         "thickness_mm 1.1 (wall sheets)",
+		"Foundation wall membrane: thickness min. 1.4 mm.":                        "thickness_mm 1.4 (foundation sheets)",
+		"Asphaltic membranes: thickness min. 1.1 mm.":                             "thickness_mm 1.1 ()",
+		"Wall membrane laps onto foundation membrane: laps min. 120 mm there.":    "lap_mm 120 ()",
+		"Through-wall flashing laps min. 110 mm under the sheets of the wall too": "lap_mm 110 (through-wall)",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Primer | Lap mm\nD1 | SBS sheet | CMU | none | 70\nD2 | SBS sheet | CMU | none | 70\n\n"+note+"\n")
+		var got []string
+		for _, l := range s.Project.Limits {
+			got = append(got, fmt.Sprintf("%s %v (%s)", l.Kind, *l.Min, l.Scope))
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -383,3 +383,34 @@ func (r *reader) madeBy(text string) []string {
 	}
 	return out
 }
+
+// ofSheetsAt narrows a limit to the sheets of the one place that the words before its figure
+// tell of: "Wall sheet 1.0 mm, foundation sheet 1.5 mm"; with "and roof" to both.
+func (r *reader) ofSheetsAt(l *Limit, before string) {
+	place, rest := "", before
+	for _, at := range slices.Sorted(maps.Keys(r.limitRules.Sheets)) { // "foundation wall sheet" is read first
+		if !r.words.hasAny(rest, r.limitRules.Sheets[at]) {
+			continue
+		}
+		if place != "" {
+			return // "wall sheet onto foundation sheet 150 mm"
+		}
+		place, rest = at, r.words.without(rest, r.limitRules.Sheets[at])
+	}
+	switch {
+	case place == "":
+		return
+	case l.Scope == "":
+		l.Scope = place
+	case wallsAndRoof.MatchString(before):
+		l.Scope += ", " + place
+	default:
+		return
+	}
+	if len(l.Roles)+len(l.Keys) == 0 {
+		l.Roles = []string{"membrane"}
+	}
+}
+
+// wallsAndRoof is what names the sheets of walls and of roofs together.
+var wallsAndRoof = regexp.MustCompile(`(?i)\bwall (?:sheets?|membranes?|shts?)\s*(?:and|&|/|\+)\s*roofs?\b|\broofs?(?: (?:sheets?|membranes?))?\s*(?:and|&|/|\+)\s*wall (?:sheets?|membranes?|shts?)\b`)

@@ -127,9 +127,34 @@ in_scope(scope, _) if scope in {"", null}
 in_scope(scope, line) if {
 	words := _line_words(line)
 	some part in regex.split(`[,;/&]|\band\b|\bor\b`, lower(scope))
+	not trim_space(part) in data.lib.scope.sheets.places
 	wanted := _words(part)
 	count(wanted) > 0
 	count(wanted - words) == 0
+}
+
+# The sheets of the walls, or those in the ground, as a note means them by these words alone.
+in_scope(scope, line) if {
+	"wall sheets" in split(scope, ", ")
+	not is_of_ground(line)
+	not _is_of_roof(line)
+}
+
+in_scope(scope, line) if {
+	"foundation sheets" in split(scope, ", ")
+	is_of_ground(line)
+}
+
+# A heading over rows of several kinds puts none of them on the roof.
+_is_of_roof(line) if {
+	of_rows := [text |
+		some slot in ["type", "section", "group"]
+		text := object.get(line.texts, slot, "")
+		not _heads_several(slot, text)
+	]
+	named := [item.name | some item in facts.main_items(line)]
+	some text in array.concat([object.get(line, "place", "")], array.concat(of_rows, named))
+	regex.match(data.lib.scope.sheets.roof, lower(text))
 }
 
 # A through-wall flashing is called so by its data or by the cell of its type, wherever it is.

@@ -392,3 +392,26 @@ test_barrier_of_the_walls[name] if {
 	count(limits.limits_for("voc_gl", row, ["x"], row.role)) == case[1] with input.project as project
 		with input.products as []
 }
+
+# Wall sheets are none in the ground and none of a roof; a heading over rows of several kinds puts none of them there.
+test_sheets_of_walls_and_ground[name] if {
+	some name, case in {
+		"wall": [{"place": "North elevation"}, ["wall sheets"]],
+		"ground": [{"place": "Basement wall, east"}, ["foundation sheets"]],
+		"roof by its place": [{"place": "Roof, vestibule"}, []],
+		"roof by its name": [{"items": [_named("torch-on roofing sheet")]}, []],
+		"roof by its heading": [{"texts": {"section": "4 ROOFING"}}, []],
+		"one heading of several": [{"texts": {"section": "4 Cornices, gables & roofs"}}, ["wall sheets"]],
+	}
+	row := object.union(object.union(_line, {"place": "", "signals": [], "items": []}), case[0])
+	got := [scope | some scope in ["foundation sheets", "wall sheets"]; limits.in_scope(scope, row)]
+	got == case[1]
+}
+
+test_sheets_of_walls_and_roof[place] if {
+	some place, n in {"Roof, vestibule": 1, "North elevation": 1, "Basement wall": 0}
+	row := object.union(_line, {"place": place, "signals": [], "items": []})
+	count([1 | limits.in_scope("roof, wall sheets", row)]) == n
+}
+
+_named(name) := {"id": "W!3/1", "slot": "material", "product": "", "tag": "", "polarity": "yes", "name": name}
