@@ -62,6 +62,7 @@ type limitRules struct {
 	Roles    map[string][]string `json:"roles"`
 	Kinds    []roleKind          `json:"role_kinds"`
 	Scopes   map[string][]string `json:"scopes"`
+	Sheets   map[string][]string `json:"sheet_places"` // words for the sheets of a place, and of no other
 	When     map[string][]string `json:"when"`
 	Letters  letterWords         `json:"letters"`
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is

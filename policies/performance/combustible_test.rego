@@ -119,3 +119,9 @@ test_above_a_height if {
 	_high("Above 24 in. from grade noncombustible insulation", {"group": "W9", "role": "insulation"}, []) == 1
 	_high("Above 24 in. from grade noncombustible insulation", {"group": "W9", "role": "insulation"}, [wall]) == 0
 }
+
+# The short word of a foundation is one.
+test_silent_at_a_foundation_in_short if {
+	_high("Above grade walls: noncombustible insulation", {"place": "Fdn boards, west side"}, []) == 0
+	_high("Above grade walls: noncombustible insulation", {"place": "Fin boards, west side"}, []) == 1
+}
