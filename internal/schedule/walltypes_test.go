@@ -632,3 +632,29 @@ func TestSystemsThatBeginWithWalls(t *testing.T) {
 		}
 	}
 }
+
+// A list under the products may be of the walls and the roofs together; one of another thing
+// is no list of walls.
+func TestWallsAndRoofsUnderProducts(t *testing.T) {
+	for title, want := range map[string]string{
+		"Roof and wall types (inside to outside)": "D1 EX1 EX2",
+		"WALLS & ROOFS":       "D1",
+		"WALL/ROOF BUILD-UPS": "D1 EX1 EX2",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall | Membrane | Substrate | Primer\nD1 | EX1 | Larkso 5 | block | none"}, page{name: "P", grid: `
+Offer | Product | Kind | Place min °C
+yes | Larkso 5 | SBS self-adhered sheet | 5
+yes | Larkso 9 | butyl self-adhered sheet | -5
+
+` + title + `
+EX1 | block 190, SBS sheet, mineral wool 90, brick 90
+EX2 | plywood 16, SBS sheet, mineral wool 90, zinc sheet`})
+		var marks []string
+		for _, l := range s.Lines {
+			marks = append(marks, l.Mark)
+		}
+		if got := strings.Join(marks, " "); got != want {
+			t.Errorf("%s: %q, want %q", title, got, want)
+		}
+	}
+}
