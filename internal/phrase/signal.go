@@ -18,7 +18,8 @@ type Signal struct {
 
 // signalData is the layout of knowledge/signals.json.
 type signalData struct {
-	List map[string]struct {
+	Coded []string `json:"coded"` // those of the sheets of a lap, which may go by their codes
+	List  map[string]struct {
 		Say   []string `json:"say"`
 		Deny  []string `json:"deny"`
 		Other []string `json:"other"` // the same words for something else
@@ -35,12 +36,13 @@ const (
 
 // signalTable finds all signals at once.
 type signalTable struct {
-	ids []string
-	m   *matcher
+	ids   []string
+	coded []string
+	m     *matcher
 }
 
 func newSignalTable(d signalData) (*signalTable, error) {
-	t := &signalTable{m: newMatcher()}
+	t := &signalTable{m: newMatcher(), coded: d.Coded}
 	for id := range d.List {
 		t.ids = append(t.ids, id)
 	}
@@ -86,8 +88,8 @@ func (r *Reader) signalsIn(text string, view []token, negs []hit) []Signal {
 	return out
 }
 
-// withPlainWords adds the signals that a text states once its codes are read as the plain
-// words that they stand for: "leg over the face of AB-1" is over that of the sheet.
+// withPlainWords adds the signals of laps that a text states once its codes are read as the
+// plain words that they stand for: "leg over the face of AB-1" is over that of the sheet.
 func (r *Reader) withPlainWords(text string, view []token, nouns []Noun, said []Signal) []Signal {
 	if !slices.ContainsFunc(nouns, func(n Noun) bool { return n.As != "" }) {
 		return said
@@ -96,7 +98,7 @@ func (r *Reader) withPlainWords(text string, view []token, nouns []Noun, said []
 	out := said
 	for _, s := range r.signalsIn(text, plain, r.negations(plain)) {
 		holdsCode := slices.ContainsFunc(nouns, func(n Noun) bool { return n.As != "" && s.Start <= n.Start && n.End <= s.End })
-		if holdsCode && !slices.ContainsFunc(said, func(o Signal) bool { return o.ID == s.ID && o.Start < s.End && s.Start < o.End }) {
+		if holdsCode && slices.Contains(r.signals.coded, s.ID) && !slices.ContainsFunc(said, func(o Signal) bool { return o.ID == s.ID && o.Start < s.End && s.Start < o.End }) {
 			out = append(out, s)
 		}
 	}
