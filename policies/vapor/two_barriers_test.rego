@@ -718,7 +718,8 @@ test_film_where_a_smart_retarder_is[name] if {
 		"class": "membrane",
 		"product": "",
 	})
-	layer := object.union(desk.own(4, "SR"), {"slot": "layers", "family": case.layer, "product": "", "text": "inner sheet"})
+	inner := {"slot": "layers", "family": case.layer, "product": "", "text": "inner sheet"}
+	layer := object.union(desk.own(4, "SR"), inner)
 	rows := [
 		desk.row(30, "VP-1", {"group": "W7", "items": [desk.own(30, "VP-1"), film], "texts": {"touches": case.text}}),
 		desk.row(4, "W7", {
