@@ -31,3 +31,22 @@ func TestTemperaturesOfBothKindsInOneColumn(t *testing.T) {
 }
 
 const unsaid = -999
+
+// "Apply to" over temperatures is the upper end; over faces it is what a sheet goes on.
+func TestAppliedTo(t *testing.T) {
+	schedule := page{name: "S", grid: "\nMark | Tag | Substrate | Primer\nW1 | FL-1 | CMU | none"}
+	s := readPages(t, schedule, page{name: "P", grid: "\nTag | Type | Max days open | Apply from (°F) | Apply to (°F)\n" +
+		"FL-1 | butyl sheet | 30 | 23 | 95\nFL-2 | SBS sheet | 40 | 41 | 104"})
+	p := product(t, s, "FL-1")
+	if f := p.Figures["apply_max_c"]; f.Max == nil || !near(f.Max, 35) {
+		t.Errorf("apply_max_c is %+v", f)
+	}
+	if len(p.Accepts) > 0 {
+		t.Errorf("a temperature is no face: %+v", p.Accepts)
+	}
+	s = readPages(t, schedule, page{name: "P", grid: "\nTag | Type | Max days open | Min. temp. (°F) | Apply to\n" +
+		"FL-1 | butyl sheet | 30 | 23 | block, plywood\nFL-2 | SBS sheet | 40 | 41 | concrete"})
+	if p = product(t, s, "FL-1"); len(p.Accepts) != 2 {
+		t.Errorf("accepts %+v", p.Accepts)
+	}
+}

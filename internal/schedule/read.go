@@ -304,6 +304,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.installedColumn)
 	r.each(all, kindSchedule, r.jointSealants)
 	r.each(all, kindProducts, r.airUnit)
+	r.each(all, kindProducts, r.appliedTo)
 	r.each(all, kindProducts, r.bedsOfData)
 	r.each(all, kindProducts, r.primersByBed)
 	r.each(all, kindSchedule, r.airUnit)

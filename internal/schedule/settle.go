@@ -448,6 +448,19 @@ func (r *reader) likeRepeated(all []*table) {
 	}
 }
 
+// appliedTo takes a column that reads as one of substrates for the upper end of the
+// temperatures at application, where its heading has their unit and figures stand under
+// it: "Apply from (°C)", "Apply to (°C)".
+func (r *reader) appliedTo(t *table) {
+	i := t.column("accepts") - 1
+	if i < 0 || t.has("apply_max") > 0 {
+		return
+	}
+	if c := &t.cols[i]; r.unitIn(c.Heading, "temperature", "apply_max") != "" && r.mostly(t.stretch(), t.nums[i], "temperature") {
+		c.Slot, c.Unit, c.Why = "apply_max", r.unitIn(c.Heading, "temperature", "apply_max"), c.Why+", and temperatures stand under it"
+	}
+}
+
 // bedsOfData takes a column of product data that is headed as what a product is made
 // of ("base"), and whose cells name substrates, for those that the products go on.
 func (r *reader) bedsOfData(t *table) {
