@@ -55,7 +55,7 @@ stuck := [{"line": line, "item": item, "chemistry": chemistry(item)} |
 
 # A lap is no substrate; nor is the plain noun beside a tag ("W-1 nailer").
 _substrates(line) := [under |
-	all := facts.items_in(line, ["substrate"])
+	all := _under(line)
 	some under in all
 	not under.class in data.pairing.kinds.laps
 	not _is_noun_of_tag(under, all)
@@ -63,6 +63,21 @@ _substrates(line) := [under |
 	not _is_in_studs(under)
 	not _is_filler(under)
 ]
+
+# A schedule of joints has no column of substrates: its sheet goes across from the one side to the other.
+_under(line) := [side |
+	some side in facts.items_in(line, ["left", "right"])
+	side.class in data.pairing.kinds.side_classes
+] if {
+	line.table in _joints
+} else := facts.items_in(line, ["substrate"])
+
+_joints := {table.id |
+	some table in input.reading.tables
+	slots := {column.slot | some column in table.columns}
+	every slot in ["left", "right", "material"] { slot in slots }
+	not "substrate" in slots
+}
 
 # "deck flutes foamed with FC-2": foam or wool that fills what the sheet goes across.
 _is_filler(under) if {

@@ -71,3 +71,22 @@ test_face[name] if {
 	}
 	sheet.face(case) == name
 }
+
+# The sides of a joint are beds where the table has no column of substrates; metal there is none.
+test_beds_across_a_joint[name] if {
+	slots := ["left", "right", "material", "primer"]
+	some name, case in {
+		"no substrates": {"slots": slots, "are": {"CIP curb", "I-1 edge"}},
+		"with them": {"slots": array.concat(slots, ["substrate"]), "are": set()},
+		"sides of the sheet": {"slots": ["left", "right", "primer"], "are": set()},
+	}
+	sides := [
+		object.union(bench.concrete, {"slot": "left"}),
+		object.union(bench.foam, {"slot": "right"}),
+		object.union(bench.angle, {"slot": "right"}),
+	]
+	line := bench.line("a", 1, {"items": array.concat([bench.sbs], sides)})
+	table := {"id": line.table, "columns": [{"slot": slot} | some slot in case.slots]}
+	found := {bed.under.text | some bed in sheet.beds_of(line)} with input as {"reading": {"tables": [table]}}
+	found == case.are
+}

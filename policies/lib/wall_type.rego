@@ -47,12 +47,22 @@ _is_of(line, mark) if {
 
 _is_of(line, mark) if code_of_place(line) == mark
 
+_is_of(line, mark) if mark in _ends_of_place(line)
+
 # code_of_place is the code of the wall where a column of walls beside one of places is read as the first part of the
 # place: "W4; north, L2". Undefined without one.
 code_of_place(line) := code if {
 	parts := split(line.place, ";")
 	count(parts) > 1
 	code := trim_space(parts[0])
+	regex.match(data.data.walls.code, lower(code))
+}
+
+# A place may end in the code of its wall, and in no other: "Gym wall N, W3".
+_ends_of_place(line) := {code |
+	parts := split(line.place, ",")
+	count(parts) > 1
+	code := trim_space(parts[count(parts) - 1])
 	regex.match(data.data.walls.code, lower(code))
 }
 

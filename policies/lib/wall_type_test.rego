@@ -28,3 +28,15 @@ test_of_a_list_by_type[name] if {
 	count(found) == case.n
 	every wall in found { wall.mark == "EW-3" }
 }
+
+# A place may end in the code of its wall; of two codes neither is meant, and a room is none.
+test_of_a_place_that_ends_in_the_code[place] if {
+	some place, n in {"Gym wall N, EW-3": 1, "Gym wall N, EW-4": 0, "Gym to hall, EW-3/EW-4": 0, "EW-3": 0, "north": 0}
+	row := object.union(desk.row(23, "R-01", {}), {"place": place})
+	list := object.union(desk.row(40, "R-01", {}), {
+		"table": "list",
+		"mark": "",
+		"texts": {"type": "EW-3", "layers": "brick / R-01 / block"},
+	})
+	count(wall_type.of(row)) == n with input as desk.document([row, list], [], [])
+}

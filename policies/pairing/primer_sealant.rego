@@ -24,9 +24,8 @@ import data.lib.words
 
 findings contains found if {
 	some line in facts.live_lines
-	line.role == "sealant"
 	primer.state(line) == "none"
-	item := facts.main_items(line)[0]
+	item := _bead(line)
 	beds := [bed |
 		some face in facts.items_in(line, data.pairing.joint.slots)
 		not face.class in data.pairing.joint.no_faces
@@ -41,8 +40,22 @@ findings contains found if {
 		primer.cell(line),
 		primer.choice(primer.asked(beds[0])),
 	])
-	found := finding.at_with(line, ["material", "tag", "primer"], message, {
+	found := finding.at_with(line, _cells(line), message, {
 		"related": [finding.related_product(facts.product_of(item), ["primer", "accepts"], "its data on primers")],
 		"facts": array.concat([item.id], [bed.under.id | some bed in beds]),
 	})
 }
+
+_bead(line) := facts.main_items(line)[0] if line.role == "sealant"
+
+# A schedule of joints leaves the cell of the sheet blank where the joint has a bead alone.
+_bead(line) := beads[0] if {
+	line.role != "sealant"
+	count(facts.items_in(line, ["material", "tag"])) == 0
+	beads := [item | some item in facts.items_in(line, ["sealant"]); item.class == "sealant"]
+	count(beads) == 1
+}
+
+_cells(line) := ["material", "tag", "primer"] if line.role == "sealant"
+
+_cells(line) := ["sealant", "primer"] if line.role != "sealant"

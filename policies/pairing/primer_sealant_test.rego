@@ -50,3 +50,13 @@ test_silent[name] if {
 	}
 	count(_found(case[0], case[1])) == 0
 }
+
+# A joint of a schedule of joints, with a bead and no sheet; a sheet's own bead is judged with the sheet.
+test_joint_with_a_bead_alone if {
+	bead := object.union(_bead, {"slot": "sealant"})
+	side := object.union(bench.concrete, {"slot": "left"})
+	count(_found([bead, side], {"role": "other"})) == 1
+	count(_found([bead, side], {"role": "other", "texts": {"primer": "JP-1"}})) == 0
+	count(_found([bead, object.union(bench.angle, {"slot": "left"})], {"role": "other"})) == 0
+	count(_found([bench.own(bench.sbs), bead, side], {"role": "membrane"})) == 0
+}

@@ -22,11 +22,12 @@ import data.lib.finding
 import data.lib.naming
 import data.lib.section
 import data.lib.vaporclass
+import data.lib.wall_type
 
 findings contains finding.at_with(one.line, ["material", "tag", "type", "group"], message, more) if {
 	some drawn in _open_walls
 	some one in _tight_rows
-	_stands_under(one.line, drawn.name)
+	wall_type.is_of(one.line, drawn.name)
 	message := naming.say("%s is vapor-tight, and wall type %s has %s there, which is vapor-open, with %s inside", [
 		naming.plain(one.item),
 		drawn.name,
@@ -83,7 +84,3 @@ _tight_rows := [{"line": line, "item": items[0]} |
 	not section.is_strip(line)
 	not regex.match(data.vapor.barriers.local_words, lower(line.place))
 ]
-
-_stands_under(line, name) if trim_space(line.texts.type) == name
-
-_stands_under(line, name) if line.group == name

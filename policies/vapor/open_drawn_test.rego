@@ -53,3 +53,8 @@ test_kraft_inside_is_asked_about if {
 	{f.severity | some f in _found(_drawn, 3, {})} == {"error"}
 	count(_found(drawn, 900, {})) == 0
 }
+
+test_fires_by_the_end_of_the_place if {
+	count(_found(_drawn, 3, {"group": "", "place": "Hall E, W5"})) == 1
+	count(_found(_drawn, 3, {"group": "", "place": "Hall E, W6"})) == 0
+}
