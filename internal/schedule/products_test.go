@@ -1288,3 +1288,26 @@ P-1 | solvent primer | - | -`})
 		}
 	}
 }
+
+// A list may call products by the letters that their tags begin with: "MB sheets" of MB-S
+// and MB-HT. One product is no kind, and words that are no letters of tags stay as they are.
+func TestListByTheLettersOfTags(t *testing.T) {
+	for remark, want := range map[string][]string{
+		"for SAM sheets":          {"SAM-R", "SAM-T"},
+		"for self-adhered sheets": {},
+		"for SA sheets":           {},
+	} {
+		s := readPages(t, page{name: "S", grid: "\nMark | Tag | Substrate | Primer\nW1 | SAM-R | CMU | none"},
+			page{name: "P", grid: "\nTag | Type | Thickness mm | Max days open | Apply from °C | Remarks\n" +
+				"SAM-R | SBS bitumen self-adhered sheet | 1 | 60 | 5 |\nSAM-T | SBS bitumen self-adhered sheet, high temperature | 1 | 90 | 5 |\n" +
+				"SA-1 | acrylic self-adhered sheet | 1 | 60 | 5 |\n" +
+				"EM-1 | bitumen mastic for edges | | | -5 | " + remark})
+		got := []string{}
+		for _, k := range slices.Concat(product(t, s, "EM-1").KeepOff, product(t, s, "EM-1").Suits) {
+			got = append(got, k.Products...)
+		}
+		if slices.Sort(got); !slices.Equal(got, want) {
+			t.Errorf("%q: %v, want %v", remark, got, want)
+		}
+	}
+}

@@ -382,7 +382,28 @@ func (r *reader) target(m mention, words string, at At) Target {
 		return tg
 	}
 	tg.Keys = r.targetKeys(m.mat)
+	if strings.HasSuffix(m.mat.Family, "-unspecified") {
+		tg.Products = append(tg.Products, r.begunBy(strings.Fields(words))...)
+	}
 	return tg
+}
+
+// begunBy lists the products whose tags go on from the one word in capitals that a list
+// calls them all by, two or more: "MB sheets" of MB-S and MB-HT.
+func (r *reader) begunBy(words []string) []string {
+	var out []string
+	if len(words) == 0 || len(words[0]) < minPrefix || words[0] != strings.ToUpper(words[0]) {
+		return nil
+	}
+	for i := range r.sched.Products {
+		if p := &r.sched.Products[i]; strings.HasPrefix(p.Tag, words[0]+"-") && p.Class != "primer" {
+			out = append(out, p.ID)
+		}
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	return out
 }
 
 // bedClass are the classes of what sheets go on: a list that names one by its tag
