@@ -1270,3 +1270,29 @@ func TestRoomBoardOnFurring(t *testing.T) {
 		}
 	}
 }
+
+// A part of a sheet is left loose with its release film on until what it laps over is in: an order of work. With no
+// word of what comes after, its edge is open; and a film left on what is stuck down is a flaw.
+func TestFilmLeftOnAFlap(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"lower 200 mm kept loose with the backing paper on, then rolled down onto the tray": "",
+		"skirt left loose w/ release film still on, set over the base flashing later":      "",
+		"tail held loose with its liner on until the pan is in":                            "",
+		"release paper left on until the sill is flashed":                                  "",
+		"lower 200 mm left loose with the release film on":                                 "edge_open",
+		"release film left on at the jamb":                                                 "flaw_left",
+		"release film left on":                                                             "flaw_left",
+		"backing paper still on under the strip":                                           "flaw_left",
+	} {
+		got := ""
+		for _, s := range r.Signals(text) {
+			if (s.ID == "edge_open" || s.ID == "flaw_left") && !s.No {
+				got += s.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
