@@ -12,7 +12,7 @@ import (
 
 // lapPair is a cell of laps with two bare figures, that of the sides and that of the
 // ends of a sheet: "50/75", "3 / 6", '3" / 4"'.
-var lapPair = regexp.MustCompile(`^\s*(\d+(?:\.\d+)?)\s*(` + lapUnit + `?)(\s*/\s*)(\d+(?:\.\d+)?)\s*(` + lapUnit + `?)\s*$`)
+var lapPair = regexp.MustCompile(`^\s*(` + bareLap + `)\s*(` + lapUnit + `?)(\s*/\s*)(` + bareLap + `)\s*(` + lapUnit + `?)\s*$`)
 
 const lapUnit = `(?:mm|cm|in\.?|"|inch(?:es)?)`
 
@@ -28,8 +28,7 @@ func pairOfLaps(c source) (side, end string, ok bool) {
 	if m == nil || c.second != "" {
 		return "", "", false
 	}
-	a, _ := strconv.ParseFloat(m[1], 64) // digits, by the pattern
-	b, _ := strconv.ParseFloat(m[4], 64)
+	a, b := lapFigure(m[1]), lapFigure(m[4])
 	if b < a || a == 0 || b > 0.9*inTwoUnits*a {
 		return "", "", false
 	}
@@ -37,6 +36,23 @@ func pairOfLaps(c source) (side, end string, ok bool) {
 		return "", "", false
 	}
 	return withUnit(m[1], m[2], m[5]), withUnit(m[4], m[5], m[2]), true
+}
+
+// endOnly is a cell of laps that has one of the ends and none of the sides, as a strip or a
+// flashing of one width has: "- / 6", "n/a / 100".
+var endOnly = regexp.MustCompile(`(?i)^\s*(?:[-–—]+|n/?a\.?|none)\s*/\s*(` + bareLap + `\s*` + lapUnit + `?)\s*$`)
+
+// lapFigure is the value of a bare lap: 2.5 of "2-1/2".
+func lapFigure(text string) float64 {
+	whole, part, _ := strings.Cut(strings.ReplaceAll(text, " ", "-"), "-")
+	a, _ := strconv.ParseFloat(whole, 64) // digits, by the pattern
+	if over, under, ok := strings.Cut(part, "/"); ok {
+		n, _ := strconv.ParseFloat(over, 64)
+		if d, _ := strconv.ParseFloat(under, 64); d > 0 {
+			a += n / d
+		}
+	}
+	return a
 }
 
 // withUnit writes a figure in its own unit, else in that of the other of a pair.
@@ -58,6 +74,9 @@ func (h *headings) endsAlone(heading string) bool {
 // sides.
 func (r *reader) bothLaps(figures map[string]Figure, c source) source {
 	side, end, ok := pairOfLaps(c)
+	if m := endOnly.FindStringSubmatch(c.text); m != nil {
+		side, end, ok = "-", m[1], true
+	}
 	if !ok || c.ends && sideAndEnd.MatchString(c.text) { // the heading tells which is which
 		return c
 	}
@@ -122,6 +141,44 @@ func (r *reader) lapUnits(all []*table) {
 		r.lapUnit = ""
 	}
 }
+
+// ledByLaps is a note that begins with laps: "1. Laps, min.: ...", "Side laps 3 in.".
+var ledByLaps = regexp.MustCompile(`(?i)^\s*(?:(?:note\s*)?\d{1,2}[.):]\s*)?(?:(?:all|min\.?|minimum|least|side|end|sheet|membrane)\s+){0,3}(?:over)?laps?\b`)
+
+// unitOfNotedLaps is the unit in which the notes on laps tell all their lengths, for a column
+// of laps that has none of its own: bare laps are written as those of the notes are, provided
+// that most of them are laps that the notes ask for. "3 / 6" under a note of 75 mm is not.
+func (r *reader) unitOfNotedLaps(t *table, col int, slot string) string {
+	if slot != "lap" && slot != endLaps || t.kind != kindSchedule || len(r.lapsNoted) == 0 {
+		return ""
+	}
+	unit := strings.TrimSuffix(r.lapsNoted[0].Unit, ".")
+	asked := map[float64]bool{}
+	for _, q := range r.lapsNoted {
+		if strings.TrimSuffix(q.Unit, ".") != unit {
+			return ""
+		}
+		asked[lapFigure(bareLaps.FindString(q.Text))] = true
+	}
+	held, all := 0, 0
+	for row := t.first; row <= t.last; row++ {
+		laps := bareLaps.FindAllString(text(t.sheet, row, col), -1)
+		if len(laps) == 0 {
+			continue
+		}
+		all++
+		if slices.ContainsFunc(laps, func(lap string) bool { return asked[lapFigure(lap)] }) {
+			held++
+		}
+	}
+	if 2*held <= all {
+		return ""
+	}
+	return r.lapsNoted[0].Unit
+}
+
+// bareLaps are the figures of a cell of laps.
+var bareLaps = regexp.MustCompile(bareLap)
 
 // Laps of a note without a unit: two of a stroke, one before the word for where it is,
 // and one after it, which "min" may follow. What is turned up a wall is no lap.

@@ -587,3 +587,58 @@ func TestBearings(t *testing.T) {
 		t.Errorf("%+v, want it of all transitions", l)
 	}
 }
+
+// Bare laps are in the unit of the laps of the notes, where most of them are laps that the
+// notes ask for: three under a note of millimeters is no lap of three millimeters.
+func TestLapsInTheUnitOfTheNotes(t *testing.T) {
+	for _, tc := range []struct{ note, cells, want string }{
+		{"2. Laps, min.: wall sheet side 2-1/2 in., end 4 in.", "2-1/2 / 4, 2 / 4, - / 4, 2-1/2 / 4", "64 102; 51 102; - 102; 64 102"},
+		{"Side laps 75 mm, end laps 150 mm.", "75 / 150, 50 / 150, 75 / 100, n/a / 150", "75 150; 50 150; 75 100; - 150"},
+		{"Side laps 75 mm, end laps 150 mm.", "3 / 6, 2 / 6, 3 / 6, 3 / 6", "- -; - -; - -; - -"},        // inches, it seems
+		{"Side laps 3 in., end laps 150 mm.", "3 / 6, 2 / 6, 3 / 6, 3 / 6", "- -; - -; - -; - -"},        // in two units
+		{"Side laps 3 in., end laps 6 in.", "2 / 4, 2 / 4, 3 / 6, 2 / 4", "- -; - -; - -; - -"},          // few are those of the notes
+		{"Insulation 3 in., in two layers of 6 in.", "3 / 6, 2 / 6, 3 / 6, 3 / 6", "- -; - -; - -; - -"}, // of no laps
+	} {
+		grid := "Mark | Membrane | Substrate | Primer | Side/end lap\n"
+		for i, cell := range strings.Split(tc.cells, ", ") {
+			grid += fmt.Sprintf("D%d | butyl sheet | plywood | none | %s\n", i+1, cell)
+		}
+		s, got := read(t, grid+"\n"+tc.note+"\n"), []string{}
+		for i := range 4 {
+			told := []string{"-", "-"}
+			for k, key := range []string{"lap_mm", "end_lap_mm"} {
+				if f, ok := line(t, s, fmt.Sprintf("D%d", i+1)).Figures[key]; ok && f.Min != nil {
+					told[k] = fmt.Sprintf("%.0f", *f.Min)
+				}
+			}
+			got = append(got, strings.Join(told, " "))
+		}
+		if strings.Join(got, "; ") != tc.want {
+			t.Errorf("%s: %s, want %s", tc.note, strings.Join(got, "; "), tc.want)
+		}
+	}
+}
+
+// How far laps are staggered is no lap.
+func TestStaggerIsNoLap(t *testing.T) {
+	for note, want := range map[string]string{
+		"Laps: side 60 mm, end 120 mm, ends staggered 300 mm.":                    "[60] [120]",
+		"Side laps 3 in., end laps 6 in., end laps offset 18 in.":                 "[76] [152]",
+		"Side laps 3 in., end laps 6 in., end laps 24 in. apart in next courses.": "[76] [152]",
+		"Laps staggered 300 mm.":                          "[] []",
+		"Side laps 3 in., ends staggered, end laps 6 in.": "[76] [152]",
+	} {
+		sides, ends := []string{}, []string{}
+		for _, l := range read(t, oneWall+note+"\n").Project.Limits {
+			switch l.Kind {
+			case "lap_mm":
+				sides = append(sides, fmt.Sprintf("%.0f", *l.Min))
+			case "end_lap_mm":
+				ends = append(ends, fmt.Sprintf("%.0f", *l.Min))
+			}
+		}
+		if got := fmt.Sprint(sides, ends); got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}

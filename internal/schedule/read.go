@@ -85,6 +85,7 @@ type reader struct {
 	toldRows   map[string][]int  // rows of notes that describe products, by sheet
 	scale      string            // of all temperatures of the workbook, "" where they have two or none
 	unitsNamed map[string]string // units that notes give by the name of the figures: "laps in inches"
+	lapsNoted  []phrase.Quantity // the lengths of the notes that begin with laps
 	unitsSaid  []string          // what a title block tells beside "Units"
 	dealtUnits map[string]string // units of the figures on cards, by kind
 	cardRows   map[string][]int  // rows of cards of products, by sheet

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"abut/internal/phrase"
 	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
@@ -147,7 +148,7 @@ func (r *reader) missingUnits(all []*table) {
 				continue
 			}
 			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
-				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot))
+				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot), r.unitOfNotedLaps(t, t.nums[i], c.Slot))
 		}
 	}
 	degrees := degreesOf(all)
@@ -332,6 +333,7 @@ var inWord = regexp.MustCompile(`(?i)^in\s+\pL|\pL\s+in\s+\pL{2}`)
 // they are called: "Thickness in mils, laps in inches". Of two for one name neither counts.
 func (r *reader) unitsByName(b *workbook.Book) {
 	r.unitsNamed = map[string]string{}
+	r.lapsNoted = nil
 	for i := range b.Sheets {
 		if b.Sheets[i].Kind != workbook.Worksheet || b.Sheets[i].FeedsDropDowns() {
 			continue
@@ -340,6 +342,9 @@ func (r *reader) unitsByName(b *workbook.Book) {
 			for c := range filled(row.Cells) {
 				for _, m := range nameInUnit.FindAllStringSubmatch(c.Value, -1) {
 					r.unitByName(m[1], m[2])
+				}
+				if ledByLaps.MatchString(c.Value) {
+					r.lapsNoted = append(r.lapsNoted, slices.DeleteFunc(r.phrase.Quantities(c.Value, ""), func(q phrase.Quantity) bool { return !isLength(q) })...)
 				}
 			}
 		}
