@@ -110,14 +110,20 @@ barred := [{"line": line, "outer": outer, "film": film, "wall": wall, "text": te
 	film := [item |
 		some item in facts.items_in(line, data.vapor.barriers.inside_slots)
 		item.family in data.vapor.barriers.inside_families
-		_is_put_inside(item)
+		_is_put_or_led_inside(line, item)
 		not _is_separator(item)
 	][0]
 	outer := _outer(line)
 	outer.id != film.id
 	wall := [wall | some wall in wall_type.of(line); facts.denied(wall, "vapor_closed_inside")][0]
-	text := [said.text | some said in wall.signals; said.id == "vapor_open_inside"; not said.no][0]
+	text := _keeps_open(wall)[0]
 ]
+
+# The words that bar the film go before others by which the wall dries inward, as paint.
+_keeps_open(wall) := array.concat([text | some text in told; text in denied], told) if {
+	told := [said.text | some said in wall.signals; said.id == "vapor_open_inside"; not said.no]
+	denied := [said.text | some said in wall.signals; said.id == "vapor_closed_inside"; said.no]
+}
 
 # is_put_inside: the row puts a film on the room side, as no slip sheet or the like.
 is_put_inside(item) if {
@@ -128,6 +134,17 @@ is_put_inside(item) if {
 _is_put_inside(item) if item.slot == "behind"
 
 _is_put_inside(item) if regex.match(data.vapor.barriers.inside_words, lower(item.clause))
+
+_is_put_or_led_inside(_, item) if _is_put_inside(item)
+
+# "Room side: foil on the furring": a word with a colon places what stands right after it.
+_is_put_or_led_inside(line, item) if {
+	item.clause != ""
+	text := lower(object.get(line.texts, item.slot, ""))
+	at := indexof(text, lower(item.clause))
+	at > 0
+	regex.match(data.vapor.barriers.inside_lead, substring(text, 0, at))
+}
 
 # A row that tells of both itself is told there.
 _paired_lines := {pair.line.id | some pair in pairs}

@@ -751,3 +751,29 @@ test_film_that_the_zone_bars[note] if {
 	{f.line | some f in found} == {want.line}
 	{f.severity | some f in found} == {want.severity}
 }
+
+# A word with a colon places what stands right after it on the room side, and nothing further on; the words that bar the
+# film are told, not those of the paint.
+test_film_led_by_its_side[text] if {
+	painted := object.union(desk.said(4, "vapor_open_inside", "layers"), {"text": "painted plaster"})
+	barred := object.union(desk.said(4, "vapor_open_inside", "layers"), {"text": "no retarder"})
+	denied := object.union(desk.said(4, "vapor_closed_inside", "layers"), {"no": true, "text": "no retarder"})
+	wall := desk.row(4, "", {
+		"id": "T!4", "sheet": "T", "table": "t2", "mark": "EW-3", "items": [],
+		"texts": {"layers": "brick / wool / sheet / block"},
+		"signals": [painted, denied, barred],
+	})
+	some text, n in {
+		"Room side: poly on the furring": 1,
+		"see 4/A5; interior - poly on the furring": 0,
+		"Warm side: poly on the furring": 1,
+		"Inside: paint. Slab: poly on the furring": 0,
+		"Outside: poly on the furring": 0,
+	}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	film := object.union(_film, {"slot": "remark", "clause": "poly on the furring"})
+	row := desk.row(23, "R-01", {"group": "EW-3", "items": [desk.own(23, "R-01"), film], "texts": {"remark": text}})
+	found := two_barriers.findings with input as desk.document([row, wall], [tight], [])
+	count(found) == n
+	every one in found { endswith(one.message, `says "no retarder"`) }
+}
