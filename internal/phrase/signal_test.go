@@ -1277,13 +1277,13 @@ func TestFilmLeftOnAFlap(t *testing.T) {
 	r := reader(t)
 	for text, want := range map[string]string{
 		"lower 200 mm kept loose with the backing paper on, then rolled down onto the tray": "",
-		"skirt left loose w/ release film still on, set over the base flashing later":      "",
-		"tail held loose with its liner on until the pan is in":                            "",
-		"release paper left on until the sill is flashed":                                  "",
-		"lower 200 mm left loose with the release film on":                                 "edge_open",
-		"release film left on at the jamb":                                                 "flaw_left",
-		"release film left on":                                                             "flaw_left",
-		"backing paper still on under the strip":                                           "flaw_left",
+		"skirt left loose w/ release film still on, set over the base flashing later":       "",
+		"tail held loose with its liner on until the pan is in":                             "",
+		"release paper left on until the sill is flashed":                                   "",
+		"lower 200 mm left loose with the release film on":                                  "edge_open",
+		"release film left on at the jamb":                                                  "flaw_left",
+		"release film left on":                                                              "flaw_left",
+		"backing paper still on under the strip":                                            "flaw_left",
 	} {
 		got := ""
 		for _, s := range r.Signals(text) {
@@ -1293,6 +1293,40 @@ func TestFilmLeftOnAFlap(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
+// What a joint's backing does not hold to is as it is to be; a sealant that does not hold is at fault.
+func TestBackingDoesNotStick(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"backer rod will not bond, as it should":       false,
+		"the release tape doesn't adhere":              false,
+		"foam rod that must not stick":                 false,
+		"sealant will not bond at the third bay":       true,
+		"bead past the rod does not grip, won't stick": true,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "bond_failed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
+
+// A sheet from above that ends behind the top of a flashing leads the water behind it.
+func TestTuckedBehindTopEdge(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"wrap slips behind the upper edge of the head tape":     true,
+		"felt was pushed down behind the top edge of the strip": true,
+		"flashing tucked behind the lower edge of the sheet":    false,
+		"sheet laps over the top edge of the flashing":          false,
+		"not tucked behind the top edge of the flashing":        false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "lap_reversed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
 		}
 	}
 }
