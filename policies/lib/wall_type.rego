@@ -49,6 +49,9 @@ _is_of(line, mark) if code_of_place(line) == mark
 
 _is_of(line, mark) if mark in _ends_of_place(line)
 
+# One column for the place and its wall: "Tower E / EW3".
+_is_of(line, mark) if mark in codes_of_group(line)
+
 # code_of_place is the code of the wall where a column of walls beside one of places is read as the first part of the
 # place: "W4; north, L2". Undefined without one.
 code_of_place(line) := code if {
@@ -63,6 +66,15 @@ _ends_of_place(line) := {code |
 	parts := split(line.place, ",")
 	count(parts) > 1
 	code := trim_space(parts[count(parts) - 1])
+	regex.match(data.data.walls.code, lower(code))
+}
+
+# codes_of_group lists the codes of walls in a group that tells the place too: "Tower E / EW3".
+codes_of_group(line) := {code |
+	parts := regex.split(data.data.walls.place_signs, line.group)
+	count(parts) > 1
+	some part in parts
+	code := trim_space(part)
 	regex.match(data.data.walls.code, lower(code))
 }
 

@@ -40,3 +40,11 @@ test_of_a_place_that_ends_in_the_code[place] if {
 	})
 	count(wall_type.of(row)) == n with input as desk.document([row, list], [], [])
 }
+
+# The code of a wall may stand beside its place, in the one column of both.
+test_code_beside_place if {
+	wall_type.codes_of_group({"group": "Tower E / EW3"}) == {"EW3"}
+	wall_type.codes_of_group({"group": "Tower - EW3B"}) == {"EW3B"}
+	wall_type.codes_of_group({"group": "EW3"}) == set()
+	wall_type.codes_of_group({"group": "Tower E / north"}) == set()
+}

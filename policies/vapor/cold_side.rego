@@ -80,6 +80,45 @@ findings contains finding.at_with(line, ["material", "tag", "substrate", slot], 
 	])
 }
 
+# The row of open insulation tells of a tight sheet over its outer face.
+findings contains finding.at_with(line, [sheet.at.cell], message, {"severity": severity, "facts": [sheet.id]}) if {
+	winter.celsius <= data.vapor.climate.cool_c
+	some line in facts.live_lines
+	not line.id in section.judged_lines
+	not line.id in section.told_lines
+	sheet := _sheet_over(line)[0]
+	severity := _film_severity
+	message := sprintf("%s goes over the cold side of the insulation (%s); with %s in the three coldest months %s", [
+		sheet.text,
+		words.quoted(sheet.clause),
+		winter.written(winter.celsius),
+		"room moisture condenses on it",
+	])
+}
+
+# No other insulation is told that could lie outside of the sheet, and the row is of a wall above ground.
+_sheet_over(line) := [sheet |
+	wool := facts.main_items(line)[0]
+	wool.family in data.vapor.barriers.cavity_families
+	{item.family | some item in line.items; item.class == "insulation"} - _cavity_families == set()
+	not _is_excused(line)
+	some sheet in line.items
+	facts.is_there(sheet)
+	sheet.class in data.vapor.barriers.sheet_classes
+	vaporclass.of(sheet) == "I"
+	text := lower(sheet.clause)
+	regex.match(data.vapor.barriers.cold_face.over, text)
+	not regex.match(data.vapor.barriers.cold_face.over_unless, text)
+]
+
+_cavity_families := {family | some family in data.vapor.barriers.cavity_families}
+
+_is_excused(line) if {
+	some text in array.concat([line.group, line.place], [text | some text in line.texts])
+	some pattern in data.vapor.barriers.excused_words
+	regex.match(pattern, lower(text))
+}
+
 _cold_slots(line) := [slot |
 	some slot in data.vapor.barriers.cold_face.slots
 	text := lower(object.get(line.texts, slot, ""))

@@ -122,3 +122,27 @@ test_own_film_outside_of_the_studs[name] if {
 	found := cold_side.findings with input as doc
 	count(found) == case.n
 }
+
+# The row of the wool says that a tight sheet goes over its outer face.
+test_sheet_over_the_wool[name] if {
+	some name, case in {
+		"outer face": {"clause": "R-02 across the exterior face of the stone wool", "n": 1},
+		"an open sheet": {"clause": "R-02 across the exterior face of the stone wool", "ng": 900, "n": 0},
+		"inner face": {"clause": "R-02 across the inner face of the stone wool", "n": 0},
+		"a strip": {"clause": "R-02 strip over the outer face of the wool", "n": 0},
+		"denied": {"clause": "R-02 not over the outer face of the wool", "n": 0},
+		"foam outside": {"clause": "R-02 over the outer face of the wool", "foam": true, "n": 0},
+		"in the ground": {"clause": "R-02 over the outer face of the wool", "place": "foundation", "n": 0},
+	}
+	sheet := object.union(desk.own(18, "R-02"), {"id": "s", "slot": "touches", "clause": case.clause})
+	wool := base.item("material", "wool", "mineral-wool", "insulation", [])
+	foam := [base.item("touches", "XPS", "xps", "insulation", []) | case.foam]
+	row := object.union(desk.row(18, "wool", {"role": "insulation", "items": array.concat([wool, sheet], foam)}), {
+		"place": object.get(case, "place", "north"),
+	})
+	product := desk.product("R-02", 6, {"figures": {"vapor_ng": desk.figure(object.get(case, "ng", 1.2), "1", "ng")}})
+	window := {"line": "W!18", "from": "2026-01-10", "to": "2026-01-10", "mean_min_c": -14, "mean_max_c": -2}
+	doc := object.union(desk.document([row], [product], []), {"windows": [window]})
+	found := cold_side.findings with input as doc
+	count(found) == case.n
+}

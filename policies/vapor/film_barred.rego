@@ -26,7 +26,7 @@ import data.vapor.two_barriers
 findings contains found if {
 	some line in facts.live_lines
 	film := _film(line)
-	told := _told(line)[0]
+	told := _told(line, film.family)[0]
 	not line.id in _told_as_two # one mistake, one finding
 	message := sprintf("%s goes on the room side of %s, but that wall is to have none: %s", [
 		film.text,
@@ -41,7 +41,7 @@ _told_as_two := {found.line | some found in two_barriers.findings}
 
 _film(line) := items[0] if {
 	items := facts.main_items(line)
-	items[0].family in data.vapor.barriers.film_families
+	items[0].family in data.vapor.inboard.barred_families
 	facts.is_there(items[0])
 	some slot in ["type", "material", "tag", "place", "substrate"]
 	text := lower(line.texts[slot])
@@ -49,25 +49,42 @@ _film(line) := items[0] if {
 	not regex.match(data.vapor.inboard.film_gone, text)
 }
 
-_told(line) := array.concat(
+_told(line, family) := array.concat(
 	[{"text": clause, "at": note.at} |
 		some note in input.project.notes
-		some clause in _bars(note.text)
-		_names(clause, note.text, lower(line.group))
+		some clause in _bars(note.text, family)
+		some name in _groups(line)
+		_names(clause, note.text, name)
 	],
 	[{"text": clause, "at": {"sheet": wall.sheet, "row": wall.row, "cell": wall.cells[slot]}} |
 		some wall in wall_type.of(line)
 		some slot, text in wall.texts
-		some clause in _bars(text)
+		some clause in _bars(text, family)
 	],
 )
 
-# _bars lists the sentences that keep films out, without a condition.
-_bars(text) := [trim_space(clause) |
-	some clause in regex.split(`;|\.(?:\s|$)|\n`, text)
-	regex.match(data.vapor.inboard.film_barred, lower(clause))
+# _groups lists what the row calls its wall, which may stand beside the place: "Tower E / EW3".
+_groups(line) := {lower(line.group)} | {lower(code) | some code in wall_type.codes_of_group(line)}
+
+# _bars lists the sentences that keep a film of this family out, without a condition.
+_bars(text, family) := [trim_space(clause) |
+	some clause in regex.split(`;|\.(?:\s|$)|\n`, regex.replace(text, data.vapor.inboard.abbreviated, "$1 "))
+	_is_bar(lower(clause), family)
 	not regex.match(data.vapor.inboard.condition, lower(clause))
 ]
+
+_is_bar(text, family) if {
+	family in data.vapor.barriers.film_families
+	regex.match(data.vapor.inboard.film_barred, text)
+}
+
+# "No foil and no poly on any EW2 wall": what is kept out of a wall by its own name.
+_is_bar(text, family) if {
+	some kind in data.vapor.inboard.named_barred
+	family in kind.families
+	regex.match(kind.words, text)
+	regex.match(data.vapor.inboard.of_walls, text)
+}
 
 _names(clause, _, group) if group in _codes(clause)
 

@@ -70,3 +70,20 @@ test_of_the_build_up if {
 	doc := object.union(bench.document([], []), {"lines": [_row("K4", _inside, _poly), wall]})
 	{f.related[0].cells | some f in film_barred.findings with input as doc} == {["D4"]}
 }
+
+_wall := {"material": "lining, room side of studs"}
+
+# What a note keeps out of walls by its own name, and the wall beside the place.
+test_kept_out_by_name[name] if {
+	some name, case in {
+		"poly": {"note": "No foil or poly on any outside wall K4.", "family": "polyethylene-sheet", "n": 1},
+		"vinyl": {"note": "No vinyl cov. in K3 and K4 walls.", "family": "vinyl-wall-covering", "n": 1},
+		"another material": {"note": "No vinyl in K3 and K4 walls.", "family": "polyethylene-sheet", "n": 0},
+		"another wall": {"note": "No vinyl cov. on K5 walls.", "family": "vinyl-wall-covering", "n": 0},
+		"a condition": {"note": "No vinyl on K4 walls unless vented.", "family": "vinyl-wall-covering", "n": 0},
+		"no wall": {"note": "K4: no vinyl samples yet.", "family": "vinyl-wall-covering", "n": 0},
+	}
+	item := bench.item("material", "lining", case.family, "sheet", [])
+	every group in ["K4", "Tower E / K4"] { count(_found(_row(group, _wall, item), case.note)) == case.n }
+	count(_found(_row("Tower E", _wall, item), case.note)) == 0
+}
