@@ -315,6 +315,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			}
 			if c.slot == "remark" {
 				r.remarkedSheet(l, c)
+				r.remarkedBoard(l, c)
 			}
 		}
 	case c.slot == "specified":

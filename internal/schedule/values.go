@@ -121,7 +121,7 @@ func (r *reader) plannedSheet(l *Line, c source, name string) {
 }
 
 // remarkedSheet takes the thickness of the row's own sheet that a remark tells of it in a
-// clause of its own: "60 mil sheet", "80 mil sht. here". What lies over or under is another.
+// clause of its own: "60 mil sheet", "80 mil sht. here", "45 mil rolls delivered". What lies over or under is another.
 func (r *reader) remarkedSheet(l *Line, c source) {
 	p := r.productOf(l.Main())
 	if p == nil || p.Figures["thickness_mm"].Min == nil {
@@ -135,10 +135,24 @@ func (r *reader) remarkedSheet(l *Line, c source) {
 	}
 }
 
-// clauseOpens and sheetEnds stand around the thickness of a sheet that a clause tells alone.
+// remarkedBoard takes the thickness of the row's own insulation that a remark tells of it in
+// a clause of its own: "2 in. board", "50 mm boards delivered".
+func (r *reader) remarkedBoard(l *Line, c source) {
+	if it := l.Main(); it == nil || it.Class != "insulation" {
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, "") {
+		if q.Kind == "length" && q.Bound == "" && clauseOpens.MatchString(c.text[:q.Start]) && boardEnds.MatchString(c.text[q.End:]) {
+			keep(l.Figures, "board_mm", figureTold(q, c.at))
+		}
+	}
+}
+
+// clauseOpens, and sheetEnds or boardEnds, stand around the thickness of a sheet or board that a clause tells alone.
 var (
 	clauseOpens = regexp.MustCompile(`(?i)(?:^|[,;.])\s*(?:(?:use|with|w/) )?(?:the )?$`)
-	sheetEnds   = regexp.MustCompile(`(?i)^\s*(?:thick )?(?:sheet|sht|membrane|mem|memb|mbr|roll)s?\b\.?(?: (?:here|there|only|this (?:wall|row)))?\s*(?:[,;.]|$)`)
+	sheetEnds   = regexp.MustCompile(`(?i)^\s*(?:thick )?(?:sheet|sht|membrane|mem|memb|mbr|roll)s?\b\.?(?: (?:here|there|only|this (?:wall|row)|(?:is |are |was |were )?(?:on (?:the )?(?:truck|site|job|hand)|delivered|came|supplied|sent|shipped)))?\s*(?:[,;.]|$)`)
+	boardEnds   = regexp.MustCompile(`(?i)^\s*(?:thick )?(?:board|bd|slab)s?\b\.?(?: (?:here|there|only|this (?:wall|row)|(?:is |are |was |were )?(?:on (?:the )?(?:truck|site|job|hand)|delivered|came|supplied|sent|shipped)))?\s*(?:[,;.]|$)`)
 )
 
 // widestSheet is the thickness in mm from which a figure is a width: sheets have up to 5.

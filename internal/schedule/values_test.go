@@ -164,11 +164,35 @@ func TestSheetToldInARemark(t *testing.T) {
 		"under 80 mil membrane":                "",
 		"80 mil drain mat":                     "",
 		"lap 80 mil sheets 3 in.":              "",
+		"80 mil sheets were delivered":         "2.03",
+		"80 mil rolls on hand of the other":    "",
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Remarks\nD1 | SH-1 | CMU | none | " + remark},
 			page{name: "P", grid: "Tag | Type | Thickness\nSH-1 | SBS sheet | 45 mil\nSH-2 | butyl sheet | 30 mil"})
 		got := ""
 		if f := line(t, s, "D1").Figures["thickness_mm"]; f.Min != nil {
+			got = fmt.Sprintf("%.2f", *f.Min)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", remark, got, want)
+		}
+	}
+}
+
+// A remark may tell the thickness of the row's own boards in a clause of its own.
+func TestBoardToldInARemark(t *testing.T) {
+	for remark, want := range map[string]string{
+		"3 in. board":                  "76.20",
+		"no 4 in. left; 2 in. boards":  "50.80",
+		"3 in. slabs delivered":        "76.20",
+		"out of 3 in. board":           "",
+		"3 in. board over 2 in. board": "",
+		"3 in. gap at boards":          "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | Remarks\nD1 | WB-1 | CMU | none | " + remark},
+			page{name: "P", grid: "Tag | Type | Thickness\nWB-1 | mineral wool board | 4 in\nSH-2 | butyl sheet | 30 mil"})
+		got := ""
+		if f := line(t, s, "D1").Figures["board_mm"]; f.Min != nil {
 			got = fmt.Sprintf("%.2f", *f.Min)
 		}
 		if got != want {

@@ -52,7 +52,7 @@ _severity(line) := "warning" if {
 } else := "warning" if {
 	limits.limits_for("cover_date", line, [], line.role)[0]
 } else := "warning" if {
-	_share[line.table] >= data.exposure.cover.alone.share
+	_share_of_limited[line.table] >= data.exposure.cover.alone.share
 	count([other | some other in sheet.lines; other.table == line.table]) >= data.exposure.cover.alone.rows
 } else := "note"
 
@@ -76,6 +76,19 @@ _share := {table: share |
 	all := [line.id | some line in sheet.lines; line.table == table]
 	dated := [line.id | some line in sheet.lines; line.table == table; _is_dated(line)]
 	share := count(dated) / count(all)
+}
+
+# What may lie in the sun without limit needs no date, and its "n/a" is no cell left empty.
+_share_of_limited := {table: share |
+	some table in {line.table | some line in sheet.lines}
+	all := [line | some line in sheet.lines; line.table == table; not _needs_none(line)]
+	dated := [line.id | some line in all; _is_dated(line)]
+	share := count(dated) / count(all)
+}
+
+_needs_none(line) if {
+	line.dates.cover.state == "none"
+	stated.figure(line, "exposure_days").figure.no_limit
 }
 
 _is_dated(line) if line.dates.cover.state in data.exposure.cover.dated

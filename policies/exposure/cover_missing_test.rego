@@ -105,3 +105,21 @@ test_alone_in_a_long_table[name] if {
 	found := cover_missing.findings with input as bench.document(lines, [_allows], [])
 	{f.severity | some f in found; f.line == "W!12"} == {tc.want}
 }
+
+# What has no limit is no cell left empty: a dash there is its answer.
+test_alone_among_those_with_a_limit[name] if {
+	some name, tc in {
+		"no limit": {"allows": bench.figure(null, null, "no limit", ""), "no_limit": true, "want": "warning"},
+		"a limit": {"allows": bench.figure(90, null, "90", "days"), "no_limit": false, "want": "note"},
+	}
+	figure := object.union(tc.allows, {"no_limit": tc.no_limit})
+	own := object.union(bench.own, {"product": "ZZ-1", "text": "ZZ-1"})
+	none := [object.union(_other("none"), {"id": sprintf("W!%d", [50 + i]), "items": [own]}) |
+		some i in numbers.range(1, 4)
+	]
+	dated := [object.union(_other("day"), {"id": sprintf("W!%d", [20 + i])}) | some i in numbers.range(1, 11)]
+	lines := array.concat([bench.sheet(_state("missing"))], array.concat(dated, none))
+	other := object.union(bench.product({"figures": {"exposure_days": figure}}), {"id": "ZZ-1", "tag": "ZZ-1"})
+	found := cover_missing.findings with input as bench.document(lines, [_allows, other], [])
+	{f.severity | some f in found; f.line == "W!12"} == {tc.want}
+}

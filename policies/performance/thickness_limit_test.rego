@@ -124,3 +124,10 @@ test_walls_alone_not_foil[text] if {
 	items := [object.union(item, {"class": "flashing-metal"}) | some item in row.items]
 	count(_found([object.union(row, {"items": items})], _thin, [asked])) == n
 }
+
+# The sheet of a roof has a thickness too.
+test_of_a_roof if {
+	asked := object.union(_note, {"text": "Roof sheets 1 mm or more"})
+	count(_found([desk.row(12, "R-08", {"role": "roofing"})], _thin, [asked])) == 1
+	count(_found([desk.row(12, "R-08", {"role": "cladding"})], _thin, [asked])) == 0
+}
