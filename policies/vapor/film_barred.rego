@@ -1,11 +1,11 @@
 # METADATA
 # title: Film inside a wall that is to have none
 # description: |
-#   A note, or the wall's own build-up, says that this wall type has no vapor film or retarder on its room side, and the
-#   row puts one there. Whoever wrote the note has a tight sheet outside, or a wall that dries inward: with the film
-#   what gets in between stays. It does not apply to notes with a condition, to films that the row leaves out or takes
-#   off, nor to walls that the sentence does not name;
-#   where the two tight layers are found themselves, that is told alone.
+#   A note, or the wall's own build-up, says that this wall type has no vapor film or retarder on its room side, or
+#   names what is kept out of it (polyethylene, foil, vinyl wall covering), and the row puts one there. Whoever wrote
+#   the note has a tight sheet outside, or a wall that dries inward: with the film what gets in between stays. It does
+#   not apply to notes with a condition, to films that the row leaves out or takes off, nor to walls that the sentence
+#   does not name; where the two tight layers are found themselves, that is told alone.
 # custom:
 #   id: vapor-film-barred
 #   topic: vapor
