@@ -31,6 +31,7 @@ findings contains found if {
 	not facts.has_key(item, data.temperature.season.winter_keys)
 	winter := _winter[item.family][0]
 	set := line.dates.install
+	set.from != "" # a day that cannot be has none
 	season := [one | some one in _asked; _is_within(_day(set.from), one)][0]
 	not odds.is_heated(line)
 	not line.id in {cold.line | some cold in data.temperature.cold_sheet.findings}

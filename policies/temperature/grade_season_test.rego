@@ -52,6 +52,7 @@ test_silent[name] if {
 	some name, case in {
 		"no winter grade in the data": [{}, []],
 		"the winter grade": [{"items": [graded]}, [_winter]],
+		"a day that cannot be": [{"dates": {"install": {"from": "", "to": "", "text": "Feb 30"}}}, [_winter]],
 		"heated": [{"signals": [bench.signal("heated", "shelter", "heated")]}, [_winter]],
 	}
 	count(_found(object.union(_on("2027-12-01"), case[0]), _note, case[1])) == 0
