@@ -138,12 +138,10 @@ func changed(t *testing.T, data []byte, random *rand.Rand) []byte {
 			}
 		}
 		if random.IntN(3) == 0 {
-			_ = book.RemoveRow(sheet, 1+random.IntN(12)) // of some sheets excelize takes no row; then it stays
+			_ = book.RemoveRow(sheet, 1+random.IntN(12)) // of some sheets excelize takes no row or column; then it stays
 		}
 		if random.IntN(3) == 0 {
-			if err := book.RemoveCol(sheet, workbook.ColumnName(1+random.IntN(6))); err != nil {
-				t.Fatal(err)
-			}
+			_ = book.RemoveCol(sheet, workbook.ColumnName(1+random.IntN(6)))
 		}
 	}
 	out, err := book.WriteToBuffer()
