@@ -67,7 +67,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 				continue
 			}
 			if rule.Keys && len(l.Keys) == 0 && len(l.Roles) == 0 && len(l.said) == 0 {
-				l.Keys = keys // "SBS sheets 40 mil above grade, 60 mil below grade"
+				l.Keys = slices.Clone(keys) // "SBS sheets 40 mil above grade, 60 mil below grade"
 			}
 			keys = l.Keys
 			if rule.Near {

@@ -173,7 +173,7 @@ func ownFirst(limits []Limit) {
 			if other.Kind != own.Kind || other.Scope != own.Scope || len(other.Keys) < 2 || len(own.When)+len(other.When) > 0 {
 				continue
 			}
-			other.Keys = slices.DeleteFunc(other.Keys, func(key string) bool { return key == own.Keys[0] })
+			other.Keys = slices.DeleteFunc(slices.Clone(other.Keys), func(key string) bool { return key == own.Keys[0] })
 		}
 	}
 }

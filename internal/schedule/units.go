@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"abut/internal/phrase"
 	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
@@ -343,8 +342,13 @@ func (r *reader) unitsByName(b *workbook.Book) {
 				for _, m := range nameInUnit.FindAllStringSubmatch(c.Value, -1) {
 					r.unitByName(m[1], m[2])
 				}
-				if ledByLaps.MatchString(c.Value) {
-					r.lapsNoted = append(r.lapsNoted, slices.DeleteFunc(r.phrase.Quantities(c.Value, ""), func(q phrase.Quantity) bool { return !isLength(q) })...)
+				if !ledByLaps.MatchString(c.Value) {
+					continue
+				}
+				for _, q := range r.phrase.Quantities(c.Value, "") {
+					if isLength(q) {
+						r.lapsNoted = append(r.lapsNoted, q)
+					}
 				}
 			}
 		}

@@ -2,7 +2,10 @@ package schedule
 
 import (
 	"os"
+	"reflect"
 	"testing"
+
+	"abut/internal/workbook"
 )
 
 // TestUnitOfHeading takes of two units in a heading the one that stands first,
@@ -39,5 +42,23 @@ func TestUnitOfHeading(t *testing.T) {
 				t.Errorf("%s: %q, want %q", heading, got, want)
 			}
 		}
+	}
+}
+
+// TestNotedLapsLeaveTheMemory keeps what a text was once read as, though the notes take
+// only its lengths: a row may say the same words.
+func TestNotedLapsLeaveTheMemory(t *testing.T) {
+	rd, err := NewReader(os.DirFS("../../policies"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	const note = "Laps 6 in. over the curb, 2 gal pails"
+	r := rd.begin("notes.csv", Settings{})
+	r.unitsByName(&workbook.Book{Sheets: []workbook.Sheet{{Kind: workbook.Worksheet, Rows: []workbook.Row{{Number: 1, Cells: []workbook.Cell{{Value: note}}}}}}})
+	if len(r.lapsNoted) != 1 {
+		t.Errorf("laps noted: %+v", r.lapsNoted)
+	}
+	if got, want := r.phrase.Quantities(note, ""), rd.phrase.Quantities(note, ""); !reflect.DeepEqual(got, want) {
+		t.Errorf("read again: %+v, want %+v", got, want)
 	}
 }
