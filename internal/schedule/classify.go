@@ -268,7 +268,7 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 	switch {
 	case holdsAny(words, r.head.service):
 		slot = "service_max"
-	case t.kind == kindSchedule && holdsAny(all, lower) && holdsAny(all, upper) && !holdsAny(all, r.head.applies):
+	case t.kind == kindSchedule && holdsAny(all, lower) && holdsAny(all, upper) && !holdsAny(r.toldOfDay(c), r.head.applies):
 		slot = "reading_air" // "Air °F (lo-hi)": both ends of the day, and no limit of what goes on
 	case holdsAny(words, lower), holdsAny(words, r.head.cold):
 		slot = "apply_min"
@@ -285,6 +285,15 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures stand under it"
+}
+
+// toldOfDay are the words of a heading; of one that names the air itself those above it,
+// as in "Installation | Air °F lo/hi", tell nothing of limits.
+func (r *reader) toldOfDay(c Column) []string {
+	if own := headingWords(c.own); holdsAny(own, r.head.dayAir) {
+		return own
+	}
+	return headingWords(c.Heading)
 }
 
 // limitSigns counts the columns of a table that tell a limit of a product by less than

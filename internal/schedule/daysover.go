@@ -103,3 +103,22 @@ func (r *reader) datedOver(l *Line) {
 		}
 	}
 }
+
+// countedBeside takes the second of two columns of days in the sun for those that a row
+// counts, where the other has what is allowed: "UV limit (d)" beside "Protection | Exp. (d)".
+func (r *reader) countedBeside(t *table) {
+	allowed := t.column("exposure_days")
+	if allowed == 0 || t.column("planned_open") > 0 {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		if t.nums[i] == allowed || c.Slot != "" && c.Slot != "shelter" || !r.columnHolds(t.stretch(), t.nums[i], "days") {
+			continue
+		}
+		if says := r.head.guesses("", c.own); len(says) > 0 && says[0].slot == "exposure_days" && says[0].score >= 1 {
+			c.Slot, c.Confidence, c.Why = "planned_open", says[0].score, `heading says "`+says[0].words+`", beside a column of what is allowed`
+			return
+		}
+	}
+}

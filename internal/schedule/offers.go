@@ -14,6 +14,7 @@ import (
 func (r *reader) offers(t *table) {
 	asked, offered := r.banded(t, r.head.askedBand), r.banded(t, r.head.offerBand)
 	if len(asked) < 2 || len(offered) < 2 {
+		r.specifiedName(t, asked, offered) // "Sched. product | Offered product", and all else said once
 		return
 	}
 	r.unband(t, asked)
@@ -109,7 +110,7 @@ func (r *reader) asksMaterial(c *Column, rest string) int {
 		return 3
 	case "tag":
 		return 2
-	case "with":
+	case "with", "":
 		if m := r.head.match(rest); len(m) > 0 && m[0].score >= 1 && namesMaterial(m[0].slot) {
 			return 1
 		}
@@ -120,24 +121,33 @@ func (r *reader) asksMaterial(c *Column, rest string) int {
 // bandEnd is the end of a band's word that is cut short: "Spec'd primer", "Sub’d primer".
 var bandEnd = regexp.MustCompile(`(?i)(\pL)['’]d\b`)
 
-// banded lists the columns whose headings begin or end with words of a band, with the rest
-// of each heading: "Offered primer", "Primer (offered)".
+// banded lists the columns whose headings, or what of them stands below a band of another
+// kind, begin or end with words of a band, with the rest of each: "Offered primer", "Primer
+// (offered)", "Material | Offered primer".
 func (r *reader) banded(t *table, words map[string]bool) map[int]string {
 	out := map[int]string{}
-	for i := range t.cols {
-		all := headingWords(bandEnd.ReplaceAllString(t.cols[i].Heading, "$1"))
-		n, end := 0, len(all)
-		for n < end && (words[all[n]] || n > 0 && r.head.filler[all[n]]) {
-			n++
-		}
-		for end > n && words[all[end-1]] {
-			end--
-		}
-		if rest := all[n:end]; len(rest) > 0 && len(rest) < len(all) {
-			out[i] = strings.Join(rest, " ")
+	for i, c := range t.cols {
+		for _, heading := range []string{c.Heading, c.own} {
+			if rest, ok := r.belowBand(heading, words); ok {
+				out[i] = rest
+				break
+			}
 		}
 	}
 	return out
+}
+
+// belowBand is a heading without the words of a band at its beginning and end.
+func (r *reader) belowBand(heading string, words map[string]bool) (rest string, ok bool) {
+	all := headingWords(bandEnd.ReplaceAllString(heading, "$1"))
+	n, end := 0, len(all)
+	for n < end && (words[all[n]] || n > 0 && r.head.filler[all[n]]) {
+		n++
+	}
+	for end > n && words[all[end-1]] {
+		end--
+	}
+	return strings.Join(all[n:end], " "), end > n && end-n < len(all)
 }
 
 // asOffered is the column whose cell counts for a column of a table of offers: that of

@@ -121,3 +121,22 @@ A1 | butyl sheet | plywood | heads first | left open till June | 4 | 5 | @2026-0
 		t.Errorf("remark %q", r)
 	}
 }
+
+// One column of what was scheduled beside one of what is offered, below a band of another
+// kind, is enough: all else is said once.
+func TestOneColumnIsOfferedForAnother(t *testing.T) {
+	for _, heads := range []string{"Sched. prod. | Proposed prod.", "Specified product | Submitted product"} {
+		s := readPages(t, page{name: "S", grid: `
+ | Materials | | | Work |
+No. | ` + heads + ` | Bed | Day on | Day hid
+1 | Larkso 5 | Pinevel T | plywood | @2026-07-13 | @2026-08-03
+2 | Larkso 5 | Larkso 5 | plywood | @2026-07-14 | @2026-08-04`, merges: []string{"B1:D1", "E1:F1"}}, page{name: "P", grid: `
+Product | Type | Apply min °C
+Larkso 5 | acrylic self-adhered membrane, vapor permeable | -5
+Pinevel T | acrylic self-adhered membrane, vapor permeable | 0`})
+		l := line(t, s, "1")
+		if got := [2]string{cmp.Or(l.Texts["tag"], l.Texts["material"]), l.Texts["specified"]}; got != [2]string{"Pinevel T", "Larkso 5"} {
+			t.Errorf("%s: %v, beside it %q", heads, got, l.Texts["with"])
+		}
+	}
+}

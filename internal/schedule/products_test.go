@@ -1088,6 +1088,8 @@ func TestConsentIsNoPrimer(t *testing.T) {
 		"none; written consent of Alder":                   "none",
 		"PR-1 on block, board; OK in writing by Alder":     "listed PR-1",
 		"written instructions of Alder: PR-1":              "listed PR-1",
+		"none (self-priming)":                              "none",
+		"self primes":                                      "none",
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer\nD1 | RL-1 | concrete block | none"}, page{name: "P", grid: `
 Tag | Type | Trade name | Apply min °C | Max days open | Primer

@@ -322,6 +322,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.offers)
 	r.each(all, kindSchedule, r.dayEnds)
+	r.each(all, kindSchedule, r.countedBeside)
 	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
 	r.likeRepeated(all)
 	r.each(all, kindSchedule, r.doneSheets)

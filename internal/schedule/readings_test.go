@@ -288,3 +288,28 @@ func TestNoAirAsHot(t *testing.T) {
 		}
 	}
 }
+
+// The air of the day stands below a band of the work, and so do the days that a row counts
+// beside those that are allowed; one column of the low that a sheet bears stays a limit.
+func TestReadingsBelowABandOfTheWork(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+ | Installation | | | | Protection | | |
+Mark | Membrane | Substrate | Put up | Air °F low/high | UV lim. (d) | Hidden on | Exposure (d)
+D1 | butyl sheet | plywood | @2026-03-02 | 41/55 | 60 | @2026-03-20 | 18
+D2 | butyl sheet | plywood | @2026-03-03 | 44/58 | 60 | @2026-03-24 | 21`, merges: []string{"B1:E1", "F1:H1"}})
+	if f := line(t, s, "D1").Figures["reading_air_c"]; f.Min == nil || fmt.Sprintf("%.0f %.0f", *f.Min, *f.Max) != "5 13" {
+		t.Errorf("air %+v", f)
+	}
+	for key, want := range map[string]float64{"exposure_days": 60, "planned_open_days": 18} {
+		if f := line(t, s, "D1").Figures[key]; f.Min == nil || *f.Min != want {
+			t.Errorf("%s: %+v, want %g", key, f, want)
+		}
+	}
+	s = readPages(t, page{name: "S", grid: `
+ | Installation | | |
+Mark | Membrane | Substrate | Put up | Low temp °F
+D1 | butyl sheet | plywood | @2026-03-02 | 25`, merges: []string{"B1:E1"}})
+	if f, read := line(t, s, "D1").Figures["reading_air_c"]; read {
+		t.Errorf("a limit is read as the air of the day: %+v", f)
+	}
+}
