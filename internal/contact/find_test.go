@@ -847,3 +847,25 @@ D2 | `+what+` | marble | acetoxy silicone sealant`) {
 		}
 	}
 }
+
+// A separator in a cell of its own parts the two that its words name, after its size or not, and
+// no others.
+func TestSeparatorBetweenTwoInACellOfItsOwn(t *testing.T) {
+	for cells, want := range map[string]string{
+		"EPDM flashing | polyethylene slip sheet, 6 mil, between EPDM and FM-1":           "separated",
+		"EPDM flashing | polyethylene slip sheet between the membrane & the EPDM":         "separated",
+		"EPDM flashing | polyethylene slip sheet, full width, between the brick and TPO":  "direct",
+		"EPDM flashing | polyethylene film, 6 mil, inside":                                "direct",
+		"EPDM flashing | drainage mat, full height, between the insulation and the brick": "direct",
+	} {
+		kind := "no contact"
+		for _, c := range find(t, "Mark | Membrane | Substrate | Primer | Adjacent material 1 | Adjacent material 2\nFM-1 | SBS sheet | CMU | none | "+cells+"\nFM-2 | SBS sheet | CMU | none | brick | –\n") {
+			if c.Line == "!2" && c.A.Slot == "material" && c.B.Text == "EPDM flashing" {
+				kind = c.Kind
+			}
+		}
+		if kind != want {
+			t.Errorf("%s: %s, want %s", cells, kind, want)
+		}
+	}
+}

@@ -50,6 +50,9 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.At == b.At && (s.Clause == b.Clause || f.namedWith(s, b) || f.alone(s) || f.follows(s, b) || f.comesBetween(s, b) || f.goesOnBetween(s, b)) {
 			return s
 		}
+		if touching[s.Slot] && s.At != b.At && f.putBetween(s, b) {
+			return s
+		}
 	}
 	return nil
 }
@@ -251,6 +254,22 @@ func (f *finder) goesOnBetween(s, b *schedule.Item) bool {
 	items := f.line.Items
 	i := slices.IndexFunc(items, func(o schedule.Item) bool { return o.At == b.At && o.Clause == b.Clause })
 	return i > 0 && items[i].Side == "object" && items[i-1].ID == s.ID
+}
+
+// putBetween holds for "isolation strip, 200 mm wide, between the sheet and the rubber" in another
+// cell of neighbors than the rubber's own: of the two that its words name, one is b.
+func (f *finder) putBetween(s, b *schedule.Item) bool {
+	parts := func(o *schedule.Item) bool {
+		return o.ID != s.ID && o.At == s.At && (o.Clause == s.Clause && o.Side == "object" && o.Relation == "between" || f.goesOnBetween(s, o))
+	}
+	says := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return parts(&o) })
+	if says < 0 {
+		return false
+	}
+	pair := f.line.Items[says]
+	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
+		return o.ID != s.ID && o.At == s.At && o.Clause == pair.Clause && o.Polarity == "yes" && o.Relation == "between" && f.names(&o, b)
+	})
 }
 
 // alone holds for "tape between" that names neither side: it stands between the
