@@ -3,6 +3,7 @@ package contact
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"abut/internal/regexp"
 	"abut/internal/schedule"
@@ -80,6 +81,8 @@ func (f *finder) flow(i int, before *schedule.Item, last bool) (upper, lower *sc
 		return it, before
 	case it.Relation == "drains_onto" && it.Side == "subject" && last && f.calledBack(i) != nil:
 		return it, f.calledBack(i)
+	case slices.Contains(it.Signals, schedule.ShedsOn):
+		return it, f.shedOn(i)
 	case it.Relation == "above" || it.Relation == "below" || !last:
 		return nil, nil
 	case slices.Contains(it.Signals, "lies_above") && it.Side == "object" && it.Relation == "clear_of": // "5 in. above the sheet"
@@ -136,6 +139,41 @@ func (f *finder) calledBack(i int) *schedule.Item {
 		}
 	}
 	return nil
+}
+
+// shedOn is the one metal of the row's neighbors that the words after item i call by its form, and
+// name no metal of: "copper cap, drips onto sill below" beside "zinc sill flashing".
+func (f *finder) shedOn(i int) *schedule.Item {
+	it := &f.line.Items[i]
+	_, rest, _ := strings.Cut(f.line.Texts[it.Slot], it.Clause)
+	rest, _, _ = strings.Cut(strings.TrimLeft(rest, ",;. "), ";")
+	said := wordsOf(strings.TrimRight(rest, " ."))
+	for len(said) > 0 && slices.Contains(belowWords, said[len(said)-1]) {
+		said = said[:len(said)-1]
+	}
+	if len(said) == 0 {
+		return nil
+	}
+	var met *schedule.Item
+	for j := range f.line.Items {
+		o := &f.line.Items[j]
+		if j == i || o.Slot != it.Slot || o.Polarity != "yes" || o.Class != "flashing-metal" || !slices.Contains(wordsOf(o.Text), said[len(said)-1]) {
+			continue
+		}
+		if met != nil {
+			return nil // either could be meant
+		}
+		met = o
+	}
+	return met
+}
+
+// belowWords say where something lies that water comes down on.
+var belowWords = []string{"below", "beneath", "underneath", "under", "it"}
+
+// wordsOf are the words of a text, in small letters.
+func wordsOf(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) })
 }
 
 // neighbors gives the material that item i is told of in its clause, nil if

@@ -181,3 +181,29 @@ func TestRunoffOntoWhatWasNamed(t *testing.T) {
 		}
 	}
 }
+
+// Words after a comma go on with the metal before it, and may call what the water comes down on
+// by its form alone, of which another cell tells the metal.
+func TestRunoffOntoAFormNextDoor(t *testing.T) {
+	for cells, want := range map[string]string{
+		"copper cap flashing, drips onto apron below | zinc apron flashing":              "copper-sheet>zinc-sheet",
+		"zinc apron flashing | copper cap flashing, runs down onto the apron underneath": "copper-sheet>zinc-sheet",
+		"copper cap flashing, drips onto pavers below | zinc apron flashing":             "",
+		"copper cap flashing, does not drip onto the apron | zinc apron flashing":        "",
+		"copper cap flashing | zinc apron flashing":                                      "",
+		"zinc apron flashing, zinc apron closer | copper cap flashing, drips onto apron": "",
+	} {
+		var got []string
+		for _, c := range find(t, "Mark | Flashing | Substrate | Primer | Adjacent material 1 | Adjacent material 2\nD1 | butyl tape | plywood | none | "+cells+"\nD2 | butyl tape | CMU | none | clay brick | –\n") {
+			if c.Line == "!2" && c.Kind == "runoff" {
+				got = append(got, name(c.A)+">"+name(c.B))
+			}
+			if c.Line == "!2" && c.B.Family == "copper-sheet" && c.A.Slot == "material" && c.Kind != "direct" {
+				t.Errorf("%s: the cap touches the sheet all the same, not %s", cells, c.Kind)
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: got %q, want %q", cells, got, want)
+		}
+	}
+}

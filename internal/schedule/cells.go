@@ -152,6 +152,7 @@ func (r *reader) items(l *Line, c source) {
 		r.keptClear(l, h, cl, c, named)
 		r.keptApart(l, h, cl, room, named)
 		r.clearOfNamed(l, h, cl, c)
+		l.shedsOn(cl, c.text, named)
 		if cl.Relation == "clear_of" && cl.Polarity == "yes" && slices.ContainsFunc(cl.Object, func(n phrase.Noun) bool { return r.saysSheet(h, n) }) {
 			ids = append(ids, "held_back") // "gasket is 30 clear of the sheet"
 		}
@@ -205,6 +206,22 @@ func (r *reader) items(l *Line, c source) {
 		}
 	}
 }
+
+// shedsOn lets a clause without a material of its own ("drips onto sill below") tell of the metal
+// named before it, which may touch other things all the same.
+func (l *Line) shedsOn(cl phrase.Clause, text string, first int) {
+	if cl.Relation != "drains_onto" || cl.Polarity != "yes" || len(cl.Nouns) > 0 || len(l.Items) == first {
+		return
+	}
+	it := &l.Items[len(l.Items)-1]
+	told := slices.ContainsFunc(cl.Subject, func(n phrase.Noun) bool { return text[n.Start:n.End] == it.Text })
+	if told && it.Polarity == "yes" && it.Relation == "" && slices.Contains(it.Keys, "metal") {
+		it.Signals = append(slices.Clone(it.Signals), ShedsOn)
+	}
+}
+
+// ShedsOn is the signal of a metal whose rain runs to what the next words call by its form alone.
+const ShedsOn = "sheds_on"
 
 // OrElse is the signal of a layer that a section names in place of the one before it, which it
 // never meets: "SH-1 or SH-2, 100 block".
