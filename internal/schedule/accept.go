@@ -128,12 +128,18 @@ func (r *reader) accepts(p *Product, c source) {
 func (r *reader) turnedAround(p *Product, text string) string {
 	return allBut.ReplaceAllStringFunc(text, func(said string) string {
 		m := allBut.FindStringSubmatch(said)
+		if again := lastBracket.FindStringSubmatch(m[2]); again != nil && r.saysNone(again[1]) {
+			m[2] = strings.TrimSuffix(m[2], again[0]) // "all but glass (none needed)" says it twice
+		}
 		if !r.namesPrimer(p, m[1]) || r.namesPrimer(p, m[2]) || len(r.near(p, m[2])) == 0 {
 			return said
 		}
 		return "none on " + m[2] + "; " + m[1] + " elsewhere"
 	})
 }
+
+// lastBracket is what stands in brackets at the end of words.
+var lastBracket = regexp.MustCompile(`\s*\(([^()]*)\)\s*$`)
 
 // allBut is one sentence on all beds but some.
 var allBut = regexp.MustCompile(`(?i)([^;.\n]+?)\s+(?:on|over|for)\s+(?:all|everything|every|anything|any)(?:\s(?:beds?|substrates?|surfaces?|others?|else))?\s+(?:but|except(?:ing)?(?:\s+for)?|save(?:\s+for)?|other than|excluding)\s+(?:on\s+)?([^;.\n]+)`)

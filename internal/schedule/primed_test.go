@@ -307,6 +307,9 @@ func TestPrimerOfAllBut(t *testing.T) {
 		"P-1 or P-2 on everything except steel; XPS P-1":   "steel none; * P-1 P-2; XPS P-1",
 		"P-1 on any surface other than glass and aluminum": "glass none; aluminum none; * P-1",
 		"P-1 on wood, P-2 on concrete":                     "wood P-1; concrete P-2",
+		"P-1 on all except glass (no primer)":              "glass none; * P-1",
+		"P-1 or P-2 on all but clean steel (none needed)":  "steel none; * P-1 P-2",
+		"P-2 on all but glass (shop made)":                 "glass none; * P-2",
 		"P-1 on all concrete":                              "concrete P-1",
 	} {
 		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nD1 | LM-1 | concrete | P-1\nD2 | LM-1 | CMU | P-1"},
