@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -559,6 +560,69 @@ EX-2 | ` + south + ` | 1 | Metal panel | 4 mm
 		}
 		if l := &s.Lines[4]; l.Group != want || l.Order != "2" {
 			t.Errorf("group %q, want %q, order %q", l.Group, want, l.Order)
+		}
+	}
+}
+
+// A row that tells one layer gives its thickness in its own words, and a column of resistances
+// that of its insulation. A row of another list has none, and a column per thickness none at all.
+func TestLayerInWords(t *testing.T) {
+	of := func(v *float64) float64 {
+		if v == nil {
+			return 0
+		}
+		return math.Round(100**v) / 100
+	}
+	for _, c := range []struct {
+		heading, row string
+		mm, r        float64
+	}{
+		{"RSI", "Rigid stone wool 90 mm | 2.1", 90, 2.1},
+		{"R-value", "Rigid stone wool 90 mm | 15", 90, 2.64},
+		{"R value", "4 in. XPS | 20", 101.6, 3.52},
+		{"R per inch", "4 in. XPS | 5", 101.6, 0},
+		{"RSI", "Metal studs 92 mm with glass fibre batt 89 mm | 2.1", 92, 2.1},
+		{"RSI", "Concrete block | 0.2", 0, 0},
+	} {
+		s := readPages(t, page{name: "Walls", grid: "Wall | Layer | Material | " + c.heading + `
+EX-1 | 1 | Brick | 0.1
+ | 2 | ` + c.row + `
+ | 3 | Concrete block 190 mm | 0.2
+EX-2 | 1 | Metal panel | 0.1
+ | 2 | Concrete | 0.2`})
+		l := &s.Lines[1]
+		thick := of(l.Items[0].ThickMM)
+		var r float64
+		for i := range l.Items {
+			r = max(r, of(l.Items[i].RM2KW))
+		}
+		if thick != c.mm || r != c.r {
+			t.Errorf("%s, %s: %v mm, R %v", c.heading, c.row, thick, r)
+		}
+	}
+	s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | R\nW-1 | XPS 50 mm | block | none | 10\nW-2 | XPS 50 mm | block | none | 10"})
+	if it := s.Lines[0].Items[0]; it.ThickMM != nil || it.RM2KW != nil {
+		t.Errorf("a row that is no layer: %v, %v", it.ThickMM, it.RM2KW)
+	}
+}
+
+// The last layer of a list of walls goes on counting, though it has only its number and its words
+// as a note below has.
+func TestLastLayerIsNoNote(t *testing.T) {
+	for last, want := range map[string]int{
+		" | 3 | Plasterboard 12.5 mm, two coats of paint":     5,
+		" | 1 | All layers by the trades named in section 09": 4,
+		"1 | All layers by the trades named in section 09":    4,
+		"\n | 3 | Plasterboard 12.5 mm, two coats of paint":   4,
+	} {
+		s := readPages(t, page{name: "Walls", grid: `Wall | Layer | Material | RSI
+EX-1 | 1 | Brick | 0.1
+ | 2 | Concrete | 0.2
+EX-2 | 1 | Metal panel 1 mm | 0.1
+ | 2 | Mineral wool 75 mm | 2
+` + last})
+		if len(s.Lines) != want {
+			t.Errorf("%q: %d lines, want %d", last, len(s.Lines), want)
 		}
 	}
 }

@@ -232,6 +232,55 @@ func (r *reader) resistanceOf(text string, at phrase.Span, class string) *float6
 	return found
 }
 
+// layerInWords gives the materials of a row that tells one layer of a wall the thickness that its
+// words have beside each ("studs 152 mm with wool batt 140 mm"), where no column tells one, and its
+// insulation the resistance in a column for that.
+func (r *reader) layerInWords(l *Line, t *table, row int) {
+	if _, told := l.Figures["thickness_mm"]; l.Order == "" || told {
+		return
+	}
+	words := l.Texts["material"]
+	for i := range l.Items {
+		it := &l.Items[i]
+		at := strings.Index(words, it.Text)
+		if it.Slot != "material" || at < 0 || it.ThickMM != nil {
+			continue
+		}
+		it.ThickMM = r.layerThick(it, words, phrase.Span{Start: at, End: at + len(it.Text)})
+	}
+	if it := l.onlyInsulation(); it != nil && it.RM2KW == nil {
+		it.RM2KW = r.resistanceBeside(t, row)
+	}
+}
+
+// onlyInsulation is the one insulation that the cell of a row's own material names.
+func (l *Line) onlyInsulation() *Item {
+	var found *Item
+	for i := range l.Items {
+		if it := &l.Items[i]; it.Slot == "material" && it.Class == "insulation" && it.Polarity == "yes" {
+			if found != nil {
+				return nil
+			}
+			found = it
+		}
+	}
+	return found
+}
+
+// resistanceBeside is the figure of a column of resistances ("R-value", "RSI"), in m²·K/W.
+func (r *reader) resistanceBeside(t *table, row int) *float64 {
+	for i, col := range t.nums {
+		figure := text(t.sheet, row, col)
+		if t.cols[i].Slot != "reference" || r.head.partOf(t.cols[i].Heading) != ofResistance || perSize.MatchString(t.cols[i].Heading) || !bareNumber.MatchString(figure) {
+			continue
+		}
+		for _, q := range r.phrase.Quantities(resistanceUnit(t.cols[i].Heading)+figure, "r_value") {
+			return q.Min
+		}
+	}
+	return nil
+}
+
 // partAround is the part of a build-up around a layer, between the signs that part it.
 func partAround(text string, at phrase.Span) (start, end int) {
 	start, end = 0, len(text)
@@ -251,4 +300,5 @@ var (
 	layerParts    = regexp.MustCompile(`\s(?:/|>|\||\+|→|–|—)\s|;|\n|,\s`)
 	ofLayerBefore = regexp.MustCompile(`^(?:R|RSI)[- ]?\d+(?:\.\d+)?\s*(?:$|[;,)\n]|[/>|+]\s)`)
 	perThickness  = regexp.MustCompile(`(?i)^\s*(?:/|per\b|an\b)`)
+	perSize       = regexp.MustCompile(`(?i)/|\bper\b`) // "R / in.", "R per mm"
 )

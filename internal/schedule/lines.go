@@ -74,6 +74,7 @@ func (r *reader) rows(t *table, orders map[string]dayOrder, from, to int) {
 					l.Order += accessory
 				}
 			}
+			r.layerInWords(&l, w, row)
 			r.addLine(l)
 		}
 		r.last = lastOf(r.sched.Lines[first:])

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"iter"
 	"slices"
+	"strconv"
 	"strings"
 
 	"abut/internal/workbook"
@@ -145,7 +146,7 @@ func (r *reader) bound(t *table) {
 		if noted && n <= 2 && rows > 0 {
 			continue // "L1 | Primers 250 g/L at most"
 		}
-		if n == 1 || n == 2 && r.isNote(t, row) || gap && rows > 0 && n*2*rows <= sum && !t.codeFirst(row) {
+		if n == 1 || n == 2 && r.isNote(t, row) && !t.countsOn(row) || gap && rows > 0 && n*2*rows <= sum && !t.codeFirst(row) {
 			continue
 		}
 		gap = false
@@ -188,6 +189,18 @@ func (r *reader) isNote(t *table, row int) bool {
 		}
 	}
 	return false
+}
+
+// countsOn holds for a row whose number in the column of the order follows that of the row right
+// above: it is the next layer, and no note.
+func (t *table) countsOn(row int) bool {
+	col := t.column("order")
+	if col == 0 {
+		return false
+	}
+	above, err := strconv.Atoi(strings.TrimSpace(text(t.sheet, row-1, col)))
+	number, err2 := strconv.Atoi(strings.TrimSpace(text(t.sheet, row, col)))
+	return err == nil && err2 == nil && row > t.first && number == above+1
 }
 
 // codeFirst holds for a row that begins with a short code, as the rows of a

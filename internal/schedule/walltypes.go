@@ -212,11 +212,15 @@ func (t *table) withResistance(row, col int, words string) string {
 	if !ok || words == "" || !bareNumber.MatchString(figure) {
 		return words
 	}
-	unit := "R-"
-	if strings.Contains(strings.ToLower(text(t.sheet, t.head[len(t.head)-1], beside)), "rsi") {
-		unit = "RSI "
+	return words + " " + resistanceUnit(text(t.sheet, t.head[len(t.head)-1], beside)) + figure
+}
+
+// resistanceUnit is what stands before a figure of a column of resistances.
+func resistanceUnit(heading string) string {
+	if strings.Contains(strings.ToLower(heading), "rsi") {
+		return "RSI "
 	}
-	return words + " " + unit + figure
+	return "R-"
 }
 
 var bareNumber = regexp.MustCompile(`^0*[1-9]\d*(?:\.\d+)?$|^0\.\d+$`)
