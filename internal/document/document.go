@@ -106,6 +106,7 @@ type Profile struct {
 	// Missing tells which layers stopped the computation, empty if it ran.
 	Missing []string `json:"missing"`
 	Result  any      `json:"result"`
+	vents   []int    // before which layers, as listed, a row tells a vented space
 }
 
 // Layer is one layer of an assembly.

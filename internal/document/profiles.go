@@ -23,11 +23,14 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 			out = append(out, p)
 		}
 		layers := b.layersOf(l, doc)
+		key := l.Sheet + "\x00" + l.Group
+		n, ok := groups[key]
+		if ok && l.Order != "" && len(layers) == 0 && saysVented(l) {
+			out[n].vents = append(out[n].vents, len(out[n].Layers))
+		}
 		if l.Order == "" || len(layers) == 0 {
 			continue
 		}
-		key := l.Sheet + "\x00" + l.Group
-		n, ok := groups[key]
 		if !ok {
 			n = len(out)
 			groups[key] = n
@@ -44,12 +47,26 @@ func (b *Builder) profiles(doc *Document, site *climate.Site) []Profile {
 	for i := range out {
 		p := &out[i]
 		p.First = find.first(p)
+		p.ventOutside()
 		if p.First == outsideFirst {
 			slices.Reverse(p.Layers)
 		}
 		b.compute(p, doc, site)
 	}
 	return out
+}
+
+// ventOutside marks the layer outside of each vented space that a row of its own tells: what lies
+// out there takes no part in how the wall keeps or loses its moisture.
+func (p *Profile) ventOutside() {
+	for _, n := range p.vents {
+		if p.First == outsideFirst {
+			n--
+		}
+		if n >= 0 && n < len(p.Layers) {
+			p.Layers[n].Keys = append(slices.Clone(p.Layers[n].Keys), "vented")
+		}
+	}
 }
 
 // isDetail holds for what closes, drains or fastens a wall somewhere and is no layer of it.

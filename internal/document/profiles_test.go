@@ -2,6 +2,8 @@ package document_test
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"abut/internal/contact"
@@ -169,6 +171,30 @@ func TestProductsInPlaceOfOneAnother(t *testing.T) {
 		met := slices.ContainsFunc(doc.Contacts, func(c contact.Contact) bool { return c.A.Product == "SH-1" && c.B.Product == "SH-2" })
 		if met != want.meet {
 			t.Errorf("%s: the two meet %v", layers, met)
+		}
+	}
+}
+
+// A vented space in a row of its own leaves what lies outside of it out of the balance, from
+// whichever side the layers are listed; a board there does not.
+func TestVentedSpaceInARow(t *testing.T) {
+	for _, space := range []string{"20 mm ventilated cavity", "OSB sheathing 11 mm"} {
+		vented := strings.Contains(space, "ventilated")
+		for side, rows := range map[string][]string{
+			"outside to inside": {"Fibre cement board 12 mm", space, "Mineral wool 100 mm", "Concrete block 190 mm", "Gypsum board 13 mm"},
+			"inside to outside": {"Gypsum board 13 mm", "Concrete block 190 mm", "Mineral wool 100 mm", space, "Fibre cement board 12 mm"},
+		} {
+			text := "Layers are listed " + side + ". Site: Fargo, ND\n\nWall type|Layer|Material\n"
+			for i, row := range rows {
+				text += "W1|" + strconv.Itoa(i+1) + "|" + row + "\n"
+			}
+			text += "W2|1|Concrete block 190 mm\nW2|2|Mineral wool 100 mm\n"
+			doc := build(t, text, document.Settings{})
+			for _, l := range result(t, doc, 0).Layers {
+				if want := !vented || !strings.HasPrefix(l.Name, "Fibre"); l.Counted != want {
+					t.Errorf("%s, %s: %s counted %v", side, space, l.Name, l.Counted)
+				}
+			}
 		}
 	}
 }
