@@ -317,6 +317,7 @@ func (r *reader) cell(l *Line, c source, orders map[string]dayOrder) {
 			if c.slot == "remark" {
 				r.remarkedSheet(l, c)
 				r.remarkedBoard(l, c)
+				r.remarkedPermeance(l, c)
 			}
 		}
 	case c.slot == "specified":

@@ -148,6 +148,29 @@ func (r *reader) remarkedBoard(l *Line, c source) {
 	}
 }
 
+// remarkedPermeance takes the permeance that a remark tells of the very goods of the row: "lot
+// submitted at 4 perm", "rolls delivered are 200 ng". A bound is what somebody asks for.
+func (r *reader) remarkedPermeance(l *Line, c source) {
+	if l.Main() == nil || l.Texts["vapor"] != "" {
+		return
+	}
+	for _, q := range r.phrase.Quantities(c.text, "vapor_permeance") {
+		if q.Kind == "vapor_permeance" && q.Unit != "" && q.Bound == "" && goodsOpen.MatchString(c.text[:q.Start]) && goodsEnd.MatchString(c.text[q.End:]) {
+			keep(l.Figures, "vapor_ng", figureTold(q, c.at))
+		}
+	}
+}
+
+// goodsOpen and goodsEnd stand around a figure that a clause tells of the goods of a row.
+var (
+	goodsOpen = regexp.MustCompile(`(?i)(?:^|[,;.])\s*(?:(?:the|this|that)\s+)?` +
+		`(?:lot|batch|rolls?|sheets?|membranes?|material|product|goods|submittal|submitted|sample)\b\.?` +
+		`(?:\s+(?:no\.?\s*)?[\w-]*\d[\w-]*)?` + // its number
+		`(?:\s+(?:is|was|are|were|came|comes|submitted|supplied|delivered|sent|here|tested|rated|sold|shows?|gives?|reads?|has|have))*` +
+		`(?:\s+(?:in|at|as|with))?\s+$`)
+	goodsEnd = regexp.MustCompile(`(?i)^\s*(?:[,;.(]|$|per\b|by\b|(?:to\s+)?(?:ASTM|CAN|ISO|EN)\b|dry\b|wet\b)`)
+)
+
 // clauseOpens, and sheetEnds or boardEnds, stand around the thickness of a sheet or board that a clause tells alone.
 var (
 	clauseOpens = regexp.MustCompile(`(?i)(?:^|[,;.])\s*(?:(?:use|with|w/) )?(?:the )?$`)

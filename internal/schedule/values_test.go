@@ -200,3 +200,23 @@ func TestBoardToldInARemark(t *testing.T) {
 		}
 	}
 }
+
+// A remark may tell the permeance of the goods that the row is about. What somebody asks for, and
+// what is told of another material, is not theirs.
+func TestPermeanceOfTheGoods(t *testing.T) {
+	for remark, want := range map[string]bool{
+		"Batch 7 tested at 120 ng/(Pa·s·m²)":           true,
+		"Rolls delivered are 2 perm, see cert":         true,
+		"Second floor only. Submitted at 2.1 perms.":   true,
+		"Lot must have 10 perm":                        false,
+		"sheet 10 perm min.":                           false,
+		"Vinyl inside submitted at 0.5 perm":           false,
+		"sheet with 0.1 perm poly inside":              false,
+		"Lot 12 delivered, notes ask 600 ng/(Pa·s·m²)": false,
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap | Remarks\nD1 | permeable self-adhered membrane | gypsum sheathing | none | 75 mm | " + remark + "\nD2 | permeable self-adhered membrane | gypsum sheathing | none | 75 mm | -"})
+		if got := s.Lines[0].Figures["vapor_ng"].Min != nil; got != want {
+			t.Errorf("%s: read %v, want %v", remark, got, want)
+		}
+	}
+}
