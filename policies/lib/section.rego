@@ -223,8 +223,7 @@ _lies_cold(section, i) if {
 # Of filled studs in rooms of usual humidity the code's table decides, which long practice has found to be enough.
 _meets_table(section, i) if {
 	section.usual_room
-	filled := max([j | some j, layer in section.layers; layer.family in data.vapor.barriers.cavity_families])
-	filled < i
+	filled := max([j | some j, layer in section.layers; j < i; layer.family in data.vapor.barriers.cavity_families])
 	ratio.needed("III", section.layers[filled])
 	not ratio.is_short(ratio.outside(section.layers, i), "III", section.layers[filled])
 }

@@ -128,3 +128,18 @@ test_profile_without_result if {
 	profile := object.union(wall.profile([wall.film, wall.batt, wall.sheet], wall.cold, {}), {"result": null})
 	is_array(section.judged) with input as wall.document([profile], {})
 }
+
+# The wool outside of the sheet is what lies outside of the filled studs, and fills none itself.
+test_wool_outside_meets_the_table[name] if {
+	some name, case in {"R-10": {"r": 10, "kinds": []}, "R-9": {"r": 9, "kinds": ["cold"]}}
+	result := {
+		"layers": [{"outside_share": 0.4, "vapor_class": "", "r_m2kw": r} | some r in [0.1, 2.3, 0.1, case.r / 5.678]],
+		"share": {"out_c": wall.cold, "needed_outside_share": 0.55},
+		"conditions": {"class": "normal"},
+	}
+	doc := wall.document([wall.profile([wall.gypsum, wall.batt, wall.sheet, wall.wool], wall.cold, result)], {})
+	note := {"text": "Climate zone 7", "at": {"sheet": "Notes", "row": 4, "cell": "A4"}}
+	told := object.union(doc, {"project": object.union(doc.project, {"notes": [note]})})
+	kinds := [one.kind | some one in section.judged] with input as told
+	kinds == case.kinds
+}

@@ -40,12 +40,25 @@ findings contains finding.at_with(facts.lines_by_id[layer.line], slots, _message
 # _framed is a wall with insulation between studs and nothing of mass inside of it: {"filled": its number, "cavity":
 # its layer, "inside", "out_si", "out"}.
 _framed(one) := {"filled": filled, "cavity": one.layers[filled], "inside": inside, "out_si": out, "out": outer} if {
-	filled := max([i | some i, layer in one.layers; layer.family in data.vapor.barriers.cavity_families])
+	filled := _filled(one)
 	_is_between_studs(one, filled)
 	inside := _inside(one, filled)
 	outer := [i | some i, layer in one.layers; i > filled; layer.insulates]
 	out := ratio.outside(one.layers, filled)
 	not _is_vented(one, filled)
+}
+
+# _filled is the outermost insulation of the kinds that fill studs, but none that lies outside of the wall's sheet.
+_filled(one) := max(inner) if {
+	inner := [i | some i in _fills(one); _has_sheet(one, i + 1)]
+	count(inner) > 0
+} else := max(_fills(one))
+
+_fills(one) := [i | some i, layer in one.layers; layer.family in data.vapor.barriers.cavity_families]
+
+_has_sheet(one, from) if {
+	some layer in array.slice(one.layers, from, count(one.layers))
+	layer.class == "membrane"
 }
 
 _is_between_studs(one, filled) if {

@@ -117,3 +117,12 @@ test_silent[name] if {
 	}
 	count(_found(case.layers, case.r, case.note)) == 0
 }
+
+# Wool outside of the wall's sheet fills no studs: it is the insulation outside of them.
+test_wool_outside_of_the_sheet if {
+	found := {f.message |
+		some f in _found([_paint, _batts(140), wall.sheathing, wall.open_sheet, wall.wool, wall.panel], 0, "Climate zone 7")
+	}
+	count([m | some m in found; contains(m, "R-0.568 lies outside, the table has R-15")]) == 1
+	count(_found([_paint, wall.sheathing, wall.open_sheet, wall.wool, wall.panel], 0, "Climate zone 7")) == 0
+}
