@@ -600,7 +600,11 @@ EX-2 | 1 | Metal panel | 0.1
 			t.Errorf("%s, %s: %v mm, R %v", c.heading, c.row, thick, r)
 		}
 	}
-	s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | R\nW-1 | XPS 50 mm | block | none | 10\nW-2 | XPS 50 mm | block | none | 10"})
+	s := readPages(t, page{name: "Walls", grid: "Wall | Layer | Material | Thickness, mm | RSI\nA | 1 | Brick | 90 | 0.1\nA | 2 | Stone wool | 75 | 2\nB | 1 | Brick | 90 | 0.1\nB | 2 | Stone wool | 100 | 2.7"})
+	if got := of(s.Lines[3].Items[0].RM2KW); got != 2.7 {
+		t.Errorf("beside a column of thicknesses R %v, want 2.7", got)
+	}
+	s = readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer | R\nW-1 | XPS 50 mm | block | none | 10\nW-2 | XPS 50 mm | block | none | 10"})
 	if it := s.Lines[0].Items[0]; it.ThickMM != nil || it.RM2KW != nil {
 		t.Errorf("a row that is no layer: %v, %v", it.ThickMM, it.RM2KW)
 	}

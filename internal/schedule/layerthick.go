@@ -236,20 +236,22 @@ func (r *reader) resistanceOf(text string, at phrase.Span, class string) *float6
 // words have beside each ("studs 152 mm with wool batt 140 mm"), where no column tells one, and its
 // insulation the resistance in a column for that.
 func (r *reader) layerInWords(l *Line, t *table, row int) {
-	if _, told := l.Figures["thickness_mm"]; l.Order == "" || told {
+	if l.Order == "" {
+		return
+	}
+	if it := l.onlyInsulation(); it != nil && it.RM2KW == nil {
+		it.RM2KW = r.resistanceBeside(t, row)
+	}
+	if _, told := l.Figures["thickness_mm"]; told {
 		return
 	}
 	words := l.Texts["material"]
 	for i := range l.Items {
 		it := &l.Items[i]
 		at := strings.Index(words, it.Text)
-		if it.Slot != "material" || at < 0 || it.ThickMM != nil {
-			continue
+		if it.Slot == "material" && at >= 0 && it.ThickMM == nil {
+			it.ThickMM = r.layerThick(it, words, phrase.Span{Start: at, End: at + len(it.Text)})
 		}
-		it.ThickMM = r.layerThick(it, words, phrase.Span{Start: at, End: at + len(it.Text)})
-	}
-	if it := l.onlyInsulation(); it != nil && it.RM2KW == nil {
-		it.RM2KW = r.resistanceBeside(t, row)
 	}
 }
 
@@ -271,7 +273,8 @@ func (l *Line) onlyInsulation() *Item {
 func (r *reader) resistanceBeside(t *table, row int) *float64 {
 	for i, col := range t.nums {
 		figure := text(t.sheet, row, col)
-		if t.cols[i].Slot != "reference" || r.head.partOf(t.cols[i].Heading) != ofResistance || perSize.MatchString(t.cols[i].Heading) || !bareNumber.MatchString(figure) {
+		unread := t.cols[i].Slot == "reference" || t.cols[i].Slot == ""
+		if !unread || r.head.partOf(t.cols[i].Heading) != ofResistance || perSize.MatchString(t.cols[i].Heading) || !bareNumber.MatchString(figure) {
 			continue
 		}
 		for _, q := range r.phrase.Quantities(resistanceUnit(t.cols[i].Heading)+figure, "r_value") {
