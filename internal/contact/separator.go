@@ -262,11 +262,11 @@ func (f *finder) putBetween(s, b *schedule.Item) bool {
 	parts := func(o *schedule.Item) bool {
 		return o.ID != s.ID && o.At == s.At && (o.Clause == s.Clause && o.Side == "object" && o.Relation == "between" || f.goesOnBetween(s, o))
 	}
-	says := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return parts(&o) })
-	if says < 0 {
+	first := slices.IndexFunc(f.line.Items, func(o schedule.Item) bool { return parts(&o) })
+	if first < 0 {
 		return false
 	}
-	pair := f.line.Items[says]
+	pair := f.line.Items[first]
 	return slices.ContainsFunc(f.line.Items, func(o schedule.Item) bool {
 		return o.ID != s.ID && o.At == s.At && o.Clause == pair.Clause && o.Polarity == "yes" && o.Relation == "between" && f.names(&o, b)
 	})
