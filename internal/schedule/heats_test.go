@@ -50,3 +50,14 @@ func TestAppliedTo(t *testing.T) {
 		t.Errorf("accepts %+v", p.Accepts)
 	}
 }
+
+// A list of products may begin right of column A, beside what is no list.
+func TestUpperEndRightOfColumnA(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\n1 | RL-1 | plywood | none"}, page{name: "P", grid: `
+ | | | | | | | | Tag | Type | Max days open | Apply from (°F) | Apply to (°F)
+ | | | | | | | | RL-1 | SBS self-adhered sheet | 60 | 40 | 110
+ | | | | | | | | RL-2 | butyl self-adhered sheet | 90 | 25 | 120`})
+	if f := product(t, s, "RL-1").Figures["apply_max_c"]; !near(f.Max, 43.3333333) {
+		t.Errorf("goes on up to %+v", f)
+	}
+}

@@ -452,12 +452,13 @@ func (r *reader) likeRepeated(all []*table) {
 // temperatures at application, where its heading has their unit and figures stand under
 // it: "Apply from (°C)", "Apply to (°C)".
 func (r *reader) appliedTo(t *table) {
-	i := t.column("accepts") - 1
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "accepts" })
 	if i < 0 || t.has("apply_max") > 0 {
 		return
 	}
-	if c := &t.cols[i]; r.unitIn(c.Heading, "temperature", "apply_max") != "" && r.mostly(t.stretch(), t.nums[i], "temperature") {
-		c.Slot, c.Unit, c.Why = "apply_max", r.unitIn(c.Heading, "temperature", "apply_max"), c.Why+", and temperatures stand under it"
+	c := &t.cols[i]
+	if unit := r.unitIn(c.Heading, "temperature", "apply_max"); unit != "" && r.mostly(t.stretch(), t.nums[i], "temperature") {
+		c.Slot, c.Unit, c.Why = "apply_max", unit, c.Why+", and temperatures stand under it"
 	}
 }
 
