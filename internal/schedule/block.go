@@ -61,6 +61,7 @@ func rowWords(s *workbook.Sheet, row int) string {
 // makes most columns known; a further row must make more of them known.
 func (r *reader) tryHeading(s *workbook.Sheet, row int) (headingBlock, bool) {
 	var best headingBlock
+	above, _ := r.ownTexts(s, row-1)
 	for n := 1; n <= maxHead && row+n-1 <= s.MaxRow; n++ {
 		if n > 1 && !r.mayContinueHeading(s, row+n-1) {
 			break
@@ -75,6 +76,9 @@ func (r *reader) tryHeading(s *workbook.Sheet, row int) (headingBlock, bool) {
 			continue
 		}
 		if b := r.assign(below(s, row+n), row, n, "", false); b.known > best.known {
+			if above < 2 && !r.isHeading(s, row, b) && r.isHeading(s, row, best) {
+				break // below a gap or a title it is one without what is added
+			}
 			best = b
 		}
 	}
@@ -108,10 +112,17 @@ func (r *reader) isTitle(s *workbook.Sheet, row int, b headingBlock) bool {
 		return false
 	case own == 1 && wallTitle.MatchString(strings.TrimSpace(only.Value)):
 		return true // "Wall type B - metal panel", over each of its own headings
-	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading):
+	case own == 1 && (widest*2 > len(b.nums) || len(headingWords(only.Value)) > longHeading || rest.tagsUnder(only.Col)):
 		return true
 	}
 	return maps.Equal(rest.slots(), b.slots())
+}
+
+// tagsUnder holds for a heading whose first column is surely that of the tags or marks, and
+// is the one given: what stands alone over it is a title, "Primers" over "Code".
+func (b *headingBlock) tagsUnder(col int) bool {
+	first := &b.cols[0]
+	return b.nums[0] == col && isOwn(first.Slot) && first.Confidence >= sureHeading
 }
 
 // ownTexts counts the texts of a row that are not a merged cell's shadow, and

@@ -39,11 +39,15 @@ func (r *reader) classify(t *table) {
 	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
-	listed := r.headedByKind(t)
-	if listed >= 0 {
+	listed, beds := r.headedByKind(t), r.keyOfBeds(t)
+	if listed >= 0 || beds > 0 {
 		sort = kindProducts
 	}
 	t.columnsOf(r, sort)
+	if beds > 0 {
+		c := &t.cols[slices.Index(t.nums, beds)]
+		c.Slot, c.Confidence, c.Why = "type", 0.9, "beside the codes of a list it says what each of them is"
+	}
 	if listed >= 0 {
 		c := &t.cols[listed]
 		c.Slot, c.Confidence, c.Why = "tag", 0.9, "codes stand under the name of what they are, and what each is beside them"
@@ -89,6 +93,35 @@ func (r *reader) headedByKind(t *table) int {
 		return -1
 	}
 	return 0
+}
+
+// keyOfBeds holds for a list of codes with what each is beside it, headed as what the work
+// goes on, and nothing else known: "Code", "Substrate" above "C1", "cast concrete". It gives the column of the latter, 0 if
+// the table is no such list.
+func (r *reader) keyOfBeds(t *table) int {
+	tag, bed := t.column("tag"), t.column("substrate")
+	if tag == 0 || bed == 0 || slices.ContainsFunc(t.cols, func(c Column) bool {
+		return c.Slot != "" && c.Slot != "tag" && c.Slot != "substrate" && c.Slot != "remark"
+	}) {
+		return 0
+	}
+	seen, named := map[string]bool{}, 0
+	for row := t.first; row <= t.last; row++ {
+		if t.ownCells(row) < 2 {
+			continue
+		}
+		code, words := text(t.sheet, row, tag), text(t.sheet, row, bed)
+		if words == "" || seen[code] || len(code) > longestCode || code != strings.ToUpper(code) || !codeShaped.MatchString(code) {
+			return 0 // "PLY" is a code too where others are
+		}
+		if seen[code] = true; r.vocab.Family(words) != "" {
+			named++
+		}
+	}
+	if len(seen) < 2 || named*2 <= len(seen) {
+		return 0
+	}
+	return bed
 }
 
 // soleLap takes the least lap that a schedule tells for its lap, where no column of
@@ -168,23 +201,24 @@ func (r *reader) areEnds(t *table, low, high int) bool {
 }
 
 // isKey holds for a key of tags and what they stand for, where most of what it
-// says names a material; a legend of other short words is none.
+// says names a material, alone or by the title over them ("waterborne acrylic" under
+// "Primers"), or a figure of theirs stands beside; a legend of other short words is none.
 func (r *reader) isKey(t *table) bool {
 	tag, name := t.column("tag"), cmp.Or(t.column("type"), t.column("material"))
 	if tag == 0 || name == 0 {
 		return false
 	}
-	rows, named := 0, 0
+	rows, named, title := 0, 0, t.title()
 	for row := t.first; row <= t.last; row++ {
 		words := text(t.sheet, row, name)
 		if text(t.sheet, row, tag) == "" || words == "" {
 			continue
 		}
-		if rows++; r.vocab.Family(words) != "" {
+		if rows++; r.vocab.Family(words) != "" || title != "" && r.vocab.Family(words+" "+title) != "" {
 			named++
 		}
 	}
-	return rows > 1 && named*2 > rows
+	return rows > 1 && (named*2 > rows || t.has(figureSlots...) > 0 && r.dateColumns(t) == 0)
 }
 
 // dataColumns is how many columns of product data a table has that is product

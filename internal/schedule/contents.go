@@ -123,6 +123,8 @@ func (r *reader) byContent(t *table, i int) (slot, why string) {
 		return r.byDays(t, i)
 	case t.kind == kindSchedule && r.besideCover(t, col):
 		return "front", "materials stand under it, right of the day of the cover"
+	case is.most(is.tags) && t.kind == kindSchedule && t.buildsUp():
+		return "", "" // which of the layers it is that does something
 	case is.most(is.tags) && t.kind == kindSchedule && t.column("tag") == 0 && !r.hasTags(t):
 		return "tag", "tags of the product data stand under it"
 	case is.most(is.tags) && t.kind == kindSchedule:

@@ -201,6 +201,11 @@ func (r *reader) wordsOfKey(t *table) {
 	}
 }
 
+// buildsUp holds for a list of build-ups, which tells of no work.
+func (t *table) buildsUp() bool {
+	return t.has("layers") > 0 && t.has("install", "substrate", "cover") == 0
+}
+
 // installedColumn takes the column in which the codes of sheets and fluids stand row
 // by row for what is installed, in a schedule that names it in no other. A list of build-ups
 // installs nothing: such a column tells there which of the layers is the tight one.
@@ -208,7 +213,7 @@ func (r *reader) installedColumn(t *table) {
 	if t.has("tag", "material", "specified") > 0 || len(r.layers) == 0 {
 		return
 	}
-	if t.has("layers") > 0 && t.has("install", "substrate", "cover") == 0 {
+	if t.buildsUp() {
 		return
 	}
 	best, most, bare := -1, 0, false

@@ -868,3 +868,42 @@ PR-9 | Corwin Prime | solvent primer | 0 | - | -`})
 		t.Errorf("service %+v, want 75", f)
 	}
 }
+
+// A legend sheet has a list under each title, with its headings again where they fit: what
+// stands alone over the codes is a title and heads no column, and each list is product data.
+// A group over a first column of other words is a part of its heading.
+func TestListsUnderTitles(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Sheet | Bed | Primer | Bead\nD1 | M7 | SX | K2 | J4"}, page{name: "Legend", grid: `
+MEMBRANES
+Code | Trade name | Type | Thk (mil) | Open days
+M7 | Orvane 40 | SBS self-adhered sheet | 40 | 60
+M8 | Orvane B | butyl flashing | 30 | 90
+
+PRIMERS
+Code | Trade name | Type | | Apply temp | For
+K1 | Stellin S | solvent rubber | | 0 F and up | M7 M8
+K2 | Stellin W | waterborne acrylic | | 40 F and up | M7, not below frost
+
+SEALANTS
+Code | Trade name | Type | | Apply temp | Bounds
+J3 | Corrin N | neutral cure silicone | | -20 F and up | NOT in contact with M7
+J4 | Corrin P | STPE | | 0 F and up | taken in writing with all sheets above
+
+SUBSTRATES
+Code | Substrate
+BLK | concrete block, joints flush
+SX | glass-mat gypsum sheathing`})
+	for tag, want := range map[string]string{"M7": "membrane", "K1": "primer", "K2": "primer", "J3": "sealant", "J4": "sealant", "BLK": "masonry", "SX": "substrate"} {
+		if p := product(t, s, tag); p.Class != want {
+			t.Errorf("%s is %q, want %q", tag, p.Class, want)
+		}
+	}
+	if len(s.Products) != 8 {
+		t.Errorf("%d products, want 8", len(s.Products))
+	}
+	wantSlots(t, map[string]string{
+		"SUBSTRATES\nMark | Substrate | Primer | Laid\nD1 | CMU | none | 3 May 2027":                  "mark substrate primer install",
+		"Membrane | | |\nType | Substrate | Primer | Laid\nSBS sheet | CMU | none | 3 May 2027":       "material substrate primer install",
+		"Code | Substrate | Primer | Laid\nSB-1 | CMU | none | 3 May 2027\nSB-2 | CMU | none | 4 May": "tag substrate primer install",
+	})
+}

@@ -234,7 +234,7 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 	for row := 1; row <= s.MaxRow; row++ {
 		code, layers, ok := r.listedWall(s, row)
 		switch {
-		case !ok, lettersOf(text(s, row, code)) != letters, slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }):
+		case !ok, !letters[lettersOf(text(s, row, code))], slices.ContainsFunc(above, func(o *table) bool { return o.head[0] <= row && row <= o.last }):
 		case t.nums == nil:
 			t.nums, t.first, t.last = []int{code, layers}, row, row
 		case code == t.nums[0] && layers == t.nums[1]:
@@ -260,10 +260,11 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 	return t
 }
 
-// wallLetters are the letters that the most codes of walls begin with on a sheet: notes
-// with numbers of their own ("N4: pans + flashing, end dams") are none of the list.
-func (r *reader) wallLetters(s *workbook.Sheet) string {
-	often, most := map[string]int{}, ""
+// wallLetters are the letters that the most codes of walls begin with on a sheet, and those
+// of others below the same title with as many layers as no note has ("BG-1" below "W-3"):
+// notes with numbers of their own ("N4: pans + flashing, end dams") are none of the list.
+func (r *reader) wallLetters(s *workbook.Sheet) map[string]bool {
+	often, most, out := map[string]int{}, "", map[string]bool{}
 	for row := 1; row <= s.MaxRow; row++ {
 		code, layers, ok := r.listedWall(s, row)
 		if !ok {
@@ -273,18 +274,24 @@ func (r *reader) wallLetters(s *workbook.Sheet) string {
 		signs := layerSigns
 		if r.underWallTitle(s, row) {
 			signs = commaSigns
+			out[letters] = out[letters] || len(layerSigns.FindAllString(text(s, row, layers), -1)) >= fewestUntitled
 		}
 		often[letters] += len(signs.FindAllString(text(s, row, layers), -1))
 		if often[letters] > often[most] {
 			most = letters
 		}
 	}
-	return most
+	out[most] = true
+	return out
 }
 
-// lettersOf are the letters of a code, before its number.
+// lettersOf are the letters of a code, before its number or the letter that stands for one.
 func lettersOf(code string) string {
-	return strings.ToUpper(strings.TrimRight(strings.TrimSpace(code), "0123456789- abcdefghijklmnopqrstuvwxyz"))
+	code = strings.TrimSpace(code)
+	if letters, last, parted := strings.Cut(code, "-"); parted && len(last) == 1 {
+		code = letters
+	}
+	return strings.ToUpper(strings.TrimRight(code, "0123456789- abcdefghijklmnopqrstuvwxyz"))
 }
 
 // listedWall finds the code and the layers of a row that tells nothing else.
@@ -346,7 +353,7 @@ func (r *reader) headsWalls(s *workbook.Sheet, row int) bool {
 }
 
 var (
-	wallMark   = regexp.MustCompile(`^(?:[A-Z]{1,4}[- ]?\d{1,3}[a-z]?|[A-Z]{1,4}\d{0,2}(?: \pL+){0,2})$`)
+	wallMark   = regexp.MustCompile(`^(?:[A-Z]{1,4}[- ]?\d{1,3}[a-z]?|[A-Z]{1,4}-[A-Z]|[A-Z]{1,4}\d{0,2}(?: \pL+){0,2})$`)
 	commaSigns = regexp.MustCompile(`[,;]\s|\s(?:/|>|\||\+|→|–|—)\s`)
 	layerSigns = regexp.MustCompile(`\s(?:/|>|\||\+|→|–|—)\s`)
 )

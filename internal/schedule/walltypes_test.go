@@ -658,3 +658,22 @@ EX2 | plywood 16, SBS sheet, mineral wool 90, zinc sheet`})
 		}
 	}
 }
+
+// Walls may go by letters, and those below grade by others, in one list under one title; notes
+// that go on below with numbers of their own are none of it.
+func TestLetteredWalls(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Item | Wall | Membrane | Substrate | Primer\n1 | W-A | SBS sheet | block | none"}, page{name: "Key", grid: `
+WALL / BUILD-UP TYPES (inside to outside)
+W-A | plasterboard / studs / plywood / SBS sheet / mineral wool / brick
+W-B | block / SBS sheet / XPS / air space / metal panel
+UG-1 | cast concrete / HDPE sheet / XPS / drain mat / backfill
+UG-2 | trench, not occupied: concrete / emulsion / backfill
+N4 | pans and flashing, end dams`})
+	var marks []string
+	for _, l := range s.Lines {
+		marks = append(marks, l.Mark)
+	}
+	if got := strings.Join(marks, " "); got != "1 W-A W-B UG-1 UG-2" {
+		t.Errorf("walls %q", got)
+	}
+}
