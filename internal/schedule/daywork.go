@@ -65,6 +65,14 @@ func (r *reader) byDays(t *table, i int) (slot, why string) {
 	return "", ""
 }
 
+// headsOwn holds for the words that head the column of what the rows lay: days under "W/P
+// from" beside "W/P" are of the work with that.
+func (t *table) headsOwn(words []string) bool {
+	return slices.ContainsFunc(t.cols, func(c Column) bool {
+		return isOwn(c.Slot) && slices.Equal(headingWords(c.Heading), words)
+	})
+}
+
 // spanned tells which end of the work the days of a column are, where its heading and the
 // one beside it say no more than that ("From | Thru"), alone or below a heading over both
 // that tells of the work ("Laying"); "" for neither.
@@ -79,7 +87,7 @@ func (r *reader) spanned(t *table, i int) string {
 			return false
 		}
 		if of := own[:len(own)-1]; len(of) > 0 {
-			return c.own == c.Heading && slices.Contains(r.head.span.Of, strings.Join(of, " "))
+			return c.own == c.Heading && (slices.Contains(r.head.span.Of, strings.Join(of, " ")) || t.headsOwn(of))
 		}
 		slot, _, _ := r.head.work(strings.TrimSuffix(c.Heading, c.own))
 		return c.own == c.Heading || slot == "install"

@@ -907,3 +907,13 @@ SX | glass-mat gypsum sheathing`})
 		"Code | Substrate | Primer | Laid\nSB-1 | CMU | none | 3 May 2027\nSB-2 | CMU | none | 4 May": "tag substrate primer install",
 	})
 }
+
+// Days from and to beside the sheets, under the words that head those, are of the work with
+// them; under other words they are not taken for that.
+func TestSpanOfTheSheets(t *testing.T) {
+	days := " | 3 May 2027 | 7 May 2027 | 28 May 2027"
+	wantSlots(t, map[string]string{
+		"Mark | Base | AVB | AVB from | AVB to | Backfilled\nD1 | CMU | SBS sheet" + days:           "mark substrate material install finish cover",
+		"Mark | Base | AVB | Scaffold from | Scaffold to | Backfilled\nD1 | CMU | SBS sheet" + days: "mark substrate material  install cover",
+	})
+}
