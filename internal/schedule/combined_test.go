@@ -170,3 +170,16 @@ func TestDaysBesideCover(t *testing.T) {
 		t.Errorf("cover %+v, days %+v", l.Dates["cover"], l.Figures["exposure_days"])
 	}
 }
+
+// The thickness of a sheet and its permeance may share a column, each bare figure in its unit;
+// a fraction of an inch is one figure.
+func TestThicknessBesidePermeance(t *testing.T) {
+	s := read(t, "Mark | Membrane | Base | Primer | Mils / perms\nQ1 | SBS sheet | CMU | none | 40 mil / 0.05\nQ2 | acrylic sheet | CMU | none | 20 mil / 14")
+	if v, ok := line(t, s, "Q2").Figures["vapor_ng"]; !ok || v.Min == nil || *v.Min < 800 || *v.Min > 802 {
+		t.Errorf("vapor %+v, want 801", v)
+	}
+	s = read(t, "Mark | Membrane | Base | Primer | Thickness, in\nQ1 | SBS sheet | CMU | none | 1/16\nQ2 | SBS sheet | CMU | none | 3/32")
+	if _, ok := line(t, s, "Q1").Figures["vapor_ng"]; ok {
+		t.Error("a fraction tells a permeance")
+	}
+}

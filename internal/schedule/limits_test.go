@@ -1606,3 +1606,19 @@ func TestLimitsOfSheetsByTheirPlace(t *testing.T) {
 		}
 	}
 }
+
+// Beside the sheets of the walls, those of the waterproofing are the ones in the ground.
+func TestLimitsOfWaterproofingSheets(t *testing.T) {
+	for note, want := range map[string]string{
+		"Side laps: wall sheets 55 mm min, waterproofing sheets 75 mm min.": "55 wall sheets; 75 foundation sheets; ",
+		"Laps: sheets 55 mm, also where waterproofing is near.":             "55 ; ",
+	} {
+		got := ""
+		for _, l := range read(t, "Mark | Membrane | Substrate | Primer | Lap mm\nD1 | SBS sheet | CMU | none | 70\nD2 | SBS sheet | CMU | none | 70\n\n"+note+"\n").Project.Limits {
+			got += fmt.Sprintf("%.0f %s; ", *l.Min, l.Scope)
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -241,7 +241,9 @@ _has_layers(line) if {
 	item.slot == "layers"
 }
 
-# A code is the same with a hyphen and without: EW-7 is EW7.
-_plain(name) := regex.replace(lower(name), `[^\p{L}\d]+`, "")
+# A code is the same with a hyphen and without: EW-7 is EW7. Of one with a letter for its number (W-C) both parts stay.
+_plain(name) := regex.replace(lower(name), data.data.walls.lettered, "$1 $2") if {
+	regex.match(data.data.walls.lettered, lower(name))
+} else := regex.replace(lower(name), `[^\p{L}\d]+`, "")
 
 _letters(name) := regex.find_n(`^\p{L}+`, name, 1)[0]

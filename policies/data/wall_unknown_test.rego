@@ -277,3 +277,12 @@ test_place_parted_by_a_sign if {
 		"which has EW1, EW2, EW3",
 	])]
 }
+
+# Walls may go by letters; one of another first part, and an area whose name looks so, is none of the list.
+test_lettered if {
+	list := [_wall(3, "EW-A"), _wall(4, "EW-B"), _wall(5, "EW-C")]
+	usual := [_row(10, "EW-A"), _row(11, "EW-B / TPO"), _row(12, "EW-C")]
+	rows := [_row(14, "EW-J"), _row(15, "RF-J"), _row(16, "N-S")]
+	found := _found(array.concat(list, array.concat(usual, rows)), {})
+	[f.message | some f in found] == ["Wall type EW-J is not in the list of wall types, which has EW-A, EW-B, EW-C"]
+}
