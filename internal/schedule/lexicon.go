@@ -33,11 +33,12 @@ type lexicon struct {
 	worded int                          // products that are called by names in words
 	kin    map[string]material.Material // what several products of one name are, by that
 	maker  map[string]int               // folded first word of product names of several words -> how many have it
+	kindly map[string][]int             // names without the word for their kind that they end in, folded -> products
 	figure func(string) bool            // holds for a text that is a figure as a whole ("R-21")
 }
 
 func newLexicon(vocab *material.Vocabulary, figure func(string) bool) *lexicon {
-	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}, brands: map[string]bool{}, kin: map[string]material.Material{}}
+	return &lexicon{vocab: vocab, figure: figure, seen: map[string][]material.Material{}, tags: map[string]int{}, shape: map[string]int{}, marks: map[string]bool{}, short: map[string][]int{}, maker: map[string]int{}, lead: map[string]int{}, kindly: map[string][]int{}, heads: map[string]bool{}, unmade: map[string]string{}, called: map[string]bool{}, brands: map[string]bool{}, kin: map[string]material.Material{}}
 }
 
 // add makes a product known by its tag or name.
@@ -56,6 +57,11 @@ func (l *lexicon) add(tag string, index int) {
 	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))
 	if n := len(words); n == 2 && l.heads[fold(words[1])] {
 		l.lead[fold(words[0])] = index
+	}
+	if n := len(words); n > 2 && l.heads[fold(words[n-1])] {
+		if name := strings.Join(words[:n-1], " "); brandAndCode.MatchString(name) {
+			l.kindly[fold(name)] = append(l.kindly[fold(name)], index)
+		}
 	}
 	if len(words) > 1 {
 		l.maker[fold(words[0])]++
@@ -76,6 +82,7 @@ func (l *lexicon) add(tag string, index int) {
 func (l *lexicon) done(ordinary func(string) bool) {
 	l.addEnds()
 	l.addUnsized()
+	l.addUnkinded()
 	l.addUnmade()
 	l.addBrands(ordinary)
 	longest := func(a, b string) int { return cmp.Or(len(b)-len(a), strings.Compare(a, b)) }

@@ -90,6 +90,21 @@ func (l *lexicon) addUnmade() {
 	}
 }
 
+// addUnkinded makes "Larch W" known for "Larch W primer", where no other product is called
+// so: lists write the kind that rows leave out, or the other way round.
+func (l *lexicon) addUnkinded() {
+	for _, name := range slices.Sorted(maps.Keys(l.kindly)) {
+		if _, known := l.tags[name]; !known && len(l.kindly[name]) == 1 {
+			l.tags[name] = l.kindly[name][0]
+			l.names = append(l.names, name)
+			l.called[name] = true
+		}
+	}
+}
+
+// brandAndCode is a name of a brand and a code of capitals or figures: "Larch W", "Larch SP-1".
+var brandAndCode = regexp.MustCompile(`^\p{Lu}[\pL'’]{2,} [\p{Lu}\d][\p{Lu}\d-]{0,5}$`)
+
 // addBrands makes "Larch" known for "Larch SA" where no other product begins so, the
 // rest is a code, and the word is none of the trade.
 func (l *lexicon) addBrands(ordinary func(string) bool) {

@@ -205,3 +205,25 @@ func firstOf(words ...string) string {
 	}
 	return ""
 }
+
+// A list may name the kind of a product that the rows and the data of others leave out, and
+// two kinds of one name are told apart by that word alone.
+func TestKindInTheName(t *testing.T) {
+	for listed, want := range map[string]string{"Larch K primer": "Larch K primer", "Larch K sealant | primer": ""} {
+		name, other, two := strings.Cut(listed, " | ")
+		grid := "Product | What it is | Stay bare, days | Min appl temp F | Primer\nTarn 30 | SBS sheet | 60 | 40 | Larch K on concrete\n" + name + " | water-borne primer | - | 40 | -"
+		if two {
+			grid += "\nLarch K " + other + " | solvent primer | - | 40 | -"
+		}
+		s := readPages(t, page{name: "S", grid: "Mark | Material | Substrate | Primer\nD1 | Tarn 30 | concrete | Larch K"}, page{name: "P", grid: grid})
+		got := ""
+		for _, it := range line(t, s, "D1").Items {
+			if it.Slot == "primer" {
+				got = it.Product
+			}
+		}
+		if got != want {
+			t.Errorf("%s: the primer is %q", listed, got)
+		}
+	}
+}

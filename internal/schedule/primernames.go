@@ -19,7 +19,7 @@ func (r *reader) primersByName(all []*table) {
 	}
 	r.each(all, kindProducts, func(t *table) {
 		r.namedPrimers(t, func(name, kind string, at At) {
-			if _, known := r.lex.tags[fold(name)]; known || !used[fold(name)] || r.vocab.Family(name) != "" {
+			if _, known := r.lex.tags[fold(name)]; known || len(r.lex.kindly[fold(name)]) > 0 || !used[fold(name)] || r.vocab.Family(name) != "" {
 				return
 			}
 			r.sched.Products = append(r.sched.Products, newProduct(name, at.Sheet, at.Row))

@@ -301,6 +301,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.foreignCodes)
 	r.each(all, kindSchedule, r.layerNumbers)
 	r.each(all, kindSchedule, r.layerRows)
+	r.each(all, kindSchedule, r.productColumn)
 	r.each(all, kindSchedule, r.tagColumn)
 	r.each(all, kindSchedule, r.installedColumn)
 	r.each(all, kindSchedule, r.jointSealants)

@@ -41,6 +41,68 @@ func (r *reader) subjectTagged(t *table) {
 	}
 }
 
+// productColumn takes a column without a slot whose cells mostly begin with products of the
+// workbook's data for what the rows are about, where the one taken for it tells only what
+// kind of part each is: "Component" over "Strip, door head", then "Product".
+func (r *reader) productColumn(t *table) {
+	was := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "material" && c.Confidence < certain && c.parts == nil })
+	if was < 0 || t.has("tag", "specified") > 0 || len(r.sched.Products) == 0 {
+		return
+	}
+	rows, own := r.ledByProducts(t, t.nums[was])
+	if own*5 > rows {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		filled, named := r.ledByProducts(t, t.nums[i])
+		if c.Slot != "" || named < minNamed || named*3 < filled*2 || filled*3 < rows*2 {
+			continue
+		}
+		if is := r.contents(t, t.nums[i]); is.most(is.tags) {
+			return // the tags beside what the rows are about
+		}
+		c.Slot, c.Confidence, c.Why = "material", 0.9, "products of the workbook's data stand under it"
+		r.kindColumn(t, was)
+		return
+	}
+}
+
+// minNamed is how many cells with a product tell that a column holds little else.
+const minNamed = 3
+
+// kindColumn is the slot of a column that tells what kind of part each row is: the type,
+// as long as no other column tells that; codes of walls under "Type" are what the rows
+// stand under.
+func (r *reader) kindColumn(t *table, i int) {
+	slot := "type"
+	if j := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "type" }); j >= 0 {
+		switch {
+		case t.column("group") == 0 && r.holdsWalls(t, t.nums[j]):
+			t.cols[j].Slot, t.cols[j].Why = "group", t.cols[j].Why+", and codes of walls stand under it"
+		case t.column("place") == 0:
+			slot = "place"
+		}
+	}
+	t.cols[i].Slot, t.cols[i].Why = slot, t.cols[i].Why+", and another column names the products"
+}
+
+// ledByProducts counts the telling cells of a column, and those that begin with a product
+// of the workbook's data.
+func (r *reader) ledByProducts(t *table, col int) (filled, named int) {
+	for words := range r.said(t, col) {
+		if r.words.isNone(words) || r.words.isDitto(words) {
+			continue
+		}
+		filled++
+		found := r.lex.findTags(words)
+		if len(found) > 0 && found[0].product >= 0 && found[0].start == 0 {
+			named++
+		}
+	}
+	return filled, named
+}
+
 // surelyTyped holds for a column that surely says what each thing is.
 func surelyTyped(c Column) bool { return c.Slot == "type" && c.Confidence >= sureType }
 

@@ -1,6 +1,9 @@
 package schedule_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // A material without a tag stands in the words for what it is.
 func TestMaterialWithoutTag(t *testing.T) {
@@ -66,5 +69,27 @@ Ln | Tag | Type | Goes on | Prime
 1 | BT-1 | strip at the head | concrete | KP-1`}, data)
 	if l := line(t, s, "1"); l.Texts["type"] != "strip at the head" {
 		t.Errorf("the kind beside a tag is %q", l.Texts["type"])
+	}
+}
+
+// A column of names of the product list is what the rows are about, and the one beside it,
+// which is headed as a material is, tells the kind of part; codes of walls under "Type" are
+// what the rows stand under. Where that column names materials itself, both count.
+func TestPartsAndProducts(t *testing.T) {
+	parts := `Ref | Type | Component | Product | Substrate | Primer | Lap
+1 | EX1 | Membrane, bay A | Hollow SB-5, 1 m roll | block | none | 3 in
+2 | EX1 | Strip over XPS | Hollow SB-5, 9 in. | block | none | 3 in
+3 | EX2 | Flashing, sill | Hollow BT (white) | block | none | 3 in
+4 | EX2 | Membrane, bay C | Hollow BT, full | block | none | 3 in`
+	data := "Product | What it is | Stay bare, days | Min appl temp F\nHollow SB-5 | SBS sheet | 60 | 40\nHollow BT | butyl sheet | 90 | 25"
+	s := readPages(t, page{name: "S", grid: parts}, page{name: "D", grid: data})
+	l := line(t, s, "2")
+	if l.Texts["material"] != "Hollow SB-5, 9 in." || l.Texts["type"] != "Strip over XPS" || l.Group != "EX1" || l.Main() == nil || l.Main().Product != "Hollow SB-5" {
+		t.Errorf("material %q, type %q, group %q, main %v", l.Texts["material"], l.Texts["type"], l.Group, l.Main())
+	}
+	swap := strings.NewReplacer("Hollow SB-5, 1 m roll", "reviewed", "Hollow SB-5, 9 in.", "open", "Hollow BT (white)", "closed", "Hollow BT, full", "open")
+	s = readPages(t, page{name: "S", grid: swap.Replace(parts)}, page{name: "D", grid: data})
+	if l := line(t, s, "2"); l.Texts["material"] != "Strip over XPS" {
+		t.Errorf("beside no product: material %q", l.Texts["material"])
 	}
 }
