@@ -303,10 +303,12 @@ var lapSaid = regexp.MustCompile(`(?i)\b(?:over|end|side)?-?laps?\b`)
 var afterName = regexp.MustCompile(`(?i)^s?[\s:,–—-]*(?:(?:sheets?|membranes?|min\.?|at least)[\s:,–—-]*)*$`)
 
 // lapAlone is a part of a note that tells a lap and not of what.
-var lapAlone = regexp.MustCompile(`^(?i:(?:side |end )?(?:over)?laps?)(?:\s+(?i:of|at least|min\.?|minimum))*\s+` + bareLap + `\s*` + lapUnit + `(?:\s+(?i:min\.?|minimum|or more))?\.?$`)
+var lapAlone = regexp.MustCompile(`^(?i:(?:side |end )?(?:over)?laps?)(?:\s+(?i:of|at least|min\.?|minimum))*\s+` + bareLap + `\s*` + lapUnit + `(?:\s+(?i:min\.?|minimum|or more))?(?:,?\s+(?i:sealed|bedded|in sealant|set in sealant|bedded in sealant))?\.?$`)
 
 // lapsOfSubject gives a lap that a note tells after a semicolon and names nothing with to the
-// place that the note begins with: "Through-wall flashing up 8 in.; laps 6 in. min."
+// place that the note begins with ("Through-wall flashing up 8 in.; laps 6 in. min."), and one
+// that is a sentence of its own to what the colon of the note is of: "Cavity flashing: up 8 in.
+// Laps 6 in., sealed."
 func (r *reader) lapsOfSubject(note string, limits []Limit) {
 	place := r.scopeIn(firstWords(noteStart.ReplaceAllString(note, ""), subjectWords))
 	for i := range limits {
@@ -314,7 +316,9 @@ func (r *reader) lapsOfSubject(note string, limits []Limit) {
 		if !lapKind[l.Kind] || l.Scope != "" || len(l.Roles)+len(l.Keys)+len(l.When) > 0 {
 			continue
 		}
-		if lapAlone.MatchString(l.Text) && strings.Contains(note, "; "+l.Text) {
+		switch {
+		case !lapAlone.MatchString(l.Text):
+		case strings.Contains(note, "; "+l.Text), r.scopeIn(leadOf(note)) == place && strings.Contains(note, ". "+l.Text):
 			l.Scope = place
 		}
 	}

@@ -244,6 +244,8 @@ func TestLimitsOfNotes(t *testing.T) {
 		"Side laps 3 in., end laps 6 in. minimum.":                            {kind: "lap_mm", min: 76.2, max: -1},
 		"End laps 6 in. minimum, side laps 2 in.":                             {kind: "lap_mm", min: 50.8, max: -1},
 		"Side laps 3 in. minimum.":                                            {kind: "lap_mm", min: 76.2, max: -1},
+		"Cavity flashing through wall: up 10 in. min. Laps 6 in., sealed.":    {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
+		"Sills: slope 1 in 12. Laps 6 in. min., sealed.":                      {kind: "lap_mm", min: 152.4, max: -1},
 		"Through-wall flashing laps 6 in. min.":                               {kind: "lap_mm", min: 152.4, max: -1, scope: "through-wall"},
 		"Concrete to be at least 28 days old before the sheet goes on.":       {kind: "concrete_age_days", min: 28, max: -1},
 		"Allow 185 F under black metal laid direct.":                          {kind: "service_c", min: 85, max: -1, when: "dark_color laid_direct"},

@@ -169,6 +169,12 @@ in_scope(scope, line) if {
 	not regex.match(data.lib.scope.kinds_denied, lower(text))
 }
 
+# So is one on a shelf angle, by what the row says of itself.
+in_scope(scope, line) if {
+	said := concat(" ", [object.get(line.texts, slot, "") | some slot in ["type", "material", "place"]])
+	regex.match(data.lib.scope.kinds_at[scope], lower(said))
+}
+
 in_scope("flat", line) if _is_flat(line)
 
 in_scope("upright", line) if not _is_flat(line)

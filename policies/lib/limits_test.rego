@@ -414,4 +414,17 @@ test_sheets_of_walls_and_roof[place] if {
 	count([1 | limits.in_scope("roof, wall sheets", row)]) == n
 }
 
+# A flashing on a shelf angle is one through the wall, whatever it is called; a sheet or another place is not.
+test_flashing_on_a_shelf_angle[type] if {
+	some type, n in {
+		"Flashing, relieving angle, floor 4": 1,
+		"Shelf-angle flashing": 1,
+		"Sheet over shelf angle": 0,
+		"Flashing, door head": 0,
+	}
+	row := object.union(_line, {"items": [_named("x")], "place": "", "texts": {"type": type}})
+	count([1 | limits.in_scope("through-wall", row)]) == n
+	not limits.in_scope("coping", row)
+}
+
 _named(name) := {"id": "W!3/1", "slot": "material", "product": "", "tag": "", "polarity": "yes", "name": name}

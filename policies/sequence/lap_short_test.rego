@@ -199,6 +199,8 @@ test_borne_on_each_side[name] if {
 		"a bearing is asked": {"said": "3 in each side", "text": "Transitions lap 4 in onto the wall", "n": 1},
 		"each side is asked": {"said": "3 in ea. side", "text": "Lap 4 in each side", "n": 1},
 		"a lap is told": {"said": "3 in", "text": "Flashing laps 4 in", "n": 1},
+		"bearing": {"said": "3 in brg", "text": "Flashing laps 4 in", "n": 0},
+		"bearing is asked": {"said": "3 in bearing", "text": "Strips bear 4 in", "n": 1},
 		"less than any sheet": {"said": "1 in each side", "mm": 25.4, "text": "Flashing laps 4 in", "n": 1},
 	}
 	mm := object.get(case, "mm", 76.2)
