@@ -282,6 +282,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.ledByWalls)
 	r.each(all, kindSchedule, r.endsInWalls)
 	r.each(all, kindSchedule, r.systemsOfWalls)
+	r.each(all, kindSchedule, r.listedByType)
 	var schedules []*table
 	r.each(all, kindSchedule, func(t *table) { schedules = append(schedules, t) })
 	used, walls := usedCodes(schedules), wallMarks(schedules)

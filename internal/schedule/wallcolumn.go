@@ -52,3 +52,23 @@ func (r *reader) holdsWalls(t *table, col int) bool {
 	}
 	return len(codes) >= leastWalls && rows >= leastWalls*len(codes)
 }
+
+// listedByType takes the codes of walls under "Type" for the marks of a list of them, each
+// with its layers beside it and none twice, where nothing else calls its rows.
+func (r *reader) listedByType(t *table) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "type" && c.parts == nil })
+	if i < 0 || t.column("layers") == 0 || t.has("mark", "group", "order", "install", "finish", "cover", "lap", "primer", "specified") > 0 {
+		return
+	}
+	codes := map[string]bool{}
+	for words := range r.said(t, t.nums[i]) {
+		code := strings.TrimSpace(words)
+		if wallCode.FindString(code) != code || codes[code] || r.isProduct(code) {
+			return
+		}
+		codes[code] = true
+	}
+	if len(codes) >= leastWalls {
+		t.cols[i].Slot, t.cols[i].Why = "mark", t.cols[i].Why+", and it names what is built of the layers in its row"
+	}
+}
