@@ -2,6 +2,7 @@ package document
 
 import (
 	"slices"
+	"strings"
 
 	"abut/internal/climate"
 	"abut/internal/hygro"
@@ -116,7 +117,51 @@ func (b *Builder) builtUp(l *schedule.Line, doc *Document) (Profile, bool) {
 			p.Layers = append(p.Layers, layer)
 		}
 	}
+	ventedSkin(l, p.Layers)
 	return p, len(p.Layers) >= 2
+}
+
+// ventedSkin marks the layers of a section told in one cell that a vented space between two
+// of them parts from the insulation and the sheets ("wool; vented cavity; fiber cement"),
+// whichever side it is told from.
+func ventedSkin(l *schedule.Line, layers []Layer) {
+	text, gap := l.Texts["layers"], -1
+	for _, s := range l.Signals {
+		if s.ID == ventedKey && !s.No && s.Slot == "layers" {
+			gap = strings.Index(text, s.Text)
+		}
+	}
+	if gap < 0 {
+		return
+	}
+	end, before := 0, 0
+	for i := range layers {
+		at := strings.Index(text[end:], layers[i].Text)
+		if at < 0 {
+			return // told in another order
+		}
+		if end += at; end < gap {
+			before = i + 1
+		}
+		end += len(layers[i].Text)
+	}
+	for _, side := range [][]Layer{layers[before:], layers[:before]} {
+		if len(side) == 0 || slices.ContainsFunc(side, holdsIn) {
+			continue
+		}
+		for i := range side {
+			side[i].Keys = append(slices.Clone(side[i].Keys), ventedKey)
+		}
+		return
+	}
+}
+
+const ventedKey = "vented"
+
+// holdsIn holds for a layer that no skin before a vented space is: one that insulates, or a
+// sheet. The lining of the room is none either.
+func holdsIn(l Layer) bool {
+	return l.Insulates || l.Class == "membrane" || l.Class == "tape" || l.Family == "gypsum-board" || slices.Contains(l.Keys, framingKey)
 }
 
 // layersOf gives the layers of one row: every material of its material cell, or
@@ -141,7 +186,7 @@ func (b *Builder) layersOf(l *schedule.Line, doc *Document) []Layer {
 				layer.Keys = append(slices.Clone(layer.Keys), framingKey)
 			}
 			if saysVented(l) {
-				layer.Keys = append(slices.Clone(layer.Keys), "vented")
+				layer.Keys = append(slices.Clone(layer.Keys), ventedKey)
 			}
 			out = append(out, layer)
 		}
@@ -168,7 +213,7 @@ var letters = regexp.MustCompile(`\pL{3}`)
 // saysVented holds for a row whose own words are for a vented space.
 func saysVented(l *schedule.Line) bool {
 	return slices.ContainsFunc(l.Signals, func(s schedule.Said) bool {
-		return s.ID == "vented" && !s.No && (s.Slot == "type" || s.Slot == "material")
+		return s.ID == ventedKey && !s.No && (s.Slot == "type" || s.Slot == "material")
 	})
 }
 
@@ -224,7 +269,7 @@ func (b *Builder) compute(p *Profile, doc *Document, site *climate.Site) {
 		layers = append(layers, hygro.Layer{
 			Name: in.Text, Family: in.Family, ThicknessMM: in.Thick, R: in.R, PermeanceNG: in.VaporNG, Insulation: in.Insulates,
 			Framing: slices.Contains(in.Keys, framingKey),
-			Vented:  slices.Contains(in.Keys, "vented") || i == len(p.Layers)-1 && screens(p.Layers),
+			Vented:  slices.Contains(in.Keys, ventedKey) || i == len(p.Layers)-1 && screens(p.Layers),
 		})
 	}
 	res, err := b.hygro.Profile(layers, b.conditions(doc, site))

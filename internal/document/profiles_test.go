@@ -198,3 +198,25 @@ func TestVentedSpaceInARow(t *testing.T) {
 		}
 	}
 }
+
+// What stands before a vented space in a section told in one cell dries to the outside,
+// whichever side it is told from; a space that is not vented parts nothing.
+func TestSkinBeforeAVentedSpace(t *testing.T) {
+	for layers, want := range map[string]string{
+		"CMU / mineral wool / 40 mm ventilated cavity / cement board":     "cement board",
+		"CMU / mineral wool / 40 mm unvented cavity / cement board":       "",
+		"cement board / 40 mm ventilated cavity / mineral wool / CMU":     "cement board",
+		"gypsum board / vented cavity / mineral wool / OSB / butyl sheet": "",
+	} {
+		doc := build(t, "Layers are listed inside to outside\n\nWall type|Layers\nW1|"+layers+"\nW2|CMU / mineral wool / brick\n", document.Settings{})
+		got := ""
+		for _, layer := range doc.Profiles[0].Layers {
+			if slices.Contains(layer.Keys, "vented") {
+				got += layer.Text
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q is vented, want %q", layers, got, want)
+		}
+	}
+}

@@ -235,6 +235,8 @@ func TestAsides(t *testing.T) {
 		"on no account is the edge left loose":       "(edge_open)",
 		"not primed, damp face":                      "primer_none surface_wet",
 		"never mind the damp":                        "surface_wet",
+		"stay away from any soaked block":            "",
+		"keep going on damp block":                   "surface_wet",
 		"do not wait, face is damp":                  "surface_wet",
 		"frost never came off":                       "frost",
 		"nobody swept it: face is dusty":             "dusty",

@@ -677,3 +677,24 @@ N4 | pans and flashing, end dams`})
 		t.Errorf("walls %q", got)
 	}
 }
+
+// Codes under "Type" beside the layers of walls are the marks of a list of them; the same
+// code again, or another word, is none.
+func TestWallsListedByType(t *testing.T) {
+	for second, want := range map[string]string{"EX2": "EX1", "EX1": "", "timber": ""} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall | Membrane | Substrate | Primer\nD1 | EX1 | butyl sheet | block | none"}, page{name: "W", grid: `
+Type | Where | Layers (in > out)
+EX1 | north | block; butyl sheet; mineral wool; brick
+` + second + ` | south | plywood; butyl sheet; mineral wool; zinc sheet`})
+		got := ""
+		for _, l := range s.Lines {
+			if l.Sheet == "W" && l.Mark != "" {
+				got = l.Mark
+				break
+			}
+		}
+		if got != want {
+			t.Errorf("beside %s: %q, want %q", second, got, want)
+		}
+	}
+}

@@ -2,10 +2,13 @@
 # title: How a faulty section is told
 # description: |
 #   Where the finding stands, what lies where in the section, and how cold it is there.
+# custom:
+#   looks: across rows
 package lib.fault
 
 import data.lib.facts
 import data.lib.finding
+import data.lib.wall_type
 import data.lib.winter
 import data.lib.words
 
@@ -13,14 +16,44 @@ outer(fault) := fault.layers[fault.outer]
 
 inner(fault) := fault.layers[fault.inner]
 
-# outer_line is the row of the outer layer, where the reader would change it.
-outer_line(fault) := facts.lines_by_id[outer(fault).line]
+# outer_line is the row of the outer layer, where the reader would change it: of a section that a list of walls tells,
+# the first row of the schedule that puts on its product in that wall.
+outer_line(fault) := installed(outer(fault))[0] if {
+	count(installed(outer(fault))) > 0
+} else := facts.lines_by_id[outer(fault).line]
+
+# installed lists the rows of the schedule that put on a layer of a wall that a list tells in one cell.
+installed(layer) := [line |
+	wall := facts.lines_by_id[layer.line]
+	wall.texts.layers != ""
+	count({item.at.cell | some item in wall.items; item.slot == "layers"}) == 1
+	product := _product_of(wall, layer)
+	some line in facts.live_lines
+	facts.main_items(line)[0].product == product
+	some one in wall_type.of(line)
+	one.id == wall.id
+]
+
+_product_of(wall, layer) := item.product if {
+	some item in wall.items
+	item.id == layer.item
+	item.product != ""
+}
 
 # cells marks the outer layer, and the cell of the build-up where the row tells it.
-cells(fault) := array.concat(["material", "tag", "layers"], [cell | cell := outer(fault).at.cell; cell != ""])
+cells(fault) := ["material", "tag"] if {
+	count(installed(outer(fault))) > 0
+} else := array.concat(["material", "tag", "layers"], [cell | cell := outer(fault).at.cell; cell != ""])
 
 # related names the rows of the inner barrier and of the insulation inside of the outer one.
-related(fault) := [finding.related(line, ["material", "tag"], what) |
+related(fault) := array.concat(_listed(fault), _inside(fault))
+
+# _listed is the row of the list of walls, where the finding stands at that of the schedule.
+_listed(fault) := [finding.related(facts.lines_by_id[outer(fault).line], ["layers"], "the layers of the wall") |
+	count(installed(outer(fault))) > 0
+]
+
+_inside(fault) := [finding.related(line, ["material", "tag"], what) |
 	some i, layer in array.slice(fault.layers, 0, fault.outer)
 	what := _what(fault, i, layer)
 	layer.line != outer(fault).line

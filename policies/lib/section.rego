@@ -159,6 +159,13 @@ _is_excused(section) if {
 	regex.match(words, lower(text))
 }
 
+# A list of walls may tell it among the layers: "CIP foundation; sheet; XPS; fill".
+_is_excused(section) if {
+	some id in section.lines
+	some words in data.vapor.barriers.excused_layers
+	regex.match(words, lower(object.get(facts.lines_by_id[id].texts, "layers", "")))
+}
+
 _is_excused(section) if {
 	some id in section.lines
 	some signal in data.vapor.barriers.below_signals

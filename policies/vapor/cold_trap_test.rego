@@ -57,3 +57,53 @@ test_unknown_permeance if {
 	unknown := object.union(wall.sheet, {"vapor_ng": null, "family": "", "keys": []})
 	count(cold_trap.findings) == 0 with input as _doc([wall.film, wall.batt, unknown], wall.cold)
 }
+
+# A wall that a list tells in one cell is told at the row of the schedule that puts its outer sheet on there; in
+# several cells, at another product or in another wall, at the list.
+test_row_that_installs_it[name] if {
+	some name, case in {
+		"installed": [{}, "V3", "W!9", ["C9", "L9"]],
+		"another wall": [{"group": "EX2"}, "V3", "W!24", ["C24", "L24", "V24"]],
+		"layers in several cells": [{}, "W3", "W!24", ["C24", "L24", "V24"]],
+		"another product": [{"items": [object.union(wall.sheet, {"product": "ZZ-9"})]}, "V3", "W!24", ["C24", "L24", "V24"]],
+	}
+	layers := [object.union(layer, {
+		"id": layer.text,
+		"item": layer.text,
+		"slot": "layers",
+		"product": layer.text,
+		"polarity": "yes",
+		"at": {"cell": "V24"},
+		"line": "W!24",
+	}) |
+		some layer in [wall.film, wall.batt, wall.sheet]
+	]
+	cells := [object.union(layer, {"at": {"cell": ["V3", case[1]][min([i, 1])]}}) | some i, layer in layers]
+	listed := desk.row(24, "EX1", {
+		"mark": "EX1",
+		"table": "walls",
+		"layers": layers,
+		"items": cells,
+		"texts": {"layers": "film; batt; sheet"},
+	})
+	own := object.union(wall.sheet, {"id": "W!9/1", "slot": "material", "product": wall.sheet.text, "polarity": "yes"})
+	row := object.union(desk.row(9, "X", {"group": "EX1", "items": [own]}), case[0])
+	known := wall.profile([wall.sheet, wall.wool], wall.cold, {})
+	doc := object.union(wall.document([known], {}), {"lines": [
+		listed, row,
+		desk.row(40, "X", {}), desk.row(41, "X", {}),
+	]})
+	{[f.line, f.cells] | some f in cold_trap.findings} == {[case[2], case[3]]} with input as doc
+}
+
+# A foundation among the layers of a listed wall stands in the ground.
+test_foundation_among_the_layers[text] if {
+	some text, n in {"CIP foundation; film; batt; sheet": 0, "film; batt; sheet": 1}
+	items := [object.union(layer, {"polarity": "yes", "at": {"cell": "V24"}}) |
+		some layer in [wall.film, wall.batt, wall.sheet]
+	]
+	row := desk.row(24, "R-1", {"layers": items, "texts": {"layers": text}})
+	known := wall.profile([wall.sheet, wall.wool], wall.cold, {})
+	doc := object.union(wall.document([known], {}), {"lines": [row, desk.row(40, "X", {}), desk.row(41, "X", {})]})
+	count(cold_trap.findings) == n with input as doc
+}
