@@ -4,8 +4,8 @@
 #   Sheets chalk and crack in the sun, and the damage is out of sight when it starts to leak in its second or
 #   third year. The other sheets of the table have a cover date and this one has none, although its data limits
 #   the days: nothing can be counted. A cover that is said to be open ("TBD") is asked about, and so is the one cell
-#   left empty in a long column. It does not apply to a dash, a row by others, a row whose sheet may stay exposed, and
-#   one that a log calls open, whose days are counted to the day of the log.
+#   left empty in a long column. It does not apply to a dash, a row by others that does not say that their date is open,
+#   a row whose sheet may stay exposed, and one that a log calls open, whose days are counted to the day of the log.
 # custom:
 #   id: exposure-cover-missing
 #   topic: exposure
@@ -65,7 +65,11 @@ _is_excused(line) if {
 	some signal in data.exposure.cover.excused
 	facts.said(line, signal)
 	not _waits_for_backfill(line, signal)
+	not _is_open(line, signal)
 }
+
+# Others cover it, and the row says that nobody knows when.
+_is_open(line, "by_others") if regex.match(data.exposure.cover.day_open, lower(object.get(line.texts, "remark", "")))
 
 # What is backfilled is mostly covered the same week and has no date; one that is said to be open has none to come.
 _waits_for_backfill(line, "below_grade") if _severity(line) == "warning"

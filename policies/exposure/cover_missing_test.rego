@@ -123,3 +123,13 @@ test_alone_among_those_with_a_limit[name] if {
 	found := cover_missing.findings with input as bench.document(lines, [_allows, other], [])
 	{f.severity | some f in found; f.line == "W!12"} == {tc.want}
 }
+
+# What others cover on a day that the row calls open is asked about; what they only cover is theirs.
+test_others_without_a_day[remark] if {
+	some remark, n in {"Soffit panels by tenant, start not known": 1, "Soffit panels by tenant": 0, "By roofer, open joints": 0}
+	line := object.union(_state("missing"), {
+		"texts": {"remark": remark},
+		"signals": [bench.signal("by_others", "remark", "by tenant")],
+	})
+	count(_found(line, "day", [_allows])) == n
+}

@@ -25,3 +25,24 @@ test_silent_where_its_data_speaks if {
 }
 
 test_silent_for_fluid if count(_found([bench.fluid, _split], [])) == 0
+
+_raked(substrate, remark, notes) := count(found) if {
+	doc := bench.schedule([bench.fluid, bench.block], {"texts": {"substrate": substrate, "remark": remark}}, [])
+	found := parge_first.findings with input as object.union(doc, {"project": {"notes": [
+	{"text": text, "at": {"sheet": "N", "row": 2, "cell": "A2"}} |
+		some text in notes
+	]}})
+}
+
+test_joints_not_flush[name] if {
+	asked := ["Block: mortar joints cut flush before the barrier goes on."]
+	some name, case in {
+		"raked": ["Block, raked joints 8 mm", "", asked, 1],
+		"not filled": ["Block, jts. not filled", "", asked, 1],
+		"filled since": ["Block, raked joints", "parged flush 2 May", asked, 0],
+		"flush": ["Block, joints flush", "", asked, 0],
+		"brick in front": ["Block, joints flush", "brick tooled concave", asked, 0],
+		"nobody asks": ["Block, raked joints", "", ["Brick: weep joints open."], 0],
+	}
+	_raked(case[0], case[1], case[2]) == case[3]
+}
