@@ -39,6 +39,7 @@ func TestFind(t *testing.T) {
 	v := load(t)
 	for text, want := range map[string]string{
 		"unfaced glass batts, R-20": "glass-fiber-insulation", "glass mat sheathing": "glass-mat-gypsum-sheathing",
+		"cross-laminated timber, oiled":                           "cross-laminated-timber",
 		"HDPE sheeting, preapplied":                               "hdpe-blindside-membrane",
 		"HDPE sheeting, 15 mil":                                   "polyethylene-sheet",
 		"mastic, asphalt, solventless":                            "rubberized-asphalt-mastic",

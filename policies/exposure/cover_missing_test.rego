@@ -126,7 +126,7 @@ test_alone_among_those_with_a_limit[name] if {
 
 # What others cover on a day that the row calls open is asked about; what they only cover is theirs.
 test_others_without_a_day[remark] if {
-	some remark, n in {"Soffit panels by tenant, start not known": 1, "Soffit panels by tenant": 0, "By roofer, open joints": 0}
+	some remark, n in {"Panels by tenant, start not known": 1, "Panels by tenant": 0, "By roofer, open joints": 0}
 	line := object.union(_state("missing"), {
 		"texts": {"remark": remark},
 		"signals": [bench.signal("by_others", "remark", "by tenant")],
