@@ -252,3 +252,23 @@ func TestTwoShortYears(t *testing.T) {
 		}
 	}
 }
+
+// TestThirdOfShortYear: behind a third of a month two digits are the year, and no day.
+func TestThirdOfShortYear(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]string{
+		"late Mar 28":       "2028-03-21 2028-03-31",
+		"mid-Nov 27":        "2027-11-11 2027-11-20",
+		"early Aug 28, dry": "2028-08-01 2028-08-10",
+		"early Aug 28 mils": "2026-08-01 2026-08-10",
+		"early Aug 2027":    "2027-08-01 2027-08-10",
+	} {
+		got := ""
+		if dates := r.ColumnDates(text, MonthFirst, 2026); len(dates) > 0 && dates[0].State == "span" {
+			got = dates[0].From.Format("2006-01-02") + " " + dates[0].To.Format("2006-01-02")
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+}

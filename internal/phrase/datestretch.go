@@ -6,7 +6,7 @@ import (
 	"time"
 )
 
-// edge reads mid-May 2026, late June, end of August.
+// edge reads mid-May 2026, late June, early Oct 26, end of August.
 func (p *dateParser) edge(i int) (part, bool) {
 	days, j := p.longest(p.cal.edges, i)
 	if j == i {
@@ -23,7 +23,8 @@ func (p *dateParser) edge(i int) (part, bool) {
 		return part{}, false
 	}
 	a := part{m: m, first: p.cal.edgeDays[days][0], last: p.cal.edgeDays[days][1], next: next}
-	if y, n, ok := p.yearAt(p.skip(next, ","), false); ok {
+	k := p.skip(next, ",")
+	if y, n, ok := p.yearAt(k, k == next && p.plainTwoDigits(k)); ok { // "early Oct 26": a third of a month has no day
 		a.y, a.next = y, n
 	}
 	return a, true

@@ -1330,3 +1330,16 @@ func TestTuckedBehindTopEdge(t *testing.T) {
 		}
 	}
 }
+
+// Work that is free of a tent has none.
+func TestTentFree(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"west wall, hoarding-free": false, "tent-free work in March": false, "free-standing tent over the bay": true, "tented, frost-free": true,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "heated" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

@@ -201,3 +201,18 @@ func TestFastening(t *testing.T) {
 		}
 	}
 }
+
+// Which piece goes over which is told in words, and no length stands below.
+func TestWayOfLaps(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Way it laps": "remark", "Which way laps": "remark", "What laps over what": "remark", "Laps": "lap", "Lap, mm": "lap",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}

@@ -32,9 +32,18 @@ func (r *reader) madeFor(p *Product) {
 	r.alongSheets(p)
 }
 
+// tagParts is how a bead is said to be for parts of sheets that are told by their tags:
+// "edges of M1, M1W", "laps and terminations of SA-2". What follows is the list of them.
+var tagParts = regexp.MustCompile(`(?i)^` + toParts + `\s+(?:of|on)\s+(?:the\s+)?(.+)$`)
+
 // sheetParts is how a bead is said to be for parts of a kind of sheet: "laps and edges of SBS
 // sheet", "for terminations of the butyl membrane". What follows is the sheet.
-var sheetParts = regexp.MustCompile(`(?i)^(?:use (?:at|on|for)|for|at|on)?\s*(?:(?:all|cut|top|sheet|the|side|end)\s+)*` + partsOfSheets + `(?:\s*(?:,|&|/|\+|\band\b|\bor\b)\s*(?:and\s+)?(?:(?:all|cut|top|sheet|the|side|end)\s+)*` + partsOfSheets + `)*\s+(?:of|in|on)\s+([^,()]*\b(?:sheets?|membranes?|rolls?)\b)`)
+var sheetParts = regexp.MustCompile(`(?i)^` + toParts + `\s+(?:of|in|on)\s+([^,()]*\b(?:sheets?|membranes?|rolls?)\b)`)
+
+const toParts = `(?:use (?:at|on|for)|for|at|on)?\s*` + oneOfParts +
+	`(?:\s*(?:,|&|/|\+|\band\b|\bor\b)\s*(?:and\s+)?` + oneOfParts + `)*`
+
+const oneOfParts = `(?:(?:all|cut|top|sheet|the|side|end)\s+)*` + partsOfSheets
 
 const partsOfSheets = `(?:terminations?|edges?|laps?|seams?|joints?|t-joints?)`
 
@@ -46,15 +55,33 @@ func (r *reader) alongSheets(p *Product) {
 	}
 	for _, slot := range []string{"remark", "type"} {
 		for _, part := range strings.FieldsFunc(p.Texts[slot], func(sign rune) bool { return sign == ';' || sign == '.' }) {
-			m := sheetParts.FindStringSubmatch(strings.TrimSpace(part))
-			if m == nil {
-				continue
-			}
-			for _, sheet := range r.near(p, m[1]) {
-				p.Suits = append(p.Suits, r.target(sheet, strings.TrimSpace(m[1]), At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells[slot]}))
+			at := At{Sheet: p.Sheet, Row: p.Row, Cell: p.Cells[slot]}
+			if m := sheetParts.FindStringSubmatch(strings.TrimSpace(part)); m != nil {
+				for _, sheet := range r.near(p, m[1]) {
+					p.Suits = append(p.Suits, r.target(sheet, strings.TrimSpace(m[1]), at))
+				}
+			} else if m := tagParts.FindStringSubmatch(strings.TrimSpace(part)); m != nil {
+				p.Suits = append(p.Suits, r.listedTags(p, m[1], at)...)
 			}
 		}
 	}
+}
+
+// listedTags takes the other products of a text that is a list of their tags and nothing else.
+func (r *reader) listedTags(p *Product, text string, at At) []Target {
+	var out []Target
+	last := 0
+	for _, m := range r.lex.findTags(text) {
+		between := text[last:m.start]
+		if m.product < 0 || r.sched.Products[m.product].ID == p.ID || !listWord.MatchString(between) {
+			return nil
+		}
+		out, last = append(out, r.target(m, text[m.start:m.end], at)), m.end
+	}
+	if strings.Trim(text[last:], " .") != "" {
+		return nil
+	}
+	return out
 }
 
 // sheetMaker is how a bead is said to be of the make of the sheets that it is for.

@@ -65,3 +65,36 @@ func TestBeadForPartsOfASheet(t *testing.T) {
 		}
 	}
 }
+
+// Sheets may be told by their tags alone; a sentence that goes on after them tells of something else.
+func TestBeadForPartsOfTags(t *testing.T) {
+	for words, want := range map[string]string{
+		"laps and terminations of AB-1, AB-2":           "AB-1 AB-2",
+		"for seams on AB-2. Not on foam.":               "AB-2",
+		"edges of AB-1 and metal":                       "",
+		"edges of AB-1 are wiped with alcohol before":   "",
+		"holds the edges of boards over AB-1":           "",
+		"never for laps of AB-1":                        "",
+		"top edges of AB-1; 3 mm thick, tooled to AB-2": "AB-1",
+	} {
+		s := read(t, "Mark | Membrane | Substrate | Sealant\n1 | AB-1 | CMU | XX-1\n2 | AB-2 | CMU | XX-1\n\nTag | Type | Apply min C | Remarks\nAB-1 | SBS self-adhered sheet | 4 | -\nAB-2 | butyl self-adhered sheet | 4 | -\nXX-1 | solvent-borne mastic | 4 | "+words+"\n")
+		var got []string
+		for _, to := range product(t, s, "XX-1").Suits {
+			got = append(got, to.Products...)
+		}
+		if got := strings.Join(got, " "); got != want {
+			t.Errorf("%s: %q, want %q", words, got, want)
+		}
+	}
+}
+
+// What the data of a product says goes over it may meet it; what never does may not.
+func TestMayGoOverIt(t *testing.T) {
+	for words, want := range map[string]bool{"AB-1 goes over it after a day": true, "AB-1 never goes over it": false} {
+		s := read(t, "Mark | Membrane | Substrate | Flashing\n1 | AB-1 | CMU | XX-1\n2 | AB-1 | CMU | XX-1\n\nTag | Type | Apply min C | Remarks\nAB-1 | fluid-applied silicone air barrier | 4 | -\nXX-1 | STPE liquid flashing | 4 | "+words+"\n")
+		off := product(t, s, "XX-1").KeepOff
+		if len(off) != 1 || off[0].Except != want || strings.Join(off[0].Products, " ") != "AB-1" {
+			t.Errorf("%s: %+v", words, off)
+		}
+	}
+}

@@ -1,5 +1,6 @@
 package sequence.edge_open_test
 
+import data.lib.bench_test as parts
 import data.lib.season_bench_test as bench
 import data.sequence.edge_open
 
@@ -81,4 +82,20 @@ test_bar_without_bead[name] if {
 	opened := object.union(_open, {"text": case.open, "slot": "edge"})
 	signals := [bench.signal("edge_sealed", "edge", case.seal), opened, denied]
 	count(_found(signals, [bench.limit("termination", {"text": case.note})])) == case.n
+}
+
+# A liquid needs neither bar nor bead; a lifted one is open all the same, and a note may ask for every edge.
+test_liquid_without_bead[name] if {
+	some name, case in {
+		"tapered out": {"family": "liquid-flashing", "said": "no bar", "notes": [], "n": 0},
+		"sprayed": {"family": "fluid-applied-stpe-air-barrier", "said": "without sealant", "notes": [], "n": 0},
+		"the notes ask": {"family": "liquid-flashing", "said": "no bar", "notes": [_note], "n": 1},
+		"lifted": {"family": "liquid-flashing", "said": "left loose", "notes": [], "n": 1},
+		"a sheet": {"family": "rubberized-asphalt-membrane", "said": "no bar", "notes": [], "n": 1},
+	}
+	item := parts.item("material", "LX-1", case.family, "membrane", [case.family])
+	row := bench.sheet({"signals": [object.union(_open, {"text": case.said, "slot": "edge"})], "items": [item]})
+	doc := bench.with_notes(bench.document([row], [], []), case.notes, [])
+	found := edge_open.findings with input as doc
+	count(found) == case.n
 }
