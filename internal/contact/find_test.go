@@ -655,6 +655,8 @@ func TestMetalSeparatorWith(t *testing.T) {
 		"EP-1 stops at galvanized separator strip":     true,
 		"EP-1 ends on a stainless steel separator bar": true,
 		"EP-1 w/ stainless bar":                        false,
+		"EP-1 behind SEP-3":                            true,
+		"EP-1 behind SP-4":                             false,
 	} {
 		parted := false
 		for _, c := range find(t, `Mark | Membrane | Substrate | Primer | Touches
@@ -663,6 +665,8 @@ D2 | SB-2 | CMU | none | -
 
 Tag | Type | Service temp. (°C) | Days open
 EP-1 | EPDM roof sheet | 70 | 90
+SEP-3 | galvanized steel strip | - | -
+SP-4 | galvanized steel strip | - | -
 SB-2 | SBS asphalt sheet | 70 | 60`) {
 			parted = parted || c.Line == "!2" && name(c.B) == "EP-1" && c.Separator != nil
 		}

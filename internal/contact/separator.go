@@ -205,11 +205,15 @@ func separates(s *schedule.Item) bool {
 
 // isMetalBetween holds for sheet metal that its own words call the separator, which another
 // has, ends at or lies behind: "FM-1 with steel separator", "the rubber stops at a stainless
-// separator strip", "the rubber behind a steel separator".
+// separator strip", "the rubber behind a steel separator"; or by a tag for it: "EPDM behind SEP-2".
 func isMetalBetween(s *schedule.Item) bool {
 	met := s.Relation == "with" || s.Relation == "at" || s.Relation == "on" || s.Relation == "behind"
-	return met && s.Side == "object" && s.Class == "flashing-metal" && slices.Contains(s.Signals, "separator") && ownSeparator.MatchString(s.Text)
+	return met && s.Side == "object" && s.Class == "flashing-metal" &&
+		(slices.Contains(s.Signals, "separator") && ownSeparator.MatchString(s.Text) || separatorTag.MatchString(s.Tag))
 }
+
+// separatorTag is a tag that calls its metal the separator.
+var separatorTag = regexp.MustCompile(`(?i)^sep(?:arator)?[-. ]?\d*[a-z]?$`)
 
 // ownSeparator is the word by which a thing itself is called the separator.
 var ownSeparator = regexp.MustCompile(`(?i)\bseparat(?:or|ion)\b`)

@@ -126,6 +126,8 @@ _is_edge(line) if {
 	regex.match(words, lower(line.place))
 }
 
+_is_edge(line) if section.is_local_detail(line)
+
 _is_edge(line) if {
 	some signal in data.vapor.barriers.below_signals
 	facts.said(line, signal)

@@ -118,6 +118,13 @@ is_strip(line) if regex.match(data.vapor.barriers.strip_words, lower(object.get(
 
 is_strip(line) if facts.main_items(line)[0].class == "tape"
 
+# is_local_detail: a column of details tells a jamb or an edge, and not "jamb, full bay".
+is_local_detail(line) if {
+	some ref in line.refs
+	regex.match(data.vapor.barriers.local_words, lower(ref))
+	not regex.match(data.vapor.barriers.whole_words, lower(ref))
+}
+
 _computed(profile, i) := profile.result.layers[i]
 
 default _computed(_, _) := {}

@@ -40,6 +40,9 @@ _is_of(line, mark) if trim_space(line.texts.type) == mark
 
 _is_of(line, mark) if line.group == mark
 
+# A column of build-ups may name each by its code in the list of them: "W3".
+_is_of(line, mark) if trim_space(line.texts.layers) == mark
+
 _is_of(line, mark) if {
 	startswith(line.group, mark)
 	regex.match(data.lib.wall_types.end, substring(line.group, count(mark), 1))

@@ -82,5 +82,6 @@ _tight_rows := [{"line": line, "item": items[0]} |
 	_is_sheet(items[0])
 	vaporclass.is_tight(items[0])
 	not section.is_strip(line)
+	not section.is_local_detail(line)
 	not regex.match(data.vapor.barriers.local_words, lower(line.place))
 ]

@@ -58,3 +58,10 @@ test_fires_by_the_end_of_the_place if {
 	count(_found(_drawn, 3, {"group": "", "place": "Hall E, W5"})) == 1
 	count(_found(_drawn, 3, {"group": "", "place": "Hall E, W6"})) == 0
 }
+
+# The column of build-ups may name the wall; a detail at an opening is no field, unless it goes over the whole of a part.
+test_fires_by_the_column_of_walls[refs] if {
+	some refs, n in {"Main wall": 1, "Door head, whole panel": 1, "Door head": 0, "Base, typ.": 0}
+	count(_found(_drawn, 3, {"group": "", "texts": {"layers": "W5"}, "refs": [refs]})) == n
+	count(_found(_drawn, 3, {"group": "", "texts": {"layers": "W6"}, "refs": [refs]})) == 0
+}
