@@ -59,7 +59,14 @@ unit_of(kind, figure) := [one |
 # as_said writes the figure in the author's words, with its unit; of a long cell only the figure.
 as_said(kind, figure) := words.figure(figure, written(high(figure), kind, figure)) if {
 	count(figure.text) <= 24
+	not _is_of_several(figure)
 } else := written(high(figure), kind, figure)
+
+# "1 / 4 in." of sides and ends would read as a quarter of an inch; "1 1/2" and "3/4" are one figure.
+_is_of_several(figure) if {
+	figure.min == figure.max
+	regex.match(`\d\s+/\s*\d|\d/\s+\d`, figure.text)
+}
 
 # cell lists the cells of a figure: its own address if it has one, else its slots.
 cell(figure, _) := [figure.at.cell] if object.get(figure, ["at", "cell"], "") != ""

@@ -43,3 +43,15 @@ test_beside[text] if {
 }
 
 test_kilopascals if measure.written(110000, "strength", {"text": "60 kPa", "unit": "MPa"}) == "110 kPa"
+
+# What a cell tells for sides and for ends is told apart; a fraction and two units of one figure stay as they are.
+test_as_said_of_several[text] if {
+	some text, want in {
+		"2 / 6 in.": "2 in",
+		"2/ 6 in.": "2 in",
+		"1 3/4 in.": "1 3/4 in.",
+		"2 in. / 51 mm": "2 in. / 51 mm",
+	}
+	figure := {"text": text, "unit": "in", "min": 50.8, "max": 50.8}
+	measure.as_said("length", figure) == want
+}

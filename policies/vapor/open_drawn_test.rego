@@ -59,7 +59,7 @@ test_fires_by_the_end_of_the_place if {
 	count(_found(_drawn, 3, {"group": "", "place": "Hall E, W6"})) == 0
 }
 
-# The column of build-ups may name the wall; a detail at an opening is no field, unless it goes over the whole of a part.
+# The column of build-ups may name the wall; a detail at an opening is no field, unless it goes over a whole part.
 test_fires_by_the_column_of_walls[refs] if {
 	some refs, n in {"Main wall": 1, "Door head, whole panel": 1, "Door head": 0, "Base, typ.": 0}
 	count(_found(_drawn, 3, {"group": "", "texts": {"layers": "W5"}, "refs": [refs]})) == n
