@@ -140,11 +140,11 @@ W2|North|brick / 2 layers mineral wool / SBS sheet / gypsum board, 90 XPS`}
 					continue
 				}
 				mm := want[it.Text]
-				if l.Texts["type"] == "W2" {
+				if l.Mark == "W2" {
 					mm = 0
 				}
 				if (it.ThickMM == nil) != (mm == 0) || it.ThickMM != nil && *it.ThickMM != mm {
-					t.Errorf("%s: %s of %s: %v, want %v", heading, it.Text, l.Texts["type"], it.ThickMM, mm)
+					t.Errorf("%s: %s of %s: %v, want %v", heading, it.Text, l.Mark, it.ThickMM, mm)
 				}
 			}
 		}
