@@ -63,6 +63,11 @@ list(items) := sprintf("%s and %s", [concat(", ", array.slice(items, 0, n - 1)),
 	n > 1
 }
 
+# be is the verb of so many things: one is, two are.
+be(items) := "is" if count(items) < 2
+
+be(items) := "are" if count(items) > 1
+
 # quoted is the row's own words, short enough for a sentence.
 quoted(text) := sprintf("\"%s\"", [text]) if count(text) <= 60
 

@@ -63,3 +63,8 @@ test_quoted if {
 	words.quoted("bare concrete") == `"bare concrete"`
 	count(words.quoted("0123456789012345678901234567890123456789012345678901234567890123456789")) == 61
 }
+
+test_be if {
+	words.be(["P-1"]) == "is"
+	words.be(["P-1", "P-2"]) == "are"
+}

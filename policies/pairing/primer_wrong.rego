@@ -56,8 +56,9 @@ _cells_of(line, problem) := [cell |
 	some cell in [item.at.cell, item.primes]
 ]
 
-_message(primers, problem) := naming.say("%s is put under %s on %s, but %s", [
+_message(primers, problem) := naming.say("%s %s put under %s on %s, but %s", [
 	words.list([p.text | some p in primers]),
+	words.be(primers),
 	naming.plain(problem.bed.item),
 	problem.bed.under.text,
 	problem.why,
