@@ -12,7 +12,9 @@ import (
 // filmLap holds for a figure in mil, which no lap is told in.
 func filmLap(q phrase.Quantity) bool { return filmUnit(q.Unit) }
 
-func filmUnit(unit string) bool { return strings.HasPrefix(strings.ToLower(unit), "mil") }
+func filmUnit(unit string) bool {
+	return strings.HasPrefix(strings.ToLower(strings.TrimPrefix(unit, "-")), "mil")
+}
 
 // lapOf is the lap that a cell of laps tells: of its figures, the one that its
 // words call a lap; none where the words are many and call none so ("slack loop

@@ -44,9 +44,6 @@ func withoutRoles(keys, roles []string) []string {
 	})
 }
 
-// denies holds before a figure whose bound is turned round.
-var denies = regexp.MustCompile(`(?i)\b(?:no|nothing|none)\b[^.;:,]*$`)
-
 // unreadCode is the code of a wall type or a product, and no number of a standard, or the
 // letters that a note begins with.
 var unreadCode = regexp.MustCompile(`\b(?:[A-Z]{2,4}-?|W-?)\d{1,3}[a-z]?\b|^\s*[A-Z]{2,4}:`)
@@ -104,6 +101,17 @@ func headOfList(before string) string {
 	return head
 }
 
+// askedSubject is what a sentence asks something of, by the words before its verb:
+// "Through-wall flashing shall turn up 8 in., lap 6 in. and drain".
+func askedSubject(sentence string) string {
+	if at := askVerb.FindStringIndex(sentence); at != nil && !strings.ContainsAny(sentence[:at[0]], ":;") {
+		return sentence[:at[0]]
+	}
+	return ""
+}
+
+var askVerb = regexp.MustCompile(`(?i)\b(?:shall|must|should|will|is to|are to|to be|to have)\b`)
+
 // withinOf is a distance from something, in words.
 var withinOf = regexp.MustCompile(`(?i)\b(within\s+\d+(?:\.\d+)?\s*(?:m|metres?|meters?|ft\.?|feet)\s+(?:of|from)\s+\pL[\pL -]*\pL)[^\d,;]*$`)
 
@@ -118,22 +126,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		l.When = append(l.When, rule.Case)
 		in = around{r.words.without(in.sentence, told), r.words.without(in.lead, told), r.words.without(in.before, told), r.words.without(in.after, told)}
 	}
-	value := q.Min
-	if value == nil {
-		value = q.Max
-	}
-	bound := firstNonEmpty(q.Bound, rule.Bound)
-	if rule.Fixed {
-		bound = rule.Bound
-	}
-	if turned := map[string]string{"max": "min", "min": "max"}[q.Bound]; turned != "" && denies.MatchString(in.sentence[:q.Start]) {
-		bound = turned // "no layer under 60 ng", "nothing above 250 g/L"
-	}
-	if bound == "min" || rule.Bound == "min" && bound != "max" {
-		l.Min = value
-	} else {
-		l.Max = firstOf(q.Max, value)
-	}
+	r.boundTo(&l, rule, q, in)
 	if kind, own := r.roleKindIn(in.before); rule.Roles && own {
 		l.Roles, l.Keys = []string{kind.Role}, []string{kind.Family}
 	} else if rule.Roles {
@@ -198,14 +191,16 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Scope = firstNonEmpty(r.scopeIn(at), l.Scope)
 		}
 		if len(l.Roles)+len(l.Keys) == 0 {
-			l.Scope = firstNonEmpty(l.Scope, r.scopeIn(headOfList(in.sentence[:q.Start])))
+			l.Scope = firstNonEmpty(l.Scope, r.scopeIn(headOfList(in.sentence[:q.Start])), r.scopeIn(askedSubject(in.sentence)))
 		}
 		if l.Scope != "" {
 			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"
 		}
 	}
 	if rule.Scope {
-		r.ofSheetsAt(&l, in.before)
+		if r.ofSheetsAt(&l, in.before); len(l.Roles)+len(l.Keys) == 0 {
+			r.ofSheetsAt(&l, askedSubject(in.sentence))
+		}
 	}
 	if rule.Within != "" && r.words.hasAny(in.sentence, []string{rule.Within}) {
 		l.Scope = rule.Within

@@ -70,10 +70,16 @@ var nextCode = regexp.MustCompile(`^\.?\s+[A-Z]{1,4}-\d{1,3}[A-Za-z]?\b`)
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	words := rule.Words
+	if lengthOfFilm := filmLap(q) && rule.Quantity == "length"; lengthOfFilm && !rule.Films {
+		return false // "AB sheet: 40 mil min., 3 in. laps"
+	}
+	if r.ofOtherKind(rule, q, in) {
+		return false
+	}
 	if r.tellsRight(rule, q, in.sentence) {
 		words = nil // they tell it alone
 	}
-	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(in.after, 2), rule.After) && !r.words.hasAny(firstWords(in.after, 3), rule.AfterBut) && !(len(rule.Before) > 0 && ofNextFigure(in)) {
+	if rule.Quantity != q.Kind || !r.fits(in.sentence, words, rule.Unless) || r.words.hasAny(lastWords(in.sentence[:q.Start], 1), rule.NotRight) || r.words.hasAny(firstWords(upToException(in.after), 2), rule.After) && !r.words.hasAny(firstWords(in.after, 3), rule.AfterBut) && !(len(rule.Before) > 0 && ofNextFigure(in)) {
 		return false
 	}
 	lead := in.sentence[:q.Start]
@@ -83,7 +89,7 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if lead = lastWords(lead, 5); r.words.hasAny(lead, rule.Before) && !r.words.hasAny(lead, rule.Though) && !(len(rule.Beside) > 0 && joined(in)) {
 		return false
 	}
-	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(in.sentence[:q.Start], 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) && !r.opens(rule.Beside, in.before[:len(in.before)-(q.End-q.Start)]) {
+	if len(rule.Beside) > 0 && !r.words.hasAny(lastWords(whichAre.ReplaceAllString(in.sentence[:q.Start], ""), 2), rule.Beside) && !r.words.hasAny(firstWords(atLead.ReplaceAllString(in.after, ""), 1), rule.Beside) && !r.opens(rule.Beside, in.before[:len(in.before)-(q.End-q.Start)]) {
 		return false
 	}
 	if rule.Bounded && q.Bound == "" {
@@ -94,8 +100,37 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	}
 	return !rule.Subject || r.words.hasAny(firstWords(r.afterNames(subjectBefore(in.sentence, q.Start)), 5), rule.Words) ||
 		r.words.hasAny(firstWords(in.sentence, 5), rule.Words) ||
-		r.toldOf(rule, q, in.sentence)
+		r.toldOf(rule, q, in.sentence) || r.asksFor(rule, q, in.sentence)
 }
+
+// ofOtherKind holds for a figure of a sentence that also asks for something of another kind,
+// where the words of this one do not stand by it: "1 mm thick and lapped 100 mm".
+func (r *reader) ofOtherKind(rule limitFigure, q phrase.Quantity, in around) bool {
+	return r.words.hasAny(in.sentence, rule.Others) && !r.words.hasAny(in.before, rule.Words) &&
+		!r.words.hasAny(upTo(",;.", pastUnit(in.sentence[:q.End], in.after)), rule.Words)
+}
+
+// asksFor holds for a sentence that asks for something by a word right before the figure or
+// right after it, whatever it begins with: "wraps shall be lapped a minimum of 6 in.", "provide
+// 200 mm laps". What goes onto something else is no lap over its like.
+func (r *reader) asksFor(rule limitFigure, q phrase.Quantity, sentence string) bool {
+	before := sentence[:q.Start]
+	if len(rule.Beside) > 0 || !asking.MatchString(before) || ontoWord.MatchString(before) {
+		return false
+	}
+	after := beforeNoun.ReplaceAllString(boundAfter.ReplaceAllString(sentence[q.End:], ""), "")
+	return r.words.hasAny(lastWords(betweenVerb.ReplaceAllString(before, ""), 1), rule.Words) || r.words.hasAny(firstWords(after, 1), rule.Words)
+}
+
+var (
+	asking      = regexp.MustCompile(`(?i)\b(?:shall|must|to|will|should|need|needs|requires?|required|provide|allow|min|minimum|not)\b`)
+	ontoWord    = regexp.MustCompile(`(?i)\bonto\b`)
+	betweenVerb = regexp.MustCompile(`(?i)(?:\s+(?:of|to|be|is|are|shall|must|should|will|at|a|the|by|with|less than|under|below|short of))*\s*$`)
+	beforeNoun  = regexp.MustCompile(`(?i)^\W*(?:of\s+)?`)
+)
+
+// whichAre goes on with what a sentence has just named: "except end laps, which are 4 in."
+var whichAre = regexp.MustCompile(`(?i),?\s+(?:which|that)\s+(?:is|are|shall be|must be|need|require|have)\s*$`)
 
 // subjectBefore is the sentence from where it tells of a figure: without the number of the
 // note, and after the colon of the materials that it is about ("2. Sheets, tapes: laps 3 in.").

@@ -1624,3 +1624,81 @@ func TestLimitsOfWaterproofingSheets(t *testing.T) {
 		}
 	}
 }
+
+// What a note forbids is bound the other way: the least that it turns down is the most it
+// allows. A figure that is asked for beside something else that is forbidden keeps its own.
+func TestLimitsTurnedRound(t *testing.T) {
+	for note, want := range map[string]string{
+		"Do not lay sheets on concrete under 21 days old.":                       "concrete_age_days 21..",
+		"Primed block less than 6 days old shall not be used under membranes.":   "concrete_age_days 6..",
+		"Primers shall not be greater than 300 g/L.":                             "voc_gl ..300",
+		"Adhesives over 120 g/L are prohibited.":                                 "voc_gl ..120",
+		"The permeance of sheets should never fall under 400 ng.":                "vapor_ng 400..",
+		"Sheets above 2 ng will be rejected.":                                    "vapor_ng ..2",
+		"Sheets with a UV rating of less than 90 days will not be accepted.":     "exposure_days 90..",
+		"Sheets left uncovered more than 45 days shall be removed.":              "exposure_days ..45",
+		"Do not leave sheets exposed over 45 days.":                              "exposure_days ..45",
+		"Do not install sheets on plywood above 18 % moisture.":                  "wood_moisture ..0.18",
+		"Sheets under metal shall withstand service temperatures of up to 90 C.": "service_c 90..",
+		"Sheets that do not breathe are 5 ng max.":                               "vapor_ng ..5",
+		"Primers that are not thinned on site: 300 g/L or less.":                 "voc_gl ..300",
+		"Do not thin primers, 300 g/L is the maximum.":                           "voc_gl ..300",
+	} {
+		s := read(t, oneWall+note+"\n")
+		got := "none"
+		for _, l := range s.Project.Limits {
+			if got = l.Kind + " "; l.Min != nil {
+				got += fmt.Sprint(*l.Min)
+			}
+			if got += ".."; l.Max != nil {
+				got += fmt.Sprint(*l.Max)
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %s, want %s", note, got, want)
+		}
+	}
+}
+
+// each limit of a note: kind and figure, whom it is for, and where.
+func told(s *schedule.Schedule) string {
+	var out []string
+	for _, l := range s.Project.Limits {
+		one := l.Kind
+		if l.Min != nil {
+			one += fmt.Sprintf(" %.4g", *l.Min)
+		}
+		if l.Max != nil {
+			one += fmt.Sprintf(" ..%.4g", *l.Max)
+		}
+		if for_ := append(slices.Clone(l.Roles), l.Keys...); len(for_) > 0 {
+			one += " " + strings.Join(for_, "+")
+		}
+		if l.Scope != "" {
+			one += " (" + l.Scope + ")"
+		}
+		out = append(out, one)
+	}
+	return strings.Join(out, "; ")
+}
+
+// Figures of several kinds in one sentence are each of the kind whose words stand by them, and
+// a sentence may ask for laps by any word beside the figure.
+func TestLimitsOfTheirOwnKind(t *testing.T) {
+	for note, want := range map[string]string{
+		"Sheets: 50 mil min, 65 mm laps min.":                                        "thickness_mm 1.27; lap_mm 65",
+		"Wall sheets shall be not less than 1.2 mm thick and lapped at least 80 mm.": "thickness_mm 1.2 membrane (wall sheets); lap_mm 80 membrane (wall sheets)",
+		"Loose-laid wraps shall be lapped a minimum of 90 mm.":                       "lap_mm 90",
+		"Contractor to provide 120 mm laps.":                                         "lap_mm 120",
+		"We will not take sheets lapped less than 55 mm.":                            "lap_mm 55 membrane",
+		"All laps 60 mm except end laps, which are 110 mm.":                          "lap_mm 60; end_lap_mm 110",
+		"The through-wall tray shall turn up 180 mm, lap 130 mm and be sealed.":      "upturn_mm 180 (through-wall); lap_mm 130 (through-wall)",
+		"Min DFT of coats is 1.1 mm.":                                                "thickness_mm 1.1",
+		"Onto the old membrane the new one shall carry 200 mm of lap.":               "",
+		"The strip is 90 mm wide where sheets are lapped.":                           "",
+	} {
+		if got := told(read(t, oneWall+note+"\n")); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -13,8 +13,11 @@ type limitFigure struct {
 	Quantity  string   `json:"quantity"`
 	Bound     string   `json:"bound"`
 	Fixed     bool     `json:"fixed"` // the bound, whatever the words ("no more than")
+	Rated     []string `json:"rated"` // words of what a product is to stand, whose least is not turned into a most
 	Words     []string `json:"words"`
 	Unless    []string `json:"unless"`
+	Films     bool     `json:"films"`       // told in mil too
+	Others    []string `json:"unless_else"` // words with which its own must stand by the figure: "1 mm thick and lapped 100 mm"
 	Roles     bool     `json:"roles"`
 	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
 	Keys      bool     `json:"keys"`
@@ -65,6 +68,7 @@ type limitRules struct {
 	Sheets   map[string][]string `json:"sheet_places"` // words for the sheets of a place, and of no other
 	When     map[string][]string `json:"when"`
 	Letters  letterWords         `json:"letters"`
+	Forbids  forbidWords         `json:"forbids"`
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
 	Forms    []string            `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
@@ -101,6 +105,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 	file.Limits.skip = set(file.Limits.Skip)
 	var err error
 	if err := file.Limits.Letters.compile(); err != nil {
+		return nil, err
+	}
+	if err := file.Limits.Forbids.compile(); err != nil {
 		return nil, err
 	}
 	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {
