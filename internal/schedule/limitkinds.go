@@ -70,8 +70,10 @@ var nextCode = regexp.MustCompile(`^\.?\s+[A-Z]{1,4}-\d{1,3}[A-Za-z]?\b`)
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	words := rule.Words
-	if lengthOfFilm := filmLap(q) && rule.Quantity == "length"; lengthOfFilm && !rule.Films {
+	if film := filmLap(q) && rule.Quantity == "length"; film && len(rule.Films) == 0 {
 		return false // "AB sheet: 40 mil min., 3 in. laps"
+	} else if film { // what is told in mil is the thickness of a film, whatever stands about it
+		rule.Unless, rule.After, rule.Before = rule.Films, nil, nil
 	}
 	if r.ofOtherKind(rule, q, in) {
 		return false

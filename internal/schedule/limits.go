@@ -61,6 +61,12 @@ func (r *reader) limitsIn(sentence string, at At) {
 					return !slices.Contains(own, key) || slices.Contains(r.bedsIn(rest), key) || slices.Contains(r.limitRules.AnySheet, key)
 				})
 			}
+			if own := r.wallsOf(q, around); len(own) > 0 {
+				l.Scope = fold(strings.Join(own, ", ")) // "10 perms at W2 and 1 perm at W3"
+			} else if rule.Parts && l.Scope == "" {
+				l.Scope = r.partOf(q, around)
+			}
+			l.excepted = i > 0 && exception.MatchString(around.before)
 			if rule.Letters && !grant.settles(&l, q, around.after) {
 				last = q.End
 				continue
@@ -82,6 +88,8 @@ func (r *reader) limitsIn(sentence string, at At) {
 	endsWithSides(r.sched.Project.Limits[first:])
 	r.lapsOfAnySheet(r.sched.Project.Limits[first:])
 	ofTheRest(r.sched.Project.Limits[first:])
+	takenApart(r.sched.Project.Limits[first:])
+	shareParts(r.sched.Project.Limits[first:], sentence)
 	apart(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) && (rule.Says == "" || len(codes) > 0 && r.saysSignal(sentence, rule.Says)) {

@@ -1702,3 +1702,29 @@ func TestLimitsOfTheirOwnKind(t *testing.T) {
 		}
 	}
 }
+
+// A figure is asked of the walls and the part of the building that its own words name, whether
+// a row names them or not; what only tells of any wall narrows nothing.
+func TestLimitsOfPartsOfTheBuilding(t *testing.T) {
+	const grid = "Mark | Wall type | Membrane | Substrate | Primer\nD1 | W1 | SBS sheet | CMU | none\nD2 | W2 | butyl sheet | CMU | none\nD3 | W3 | butyl sheet | CMU | none\nD4 | W4 | butyl sheet | CMU | none\n\n"
+	for note, want := range map[string]string{
+		"Membranes at W2 shall be at least 600 ng and at W3 no more than 60 ng.":      "vapor_ng 600 (w2); vapor_ng ..60 (w3)",
+		"Permeance: over 600 ng @ W-1; under 60 ng @ W-4.":                            "vapor_ng 600 (w1); vapor_ng ..60 (w4)",
+		"On W1 and W2 laps 80 mm, on W3 laps 110 mm.":                                 "lap_mm 80 (w1, w2); lap_mm 110 (w3)",
+		"Membranes at wall type K-9 shall be at least 600 ng.":                        "vapor_ng 600 (k-9)",
+		"In the swimming hall walls alone, exposure shall be held to 20 days.":        "exposure_days ..20 (swimming hall)",
+		"Soffits: laps 140 mm, elsewhere 70 mm.":                                      "lap_mm 140 (soffits); lap_mm 70",
+		"Sheets 1.1 mm thick, 1.4 mm thick at parapets.":                              "thickness_mm 1.1; thickness_mm 1.4 (parapets)",
+		"Maximum permeance 4 ng and minimum thickness 30 mil in the freezer walls.":   "vapor_ng ..4 (freezer); thickness_mm 0.762 (freezer)",
+		"Minimum lap 70 mm, except that seams facing upslope need 120 mm laps.":       "lap_mm 70; lap_mm 120 ((place not found))",
+		"Except at soffits, laps are 90 mm minimum.":                                  "lap_mm 90",
+		"Laps in the field of the exterior framed walls: 90 mm minimum.":              "lap_mm 90",
+		"Laps 90 mm at all walls.":                                                    "lap_mm 90",
+		"Outside of all insulation provide sheets of 600 ng or more.":                 "vapor_ng 600 (outside of the insulation)",
+		"Sheets behind the insulation 60 ng at most, outside of the insulation none.": "vapor_ng ..60 ((place not found))",
+	} {
+		if got := told(read(t, grid+note+"\n")); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

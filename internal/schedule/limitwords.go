@@ -16,7 +16,7 @@ type limitFigure struct {
 	Rated     []string `json:"rated"` // words of what a product is to stand, whose least is not turned into a most
 	Words     []string `json:"words"`
 	Unless    []string `json:"unless"`
-	Films     bool     `json:"films"`       // told in mil too
+	Films     []string `json:"films"`       // told in mil too, but for sentences with these words, whatever else they tell
 	Others    []string `json:"unless_else"` // words with which its own must stand by the figure: "1 mm thick and lapped 100 mm"
 	Roles     bool     `json:"roles"`
 	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
@@ -37,6 +37,7 @@ type limitFigure struct {
 	Bounded   bool     `json:"bounded"`       // only with a word for the least or the most
 	Close     bool     `json:"close"`         // the words must stand by the figure: "200 mm up the backing, laps 150 mm, end dams 25 mm"
 	Scope     bool     `json:"scope"`
+	Parts     bool     `json:"parts"`  // a part of the building may narrow it, whether a row names it or not
 	Within    string   `json:"within"` // a word of the sentence that narrows it to lines that have it: "cavity"
 	Place     bool     `json:"place"`
 	Sided     []string `json:"sided"`  // words for a side of a layer, which no line names as its place
@@ -69,6 +70,7 @@ type limitRules struct {
 	When     map[string][]string `json:"when"`
 	Letters  letterWords         `json:"letters"`
 	Forbids  forbidWords         `json:"forbids"`
+	Places   placeWords          `json:"places"`
 	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
 	Forms    []string            `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
@@ -108,6 +110,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	if err := file.Limits.Forbids.compile(); err != nil {
+		return nil, err
+	}
+	if err := file.Limits.Places.compile(); err != nil {
 		return nil, err
 	}
 	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {

@@ -79,6 +79,8 @@ type Limit struct {
 	// said are the roles that its words name and that narrow it only beside a limit
 	// that is said of others.
 	said []string
+	// excepted: told after what its sentence takes out of what it asks for.
+	excepted bool
 }
 
 // Said is a signal (a condition told in words) with where it stands.
