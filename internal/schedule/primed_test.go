@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"abut/internal/schedule"
 )
 
 // The limit that holds with a primer is that of the rows that have it.
@@ -402,5 +404,30 @@ func TestSeamTapeIsNoBed(t *testing.T) {
 		if strings.Join(got, ", ") != want {
 			t.Errorf("%s: %v, want %s", said, got, want)
 		}
+	}
+}
+
+// A primer that a sheet's data names without its maker is the one that is listed with it, and
+// no second one.
+func TestPrimersWithoutTheirMaker(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Primer
+R1 | Alder Seal 40 | CMU | Alder Bond WX
+R2 | Alder Seal 40 | CMU | Rowan ST`}, page{name: "P", grid: `
+Product | What it is | Min °F | UV days | Primer
+Alder Seal 40 | SBS sheet | 40 | 60 | Bond WX or Bond SX on CMU, wood; Rowan ST on glass
+Alder Bond WX | water-borne primer | 40 | - | -
+Alder Bond SX | solvent primer | 25 | - | -`})
+	a := product(t, s, "Alder Seal 40").Accepts
+	if len(a) == 0 || !slices.Equal(a[0].Primers, []string{"Alder Bond SX", "Alder Bond WX"}) {
+		t.Errorf("%+v, want the primers of the list", a)
+	}
+	for _, p := range s.Products {
+		if p.Tag == "Bond WX" || p.Tag == "Bond SX" {
+			t.Errorf("%s is a product of its own", p.Tag)
+		}
+	}
+	if !slices.ContainsFunc(s.Products, func(p schedule.Product) bool { return p.Tag == "Rowan ST" }) {
+		t.Error("the primer that no list has is no product")
 	}
 }

@@ -19,7 +19,7 @@ func (r *reader) primersByName(all []*table) {
 	}
 	r.each(all, kindProducts, func(t *table) {
 		r.namedPrimers(t, func(name, kind string, at At) {
-			if _, known := r.lex.tags[fold(name)]; known || len(r.lex.kindly[fold(name)]) > 0 || !used[fold(name)] || r.vocab.Family(name) != "" {
+			if r.isListed(name) || !used[fold(name)] || r.vocab.Family(name) != "" {
 				return
 			}
 			r.sched.Products = append(r.sched.Products, newProduct(name, at.Sheet, at.Row))
@@ -28,6 +28,13 @@ func (r *reader) primersByName(all []*table) {
 			r.told = append(r.told, told{product: i, prose: true, says: []source{{slot: toldSubject, text: kind + " primer", at: at}}})
 		})
 	})
+}
+
+// isListed holds for a name of a listed product, whole, without its kind ("Larch W" for "Larch W
+// primer"), or without its maker ("Prime W" for "Larch Prime W").
+func (r *reader) isListed(name string) bool {
+	_, known := r.lex.tags[fold(name)]
+	return known || len(r.lex.kindly[fold(name)]) > 0 || len(r.lex.short[fold(name)]) > 0
 }
 
 // namedPrimers hands over the names in a table's columns of primers, each with what a
