@@ -75,6 +75,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 	}
 	if c.slot == "thickness" {
 		text = ofCoats.ReplaceAllString(text, "$1")
+		if rest := plyCount.ReplaceAllString(text, ""); rest != text {
+			text, other = rest, true
+		}
 	}
 	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
@@ -294,6 +297,9 @@ func (r *reader) dryOfPair(f *Figure, text, kind, unit string) {
 }
 
 var plies = regexp.MustCompile(`^(\d+(?:\.\d+)?)(?: [a-z]+)? ?\+ ?(\d+(?:\.\d+)?)( mils?| mm)?(?: [a-z]+)*$`)
+
+// plyCount is how many sheets or coats lie on one another, which is no measure: "2 ply", "3 plies".
+var plyCount = regexp.MustCompile(`(?i)\b\d{1,2}[ -]?(?:ply|plies|layers?|lyrs?|coats?)\b`)
 
 // ofCoats is a film of several coats, worked out: "2 x 60 = 120".
 var ofCoats = regexp.MustCompile(`(?i)^\d{1,2} ?[x×] ?\d+(?:\.\d+)?(?: ?mils?| ?mm)? ?= ?(\d)`)

@@ -2,6 +2,7 @@ package schedule_test
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 )
@@ -217,6 +218,24 @@ func TestPermeanceOfTheGoods(t *testing.T) {
 		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer | Lap | Remarks\nD1 | permeable self-adhered membrane | gypsum sheathing | none | 75 mm | " + remark + "\nD2 | permeable self-adhered membrane | gypsum sheathing | none | 75 mm | -"})
 		if got := s.Lines[0].Figures["vapor_ng"].Min != nil; got != want {
 			t.Errorf("%s: read %v, want %v", remark, got, want)
+		}
+	}
+}
+
+// How many sheets lie on one another is no measure of them; a measure beside it is.
+func TestCountOfPlies(t *testing.T) {
+	for cell, want := range map[string]float64{
+		"3 ply": 0, "2 layers": 0, "2-ply": 0, "2 ply, 60 mil": 1.524, "60": 1.524, "2 x 30 = 60": 1.524,
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Thickness, mil\nD1 | building paper | plywood | " + cell +
+			"\nD2 | SBS sheet | CMU | 40\nD3 | SBS sheet | plywood | 40"})
+		f := line(t, s, "D1").Figures["thickness_mm"]
+		got := 0.0
+		if f.Min != nil {
+			got = *f.Min
+		}
+		if math.Abs(got-want) > 0.001 || f.Problem != "" {
+			t.Errorf("%s: %v %q, want %v", cell, got, f.Problem, want)
 		}
 	}
 }
