@@ -9,14 +9,14 @@ import (
 )
 
 // onBoard holds for roofing that the next words of its cell put on a board, which lies on
-// the row's own: "PVC roofing above, on cover board".
+// the row's own: "PVC roofing above, on cover board", "EPDM (above the cover board)".
 func (f *finder) onBoard(i int) bool {
 	items := f.line.Items
 	if i+1 >= len(items) || items[i].Class != "roofing" || items[i].Polarity != "yes" {
 		return false
 	}
 	o := &items[i+1]
-	return o.At == items[i].At && o.Polarity == "yes" && lies[o.Relation] && o.Side == "object" && isBoard(o) && !f.same(o)
+	return o.At == items[i].At && o.Polarity == "yes" && (lies[o.Relation] || o.Relation == "above") && o.Side == "object" && isBoard(o) && !f.same(o)
 }
 
 // aboveBoard holds for roofing that a cell of neighbors puts above an insulation named

@@ -221,7 +221,7 @@ func (f *finder) primerOnBed() {
 	for i := range f.line.Items {
 		for j := range f.line.Items {
 			p, bed := &f.line.Items[i], &f.line.Items[j]
-			if p.Slot == "primer" && p.Polarity != "no" && (bed.Slot == "substrate" || bedOf(p, bed)) {
+			if p.Slot == "primer" && p.Polarity != "no" && !isBedInCell(p) && (bed.Slot == "substrate" || bedOf(p, bed)) {
 				f.add(*p, *bed, "primer", kindOf(bed, true))
 			}
 		}
@@ -231,6 +231,12 @@ func (f *finder) primerOnBed() {
 // bedOf holds for what a cell of primers says that one goes on: "PR-2 on foam and curb".
 func bedOf(p, bed *schedule.Item) bool {
 	return bed.Slot == "primer" && bed.At == p.At && bed.Clause == p.Clause && bed.Relation == "on" && bed.Side == "object" && p.Side == "subject"
+}
+
+// isBedInCell holds for what a cell of primers names as the bed of one, and is no primer itself:
+// the plaster of "PR-2 on plaster".
+func isBedInCell(it *schedule.Item) bool {
+	return it.Relation == "on" && it.Side == "object" && it.Class != "primer" && it.Product == ""
 }
 
 // between finds neighbors that one clause puts together: "G-2 set in S-1". A remark that

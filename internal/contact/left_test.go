@@ -504,3 +504,39 @@ func TestBeyondTheFrame(t *testing.T) {
 		}
 	}
 }
+
+// Roofing above a board lies on that, and what a row's own lies on parts it from the membrane
+// that was named first; a topping may lie on the slip sheet itself.
+func TestAboveTheBoardAndOnTheSlipSheet(t *testing.T) {
+	for cells, want := range map[string]string{
+		"plywood | EPDM roofing (above the cover board)": "apart",
+		"plywood | EPDM roofing above the parapet":       "direct",
+		"plywood | EPDM roofing, cover board above":      "direct",
+	} {
+		holdKinds(t, map[string]string{cells: want},
+			func(cells string) string {
+				return "Mark | Material | Substrate | Touches\nT1 | AB-1 | " + cells + "\nT2 | AB-1 | plywood | screws" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "touches" && c.B.Family == "epdm-membrane" })
+	}
+	for bed, want := range map[string]string{
+		"AB-1 at the joint, on polyethylene slip sheet": "separated",
+		"AB-1 at the joint, on plywood":                 "direct",
+		"AB-1 at the joint":                             "direct",
+	} {
+		holdKinds(t, map[string]string{bed: want},
+			func(bed string) string {
+				return "Mark | Material | Substrate | Touches\nT1 | EPDM roofing | " + bed + " | screws\nT2 | AB-1 | plywood | screws" + threeProducts
+			},
+			func(c contact.Contact) bool { return c.From == "substrate" && c.B.Product == "AB-1" })
+	}
+}
+
+// The bed that a cell of primers names is no primer on the other bed of the row.
+func TestBedInTheCellOfPrimers(t *testing.T) {
+	holdKinds(t, map[string]string{"solvent primer on concrete": "", "none": ""},
+		func(primer string) string {
+			return "Mark | Material | Substrate | Primer\nT1 | silicone sealant | concrete / aluminum frame | " + primer + "\nT2 | AB-1 | plywood | none" + threeProducts
+		},
+		func(c contact.Contact) bool { return c.A.Family == "cast-concrete" })
+}

@@ -17,7 +17,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
-		if f.bedHides(s, a, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
+		if f.bedHides(s, a, b) || slipOver(s, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
 			return s
 		}
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
@@ -55,6 +55,14 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		}
 	}
 	return nil
+}
+
+// slipOver holds for the slip sheet that the cell of the bed names after a membrane, on which it
+// says that the row's own lies: "HRW at the joint, on a slip sheet". A membrane lies on none
+// itself; a topping or board may.
+func slipOver(s, b *schedule.Item) bool {
+	return b.Slot == "substrate" && b.Class == "membrane" && s.At == b.At && s.Clause != b.Clause && s.Relation == "on" &&
+		s.Side == "object" && slices.Contains(s.Signals, "separator")
 }
 
 // past holds for sheet metal that a cell of neighbors calls the separator, and for what it

@@ -45,7 +45,7 @@ type standing struct {
 
 // rows reads the data rows of a table from one to another, below others or at its top.
 func (r *reader) rows(t *table, orders map[string]dayOrder, from, to int) {
-	layered := t.layered()
+	layered := t.layered() && (t.stacked || !r.ownBeds(t) || !r.sameAgain(t))
 	for row := from; row <= to; row++ {
 		switch n := t.ownCells(row); {
 		case n == 0:

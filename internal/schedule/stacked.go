@@ -21,6 +21,24 @@ func (t *table) layerHeaded() bool {
 	})
 }
 
+// sameAgain holds for a column of layers that says the same in a row and the one below it more than
+// once: it tells what each row is for ("Layer function"), as a wall has one such layer.
+func (r *reader) sameAgain(t *table) bool {
+	again, last, col := 0, "", t.column("type")
+	for row := t.first; row <= t.last; row++ {
+		if t.ownCells(row) < 2 {
+			last = ""
+			continue
+		}
+		words := text(t.sheet, row, col)
+		if words == last && !r.words.isBlank(words) && !r.words.isDitto(words) {
+			again++
+		}
+		last = words
+	}
+	return again > 1
+}
+
 // layerRows takes a column of build-ups in which each row tells one layer, while the wall
 // left of it stays the same, for that of the materials.
 func (r *reader) layerRows(t *table) {

@@ -37,3 +37,21 @@ func TestLayersWithPlacesAreAStack(t *testing.T) {
 		}
 	}
 }
+
+// "Layer function" heads what each row is for; rows that tell their own bed and neighbors are
+// details, and no layers over one another.
+func TestLayerFunctionOfDetails(t *testing.T) {
+	rows := "\nA | 1 | Sheet | butyl sheet | CMU | brick\nA | 2 | Sheet | butyl sheet | steel | wool\nA | 3 | Sheet | butyl sheet | CMU | wool\nA | 4 | Bead | silicone sealant | steel frame | steel, rod\nA | 5 | Sheet | butyl sheet | plywood | wool"
+	s := readPages(t, page{name: "S", grid: "Wall | Item | Layer function | Material | Substrate | Touches" + rows})
+	for _, l := range s.Lines {
+		if l.Order != "" {
+			t.Errorf("%s is layer %s", l.Mark, l.Order)
+		}
+	}
+	s = readPages(t, page{name: "S", grid: "Wall | Layer | Material | Remark\nA | Cladding | brick | -\nA | Air barrier | butyl sheet | -\nA | Sheathing | plywood | -"})
+	for i, l := range s.Lines {
+		if l.Order != string(rune('1'+i)) {
+			t.Errorf("row %d is layer %q", i, l.Order)
+		}
+	}
+}
