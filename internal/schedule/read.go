@@ -285,7 +285,9 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.listedByType)
 	var schedules []*table
 	r.each(all, kindSchedule, func(t *table) { schedules = append(schedules, t) })
-	used, walls := usedCodes(schedules), wallMarks(schedules)
+	walls := wallMarks(schedules)
+	r.each(all, kindSchedule, func(t *table) { r.ledByListed(t, walls) })
+	used := usedCodes(schedules)
 	for i := range b.Sheets {
 		if !b.Sheets[i].FeedsDropDowns() {
 			r.toldProducts(&b.Sheets[i], onSheet(all, &b.Sheets[i]), used, walls)

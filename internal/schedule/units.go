@@ -146,7 +146,7 @@ func (r *reader) missingUnits(all []*table) {
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
+			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitOfPair(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
 				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot), r.unitOfNotedLaps(t, t.nums[i], c.Slot))
 		}
 	}
@@ -159,6 +159,20 @@ func (r *reader) missingUnits(all []*table) {
 			}
 		}
 	}
+}
+
+// pairOf are the columns of what is asked and of what was found.
+var pairOf = map[string]string{"min_thickness": "thickness", "thickness": "min_thickness", "min_lap": "lap", "lap": "min_lap"}
+
+// unitOfPair takes the unit that the heading of what is asked gives for what was found, and the
+// other way round: "Req'd thk (mil)" beside "Act. thk".
+func (r *reader) unitOfPair(t *table, kind, slot string) string {
+	for _, c := range t.cols {
+		if c.Slot == pairOf[slot] && c.Slot != "" {
+			return r.unitIn(c.Heading, kind, c.Slot)
+		}
+	}
+	return ""
 }
 
 // permName is a heading that is short for permeance and says its unit by no other word:

@@ -239,3 +239,15 @@ func TestCountOfPlies(t *testing.T) {
 		}
 	}
 }
+
+// The heading of what is asked tells the unit of what was found beside it, and a unit of its own
+// stays.
+func TestUnitOfThePair(t *testing.T) {
+	for heading, want := range map[string]float64{"Act. thk": 1.143, "Act. thk (mm)": 45} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Req'd thk (mil) | " + heading +
+			"\nD1 | SBS sheet | CMU | 40 | 45\nD2 | wool board | CMU | 2 in. | 2 in.\nD3 | SBS sheet | CMU | 40 | 40"})
+		if f := line(t, s, "D1").Figures["thickness_mm"]; f.Min == nil || math.Abs(*f.Min-want) > 0.001 {
+			t.Errorf("%s: %+v, want %v mm", heading, f, want)
+		}
+	}
+}

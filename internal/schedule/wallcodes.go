@@ -131,22 +131,45 @@ func (r *reader) ledByWalls(t *table) {
 	if i < 0 || t.column("group") > 0 {
 		return
 	}
-	telling, led, codes := 0, 0, map[string]int{}
-	for words := range r.said(t, t.nums[i]) {
-		if telling++; wallLead.MatchString(words) {
-			led++
-			codes[wallLead.FindStringSubmatch(words)[1]]++
-		}
+	r.partWalls(t, i, wallLead, func(string) bool { return true })
+}
+
+// bareLead is the code of a wall before what the work goes on there, with nothing between the
+// two: "W2 sheathing".
+var bareLead = regexp.MustCompile(`^([A-Z]{1,4}-?\d{1,3}[a-z]?)(?:\s*[:,;/]|\s+[-–—]|[–—])?\s+(\pL.*|\d.*)$`)
+
+// ledByListed does the same where nothing parts the code from the rest, if most of the codes
+// are those of a list of walls: of others, "C30 concrete" might be a grade.
+func (r *reader) ledByListed(t *table, walls map[string]bool) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "substrate" && c.parts == nil })
+	if i >= 0 && t.column("group") == 0 {
+		r.partWalls(t, i, bareLead, func(code string) bool { return walls[code] })
 	}
-	if len(codes) < leastWalls || led*3 < telling*2 || led < leastWalls*len(codes) {
-		return
+}
+
+// partWalls parts the cells of a column that lead tells the wall of, where they are most of its
+// cells, the walls come again and again, and most of them are such ones.
+func (r *reader) partWalls(t *table, i int, lead *regexp.Regexp, isWall func(code string) bool) {
+	telling, led, codes, walls := 0, 0, map[string]int{}, 0
+	for words := range r.said(t, t.nums[i]) {
+		telling++
+		if m := lead.FindStringSubmatch(words); m != nil {
+			led++
+			codes[m[1]]++
+		}
 	}
 	for code := range codes {
 		if r.isProduct(code) {
 			return
 		}
+		if isWall(code) {
+			walls++
+		}
 	}
-	t.cols[i].parts = &combination{slots: []string{"group", "substrate"}, lead: wallLead, units: make([]string, 2)}
+	if walls < leastWalls || walls*3 < len(codes)*2 || led*3 < telling*2 || led < leastWalls*len(codes) {
+		return
+	}
+	t.cols[i].parts = &combination{slots: []string{"group", "substrate"}, lead: lead, units: make([]string, 2)}
 	t.cols[i].Why += "; its cells begin with the code of the wall"
 	for code := range codes {
 		r.codes[code] = true

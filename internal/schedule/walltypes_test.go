@@ -698,3 +698,21 @@ EX1 | north | block; butyl sheet; mineral wool; brick
 		}
 	}
 }
+
+// A cell of the bed that begins with the code of a listed wall, with nothing between, tells the
+// wall; the grade of a concrete, which no list of walls has, tells none.
+func TestWallCodeBeforeItsBed(t *testing.T) {
+	rows := "No. | Product | On | Installed\n1 | SBS sheet | EW1 plywood | 2026-06-01\n2 | butyl sheet | EW1 plywood | 2026-06-02\n" +
+		"3 | SBS sheet | EW2 block | 2026-06-03\n4 | butyl sheet | EW2 block, parged | 2026-06-04\n5 | butyl sheet | EW7 block | 2026-06-05\n6 | SBS sheet | EW1 plywood | 2026-06-06"
+	list := page{name: "Walls", grid: "Type | Layers, outside to inside\nEW1 | siding / SBS sheet / plywood / gypsum board\nEW2 | brick / butyl sheet / block / gypsum board"}
+	s := readPages(t, page{name: "S", grid: rows}, list)
+	for mark, wall := range map[string]string{"1": "EW1", "4": "EW2", "5": "EW7"} {
+		if got := line(t, s, mark).Group; got != wall {
+			t.Errorf("row %s stands under %q, want %s", mark, got, wall)
+		}
+	}
+	s = readPages(t, page{name: "S", grid: strings.NewReplacer("EW1", "C30", "EW2", "C40", "EW7", "C35").Replace(rows)}, list)
+	if got := line(t, s, "1").Group; got == "C30" {
+		t.Error("a grade of concrete is no wall")
+	}
+}
