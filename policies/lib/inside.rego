@@ -97,9 +97,29 @@ _across_rows := [{
 	some line in _film_rows
 	not _names_open_outer(line)
 	item := facts.main_items(line)[0]
+	not _is_walls_own(line, item)
 	outer := [found | some found in _sheets_of(_wall(line)); not found.line.id in _paired_lines][0]
 	_may_be_cold(line)
 ]
+
+# The wall type has that film itself, by its words, and an open sheet outside to dry by: a tight sheet there is at fault in its own row,
+# or is a strip at an opening.
+_is_walls_own(line, film) if {
+	some wall in wall_type.of(line)
+	own := [item | some item in facts.items_in(wall, {"layers"}); facts.is_there(item)]
+	some named in own
+	named.family == film.family
+	contains(lower(film.text), lower(named.text))
+	sheets := [item | some item in own; _is_outer_sheet(item)]
+	some item in sheets
+	vaporclass.is_open(item)
+	every sheet in sheets { not vaporclass.is_tight(sheet) }
+}
+
+_is_outer_sheet(item) if {
+	item.class in data.vapor.barriers.sheet_classes
+	not item.family in data.vapor.barriers.inside_families
+}
 
 # barred lists films that a row puts on the room side of its tight sheet, where its wall type says that none lies there,
 # whatever the wall holds: {"line", "outer", "film", "wall", "text" of the wall type}.

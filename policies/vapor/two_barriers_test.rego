@@ -777,3 +777,25 @@ test_film_led_by_its_side[text] if {
 	count(found) == n
 	every one in found { endswith(one.message, `says "no retarder"`) }
 }
+
+# The kraft of the batts is that of the wall type, whose outside is open: the strip at the window makes no second barrier.
+test_facing_of_the_wall_type[film] if {
+	some film, n in {"kraft": 0, "Larch R-21 kraft": 0, "foil": 1}
+	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
+	open := desk.product("V-1", 7, {"figures": {"vapor_ng": desk.figure(1030, "18", "perm")}})
+	own := object.union(desk.own(24, film), {"family": "kraft-facer", "keys": [], "product": ""})
+	facing := object.union(_list_film, {"text": "kraft", "family": "kraft-facer"})
+	rows := [
+		desk.row(23, "R-01", {"group": "T2", "items": [desk.own(23, "R-01")]}),
+		desk.row(24, film, {"group": "T2", "role": "insulation", "items": [own], "texts": {"substrate": "room side of studs"}}),
+		object.union(desk.row(40, "R-01", {"items": [_list_open, _list_batt, facing]}), {
+			"table": "list",
+			"mark": "",
+			"texts": {"type": "T2", "layers": "as built"},
+			"role": "other",
+		}),
+	]
+	notes := {"project": {"limits": [], "signals": [{"id": "one_tight_layer", "no": false}]}}
+	found := two_barriers.findings with input as object.union(desk.document(rows, [tight, open], []), notes)
+	count([one | some one in found; one.line == "W!24"]) == n
+}
