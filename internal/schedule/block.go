@@ -172,7 +172,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
 			continue
 		}
-		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.says(c.Value, anyYear) {
+		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.isMeasure(c.Value) || r.says(c.Value, anyYear) {
 			return false
 		}
 		words++

@@ -39,6 +39,9 @@ func (r *reader) classify(t *table) {
 	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
+	if figures > 0 && dates == 0 && r.listsProducts(t) {
+		sort = kindProducts
+	}
 	listed, beds := r.headedByKind(t), r.keyOfBeds(t)
 	if listed >= 0 || beds > 0 {
 		sort = kindProducts
@@ -65,6 +68,34 @@ func (r *reader) classify(t *table) {
 	r.airColumn(t)
 	t.soleLap()
 }
+
+// listsProducts holds for a table that tells of no place, day, neighbor or edge, and whose
+// first column is different in every row and no number: each row tells one thing's data.
+func (r *reader) listsProducts(t *table) bool {
+	if len(t.cols) == 0 || t.has(placedSlots...) > 0 || t.cols[0].Slot != "" && !namesFirst[t.cols[0].Slot] {
+		return false
+	}
+	seen := map[string]bool{}
+	for row := t.first; row <= t.last; row++ {
+		name := fold(text(t.sheet, row, t.nums[0]))
+		if name == "" {
+			continue
+		}
+		if seen[name] || startsWithDigit(name) || r.isTag(name) {
+			return false
+		}
+		seen[name] = true
+	}
+	return len(seen) > 1
+}
+
+// placedSlots are those of columns that tell what is built of a product, and namesFirst those
+// that the names of products may stand under.
+var (
+	placedSlots = []string{"group", "place", "order", "install", "cover", "finish", "planned_open", "touches", "left", "right", "top",
+		"bottom", "front", "behind", "layers", "specified", "end_dam", "inspected", "lap"}
+	namesFirst = map[string]bool{"material": true, "alias": true, "mark": true, "type": true, "tag": true}
+)
 
 // headedByKind finds the first column of a list whose tags are headed by the kind of what
 // is listed ("Primers" above P-1, P-2), with what each is beside it; -1 if it is none.
@@ -240,6 +271,8 @@ func (t *table) kindOf(r *reader, sort string) string {
 	case t.column("layers") > 0 && t.column("group") > 0: // a list of wall types
 		return kindSchedule
 	case subject > 0 && line >= 1, dates > 0 && line >= 1, t.column("order") > 0 && subject > 0:
+		return kindSchedule
+	case dates > 0 && t.has("material", "tag") > 0 && t.has("group", "place") > 0: // what is put on somewhere on a day
 		return kindSchedule
 	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2 && !t.ofRooms(r)): // what is offered for it, or a log of the work
 		return kindSchedule

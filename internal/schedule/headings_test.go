@@ -216,3 +216,85 @@ func TestWayOfLaps(t *testing.T) {
 		}
 	}
 }
+
+// Other offices call the same columns by sister words of the trade.
+func TestSisterFormsOfHeadings(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Air & water control": "material", "Warranted product": "material", "Wrap used": "material", "Failed membrane": "material",
+		"Supported by": "substrate", "Nailed onto": "substrate", "Lower leg on": "substrate", "Lap onto substrate (in)": "lap",
+		"Adjoining assembly": "touches", "Frame type": "touches", "Continuity to": "touches", "Piece below": "bottom",
+		"Secondary seal": "sealant", "Laps taped with": "sealant", "Edge held by": "edge", "Chased into": "edge",
+		"Horiz. lap": "lap", "Vert. laps": "end_lap", "Overlap required": "min_lap", "Target DFT": "min_thickness",
+		"May be left out": "exposure_days", "Days until clad": "exposure_days", "Sun allowance": "exposure_days",
+		"Don't install below": "apply_min", "Stop work below (°C)": "apply_min", "Works down to": "apply_min",
+		"Stands up to": "service_max", "Peak heat": "service_max", "End turn-up": "end_dam", "Backer rod": "separator",
+		"Days since cast": "age", "Pairs with primer": "primer", "Wiped with": "primer", "Contact allowed": "suits",
+		"Don't put against": "keep_off", "Permitted surfaces": "accepts", "Masonry moisture": "wood_moisture", "RSI out": "outside_r",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+	for sub, never := range map[string]string{ // near misses
+		"Wrap date": "material", "Frame no.": "touches", "Roll / lap": "reference", "Weather": "sealant",
+	} {
+		if got := h.guesses("", sub); len(got) > 0 && got[0].slot == never {
+			t.Errorf("%q: %v", sub, got)
+		}
+	}
+}
+
+// Offices head the same column in many ways: by what it is for, by a whole phrase, by a word of
+// the site.
+func TestHeadingsOfManyOffices(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Way it laps": "remark", "Which way laps": "remark", "What laps over what": "remark", "Laps": "lap", "Lap, mm": "lap",
+
+		"Air & water control": "material", "Warranted product": "material", "Wrap used": "material", "Failed membrane": "material",
+		"Supported by": "substrate", "Nailed onto": "substrate", "Lower leg on": "substrate", "Lap onto substrate (in)": "lap",
+		"Adjoining assembly": "touches", "Frame type": "touches", "Continuity to": "touches", "Piece below": "bottom",
+		"Secondary seal": "sealant", "Laps taped with": "sealant", "Edge held by": "edge", "Chased into": "edge",
+		"Horiz. lap": "lap", "Vert. laps": "end_lap", "Overlap required": "min_lap", "Target DFT": "min_thickness",
+		"May be left out": "exposure_days", "Days until clad": "exposure_days", "Sun allowance": "exposure_days",
+		"Don't install below": "apply_min", "Stop work below (°C)": "apply_min", "Works down to": "apply_min",
+		"Stands up to": "service_max", "Peak heat": "service_max", "End turn-up": "end_dam", "Backer rod": "separator",
+		"Days since cast": "age", "Pairs with primer": "primer", "Wiped with": "primer", "Contact allowed": "suits",
+		"Don't put against": "keep_off", "Permitted surfaces": "accepts", "Masonry moisture": "wood_moisture", "RSI out": "outside_r",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+
+	for sub, never := range map[string]string{ // near misses
+		"Wrap date": "material", "Frame no.": "touches", "Roll / lap": "reference", "Weather": "sealant",
+	} {
+		if got := h.guesses("", sub); len(got) > 0 && got[0].slot == never {
+			t.Errorf("%q: %v", sub, got)
+		}
+	}
+}
+
+// A sign for numbers after a word is one, and none after a figure.
+func TestSignOfNumbers(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{"Sheet #": "reference", "Joint#": "mark", "Roll # ": "reference"} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+	if got := headingWords("15# felt"); len(got) != 2 {
+		t.Errorf("%q", got)
+	}
+}

@@ -31,10 +31,14 @@ func (h *headings) usual(words []string) []string {
 // headingWords cuts a heading to lower-case words; underscores, slashes, points and
 // the capitals of "CoverDate" part words.
 func headingWords(text string) []string {
+	text = numberAfter.ReplaceAllString(text, "$1 no ")
 	return strings.FieldsFunc(strings.ToLower(partCamelCase(text)), func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})
 }
+
+// numberAfter is the sign for numbers after the word for what has them: "Sheet #".
+var numberAfter = regexp.MustCompile(`(\pL) ?#(?:\s|$)`)
 
 // partCamelCase puts a space before each capital that follows three small letters.
 func partCamelCase(text string) string {

@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"abut/internal/material"
+	"abut/internal/phrase"
 	"abut/internal/workbook"
 )
 
@@ -75,6 +76,11 @@ func (r *reader) glossRow(s *workbook.Sheet, row int) bool {
 // figures, dates, or name a material closer than a heading does.
 func (r *reader) isData(s *workbook.Sheet, row int) bool {
 	filled, data := r.dataCells(s, row)
+	for _, c := range s.Row(row) {
+		if !c.Merged && r.isMeasure(c.Value) && !r.isFigure(c.Value) && !r.namesMaterial(c.Value) {
+			data++
+		}
+	}
 	return data*3 > filled
 }
 
@@ -95,6 +101,16 @@ func (r *reader) dataCells(s *workbook.Sheet, row int) (filled, data int) {
 // isFigure holds for a text of digits without a word.
 func (r *reader) isFigure(text string) bool {
 	return startsWithDigit(text) && !strings.ContainsFunc(text, unicode.IsLetter)
+}
+
+// isMeasure holds for a text that is a figure with its unit and nothing else: "60 d", "40F".
+func (r *reader) isMeasure(text string) bool {
+	if len(text) > longCode || !startsWithDigit(text) {
+		return false
+	}
+	return slices.ContainsFunc(r.phrase.Quantities(text, ""), func(q phrase.Quantity) bool {
+		return q.Unit != "" && q.Min != nil && q.Start == 0 && q.End == len(strings.TrimSpace(text))
+	})
 }
 
 // namesMaterial holds for a text that names one family and is no heading.

@@ -917,3 +917,42 @@ func TestSpanOfTheSheets(t *testing.T) {
 		"Mark | Base | AVB | Scaffold from | Scaffold to | Backfilled\nD1 | CMU | SBS sheet" + days: "mark substrate material  install cover",
 	})
 }
+
+// Lists of products stand upright by their headings, whatever the cells of their first
+// column say, and a list of different names with a limit is none of works.
+func TestListsOfProductsStandUpright(t *testing.T) {
+	schedule := page{name: "S", grid: `
+Ref | Where | Membrane | Substrate | Lap
+1 | north | Alder 30 | plywood | 3 in.
+2 | south | Alder W | CMU | 3 in.`}
+	for name, grid := range map[string]string{
+		"names of kinds below the heading": `
+Label name | What it is | Wet film | Lay above | Leave bare | Sticks to
+Alder 30 | fluid membrane | 70 mils | 40 F | 6 months | CMU, plywood
+Alder W | strip | 25 mils | 25 F | 90 days | CMU
+Alder P | primer | - | 25 F | 1 day | plywood`,
+		"one limit": `
+Product | Role | Coldest to lay (°F) | Mils | Primer
+Alder 30 | sheet membrane | 40 | 30 | Alder P
+Alder W | fluid membrane | 35 | 60 | none`,
+	} {
+		s := readPages(t, schedule, page{name: "P", grid: grid})
+		found := ""
+		for _, one := range s.Reading.Tables {
+			if strings.HasPrefix(one.ID, "P#") {
+				found += one.Kind
+			}
+		}
+		if found != "products" || len(s.Lines) != 2 {
+			t.Errorf("%s: kind %q, %d lines", name, found, len(s.Lines))
+		}
+	}
+	// near miss: different names in each row, but each on a place
+	s := read(t, `
+Membrane | Where | Substrate | Lay above (°F)
+Alder sheet | north | plywood | 40
+butyl sheet | south | CMU | 35`)
+	if s.Reading.Tables[0].Kind != "schedule" {
+		t.Errorf("kind %q", s.Reading.Tables[0].Kind)
+	}
+}

@@ -55,13 +55,34 @@ func (rd *Reader) standUp(b *workbook.Book, set Settings) (*workbook.Book, []*up
 		if s.Kind != workbook.Worksheet || s.FeedsDropDowns() || r.isScheduleAlone(s) {
 			continue
 		}
-		if u := r.upright(s); u != nil && r.isScheduleAlone(&u.sheet) {
+		if u := r.upright(s); u != nil && !r.headedAcross(s) && r.isScheduleAlone(&u.sheet) {
 			out.Sheets[i] = u.sheet
 			turned = append(turned, u)
 		}
 	}
 	return &out, turned
 }
+
+// headedAcross holds for a sheet with a heading that names most of its columns, and many of
+// them surely: a list of products or a log of papers stands upright as it is.
+func (r *reader) headedAcross(s *workbook.Sheet) bool {
+	tables, err := r.findTables(s)
+	return err == nil && slices.ContainsFunc(tables, func(t *table) bool {
+		sure, headed := 0, 0
+		for _, c := range t.cols {
+			if c.Heading == "" {
+				continue
+			}
+			if headed++; c.Slot != "" && c.Confidence >= sureHeading {
+				sure++
+			}
+		}
+		return sure >= surelyAcross && sure*2 >= headed
+	})
+}
+
+// surelyAcross is how many columns such a heading names surely at least.
+const surelyAcross = 4
 
 // upright sets a sheet upright, nil where it has no blocks with items across.
 func (r *reader) upright(s *workbook.Sheet) *upright {
