@@ -39,7 +39,7 @@ func (r *reader) classify(t *table) {
 	if figures >= 2 && dates == 0 && !placed || figures >= dataColumns && dates <= 1 && t.has("install", "finish", "cover") == 0 {
 		sort = kindProducts
 	}
-	if figures > 0 && dates == 0 && r.listsProducts(t) {
+	if figures > 0 && dates == 0 && r.namesEach(t) {
 		sort = kindProducts
 	}
 	listed, beds := r.headedByKind(t), r.keyOfBeds(t)
@@ -69,9 +69,10 @@ func (r *reader) classify(t *table) {
 	t.soleLap()
 }
 
-// listsProducts holds for a table that tells of no place, day, neighbor or edge, and whose
+// namesEach holds for a table that tells of no place, day, neighbor or edge, and whose
 // first column is different in every row and no number: each row tells one thing's data.
-func (r *reader) listsProducts(t *table) bool {
+// Rows that go by codes, as marks are ("Q1"), are works.
+func (r *reader) namesEach(t *table) bool {
 	if len(t.cols) == 0 || t.has(placedSlots...) > 0 || t.cols[0].Slot != "" && !namesFirst[t.cols[0].Slot] {
 		return false
 	}
@@ -81,7 +82,7 @@ func (r *reader) listsProducts(t *table) bool {
 		if name == "" {
 			continue
 		}
-		if seen[name] || startsWithDigit(name) || r.isTag(name) {
+		if seen[name] || startsWithDigit(name) || r.isTag(name) || t.cols[0].Slot == "mark" && r.isCode(name) {
 			return false
 		}
 		seen[name] = true

@@ -48,7 +48,7 @@ func TestLayerFunctionOfDetails(t *testing.T) {
 			t.Errorf("%s is layer %s", l.Mark, l.Order)
 		}
 	}
-	s = readPages(t, page{name: "S", grid: "Wall | Layer | Material | Remark\nA | Cladding | brick | -\nA | Air barrier | butyl sheet | -\nA | Sheathing | plywood | -"})
+	s = readPages(t, page{name: "S", grid: "Wall | Layer | Material | Primer\nA | Cladding | brick | -\nA | Air barrier | butyl sheet | none\nA | Sheathing | plywood | -"})
 	for i, l := range s.Lines {
 		if l.Order != string(rune('1'+i)) {
 			t.Errorf("row %d is layer %q", i, l.Order)
