@@ -1,6 +1,8 @@
 package schedule
 
 import (
+	"strings"
+
 	"abut/internal/phrase"
 	"abut/internal/regexp"
 )
@@ -46,7 +48,14 @@ var otherBound = map[string]string{"max": "min", "min": "max"}
 
 // boundTo sets the least or the most that a figure asks for.
 func (r *reader) boundTo(l *Limit, rule limitFigure, q phrase.Quantity, in around) {
-	bound := firstNonEmpty(q.Bound, rule.Bound)
+	bound := firstNonEmpty(q.Bound, boundOfNoun(in.after), rule.Bound)
+	if q.Bound == "" && rule.Ranges && differs(q.Min, q.Max) {
+		l.Min, l.Max = q.Min, q.Max // "between 60 and 600 ng"
+		return
+	}
+	if rule.Least != nil && q.Max != nil { // of "-40 to 82 C in service" the upper end
+		q.Min = q.Max
+	}
 	if turned := otherBound[q.Bound]; turned != "" && r.limitRules.Forbids.forbids(q, in) {
 		bound = turned
 	}
@@ -71,3 +80,13 @@ func upToException(text string) string {
 	}
 	return text
 }
+
+// boundOfNoun is the bound that follows what a figure is of: "6 months exposure min.".
+func boundOfNoun(after string) string {
+	if m := nounBound.FindStringSubmatch(after); m != nil {
+		return strings.ToLower(m[1])
+	}
+	return ""
+}
+
+var nounBound = regexp.MustCompile(`(?i)^\W*(?:uv |sun )?(?:exposure|laps?|overlaps?|thick(?:ness)?|permeance|dry)[,\s]+(min|max)(?:imum)?\b(?:\W*$|\.?\W+\D)`)

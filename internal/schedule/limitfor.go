@@ -16,6 +16,16 @@ func lastFigure(in around) bool {
 	return strings.HasPrefix(in.sentence, in.before) && strings.HasSuffix(in.sentence, in.after)
 }
 
+// caseAfter is a case that a figure is for, right after it, which no row is known to be in:
+// "0.05 perm where exposed to soil gas".
+var caseAfter = regexp.MustCompile(`(?i)^\W*(?:where|when|if)\s+(?:it is |they are )?(?:exposed|facing|open|subject|in contact|adjacent|used|there)\b`)
+
+// figureFor is what a figure is for, right after it and the pressure of its test.
+var figureFor = regexp.MustCompile(`(?i)^\W*(?:(?:@|at)\s+[\d.]+\s*(?:pa|psf)\W*)?for\s[^,;:.]*`)
+
+// roleAfter is the job of a material right after its figure, in a list of such.
+var roleAfter = regexp.MustCompile(`^\s+\pL+\s*(?:/|,|;|$)`)
+
 // laidOver narrows the limit of a bed to what is laid over it, where the words after the
 // figure name that: "concrete 12 % below sheet, 5 % below liquid FM-6". What they name and
 // is no sheet and nothing put on wet is on no row ("4 % below tile").
@@ -130,7 +140,8 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	if kind, own := r.roleKindIn(in.before); rule.Roles && own {
 		l.Roles, l.Keys = []string{kind.Role}, []string{kind.Family}
 	} else if rule.Roles {
-		if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
+		if l.Roles = r.rolesIn(roleAfter.FindString(in.after)); len(l.Roles) > 0 { // "100 g/L membranes / 250 g/L primers"
+		} else if l.Roles = r.rolesIn(in.after); !strings.HasPrefix(strings.TrimSpace(in.after), "for ") || len(l.Roles) == 0 {
 			l.Roles = r.rolesIn(in.before)
 		}
 		l.Roles, l.said = rule.narrowing(l.Roles)
@@ -165,7 +176,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		r.laidOver(&l, in.after)
 	}
 	if rule.Tags {
-		l.Keys = r.tagKeys(in.before)
+		if l.Keys = r.tagKeys(in.before); len(l.Keys) == 0 { // "0.01 L/(s·m²) @ 75 Pa for fluid-applied"
+			l.Keys = r.keysIn(figureFor.FindString(in.after))
+		}
 	}
 	if rule.Named {
 		l.Keys = r.namedKeys(in.before)
@@ -220,6 +233,9 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 	}
 	if m := facing.FindStringSubmatch(in.sentence); rule.Facing && m != nil {
 		l.Scope = m[1]
+	}
+	if rule.Parts && l.Scope == "" && len(l.When) == 0 && caseAfter.MatchString(in.after) && len(r.whenIn(in.after)) == 0 {
+		l.Scope = unknownPlace
 	}
 	if rule.When {
 		l.When = r.whenIn(in.before)

@@ -73,6 +73,9 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if film := filmLap(q) && rule.Quantity == "length"; film && len(rule.Films) == 0 {
 		return false // "AB sheet: 40 mil min., 3 in. laps"
 	} else if film { // what is told in mil is the thickness of a film, whatever stands about it
+		if r.words.hasAny(in.before+" "+firstWords(upTo(",;.", in.after), 4), rule.FilmsBy) {
+			return false
+		}
 		rule.Unless, rule.After, rule.Before = rule.Films, nil, nil
 	}
 	if r.ofOtherKind(rule, q, in) {
@@ -97,7 +100,7 @@ func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
 	if rule.Bounded && q.Bound == "" {
 		return false
 	}
-	if value := firstOf(q.Min, q.Max); rule.Least != nil && value != nil && *value < *rule.Least {
+	if value := firstOf(q.Max, q.Min); rule.Least != nil && value != nil && *value < *rule.Least {
 		return false
 	}
 	return !rule.Subject || r.words.hasAny(firstWords(r.afterNames(subjectBefore(in.sentence, q.Start)), 5), rule.Words) ||

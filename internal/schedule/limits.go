@@ -20,6 +20,9 @@ func (r *reader) limitsIn(sentence string, at At) {
 	if r.limitRules.class.MatchString(sentence) {
 		return // "Permeable: 10 perm or more" says what the word means
 	}
+	if r.limitRules.idle.MatchString(sentence) || r.sameTwice(sentence) {
+		return // "Our last job had 60 mil sheets", "40 mil equals 1.016 mm"
+	}
 	if r.tellsUnit(sentence) {
 		return // "Permeance: 57.2 ng/(Pa·s·m²) = 1 perm" tells what the unit is worth
 	}
@@ -37,6 +40,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
 	said := strings.TrimSpace(sentence)
+	sentence = dayNumber.ReplaceAllString(sentence, "$1 $2 days")
 	codes, rest := r.wallsIn(withoutExamples(sentence))
 	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(r.words.wideBoth.ReplaceAllString(sentence, "")))))
 	quantities := r.figuresOf(sentence)
@@ -125,6 +129,21 @@ func (r *reader) tellsUnit(sentence string) bool {
 	return one && !boundWord.MatchString(sentence)
 }
 
+// dayNumber is an age told by the number of its day: "not before day 21".
+var dayNumber = regexp.MustCompile(`(?i)\b(before|until|than|after|at) day (\d{1,2})\b`)
+
+// sameTwice holds for a sentence that tells one figure in two units by a word, and asks for
+// nothing: "0.004 cfm/ft² is the same as 0.02 L/(s·m²)".
+func (r *reader) sameTwice(sentence string) bool {
+	if !sameWord.MatchString(sentence) || boundWord.MatchString(sentence) {
+		return false
+	}
+	said := r.phrase.Quantities(sentence, "")
+	return len(said) == 2 && said[0].Bound == "" && said[0].Kind == said[1].Kind && said[0].Min != nil && !differs(said[0].Min, said[1].Min)
+}
+
+var sameWord = regexp.MustCompile(`(?i)\b(?:equals|is equal to|is the same as|are the same as|corresponds to|converts to)\b`)
+
 // boundWord makes a limit of the figures beside it.
 var boundWord = regexp.MustCompile(`(?i)\b(?:max|min|maximum|minimum|most|least|under|over|not|` +
 	`limit|limits|shall|must)\b`)
@@ -144,9 +163,14 @@ func (r *reader) saysSignal(sentence, id string) bool {
 // bracket: "4  Days in the sun by the data".
 var numbered = regexp.MustCompile(`^\d{1,2}(?:[.)]\s+|\s{2,})\pL`)
 
-// figuresOf lists the quantities of a note, but not its own number.
+// figuresOf lists the quantities of a note, months as days, but not its own number.
 func (r *reader) figuresOf(note string) []phrase.Quantity {
 	list := r.phrase.Quantities(note, "")
+	for i := range list {
+		if list[i].Kind == "months" {
+			list[i] = inDays(list[i])
+		}
+	}
 	if len(list) > 0 && list[0].Start == 0 && numbered.MatchString(note) {
 		return list[1:]
 	}

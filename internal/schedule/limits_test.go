@@ -1728,3 +1728,35 @@ func TestLimitsOfPartsOfTheBuilding(t *testing.T) {
 		}
 	}
 }
+
+// Months of sun are days, ratings have a least, and a stretch has both ends; what a sentence
+// only reports it does not ask for.
+func TestLimitsInUsualTurns(t *testing.T) {
+	for note, want := range map[string]string{
+		"Sheets shall be capable of 5 months exposure min.":               "exposure_days 150",
+		"Wraps not covered inside 3 weeks shall be replaced.":             "exposure_days ..21",
+		"Concrete shall be at least four weeks old when covered.":         "concrete_age_days 28",
+		"Sheets over new concrete not before day 18.":                     "concrete_age_days 18 membrane",
+		"Sheets on the penthouse must tolerate 95 C sustained.":           "service_c 95 (penthouse)",
+		"Service temperature of sheets -30 to 85 C.":                      "service_c 85",
+		"Prime no more than can be covered by quitting time.":             "same_day",
+		"Strips extend 80 mm onto both frame and sheet.":                  "bearing_mm 80",
+		"Tape with 40 mm of contact each side of the crack.":              "bearing_mm 40",
+		"Trays shall rise at least 140 mm.":                               "upturn_mm 140",
+		"Permeance of sheets between 100 and 500 ng.":                     "vapor_ng 100 ..500",
+		"VOC max: 90 g/L membranes / 240 g/L primers / 260 g/L sealants.": "voc_gl ..90 membrane; voc_gl ..240 primer; voc_gl ..260 sealant",
+		"Permeance at most 3 ng where exposed to ground gas.":             "vapor_ng ..3 ((place not found))",
+		"Each coat at least 12 mils wet, dry film at least 16 mils.":      "thickness_mm 0.4064",
+		"Our last project used 50 mil sheets.":                            "",
+		"Tenderers asked whether concrete of 21 days is needed.":          "",
+		"50 mil equals 1.27 mm.":                                          "",
+		"A thickness of 50 mil equals 1.27 mm and is the minimum.":        "thickness_mm 1.27",
+		"The panel was tested in May and leaked 0.03 cfm/sf.":             "",
+		"Joints in metal shall be backed with a strip 150 mm wide.":       "",
+		"Sheets are stored at up to 60 C continuous.":                     "",
+	} {
+		if got := told(read(t, oneWall+note+"\n")); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -16,8 +16,10 @@ type limitFigure struct {
 	Rated     []string `json:"rated"` // words of what a product is to stand, whose least is not turned into a most
 	Words     []string `json:"words"`
 	Unless    []string `json:"unless"`
-	Films     []string `json:"films"`       // told in mil too, but for sentences with these words, whatever else they tell
-	Others    []string `json:"unless_else"` // words with which its own must stand by the figure: "1 mm thick and lapped 100 mm"
+	Ranges    bool     `json:"ranges"`       // a stretch is a least and a most
+	Films     []string `json:"films"`        // told in mil too, but for sentences with these words, whatever else they tell
+	FilmsBy   []string `json:"films_beside"` // and for those that have these beside the figure: "10 mils wet"
+	Others    []string `json:"unless_else"`  // words with which its own must stand by the figure: "1 mm thick and lapped 100 mm"
 	Roles     bool     `json:"roles"`
 	NotRoles  []string `json:"not_roles"` // said of all sheets, or told by the scope
 	Keys      bool     `json:"keys"`
@@ -71,20 +73,22 @@ type limitRules struct {
 	Letters  letterWords         `json:"letters"`
 	Forbids  forbidWords         `json:"forbids"`
 	Places   placeWords          `json:"places"`
-	AnySheet []string            `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
-	Aside    string              `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
-	Forms    []string            `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
-	Reasons  []string            `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
-	Open     float64             `json:"open_ng"`      // the permeance from which a material is called open to vapor
-	Skip     []string            `json:"place_skip"`
-	Under    []string            `json:"under"`       // before a metal: it only tells what covers what is limited
-	Beside   []string            `json:"beside"`      // before an insulation: it only tells where what is limited lies
-	On       []string            `json:"on"`          // before what the sheets lie on
-	Bounds   []string            `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
-	skip     map[string]bool     // words of places that name none
-	BareMM   string              `json:"bare_mm"` // a figure of millimeters without them, and what follows it
-	OpenOnes string              `json:"open_sheets"`
-	Tights   string              `json:"tight_sheets"`
+	Idle     string              `json:"idle"` // a sentence that tells figures and asks for none
+	idle     *regexp.Regexp
+	AnySheet []string        `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
+	Aside    string          `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
+	Forms    []string        `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
+	Reasons  []string        `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
+	Open     float64         `json:"open_ng"`      // the permeance from which a material is called open to vapor
+	Skip     []string        `json:"place_skip"`
+	Under    []string        `json:"under"`       // before a metal: it only tells what covers what is limited
+	Beside   []string        `json:"beside"`      // before an insulation: it only tells where what is limited lies
+	On       []string        `json:"on"`          // before what the sheets lie on
+	Bounds   []string        `json:"bound_words"` // between a name and its figure: "butyl tape at least 30 mil"
+	skip     map[string]bool // words of places that name none
+	BareMM   string          `json:"bare_mm"` // a figure of millimeters without them, and what follows it
+	OpenOnes string          `json:"open_sheets"`
+	Tights   string          `json:"tight_sheets"`
 	openOnes *regexp.Regexp
 	tights   *regexp.Regexp
 	Classes  string `json:"class_word"` // a sentence that says what a word for how open a sheet is means
@@ -113,6 +117,9 @@ func loadLimitRules(fsys fs.FS) (*limitRules, error) {
 		return nil, err
 	}
 	if err := file.Limits.Places.compile(); err != nil {
+		return nil, err
+	}
+	if file.Limits.idle, err = regexp.Compile("(?i)" + file.Limits.Idle); err != nil {
 		return nil, err
 	}
 	if file.Limits.bareMM, err = regexp.Compile(file.Limits.BareMM); err != nil {
