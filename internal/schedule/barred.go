@@ -45,7 +45,7 @@ func (r *reader) onlyThere(p *Product, text string) bool {
 func (r *reader) neighborsBarred(p *Product, c source) string {
 	var rest, off []string
 	for _, part := range r.words.stances(c.text) {
-		if lead := barsNeighbors.FindString(part.text); lead != "" {
+		if lead := firstNonEmpty(barsNeighbors.FindString(part.text), r.noNeighbor(p, part.text)); lead != "" {
 			off = append(off, part.text[len(lead):])
 		} else {
 			rest = append(rest, part.text)
@@ -59,7 +59,26 @@ func (r *reader) neighborsBarred(p *Product, c source) string {
 }
 
 // barsNeighbors begins what is kept off a product.
-var barsNeighbors = regexp.MustCompile(`(?i)^\W*(?:not|never|no contact|not in contact) (?:to|with|against|beside|next to|near|touching) `)
+var barsNeighbors = regexp.MustCompile(`(?i)^\W*(?:(?:not|never|no contact|not in contact) (?:to|with|against|beside|next to|near|touching)|(?:keep|keeps|stay|stays|hold) (?:off|away from|clear of|apart from)|avoid(?: contact with)?) `)
+
+// noNeighbor is the "no" of a sentence that bars a material and says nothing of primers: "AD-5.
+// No asphalt, no roof cement"; "" where it says something else.
+func (r *reader) noNeighbor(p *Product, text string) string {
+	lead := noLead.FindString(text)
+	if lead == "" || ofPrimers.MatchString(text) {
+		return ""
+	}
+	found := r.near(p, text)
+	if len(found) == 0 || found[0].start != len(lead) || r.isPrimer(found[0]) {
+		return ""
+	}
+	return lead
+}
+
+var noLead = regexp.MustCompile(`(?i)^\W*no `)
+
+// ofPrimers are the words by which a sentence that begins with "no" tells of primers and beds.
+var ofPrimers = regexp.MustCompile(`(?i)\b(?:prim(?:er|ers|e|ed|ing)|on|over|needed|required|req'?d|necessary)\b`)
 
 // thereOnly holds for words that allow a primer on nothing but a bed: "PR-2 on concrete only".
 func (r *reader) thereOnly(p *Product, text string) bool {

@@ -431,3 +431,29 @@ Alder Bond SX | solvent primer | 25 | - | -`})
 		t.Error("the primer that no list has is no product")
 	}
 }
+
+// A column of primers that holds remarks too may keep neighbors off: those are no beds.
+func TestKeptOffInTheCellOfPrimers(t *testing.T) {
+	for cell, want := range map[string]string{
+		"AD-5 / AD-6. No asphalt, no roof cement":              "asphalt, roof cement",
+		"AD-5 on CMU. Keep away from soft vinyl and silicone":  "soft vinyl, silicone",
+		"AD-5 on CMU; avoid contact with soft vinyl":           "soft vinyl",
+		"AD-5 on CMU. No primer on metal":                      "",
+		"AD-5 on CMU. No frost for 24 h":                       "",
+		"AD-5 on CMU, no AD-6 on plywood":                      "",
+		"AD-5 on CMU, plywood; none on metal. May lap asphalt": "",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Primer\nR1 | LX-1 | CMU | AD-5"}, page{name: "P", grid: `
+Tag | Type | Min °F | UV days | Primer / remarks
+LX-1 | EPDM sheet | 40 | 60 | ` + cell + `
+AD-5 | bonding adhesive | 40 | - | -
+AD-6 | water-borne primer | 40 | - | -`})
+		var off []string
+		for _, k := range product(t, s, "LX-1").KeepOff {
+			off = append(off, k.Text)
+		}
+		if got := strings.Join(off, ", "); got != want {
+			t.Errorf("%s: keeps off %q, want %q", cell, got, want)
+		}
+	}
+}
