@@ -75,7 +75,9 @@ func (r *reader) tryHeading(s *workbook.Sheet, row int) (headingBlock, bool) {
 			}
 			continue
 		}
-		if b := r.assign(below(s, row+n), row, n, "", false); b.known > best.known {
+		b := r.assign(below(s, row+n), row, n, "", false)
+		parts := n > 1 && b.known == best.known && best.rows == n-1 && r.partsAbove(s, row+n-1)
+		if b.known > best.known || parts {
 			if above < 2 && !r.isHeading(s, row, b) && r.isHeading(s, row, best) {
 				break // below a gap or a title it is one without what is added
 			}
@@ -172,7 +174,7 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 		if !ok || strings.TrimSpace(c.Value) == "" || c.Merged {
 			continue
 		}
-		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.isMeasure(c.Value) || r.says(c.Value, anyYear) {
+		if c.Kind == workbook.Number || c.Kind == workbook.Date || r.isFigure(c.Value) || r.isMeasure(c.Value) || r.tellsDay(c.Value) {
 			return false
 		}
 		words++
@@ -181,6 +183,30 @@ func (r *reader) mayContinueHeading(s *workbook.Sheet, row int) bool {
 		}
 	}
 	return words > 1 && long*fewLong <= words // a single text heads the rows below it
+}
+
+// tellsDay holds for a text that tells a day, or with one word when it is not known: "TBD".
+// Several words without a figure are a heading: "Left open".
+func (r *reader) tellsDay(text string) bool {
+	return r.says(text, anyYear) && (strings.ContainsAny(text, "0123456789") || len(strings.Fields(text)) == 1)
+}
+
+// partsAbove holds for a row of texts that all stand below cells which are merged over several
+// columns: it parts those, and is none of the rows.
+func (r *reader) partsAbove(s *workbook.Sheet, row int) bool {
+	n := 0
+	for _, c := range s.Row(row) {
+		if c.Merged || r.words.isBlank(c.Value) {
+			continue
+		}
+		if !slices.ContainsFunc(s.Merges, func(m workbook.Range) bool {
+			return m.Top == row-1 && m.Bottom == row-1 && m.Left <= c.Col && c.Col <= m.Right && m.Right > m.Left
+		}) {
+			return false
+		}
+		n++
+	}
+	return n > 1
 }
 
 // bid is one slot that a column could take.

@@ -346,6 +346,8 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		slot = "reading_surface"
 	case t.kind == kindSchedule:
 		slot = "reading_air" // of the day, or its normals
+	case united && r.tooHotToApply(t, c):
+		slot = "service_max"
 	case united:
 		slot = "apply"
 	}
@@ -353,6 +355,29 @@ func (r *reader) byTemperature(t *table, c Column) (slot, why string) {
 		return "", ""
 	}
 	return slot, "temperatures stand under it"
+}
+
+// tooHotToApply holds for temperatures of products of which none is one that sheets and fluids
+// are put on at: "Design temp. (°F)" above 180, 240.
+func (r *reader) tooHotToApply(t *table, c Column) bool {
+	i := slices.IndexFunc(t.cols, func(o Column) bool { return o.Letter == c.Letter })
+	unit := r.unitIn(c.Heading, "temperature", "")
+	if i < 0 || unit == "" || t.kind == kindSchedule {
+		return false
+	}
+	told := 0
+	for words := range r.said(t, t.nums[i]) {
+		for _, q := range r.phrase.Quantities(words, hint("temperature", unit)) {
+			if q.Kind != "temperature" || q.Min == nil {
+				continue
+			}
+			if *q.Min < r.head.hotApplied {
+				return false
+			}
+			told++
+		}
+	}
+	return told > 1
 }
 
 // toldOfDay are the words of a heading; of one that names the air itself those above it,

@@ -65,7 +65,7 @@ func (r *reader) suits(under stretch, col int, slot *headingSlot) bool {
 		return true
 	case slot.name == "cover" && r.mostly(under, col, stays):
 		return true
-	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off") && r.namesNothing(under, col):
+	case (meets[slot.name] || slot.name == "sealant" || slot.name == "keep_off" || slot.name == "specified") && r.namesNothing(under, col):
 		return false
 	case slot.name == "lap" && r.namesLaps(under, col):
 		return true

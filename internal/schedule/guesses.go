@@ -84,6 +84,7 @@ func (h *headings) own(sub string) ballot {
 		if numberSign.MatchString(sub) {
 			sub = "no"
 		}
+		sub = numberAfter.ReplaceAllString(sub, "$1 no ")
 		for _, form := range slices.Compact([]string{sub, parenthesis.ReplaceAllString(sub, " ")}) {
 			best.take(h.match(form), 1)
 			best.take(h.match(h.asked(form)), askedWeight)

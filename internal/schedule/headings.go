@@ -49,6 +49,8 @@ type headings struct {
 	days            []dayWork       // words of headings over days, by what is done then
 	ends            []string        // words for an end of a range that is not to be passed
 	span            spanWords
+	hotApplied      float64         // °C from which no sheet or fluid is put on by hand
+	roles           bandRoles       // words below a heading over figures
 	dayAir, noDay   []string        // words for the air of a day, and those that tell of a limit and of no day
 	cold, hot, heat []string        // words for the lower and the upper end of temperatures, and for either
 	denies          *regexp.Regexp  // words that say what not to do
@@ -135,12 +137,14 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Parts                 []partWords       `json:"wall_parts"`
 			WallAsks              []wallAsk         `json:"wall_asks"`
 			Days                  []dayWork         `json:"days"`
+			Roles                 bandRoles         `json:"band_roles"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
 			Span                  spanWords             `json:"span"`
 			DayAir                []string              `json:"day_air"`
 			NoDay                 []string              `json:"no_day"`
 			CoverAfter            int                   `json:"cover_after_days"`
+			HotApplied            float64               `json:"hot_applied_c"`
 			Little                []string              `json:"little"`
 			Sheets                []string              `json:"sheets"`
 			Remarks               []string              `json:"remarks"`
@@ -162,7 +166,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	for _, part := range file.Columns.Parts {
 		h.parts = append(h.parts, wallPart{part.Name, set(part.Words)})
 	}
-	h.wallAsks = file.Columns.WallAsks
+	h.wallAsks, h.roles, h.hotApplied = file.Columns.WallAsks, file.Columns.Roles, file.Columns.HotApplied
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})
 	}

@@ -31,7 +31,6 @@ func (h *headings) usual(words []string) []string {
 // headingWords cuts a heading to lower-case words; underscores, slashes, points and
 // the capitals of "CoverDate" part words.
 func headingWords(text string) []string {
-	text = numberAfter.ReplaceAllString(text, "$1 no ")
 	return strings.FieldsFunc(strings.ToLower(partCamelCase(text)), func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})

@@ -326,6 +326,8 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.offers)
 	r.each(all, kindSchedule, r.dayEnds)
+	r.each(all, kindSchedule, r.ageOfRow)
+	r.each(all, kindSchedule, r.bands)
 	r.each(all, kindSchedule, r.countedBeside)
 	r.each(all, kindSchedule, r.actualDays) // of what was planned by the dates under it: "Plan: in", "Actual: in"
 	r.likeRepeated(all)

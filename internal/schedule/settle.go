@@ -247,6 +247,19 @@ var mayBeTags = map[string]bool{"mark": true, "reference": true, "order": true, 
 // against cells that are tags.
 const sureType = 0.6
 
+// ageOfRow takes a column of a schedule that is headed as the age of concrete, and with no word
+// for a least one, for that of the concrete in its rows.
+func (r *reader) ageOfRow(t *table) {
+	i := slices.IndexFunc(t.cols, func(c Column) bool { return c.Slot == "concrete_age" })
+	if i < 0 || t.column("age") > 0 || strings.Contains(t.cols[i].Heading, "%") {
+		return
+	}
+	words := headingWords(t.cols[i].Heading)
+	if !holdsAny(words, r.head.lower) && !holdsAny(words, r.head.roles.Asked) && !holdsAny(words, r.head.roles.Allowed) && !holdsAny(words, []string{"before"}) {
+		t.cols[i].Slot, t.cols[i].Why = "age", t.cols[i].Why+", and no word for the least that is asked"
+	}
+}
+
 // bedColumn takes what stands behind the sheets for their substrate, in a table
 // of primed sheets that has no other column for it.
 func (r *reader) bedColumn(t *table) {

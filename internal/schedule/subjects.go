@@ -1,6 +1,12 @@
 package schedule
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"abut/internal/regexp"
+)
 
 // sheetRoles are the roles of what a row of a schedule may be about.
 var sheetRoles = []string{"membrane", "flashing", "film", "transition"}
@@ -17,12 +23,36 @@ func (r *reader) subject(t *table) {
 	case t.column("sealant") > 0:
 		return // a register of joints is about what it seals with
 	}
+	if r.brandColumn(t) {
+		return
+	}
 	for i := range t.cols {
 		if c := &t.cols[i]; c.Slot == "" && r.mostlyNames(t, t.nums[i], roles...) {
 			c.Slot, c.Confidence, c.Why = "material", 0.4, materialsUnder
 			return
 		}
 	}
+}
+
+// brandColumn takes a column that is headed as the names of products are in their data
+// ("Brand name") for what the rows are about.
+func (r *reader) brandColumn(t *table) bool {
+	if t.has(lineSlots...) == 0 {
+		return false
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		if c.Slot != "" && (c.Slot != "reference" || c.Confidence >= sureHeading) || !r.columnHolds(t.stretch(), t.nums[i], "") || r.namesNothing(t.stretch(), t.nums[i]) {
+			continue
+		}
+		for _, g := range r.head.match(c.Heading) {
+			if g.slot == "alias" && g.score >= sureHeading {
+				c.Slot, c.Confidence, c.Why = "material", g.score-headNoun, g.why()+", and no other column tells what the rows are about"
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // materialsUnder is why a column that no heading tells is what the rows are about.
@@ -145,7 +175,7 @@ func (r *reader) roleNamed(words string) string {
 // firstNames takes the first column of product data for the names of the products
 // where no other column holds them: "Sealant", "Board", "Fluid".
 func (r *reader) firstNames(t *table) {
-	if t.has("tag", "mark", "material", "alias") > 0 || len(t.cols) == 0 {
+	if r.itemNames(t); t.has("tag", "mark", "alias") > 0 || len(t.cols) == 0 || t.column("material") > 0 && !t.weaklyNamed() {
 		return
 	}
 	c, seen := &t.cols[0], map[string]bool{}
@@ -160,8 +190,50 @@ func (r *reader) firstNames(t *table) {
 		seen[name] = true
 	}
 	if len(seen) > 1 && (c.Slot == "" || nameSlots[c.Slot]) {
+		if at := t.column("material"); at > 0 {
+			kinds := &t.cols[slices.Index(t.nums, at)]
+			kinds.Slot, kinds.Why = "type", kinds.Why+", and the first column names the products"
+		}
 		c.Slot, c.Confidence, c.Why = "material", 0.4, "first column of product data, and different in every row"
 	}
+}
+
+// weaklyNamed holds for a column of names that is known by less than half of its heading, right
+// of the first column.
+func (t *table) weaklyNamed() bool {
+	at := t.column("material")
+	return at != t.nums[0] && t.cols[slices.Index(t.nums, at)].Confidence < leastNamed && t.column("type") == 0
+}
+
+// itemNames takes items of product data that are called by names and no codes, in a table that
+// names them nowhere else, for the names of the products: "Item" above "Alder Sheet 40".
+func (r *reader) itemNames(t *table) {
+	if t.has("material", "alias") > 0 {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		items := c.Slot == "mark" && t.column("tag") == 0 || c.Slot == "used_at" && lastWord(c.Heading) == "item"
+		if items && r.namesOfItems(t, t.nums[i]) {
+			c.Slot, c.Why = "material", c.Why+", and names stand under it"
+			return
+		}
+	}
+}
+
+// namesOfItems holds for a column in which each telling cell stands once, and most are of
+// several words or long.
+func (r *reader) namesOfItems(t *table, col int) bool {
+	seen, names := map[string]bool{}, 0
+	for words := range r.said(t, col) {
+		if seen[words] {
+			return false
+		}
+		if seen[words] = true; len(words) > longCode || strings.Contains(words, " ") && countWords(words) > 0 {
+			names++
+		}
+	}
+	return len(seen) > 1 && names*3 >= len(seen)*2
 }
 
 // nameSlots are slots by a heading that may name the sort of all products below it.
@@ -170,7 +242,7 @@ var nameSlots = map[string]bool{"suits": true, "primer": true, "type": true}
 // leftmostMark gives the mark to a column of codes left of all known ones, from a
 // column whose heading tells of a drawing as well ("Det.").
 func (r *reader) leftmostMark(t *table) {
-	if len(t.cols) > 0 && t.cols[0].Slot == "reference" && t.column("mark") == 0 && r.ownCodes(t, t.nums[0]) {
+	if len(t.cols) > 0 && (t.cols[0].Slot == "reference" || headsRows[t.cols[0].Slot] && r.numbersRows(t)) && t.column("mark") == 0 && r.ownCodes(t, t.nums[0]) {
 		t.cols[0].Slot, t.cols[0].Why = "mark", t.cols[0].Why+", and codes of the rows stand under it, each once"
 		return
 	}
@@ -186,6 +258,34 @@ func (r *reader) leftmostMark(t *table) {
 		}
 	}
 }
+
+// headsRows are slots by a heading that may name what the rows are of, over their numbers:
+// "Tie-in" above TI-1, "Comment" above 1.
+var headsRows = map[string]bool{"remark": true, "touches": true, "site": true, "place": true, "status": true, "value": true, "order": true}
+
+// numbersRows holds for a first column of numbers, or of letters with one, that rise row by
+// row, beside others that tell what the rows are about.
+func (r *reader) numbersRows(t *table) bool {
+	if t.has("material", "tag", "specified") == 0 || t.cols[0].Slot == "place" && t.has("place", "group") < 2 || t.cols[0].Slot == "order" && t.column("group") > 0 && t.column("place") == 0 {
+		return false
+	}
+	last, n := 0, 0
+	for words := range r.said(t, t.nums[0]) {
+		m := rowNumber.FindStringSubmatch(words)
+		if m == nil {
+			return false
+		}
+		at, err := strconv.Atoi(m[1])
+		if err != nil || at <= last {
+			return false
+		}
+		last, n = at, n+1
+	}
+	return n >= 3
+}
+
+// rowNumber is the number of a row, with the letters of what the rows are.
+var rowNumber = regexp.MustCompile(`^(?:[A-Z]{1,3}[- ]?)?(\d{1,4})$`)
 
 // ownCodes holds for a column of short codes, each once.
 func (r *reader) ownCodes(t *table, col int) bool {

@@ -956,3 +956,49 @@ butyl sheet | south | CMU | 35`)
 		t.Errorf("kind %q", s.Reading.Tables[0].Kind)
 	}
 }
+
+// Below one heading over figures the words for what is allowed, asked for and done tell the
+// columns apart, as they do beside the matter itself; a heading that tells all stays what it is.
+func TestBandsOfFigures(t *testing.T) {
+	for head, want := range map[string]string{
+		"Ref | Membrane | Substrate | Film (mils) | | Sun (days) | \n | | | Required | Measured | Maker's limit | Forecast": "mark material substrate min_thickness thickness exposure_days planned_open",
+		"Ref | Membrane | Substrate | Overlap (mm) | | Days bare | \n | | | Needed | Achieved | Permitted | Counted":        "mark material substrate min_lap lap exposure_days planned_open",
+		"Ref | Membrane | Substrate | Laps and edges | | Days bare | \n | | | Min. lap | Other | Permitted | Counted":       "mark material substrate lap remark exposure_days planned_open",
+	} {
+		s := readPages(t, page{name: "S", merges: []string{"D1:E1", "F1:G1"}, grid: "\n" + head + "\n1 | butyl sheet | plywood | 40 | 38 | 60 | 45\n2 | butyl sheet | CMU | 40 | 41 | 60 | 50"})
+		if got := slots(s.Reading.Tables[0]); got != want {
+			t.Errorf("%s: %q, want %q", head, got, want)
+		}
+	}
+}
+
+// Names under "item" are those of the products, codes are their tags.
+func TestNamesOfItems(t *testing.T) {
+	schedule := page{name: "S", grid: "\nRef | Where | Membrane | Substrate | Lap\n1 | north | Alder Sheet 40 | plywood | 3 in.\n2 | south | Larch Coat | CMU | 3 in."}
+	for grid, want := range map[string]string{
+		"Item | Polymer | Coldest to lay (°F) | Days bare\nAlder Sheet 40 | SBS | 40 | 60\nLarch Coat | acrylic | 35 | 90":                      "material chemistry apply_min exposure_days",
+		"Item | Product | Coldest to lay (°F) | Days bare\nA-1 | Alder Sheet 40 | 40 | 60\nA-2 | Larch Coat | 35 | 90":                          "mark material apply_min exposure_days",
+		"Fluid or accessory | Fluid or strip | Coldest to lay (°F) | Days bare\nAlder Sheet 40 | sheet | 40 | 60\nLarch Coat | fluid | 35 | 90": "material type apply_min exposure_days",
+		"Item | Polymer | Design temp. (°F) | Days bare\nAlder Sheet 40 | SBS | 180 | 60\nLarch Coat | acrylic | 200 | 90":                      "material chemistry service_max exposure_days",
+		"Item | Polymer | Design temp. (°F) | Days bare\nAlder Sheet 40 | SBS | 40 | 60\nLarch Coat | acrylic | 35 | 90":                        "material chemistry apply exposure_days",
+	} {
+		s := readPages(t, schedule, page{name: "P", grid: "\n" + grid})
+		for _, one := range s.Reading.Tables {
+			if got := slots(one); strings.HasPrefix(one.ID, "P#") && got != want {
+				t.Errorf("%s: %q, want %q", grid, got, want)
+			}
+		}
+	}
+}
+
+// Numbers that rise row by row in the first column are those of the rows, whatever heads them;
+// a brand is what a row is about where nothing else tells; an age without a least one is the row's.
+func TestNumbersBrandsAndAges(t *testing.T) {
+	wantSlots(t, map[string]string{
+		"Comment | Membrane | Substrate | Lap\nC-1 | butyl sheet | plywood | 3 in.\nC-2 | butyl sheet | CMU | 3 in.\nC-4 | SBS sheet | CMU | 3 in.":     "mark material substrate lap",
+		"Comment | Membrane | Substrate | Lap\nC-1 | butyl sheet | plywood | 3 in.\nsee C-1 | butyl sheet | CMU | 3 in.\nC-4 | SBS sheet | CMU | 3 in.": "remark material substrate lap",
+		"Ref | Trade name | Goes on | In contact with\n1 | Alder Sheet | plywood | PVC\n2 | Larch Coat | CMU | brick":                                   "mark material substrate touches",
+		"Ref | Membrane | Substrate | Concrete cure (d) | Lap\n1 | butyl sheet | concrete | 30 | 3 in.\n2 | butyl sheet | concrete | 12 | 3 in.":        "mark material substrate age lap",
+		"Ref | Membrane | Substrate | Min. concrete age (d) | Lap\n1 | butyl sheet | concrete | 28 | 3 in.\n2 | butyl sheet | concrete | 28 | 3 in.":    "mark material substrate concrete_age lap",
+	})
+}
