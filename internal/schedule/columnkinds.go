@@ -186,6 +186,9 @@ func (r *reader) holds(c workbook.Cell, kind string) bool {
 
 // gives holds for a text with a figure of a kind, or a bare one that may be of any.
 func (r *reader) gives(text, kind string) bool {
+	if kind == "vapor_permeance" && meters.MatchString(text) {
+		return true
+	}
 	if kind == "temperature" {
 		text = dayAndNight.ReplaceAllString(text, "$1")
 	}

@@ -79,6 +79,9 @@ func (r *reader) figure(c source, kind string) (Figure, bool) {
 			text, other = rest, true
 		}
 	}
+	if kind == "vapor_permeance" {
+		text = meters.ReplaceAllString(text, "$1 m sd")
+	}
 	text = r.withHeadingUnit(text, kind, c.unit)
 	if c.slot == "thickness" {
 		text = summed(filmFirst.ReplaceAllString(filmBehind(text), "$1 $3 $2"))
@@ -202,6 +205,10 @@ func hint(kind, unit string) string {
 	}
 	return kind + ":" + unit
 }
+
+// meters is a length in meters, which under a heading for vapor is that of the air that resists
+// as much: "20 m", "0.3-15 m".
+var meters = regexp.MustCompile(`^\s*([<>≤≥]?\s*\d[\d.,\s–-]*?)\s*m\s*$`)
 
 // mostOf are the columns that state the most; leadTo is how their cells may begin:
 // "to 180", "good to 250".

@@ -50,6 +50,7 @@ type headings struct {
 	ends            []string        // words for an end of a range that is not to be passed
 	span            spanWords
 	hotApplied      float64         // °C from which no sheet or fluid is put on by hand
+	ties            map[string]bool // words that tie what a heading names to something else
 	roles           bandRoles       // words below a heading over figures
 	dayAir, noDay   []string        // words for the air of a day, and those that tell of a limit and of no day
 	cold, hot, heat []string        // words for the lower and the upper end of temperatures, and for either
@@ -137,6 +138,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Parts                 []partWords       `json:"wall_parts"`
 			WallAsks              []wallAsk         `json:"wall_asks"`
 			Days                  []dayWork         `json:"days"`
+			Ties                  []string          `json:"ties"`
 			Roles                 bandRoles         `json:"band_roles"`
 			Cold, Hot, Heat, Ends []string
 			Denies                string                `json:"denies"`
@@ -166,6 +168,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 	for _, part := range file.Columns.Parts {
 		h.parts = append(h.parts, wallPart{part.Name, set(part.Words)})
 	}
+	h.ties = set(file.Columns.Ties)
 	h.wallAsks, h.roles, h.hotApplied = file.Columns.WallAsks, file.Columns.Roles, file.Columns.HotApplied
 	for name, c := range file.Columns.Slots {
 		h.slots = append(h.slots, headingSlot{name: name, many: c.Many, sides: c.Sides, kind: c.Kind, in: c.In, words: c.Words, units: c.Units})

@@ -325,6 +325,7 @@ func (r *reader) knowColumns(b *workbook.Book, all []*table) {
 	r.each(all, kindSchedule, r.contradicted)
 	r.each(all, kindSchedule, r.fillUnknown)
 	r.each(all, kindSchedule, r.offers)
+	r.each(all, kindSchedule, r.faceTemps)
 	r.each(all, kindSchedule, r.dayEnds)
 	r.each(all, kindSchedule, r.ageOfRow)
 	r.each(all, kindSchedule, r.bands)

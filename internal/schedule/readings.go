@@ -26,6 +26,35 @@ func (r *reader) airColumn(t *table) {
 	}
 }
 
+// faceTemps takes a column of temperatures of a schedule that is headed by a face ("Temperatures
+// (F) | Substrate", "Max. substrate F seen") for readings of it, and for no bed or rating.
+func (r *reader) faceTemps(t *table) {
+	if t.kind != kindSchedule || t.column("reading_surface") > 0 {
+		return
+	}
+	for i := range t.cols {
+		c := &t.cols[i]
+		own := headingWords(c.own)
+		beds := c.Slot == "substrate" && r.mostlyFigures(t, i)
+		rated := c.Slot == "service_max" && c.Confidence < sureHeading && holdsAny(own, r.head.faces) && !holdsAny(own, r.head.service) && !holdsAny(own, r.head.noDay)
+		if (beds || rated) && r.unitIn(c.Heading, "temperature", "") != "" && r.mostly(t.stretch(), t.nums[i], "temperature") {
+			c.Slot, c.Why = "reading_surface", c.Why+", and temperatures stand under it"
+			return
+		}
+	}
+}
+
+// mostlyFigures holds for a column of figures without words.
+func (r *reader) mostlyFigures(t *table, i int) bool {
+	filled, bare := 0, 0
+	for words := range r.said(t, t.nums[i]) {
+		if filled++; r.isFigure(words) || r.isMeasure(words) {
+			bare++
+		}
+	}
+	return filled > 0 && bare*3 >= filled*2
+}
+
 // dayEnds takes two columns of a schedule that tell the low and the high of the air for
 // readings of the day ("Air lo", "Air hi"), and not for the limits of what goes on.
 func (r *reader) dayEnds(t *table) {

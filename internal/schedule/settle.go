@@ -428,6 +428,9 @@ func (r *reader) fillUnknown(t *table) {
 		if slot == "" {
 			slot, why = r.byContent(t, i)
 		}
+		if slot == "" {
+			slot, why = r.byHeadNoun(t, i)
+		}
 		if slot == "" && r.callsItems(t, c) {
 			slot, why = "type", "its heading calls the items, and another column has their marks"
 		}

@@ -1002,3 +1002,27 @@ func TestNumbersBrandsAndAges(t *testing.T) {
 		"Ref | Membrane | Substrate | Min. concrete age (d) | Lap\n1 | butyl sheet | concrete | 28 | 3 in.\n2 | butyl sheet | concrete | 28 | 3 in.":    "mark material substrate concrete_age lap",
 	})
 }
+
+// A long heading over figures is of the thing that it names first, by the unit; one over other
+// figures is not, nor one of a place.
+func TestHeadNounsOverFigures(t *testing.T) {
+	wantSlots(t, map[string]string{
+		"Ref | Membrane | Substrate | Overlap of each course beyond joint line, left and right (mm)\n1 | butyl sheet | plywood | 75\n2 | butyl sheet | CMU | 80":      "mark material substrate lap",
+		"Ref | Membrane | Substrate | Lap of roofer beyond our cut line, drawing office to confirm\n1 | butyl sheet | plywood | 75 mm\n2 | butyl sheet | CMU | 80 mm": "mark material substrate lap",
+		"Ref | Membrane | Substrate | Lap of gutter joints beyond our cut line, count\n1 | butyl sheet | plywood | 7\n2 | butyl sheet | CMU | 8":                      "mark material substrate ",
+		"Ref | Membrane | Substrate | On frame mm\n1 | butyl sheet | plywood | 75\n2 | butyl sheet | CMU | 80":                                                        "mark material substrate ",
+		"Ref | Membrane | Base | Temperatures (F) Substrate\n1 | butyl sheet | plywood | 58\n2 | butyl sheet | CMU | 61":                                              "mark material substrate reading_surface",
+	})
+}
+
+// A figure of meters under a heading for vapor is that of the air that resists as much.
+func TestAirLayersInMeters(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "\nRef | Where | Membrane | Substrate | Lap\n1 | north | Alder 30 | plywood | 3 in.\n2 | south | Larch V | CMU | 3 in."},
+		page{name: "P", grid: "\nProduct | Kind | sd | Stay bare, days\nAlder 30 | polyethylene sheet | 20 m | 60\nLarch V | breather sheet | 0.05 m | 90"})
+	for _, p := range s.Products {
+		f, ok := p.Figures["vapor_ng"]
+		if !ok || p.Tag == "Alder 30" && (*f.Max < 9 || *f.Max > 11) {
+			t.Errorf("%s: %+v", p.Tag, p.Figures)
+		}
+	}
+}
