@@ -1009,7 +1009,7 @@ func TestHeadNounsOverFigures(t *testing.T) {
 	wantSlots(t, map[string]string{
 		"Ref | Membrane | Substrate | Overlap of each course beyond joint line, left and right (mm)\n1 | butyl sheet | plywood | 75\n2 | butyl sheet | CMU | 80":      "mark material substrate lap",
 		"Ref | Membrane | Substrate | Lap of roofer beyond our cut line, drawing office to confirm\n1 | butyl sheet | plywood | 75 mm\n2 | butyl sheet | CMU | 80 mm": "mark material substrate lap",
-		"Ref | Membrane | Substrate | Lap of gutter joints beyond our cut line, count\n1 | butyl sheet | plywood | 7\n2 | butyl sheet | CMU | 8":                      "mark material substrate ",
+		"Ref | Membrane | Substrate | Lap of gutter joints beyond our cut line, count\n1 | butyl sheet | plywood | 7\n2 | butyl sheet | CMU | 8":                      "mark material substrate reference",
 		"Ref | Membrane | Substrate | On frame mm\n1 | butyl sheet | plywood | 75\n2 | butyl sheet | CMU | 80":                                                        "mark material substrate ",
 		"Ref | Membrane | Base | Temperatures (F) Substrate\n1 | butyl sheet | plywood | 58\n2 | butyl sheet | CMU | 61":                                              "mark material substrate reading_surface",
 	})
