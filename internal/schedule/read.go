@@ -200,6 +200,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if err != nil {
 		return nil, err
 	}
+	r.namedAgain(all)
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err
 	}

@@ -1026,3 +1026,33 @@ func TestAirLayersInMeters(t *testing.T) {
 		}
 	}
 }
+
+// Without a table that is surely a schedule, the one that names again what a list has once is
+// taken for it, whatever its columns are called; data told twice is none.
+func TestScheduleNamesAgainWhatIsListed(t *testing.T) {
+	list := page{name: "Data", grid: `
+Trade name | Stuff | Mils | Coldest °F
+Alder Peel | SBS sheet | 40 | 40
+Alder Brush | fluid membrane | 60 | 35
+Alder Prime | water-borne primer | - | 40`}
+	s := readPages(t, page{name: "Openings", grid: `
+Opening | Lined with | Put upon | Perms
+W-1 | Alder Peel | plywood | 0.05
+W-2 | Alder Peel | CMU | 0.05
+W-3 | Alder Brush | CMU | 12`}, list)
+	if len(s.Lines) != 3 || s.Lines[0].Main() == nil || s.Lines[2].Sheet != "Openings" {
+		t.Errorf("%d lines: %+v", len(s.Lines), s.Lines)
+	}
+	// near miss: beside a schedule, a table of which primer each product takes where is data
+	s = readPages(t, page{name: "S", grid: `
+Mark | Membrane | Substrate | Lap
+1 | Alder Peel | plywood | 3 in.
+2 | Alder Brush | CMU | 3 in.`}, list, page{name: "Primers", grid: `
+Product | Surfaces | Primer | Days in the sun
+Alder Peel | plywood | Alder Prime | 60
+Alder Peel | CMU | Alder Prime | 60
+Alder Brush | CMU | none | 90`})
+	if len(s.Lines) != 2 {
+		t.Errorf("%d lines", len(s.Lines))
+	}
+}
