@@ -18,17 +18,17 @@ func (r *reader) partSheets(b *workbook.Book) *workbook.Book {
 		if len(parts) > 1 {
 			r.whole[b.Sheets[i].Name] = &b.Sheets[i]
 		}
-		for _, part := range parts {
-			out.Sheets = append(out.Sheets, joinBlockHeads(r.joinLayers(r.joinWallRows(part))))
-		}
+		out.Sheets = append(out.Sheets, parts...)
 	}
 	return &out
 }
 
-// oneRowEach lays out the sheets whose items have several lines with one row an item.
+// oneRowEach takes the lists of walls, and lays out the sheets whose items have several lines
+// with one row an item.
 func (r *reader) oneRowEach(b *workbook.Book) {
 	for i := range b.Sheets {
-		b.Sheets[i] = joinSecondLines(r.layOut(b.Sheets[i]))
+		s := joinBlockHeads(r.joinLayers(r.joinWallRows(r.takeWalls(b.Sheets[i]))))
+		b.Sheets[i] = joinSecondLines(r.layOut(s))
 	}
 }
 

@@ -29,6 +29,9 @@ type source struct {
 	worded bool   // and many of its cells say in words what is barred
 	goes   bool   // and first what the product goes with
 	part   bool   // it is a piece of a cell that tells several things
+
+	thick *float64 // of a layer of a wall: its thickness in a cell of its own, mm
+	layer bool     // it is one layer of a wall
 }
 
 func (t *table) at(row, col int) At {
@@ -180,6 +183,7 @@ func (r *reader) items(l *Line, c source) {
 			r.boardThick(l, &it, c, n.Span)
 			if c.slot == "layers" {
 				it.ThickMM = r.layerThick(&it, c.text, n.Span)
+				r.sizeOfLayer(&it, c, n.Span)
 				it.RM2KW = r.resistanceOf(c.text, n.Span, it.Class)
 				if orElse.MatchString(c.text[:n.Start]) && len(l.Items) > 0 && l.Items[len(l.Items)-1].At == it.At {
 					it.Signals = append(slices.Clone(ids), OrElse)

@@ -246,6 +246,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 			l.says(&out[before+n])
 		}
 	}
+	out = r.listedSources(out, t, l)
 	l.Struck = own > 0 && struck*2 > own
 	r.room = out
 	return out

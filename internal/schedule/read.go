@@ -18,6 +18,7 @@ type Reader struct {
 	vocab  *material.Vocabulary
 	head   *headings
 	words  *wordlists
+	walls  *wallWords
 	limits *limitRules
 	waived *waiverWords
 }
@@ -30,6 +31,7 @@ func NewReader(fsys fs.FS) (*Reader, error) {
 	all.Go(func() (err error) { rd.vocab, err = material.Load(fsys); return err })
 	all.Go(func() (err error) { rd.head, err = loadHeadings(fsys); return err })
 	all.Go(func() (err error) { rd.words, err = loadWordlists(fsys); return err })
+	all.Go(func() (err error) { rd.walls, err = loadWallWords(fsys); return err })
 	all.Go(func() (err error) { rd.limits, err = loadLimitRules(fsys); return err })
 	all.Go(func() (err error) { rd.waived, err = loadWaiverWords(fsys); return err })
 	if err := all.Wait(); err != nil {
@@ -63,6 +65,7 @@ type reader struct {
 	vocab      *material.Vocabulary
 	head       *headings
 	words      *wordlists
+	walls      *wallWords
 	limitRules *limitRules
 	lex        *lexicon
 	room       []source // of the row that is read
@@ -204,7 +207,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 	if err := r.columnsNamed(b.Path, all); err != nil {
 		return nil, err
 	}
-	if len(all) == 0 {
+	if len(all) == 0 && len(r.noted) == 0 {
 		return nil, noTable(b)
 	}
 	products, err := r.productBooks()
@@ -253,7 +256,7 @@ func (rd *Reader) read(b *workbook.Book, set Settings) (*Schedule, error) {
 // begin makes the reader of one workbook.
 func (rd *Reader) begin(path string, set Settings) *reader {
 	r := &reader{
-		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, limitRules: rd.limits,
+		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, walls: rd.walls, limitRules: rd.limits,
 		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, series: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, placeEnds: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
 		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},

@@ -49,6 +49,9 @@ const sureMaterial = 0.95
 func (r *reader) foreignCodes(t *table) {
 	for i := range t.cols {
 		c := &t.cols[i]
+		if c.Slot == "tag" && len(r.sched.Products) == 0 && t.column("layers") > 0 && t.has("mark", "group", "material") == 0 {
+			c.Slot, c.Why = "mark", "it names what is built of the layers in its row"
+		}
 		if c.Slot != "tag" || len(r.sched.Products) == 0 {
 			continue
 		}

@@ -35,8 +35,9 @@ type table struct {
 	stacked bool        // each row is a layer of the wall beside it
 	ofLayer map[int]int // of a list of walls: column of a layer -> that of its resistance
 
-	joints bool // each row is a joint between two sides
-	gloss  bool // the last row of its heading only explains the columns
+	joints bool          // each row is a joint between two sides
+	listed []listedLayer // of a wall that a list tells, layer by layer
+	gloss  bool          // the last row of its heading only explains the columns
 }
 
 // slotAt is the slot of a column by its number, "" for none.

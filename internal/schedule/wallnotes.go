@@ -14,6 +14,9 @@ import (
 type toldWall struct {
 	code, layers, title string
 	at                  At
+	parts               []listedLayer // of a list that tells them apart
+	codeAt              string        // and the cell of its code
+	rows                []int         // that it fills
 }
 
 // How many layers a wall of a list in notes has at least, where a title says that walls
@@ -142,7 +145,7 @@ func (r *reader) notedWalls() []*table {
 		}
 		r.standing = standing{}
 		l := r.line(t, wall.at.Row, nil, map[string]dayOrder{})
-		l.Cells["mark"] = wall.at.Cell
+		l.Cells["mark"] = firstNonEmpty(wall.codeAt, wall.at.Cell)
 		r.addLine(l)
 	}
 	return out
@@ -152,10 +155,10 @@ func (r *reader) notedWalls() []*table {
 func (w toldWall) table() *table {
 	row, col, _ := workbook.ParseRef([]byte(w.at.Cell))
 	code := workbook.Cell{Row: row, Col: col + 1, Value: w.code, Kind: workbook.Text}
-	layers := workbook.Cell{Row: row, Col: col, Value: w.layers, Kind: workbook.Text}
+	layers := workbook.Cell{Row: row, Col: col, Value: w.layers, Kind: workbook.Text, Merged: w.parts != nil}
 	sheet := &workbook.Sheet{Name: w.at.Sheet, MaxRow: row, Rows: []workbook.Row{{Number: row, Cells: []workbook.Cell{layers, code}}}}
 	return &table{
-		id: fmt.Sprintf("%s#%d", w.at.Sheet, row), kind: kindSchedule, sheet: sheet, common: w.code,
+		id: fmt.Sprintf("%s#%d", w.at.Sheet, row), kind: kindSchedule, sheet: sheet, common: w.code, listed: w.parts,
 		head: []int{row}, first: row, last: row, end: row, nums: []int{col + 1, col},
 		cols: []Column{
 			{Letter: workbook.ColumnName(col), Slot: "mark", Confidence: 0.8, Why: "a note tells walls by their codes"},

@@ -716,3 +716,69 @@ func TestWallCodeBeforeItsBed(t *testing.T) {
 		t.Error("a grade of concrete is no wall")
 	}
 }
+
+// wallsOf are the walls that a list tells beside a schedule: the code of each, and its
+// layers by their families, with the thickness of those that insulate.
+func wallsOf(t *testing.T, title, grid string) string {
+	t.Helper()
+	s := readPages(t, page{name: "S", grid: "Mark | Wall type | Material | Substrate | Primer | Lap\nD1 | Q1 | butyl sheet | plywood | none | 75 mm\nD2 | Q2 | butyl sheet | plywood | none | 75 mm"}, page{name: title, grid: grid})
+	var walls []string
+	for i := range s.Lines {
+		l := &s.Lines[i]
+		if l.Sheet != title {
+			continue
+		}
+		told := []string{l.Mark + ":"}
+		for _, it := range l.Items {
+			words := it.Family
+			if it.Class == "insulation" && it.ThickMM != nil {
+				words += fmt.Sprintf(" %.0f", *it.ThickMM)
+			}
+			told = append(told, words)
+		}
+		walls = append(walls, strings.Join(told, " "))
+	}
+	return strings.Join(walls, "; ")
+}
+
+// A list of walls is read however it is laid out: below the codes of walls, beside them,
+// under codes that number the layers, side by side, in one cell, or a column a layer.
+func TestListsOfWalls(t *testing.T) {
+	const want = "Q1: osb-plywood-sheathing butyl-flashing-tape mineral-wool 75 clay-brick; Q2: concrete-masonry butyl-flashing-tape xps 50 clay-brick"
+	for name, grid := range map[string]string{
+		"under their codes":  "Inside to outside\n\nQ1 - Brick on studs | |\nNo. | Layer | Thickness\n1 | plywood | 12 mm\n2 | butyl sheet | 1 mm\n3 | mineral wool | 75 mm\n4 | clay brick | 90 mm\n\nQ2 - Brick on block | |\nNo. | Layer | Thickness\n1 | concrete block | 190 mm\n2 | butyl sheet | 1 mm\n3 | XPS | 50 mm\n4 | clay brick | 90 mm",
+		"beside their codes": "Ref | Component | mm | RSI\nQ1 | plywood | 12 | 0.1\n | butyl sheet | 1 |\n | mineral wool | 75 | 2.1\n | clay brick | 90 | 0.1\n | Total RSI | | 2.4\nQ2 | concrete block | 190 | 0.2\n | butyl sheet | 1 |\n | XPS | 50 | 1.7\n | clay brick | 90 | 0.1",
+		"numbered by codes":  "Code | Layer\nQ1.1 | plywood\nQ1.2 | butyl sheet\nQ1.3 | 75 mm mineral wool\nQ1.4 | clay brick\nQ2.1 | concrete block\nQ2.2 | butyl sheet\nQ2.3 | 50 mm XPS\nQ2.4 | clay brick",
+		"side by side":       "In to out | Q1 | Q2\nUse | offices | plant room\nLayer 1 | plywood | concrete block\nLayer 2 | butyl sheet | butyl sheet\nLayer 3 | 75 mm mineral wool | 50 mm XPS\nLayer 4 | clay brick | clay brick",
+		"in one cell":        "Tag | Where | Wall build-up (in → out)\nQ1 | north | plywood → butyl sheet → 75 mm mineral wool → clay brick\nQ2 | south | concrete block → butyl sheet → 50 mm XPS → clay brick",
+		"a column a layer":   "Type Mark | Type Comments | Layer 1 Material | Layer 1 Thickness | Layer 2 Material | Layer 2 Thickness | Layer 3 Material | Layer 3 Thickness | Layer 4 Material | Layer 4 Thickness\nQ1 | brick | plywood | 12 mm | butyl sheet | 1 mm | mineral wool | 75 mm | clay brick | 90 mm\nQ2 | brick | concrete block | 190 mm | butyl sheet | 1 mm | XPS | 50 mm | clay brick | 90 mm",
+	} {
+		if got := wallsOf(t, "Wall types", grid); got != want {
+			t.Errorf("%s:\ngot  %s\nwant %s", name, got, want)
+		}
+	}
+}
+
+// Batts fill the studs that are told beside them, and boards do not.
+func TestBattsFillStuds(t *testing.T) {
+	got := wallsOf(t, "Walls", "Mark | Assembly\nQ1 | gypsum board → 2x6 studs w/ R-21 glass fiber batts → plywood → XPS\nQ2 | gypsum board → 38x89 studs, mineral wool batts → plywood → brick")
+	want := "Q1: gypsum-board lumber-unspecified glass-fiber-insulation 140 osb-plywood-sheathing xps; Q2: gypsum-board mineral-wool 89 osb-plywood-sheathing clay-brick"
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+}
+
+// A list of products, a legend and a schedule of work on a sheet of walls are none of walls.
+func TestNoListsOfWalls(t *testing.T) {
+	for _, grid := range []string{
+		"Tag | Product | Kind\nAB-1 | Alder 40 | butyl sheet\nAB-2 | Alder 60 | SBS sheet\nIN-1 | Larch | mineral wool board",
+		"Mark | Material | Substrate | Primer | Lap | Date\nA-1 | SBS sheet | plywood | none | 75 mm | 2027-05-03\nA-2 | SBS sheet | block | none | 75 mm | 2027-05-04",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall type | Material | Substrate | Primer | Lap\nD1 | Q1 | AB-1 | plywood | none | 75 mm"}, page{name: "Walls", grid: grid})
+		for i := range s.Lines {
+			if s.Lines[i].Texts["layers"] != "" {
+				t.Errorf("%s: row %d is a wall", grid, s.Lines[i].Row)
+			}
+		}
+	}
+}

@@ -76,6 +76,7 @@ _insulates(layers) if {
 _tight_rows := [{"line": line, "item": items[0]} |
 	some line in facts.live_lines
 	line.role in data.performance.sheets.vapor_roles
+	not line.role in data.vapor.barriers.not_roles
 	not line.id in section.told_lines
 	items := facts.main_items(line)
 	count(items) == 1

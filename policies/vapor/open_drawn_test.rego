@@ -42,6 +42,7 @@ test_silent[name] if {
 		"drawn tight": [[wall.film, wall.batt, wall.sheathing, wall.sheet], 3, {}],
 		"at an opening": [_drawn, 3, {"place": "Door jambs"}],
 		"a bead": [_drawn, 3, {"role": "sealant"}],
+		"a strip beside a frame": [_drawn, 3, {"role": "transition"}],
 	}
 	count(_found(case[0], case[1], case[2])) == 0
 }

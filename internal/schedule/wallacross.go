@@ -1,0 +1,101 @@
+package schedule
+
+import (
+	"strings"
+
+	"abut/internal/regexp"
+	"abut/internal/workbook"
+)
+
+// layerNumbered is a label that only counts layers: "Layer 3", "3.", "c)".
+var layerNumbered = regexp.MustCompile(`(?i)^\W*(?:(?:layer|lyr|no|course|row)\W*)?(?:\d{1,2}|[a-z])?\W*(?:material|mat)?\W*$`)
+
+// across finds the walls whose codes stand beside one another, with the layers of each in
+// the rows below its code, and perhaps the thickness of each in the next column.
+func (w *wallSheet) across() []toldWall {
+	for i, row := range w.rows {
+		var codes []workbook.Cell
+		for _, c := range row {
+			if w.walls.code.MatchString(c.Value) && len(w.lex.named(c.Value)) == 0 {
+				codes = append(codes, c)
+			}
+		}
+		if len(codes) < fewestListed {
+			continue
+		}
+		if out := w.tested(w.under(i, codes)); len(out) > 0 {
+			return out
+		}
+	}
+	return nil
+}
+
+// under collects the layers below the codes of a row.
+func (w *wallSheet) under(head int, codes []workbook.Cell) []toldWall {
+	var out []toldWall
+	for n, code := range codes {
+		next := w.s.MaxCol + 1
+		if n+1 < len(codes) {
+			next = codes[n+1].Col
+		}
+		corner := ""
+		if c := w.rows[head][0]; c.Col < codes[0].Col {
+			corner = c.Value
+		}
+		wall := w.listed(w.walls.code.FindStringSubmatch(code.Value)[1], code, nil, []int{code.Row}, corner)
+		first, last, side := "", "", ""
+		for i := head + 1; i < len(w.rows) && w.s.Rows[i].Number == w.s.Rows[i-1].Number+1 && len(w.rows[i]) > 1; i++ {
+			label, layer, size := w.acrossRow(w.rows[i], codes[0].Col, code.Col, next)
+			wall.rows = append(wall.rows, w.s.Rows[i].Number)
+			text := strings.TrimSpace(layer.Value)
+			switch {
+			case text == "", w.words.isBlank(text), w.words.isNone(text), w.walls.noLayer.MatchString(label), w.walls.skips.MatchString(label + " " + text), w.isHead(i):
+			case w.begins(text) != "":
+				side = firstNonEmpty(side, w.begins(text))
+			default:
+				l := listedLayer{text: w.underHead(text, label), at: w.atCell(layer)}
+				if size != "" {
+					l.thick = w.thickIn(size, "")
+				}
+				wall.parts = append(wall.parts, l)
+				first, last = firstNonEmpty(first, label), label
+			}
+		}
+		if len(wall.parts) > 0 {
+			wall.at = wall.parts[0].at
+		}
+		wall.title = strings.TrimSpace(wall.title + " " + side + " " + w.ends(first, last))
+		out = append(out, wall)
+	}
+	return out
+}
+
+// acrossRow is what a row has for one of the walls: its label, the layer, and a size beside.
+func (w *wallSheet) acrossRow(row []workbook.Cell, firstCol, col, next int) (label string, layer workbook.Cell, size string) {
+	for _, c := range row {
+		switch {
+		case c.Col < firstCol:
+			label = firstNonEmpty(label, strings.TrimSpace(c.Value))
+		case c.Col == col:
+			layer = c
+		case c.Col > col && c.Col < next && sizeCell.MatchString(strings.TrimSpace(c.Value)):
+			size = firstNonEmpty(size, c.Value)
+		}
+	}
+	return label, layer, size
+}
+
+// isHead holds for a row of headings: it has a word for layers, and no figure.
+func (w *wallSheet) isHead(i int) bool {
+	words := textsOf(w.rows[i])
+	heads := 0
+	for _, t := range words {
+		if strings.ContainsAny(t, "0123456789") && !strings.ContainsAny(t, "([=") {
+			return false
+		}
+		if w.walls.heads.MatchString(t) && len(headingWords(t)) <= 6 {
+			heads++
+		}
+	}
+	return heads > 0 && heads*2 >= len(words)
+}

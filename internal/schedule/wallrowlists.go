@@ -1,0 +1,173 @@
+package schedule
+
+import (
+	"slices"
+	"strings"
+
+	"abut/internal/workbook"
+)
+
+// inRows finds the walls that each stand in a row: with all layers in a cell or two, or
+// with a column for each. A heading over them tells which columns have none.
+func (w *wallSheet) inRows() []toldWall {
+	type found struct {
+		i    int
+		code string
+		rest []workbook.Cell
+	}
+	var rows []found
+	for i := range w.rows {
+		if code, rest := w.codedRow(w.rows[i]); code != "" && len(rest) > 0 && !w.isHead(i) && !w.walls.prefixOnly.MatchString(code) {
+			rows = append(rows, found{i, code, rest})
+		}
+	}
+	if len(rows) == 0 {
+		return nil
+	}
+	heads, title := w.headsOver(rows[0].i)
+	lists := map[int]bool{}
+	for _, row := range rows {
+		for _, c := range row.rest {
+			if parts, _ := w.layersIn(c.Value); len(parts) >= fewestLayers && !w.walls.noLayer.MatchString(heads[c.Col]) {
+				lists[c.Col] = true
+			}
+		}
+	}
+	var out []toldWall
+	for _, row := range rows {
+		var layers []listedLayer
+		side := ""
+		if len(lists) > 0 {
+			layers, side = w.fromLists(row.rest, lists, heads)
+		} else {
+			layers, side = w.fromColumns(row.rest, heads)
+		}
+		if len(layers) > 0 {
+			filled := []int{w.s.Rows[row.i].Number}
+			if len(out) == 0 && len(heads) > 0 {
+				filled = append(filled, w.s.Rows[w.headRow(rows[0].i)].Number)
+			}
+			out = append(out, w.listed(row.code, w.rows[row.i][0], layers, filled, title, side))
+		}
+	}
+	return out
+}
+
+// codedRow parts a row into the code of the wall that it begins with and the cells that
+// may tell its layers; a cell alone tells both.
+func (w *wallSheet) codedRow(row []workbook.Cell) (code string, rest []workbook.Cell) {
+	if len(row) == 0 {
+		return "", nil
+	}
+	first := row[0]
+	if len(row) == 1 {
+		m := w.walls.led.FindStringSubmatchIndex(first.Value)
+		called := w.walls.called.FindStringSubmatchIndex(first.Value)
+		switch {
+		case called != nil:
+			code, first.Value = w.calledCode(first.Value, called), first.Value[called[1]:]
+		case m != nil && m[3] < m[1] && strings.ContainsAny(first.Value[m[3]:m[1]], ":)=–—-\n"):
+			code, first.Value = first.Value[m[2]:m[3]], first.Value[m[1]:]
+		default:
+			return "", nil
+		}
+		first.Value = strings.TrimLeft(first.Value, " :)=–—-\n")
+		return code, []workbook.Cell{first}
+	}
+	if called := w.walls.called.FindStringSubmatchIndex(first.Value); called != nil {
+		return w.calledCode(first.Value, called), row[1:]
+	}
+	if m := w.walls.led.FindStringSubmatch(first.Value); m != nil && len(first.Value) <= longestTitle {
+		return m[1], row[1:]
+	}
+	return "", nil
+}
+
+// calledCode is the code after a word for walls; a letter alone keeps the word: "Wall A".
+func (w *wallSheet) calledCode(text string, m []int) string {
+	if code := text[m[4]:m[5]]; strings.ContainsAny(code, "0123456789") {
+		return code
+	}
+	return strings.TrimSpace(text[m[2]:m[3]])
+}
+
+// fromLists collects the layers of the cells that list several.
+func (w *wallSheet) fromLists(cells []workbook.Cell, lists map[int]bool, heads map[int]string) (out []listedLayer, side string) {
+	for _, c := range cells {
+		sided := w.walls.outer.MatchString(heads[c.Col]) || w.walls.inner.MatchString(heads[c.Col])
+		if !lists[c.Col] && !sided || w.walls.noLayer.MatchString(heads[c.Col]) {
+			continue
+		}
+		parts, from := w.layersIn(c.Value)
+		if !lists[c.Col] && !slices.ContainsFunc(parts, w.isLayer) {
+			continue
+		}
+		side = firstNonEmpty(side, from)
+		for _, part := range parts {
+			out = append(out, listedLayer{text: part, at: w.atCell(c)})
+		}
+	}
+	return out, side
+}
+
+func (w *wallSheet) atCell(c workbook.Cell) At {
+	return At{Sheet: w.s.Name, Row: c.Row, Cell: c.Ref()}
+}
+
+// fromColumns collects the layers that each have a cell; a cell of a size beside one is
+// its thickness.
+func (w *wallSheet) fromColumns(cells []workbook.Cell, heads map[int]string) (out []listedLayer, side string) {
+	first, last := "", ""
+	for _, c := range cells {
+		head, text := heads[c.Col], strings.TrimSpace(c.Value)
+		switch {
+		case w.walls.noLayer.MatchString(head), w.words.isBlank(text), w.words.isNone(text):
+		case len(out) > 0 && sizeCell.MatchString(text) && (w.walls.thick.MatchString(head) || head == ""):
+			out[len(out)-1].thick = w.thickIn(text, "")
+		default:
+			out = append(out, listedLayer{text: w.underHead(text, head), at: w.atCell(c)})
+			first, last = firstNonEmpty(first, head), head
+		}
+	}
+	return out, w.ends(first, last)
+}
+
+// underHead puts what a heading calls a layer to the words of a cell that leave it open:
+// "fluid, permeable" under "Air barrier", "5/8 in. glass mat" under "Sheathing".
+func (w *wallSheet) underHead(text, head string) string {
+	if head == "" || layerNumbered.MatchString(head) {
+		return text
+	}
+	more := text + " " + strings.ToLower(head)
+	known, with := w.lex.named(text), w.lex.named(more)
+	if len(known) == 0 && len(with) > 0 || len(known) == 1 && len(with) == 1 && strings.HasSuffix(known[0].Family, "-unspecified") {
+		return more
+	}
+	return text
+}
+
+// headRow is the place of the heading over a row: the last one above it with two cells.
+func (w *wallSheet) headRow(i int) int {
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		if len(w.rows[k]) > 1 {
+			return k
+		}
+	}
+	return i
+}
+
+// headsOver are the headings of the columns over a row, by their numbers, and all of them.
+func (w *wallSheet) headsOver(i int) (heads map[int]string, title string) {
+	heads = map[int]string{}
+	k := w.headRow(i)
+	if k == i {
+		return heads, ""
+	}
+	side := ""
+	for _, c := range w.rows[k] {
+		heads[c.Col] = strings.Join(strings.Fields(c.Value), " ")
+		side = firstNonEmpty(side, w.begins(c.Value))
+		title += " " + heads[c.Col]
+	}
+	return heads, strings.TrimSpace(title + " " + side)
+}
