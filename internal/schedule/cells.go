@@ -181,6 +181,10 @@ func (r *reader) items(l *Line, c source) {
 			it.Relation, it.Polarity, it.Clause = cl.Relation, cl.Polarity, strings.TrimSpace(cl.Text)
 			it.Signals, it.Side = ids, side(cl, n)
 			r.boardThick(l, &it, c, n.Span)
+			if c.slot == "material" && l.Order != "" && it.Class == "insulation" {
+				it.ThickMM = r.thickBeside(c.text, n.Span)
+				r.sizeOfLayer(&it, source{text: c.text, layer: true}, n.Span)
+			}
 			if c.slot == "layers" {
 				it.ThickMM = r.layerThick(&it, c.text, n.Span)
 				r.sizeOfLayer(&it, c, n.Span)

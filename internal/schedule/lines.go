@@ -234,6 +234,7 @@ func (r *reader) sources(t *table, row int, l *Line) []source {
 		if ok {
 			src.text, src.cell = t.withResistance(row, col, r.spelled(strings.TrimSpace(c.Value), slot)), c
 			if slot == "layers" {
+				src.layer = t.ofLayer != nil
 				src.text = layerMark.ReplaceAllString(src.text, "$1; ")
 			}
 		}

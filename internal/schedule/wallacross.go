@@ -88,12 +88,15 @@ func (w *wallSheet) acrossRow(row []workbook.Cell, firstCol, col, next int) (lab
 // isHead holds for a row of headings: it has a word for layers, and no figure.
 func (w *wallSheet) isHead(i int) bool {
 	words := textsOf(w.rows[i])
+	if len(words) < 2 {
+		return false
+	}
 	heads := 0
 	for _, t := range words {
 		if strings.ContainsAny(t, "0123456789") && !strings.ContainsAny(t, "([=") {
 			return false
 		}
-		if w.walls.heads.MatchString(t) && len(headingWords(t)) <= 6 {
+		if len(headingWords(t)) <= 6 && (w.walls.heads.MatchString(t) || w.walls.thick.MatchString(t) || w.walls.noLayer.MatchString(t)) {
 			heads++
 		}
 	}

@@ -782,3 +782,24 @@ func TestNoListsOfWalls(t *testing.T) {
 		}
 	}
 }
+
+// Of numbered layers, and of a column for what the studs hold, the thickness is told so too.
+func TestThicknessOfLayers(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Wall | Layer | Material\nQ1 | 1 | gypsum board\nQ1 | 2 | 2x8 studs w/ glass fiber batts\nQ1 | 3 | plywood\nQ1 | 4 | 60 mm XPS":                                          "184 60",
+		"Type | Cladding | CI | WRB | Sheathing | Studs + insulation | Interior\nQ1 | brick | 3\" XPS | SBS sheet | plywood | 2x4 @ 16\" o.c., glass fiber batts | gypsum board": "76 89",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Wall type | Material | Substrate | Primer | Lap\nD1 | Q1 | butyl sheet | plywood | none | 75 mm"}, page{name: "Walls", grid: grid})
+		var got []string
+		for i := range s.Lines {
+			for _, it := range s.Lines[i].Items {
+				if it.Class == "insulation" && it.ThickMM != nil {
+					got = append(got, fmt.Sprintf("%.0f", *it.ThickMM))
+				}
+			}
+		}
+		if strings.Join(got, " ") != want {
+			t.Errorf("%s: %v, want %s", grid, got, want)
+		}
+	}
+}
