@@ -1043,15 +1043,15 @@ W-3 | Alder Brush | CMU | 12`}, list)
 	if len(s.Lines) != 3 || s.Lines[0].Main() == nil || s.Lines[2].Sheet != "Openings" {
 		t.Errorf("%d lines: %+v", len(s.Lines), s.Lines)
 	}
-	// near miss: beside a schedule, a table of which primer each product takes where is data
+	// near miss: beside a schedule, a table that tells of a product twice is data
 	s = readPages(t, page{name: "S", grid: `
 Mark | Membrane | Substrate | Lap
 1 | Alder Peel | plywood | 3 in.
-2 | Alder Brush | CMU | 3 in.`}, list, page{name: "Primers", grid: `
-Product | Surfaces | Primer | Days in the sun
-Alder Peel | plywood | Alder Prime | 60
-Alder Peel | CMU | Alder Prime | 60
-Alder Brush | CMU | none | 90`})
+2 | Alder Brush | CMU | 3 in.`}, list, page{name: "Rolls", grid: `
+Product | Color | Days in the sun | Perms
+Alder Peel | gray | 60 | 0.05
+Alder Peel | white | 90 | 0.05
+Alder Brush | gray | 90 | 12`})
 	if len(s.Lines) != 2 {
 		t.Errorf("%d lines", len(s.Lines))
 	}
