@@ -1760,3 +1760,20 @@ func TestLimitsInUsualTurns(t *testing.T) {
 		}
 	}
 }
+
+// A liquid flashing is called by what it is for, and a fluid of which no more is known by its name:
+// what is asked of them is asked of no other fluid of like chemistry.
+func TestLimitsOfOneFluid(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Thickness, mil\nW1 | LQ-1 | CMU | 25\nW2 | LQ-2 | CMU | 45\nW3 | LF-3 | CMU | 60"},
+		page{name: "P", grid: "Tag | Type | Min °F | UV days\nLQ-1 | silane-terminated membrane, fluid-applied | 35 | 90\nLQ-2 | fluid-applied membrane | 40 | 90\nLF-3 | liquid flashing | 35 | 90"},
+		page{name: "Notes", grid: "1. Liquid flashing at openings shall be at least 60 mil dry.\n2. LQ-2 shall be not less than 45 mil dry."})
+	got := map[string]bool{}
+	for _, l := range s.Project.Limits {
+		if l.Kind == "thickness_mm" {
+			got[strings.Join(l.Keys, " ")] = true
+		}
+	}
+	if !got["liquid-flashing"] || !got["LQ-2"] || len(got) != 2 {
+		t.Errorf("limits for %v, want liquid-flashing and LQ-2", got)
+	}
+}

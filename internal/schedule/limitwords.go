@@ -78,6 +78,7 @@ type limitRules struct {
 	AnySheet []string        `json:"any_sheet"`    // words for the sheet of a wall, whichever it is
 	Aside    string          `json:"aside"`        // words in brackets that tell of another layer: "(the film is inside)"
 	Forms    []string        `json:"forms"`        // generic families that a limit may be for: what is put on wet, whatever it is of
+	ByForm   []string        `json:"by_form"`      // families that words call by what they are for, and not by what they are made of
 	Reasons  []string        `json:"when_reasons"` // why a limit is set, or that it holds everywhere, and no case of it: "indoor air quality", "inside and out"
 	Open     float64         `json:"open_ng"`      // the permeance from which a material is called open to vapor
 	Skip     []string        `json:"place_skip"`

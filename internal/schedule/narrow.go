@@ -180,6 +180,8 @@ func (r *reader) keysIn(text string) []string {
 			// "humid all winter" tells of the season and not of a winter grade
 		case m.product < 0 && m.mat.Family != "" && slices.ContainsFunc(m.mat.Traits, func(t string) bool { return r.words.singles[t] }):
 			add(m.mat.Family) // "hot rubber" tells of no other asphalt
+		case m.product < 0 && slices.Contains(r.limitRules.ByForm, m.mat.Family):
+			add(m.mat.Family)
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
 		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:
@@ -318,11 +320,12 @@ func (r *reader) describedBy(before string) []string {
 const minPrefix = 2
 
 // keyOf is the key that tells a product: its family, where no other product of the
-// workbook is of it, else its id.
+// workbook is of it and it is not that of whatever is put on wet, else its id.
 func (r *reader) keyOf(product int) string {
 	p := &r.sched.Products[product]
+	open := slices.Contains(r.limitRules.Forms, p.Family)
 	for i := range r.sched.Products {
-		if i != product && r.sched.Products[i].Family == p.Family {
+		if open || i != product && r.sched.Products[i].Family == p.Family {
 			return p.ID
 		}
 	}

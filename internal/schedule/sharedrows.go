@@ -52,12 +52,19 @@ func (r *reader) kindsOfRow(t *table, row int) []string {
 	kinds := strokes.Split(text(t.sheet, row, col), -1)
 	noun, _, shared := strings.Cut(kinds[0], ", ")
 	for i := range kinds {
+		if i > 0 && gradeOf.MatchString(kinds[i]) && r.vocab.Family(kinds[i]) == "" {
+			kinds[i] = kinds[0] + ", " + kinds[i]
+			continue
+		}
 		if i > 0 && shared && r.vocab.Family(kinds[i]) == "" {
 			kinds[i] = noun + ", " + kinds[i]
 		}
 	}
 	return kinds
 }
+
+// gradeOf is what the second product of a row is besides what the first is: "fillet grade".
+var gradeOf = regexp.MustCompile(`(?i)^(?:same\b.*|.*\b(?:grade|version|viscosity))$`)
 
 // shareRow registers the products of one row.
 func (r *reader) shareRow(t *table, row int, section string, names []string) {
@@ -92,6 +99,9 @@ func (r *reader) ownPart(p *Product, slot, words string) string {
 		return words
 	}
 	if parts := strokes.Split(words, -1); len(parts) == part.of {
+		if slot == "type" && part.at > 0 && gradeOf.MatchString(parts[part.at]) && r.vocab.Family(parts[part.at]) == "" {
+			return parts[0] + ", " + parts[part.at]
+		}
 		if noun, _, ok := strings.Cut(parts[0], ", "); ok && part.at > 0 && (slot == "type" || slot == "material") && r.vocab.Family(parts[part.at]) == "" {
 			return noun + ", " + parts[part.at]
 		}

@@ -57,3 +57,18 @@ func sharedRow(i int, material, day string) string {
 	}
 	return fmt.Sprintf("D-%d|%s|%s|%s|2026-09-01|note %d, primer P-%d rolled on", i, material, []string{"CMU", "concrete, damp", "plywood"}[i%3], day, i, i)
 }
+
+// A second product of a row may be told by its grade alone.
+func TestGradeOfTheSecondProduct(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Touches\nR1 | Alder SX-40 | CMU | Alder KM2-T"}, page{name: "P", grid: `
+Product | Kind | Min °F | UV days
+Alder SX-40 | SBS sheet | 40 | 60
+Alder KM2 / KM2-T | polyurethane sealant / trowel grade | 40 | -
+Rowan R-21 plain / kraft | glass fiber batt | - | -`})
+	for _, tag := range []string{"Alder KM2", "Alder KM2-T"} {
+		if p := product(t, s, tag); p.Class != "sealant" {
+			t.Errorf("%s is %q", tag, p.Class)
+		}
+	}
+	product(t, s, "Rowan R-21 plain / kraft")
+}
