@@ -68,3 +68,11 @@ _by_rule(line) := "error" if {
 _note(line) := [finding.related_address(rule.at, rule.text)] if {
 	rule := closing.rule(line)
 } else := []
+
+# So does a coping that lies beside the sheet on the top of a parapet: there is nothing but the coping above it.
+_needs_none(line, _) if {
+	not closing.rule(line)
+	some text in [line.place, object.get(line.texts, "substrate", "")]
+	regex.match(data.sequence.edge.wall_top, lower(text))
+	regex.match(data.sequence.edge.coping, lower(object.get(line.texts, "touches", "")))
+}

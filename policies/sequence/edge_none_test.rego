@@ -77,3 +77,14 @@ test_coping_closes[place] if {
 	count(_found(line, _others("bar at top"), [])) == want.alone
 	count(_found(line, _others("bar at top"), [_note])) == want.noted
 }
+
+# A sheet on the top of a parapet with a coping beside it lies under that; one on its face ends below it.
+test_coping_on_the_top[bed] if {
+	some bed, want in {
+		"plywood, top of parapet": {"alone": 0, "noted": 1},
+		"plywood, parapet face": {"alone": 1, "noted": 1},
+	}
+	line := {"texts": {"edge": "none", "substrate": bed, "touches": "zinc coping; brick"}, "place": ""}
+	count(_found(line, _others("bar at top"), [])) == want.alone
+	count(_found(line, _others("bar at top"), [_note])) == want.noted
+}
