@@ -70,6 +70,13 @@ _lies_inside(limit, line) if {
 	regex.match(data.vapor.barriers.inside_types, lower(object.get(line.texts, slot, "")))
 }
 
+# A smart retarder is made for the room side, and no limit that does not name it is for it.
+_lies_inside(limit, line) if {
+	is_number(limit.min)
+	count(limit.keys) == 0
+	facts.main_items(line)[0].family in data.vapor.barriers.smart_families
+}
+
 _is_for_side(limit, line) if {
 	_is_of_room_side(limit)
 	some item in facts.items_in(line, ["material", "tag"])

@@ -138,3 +138,16 @@ test_room_side_in_brackets[text] if {
 	limit := desk.limit("vapor_ng", 572.135, null, {"text": text})
 	count(_found(57.2135, "1", {}, [limit])) == count_of
 }
+
+# A smart retarder lies on the room side, unless the limit names it.
+test_smart_retarder_is_inside[name] if {
+	some name, case in {
+		"smart": {"family": "vapor-retarder-smart", "keys": [], "n": 0},
+		"a limit for it": {"family": "vapor-retarder-smart", "keys": ["vapor-retarder-smart"], "n": 1},
+		"a sheet": {"family": "self-adhered-sheet-unspecified", "keys": [], "n": 1},
+	}
+	row := desk.row(12, "FM-4", {})
+	item := object.union(row.items[0], {"family": case.family, "keys": [case.family]})
+	limit := object.union(_open, {"keys": case.keys})
+	count(_found(57.2135, "1", {"items": [item]}, [limit])) == case.n
+}
