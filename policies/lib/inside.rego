@@ -102,8 +102,8 @@ _across_rows := [{
 	_may_be_cold(line)
 ]
 
-# The wall type has that film itself, by its words, and an open sheet outside to dry by: a tight sheet there is at fault in its own row,
-# or is a strip at an opening.
+# The wall type has that film itself, by its words, and an open sheet outside to dry by: a tight sheet there is at fault
+# in its own row, or is a strip at an opening.
 _is_walls_own(line, film) if {
 	some wall in wall_type.of(line)
 	own := [item | some item in facts.items_in(wall, {"layers"}); facts.is_there(item)]

@@ -778,7 +778,8 @@ test_film_led_by_its_side[text] if {
 	every one in found { endswith(one.message, `says "no retarder"`) }
 }
 
-# The kraft of the batts is that of the wall type, whose outside is open: the strip at the window makes no second barrier.
+# The kraft of the batts is that of the wall type, whose outside is open: the strip at the window makes no second
+# barrier.
 test_facing_of_the_wall_type[film] if {
 	some film, n in {"kraft": 0, "Larch R-21 kraft": 0, "foil": 1}
 	tight := desk.product("R-01", 6, {"figures": {"vapor_ng": desk.figure(1.7, "1.7", "ng")}})
@@ -787,7 +788,12 @@ test_facing_of_the_wall_type[film] if {
 	facing := object.union(_list_film, {"text": "kraft", "family": "kraft-facer"})
 	rows := [
 		desk.row(23, "R-01", {"group": "T2", "items": [desk.own(23, "R-01")]}),
-		desk.row(24, film, {"group": "T2", "role": "insulation", "items": [own], "texts": {"substrate": "room side of studs"}}),
+		desk.row(24, film, {
+			"group": "T2",
+			"role": "insulation",
+			"items": [own],
+			"texts": {"substrate": "room side of studs"},
+		}),
 		object.union(desk.row(40, "R-01", {"items": [_list_open, _list_batt, facing]}), {
 			"table": "list",
 			"mark": "",
