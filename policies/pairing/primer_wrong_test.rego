@@ -180,7 +180,8 @@ _list_of(primer) := bench.accepts("CMU", ["concrete-masonry"], "listed", [primer
 
 test_two_primers_are if {
 	acrylic := bench.own(bench.item("primer", "P-5", "water-primer", "primer", ["water-borne"]))
-	found := _found([bench.own(bench.sbs), bench.block, bench.own(bench.butyl_primer), acrylic], [_sheet, bench.product("P-5", {})])
+	items := [bench.own(bench.sbs), bench.block, bench.own(bench.butyl_primer), acrylic]
+	found := _found(items, [_sheet, bench.product("P-5", {})])
 	{f.message | some f in found} == {concat("", [
 		"P-4 and P-5 are put under FM-1 (rubberized-asphalt-membrane) on CMU, ",
 		"but its data takes P-1 or P-2 there",
