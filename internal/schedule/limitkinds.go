@@ -120,7 +120,7 @@ func (r *reader) ofOtherKind(rule limitFigure, q phrase.Quantity, in around) boo
 // 200 mm laps". What goes onto something else is no lap over its like.
 func (r *reader) asksFor(rule limitFigure, q phrase.Quantity, sentence string) bool {
 	before := sentence[:q.Start]
-	if len(rule.Beside) > 0 || !asking.MatchString(before) || ontoWord.MatchString(before) {
+	if len(rule.Beside) > 0 || !asking.MatchString(before) && !ruling.MatchString(sentence) || ontoWord.MatchString(before) {
 		return false
 	}
 	after := beforeNoun.ReplaceAllString(boundAfter.ReplaceAllString(sentence[q.End:], ""), "")
@@ -129,6 +129,7 @@ func (r *reader) asksFor(rule limitFigure, q phrase.Quantity, sentence string) b
 
 var (
 	asking      = regexp.MustCompile(`(?i)\b(?:shall|must|to|will|should|need|needs|requires?|required|provide|allow|min|minimum|not)\b`)
+	ruling      = regexp.MustCompile(`(?i)\b(?:shall|must|will)\b`)
 	ontoWord    = regexp.MustCompile(`(?i)\bonto\b`)
 	betweenVerb = regexp.MustCompile(`(?i)(?:\s+(?:of|to|be|is|are|shall|must|should|will|at|a|the|by|with|less than|under|below|short of))*\s*$`)
 	beforeNoun  = regexp.MustCompile(`(?i)^\W*(?:of\s+)?`)

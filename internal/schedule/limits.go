@@ -36,10 +36,12 @@ func (r *reader) limitsIn(sentence string, at At) {
 		}
 		return
 	}
-	sentence = r.lapPairOf(sentence, at)
+	sentence = lapsByDirection(r.lapPairOf(sentence, at))
 	last, first := 0, len(r.sched.Project.Limits)
 	keys := []string{}
+	var before *limitFigure
 	said := strings.TrimSpace(sentence)
+	sentence = exempted.ReplaceAllString(unitFirst.ReplaceAllString(sentence, "$2 $3 $1$4"), "")
 	sentence = dayNumber.ReplaceAllString(sentence, "$1 $2 days")
 	codes, rest := r.wallsIn(withoutExamples(sentence))
 	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(r.words.wideBoth.ReplaceAllString(sentence, "")))))
@@ -54,7 +56,13 @@ func (r *reader) limitsIn(sentence string, at At) {
 			next = max(q.End, quantities[i+1].Start)
 		}
 		around := around{sentence, sentence[:quantities[0].Start], sentence[last:q.End], sentence[q.End:next]}
-		if rule := r.ruleOf(q, around); rule != nil {
+		rule := r.ruleOf(q, around)
+		again := rule == nil && i > 0 && sameAgain(quantities[i-1], q, around)
+		if again {
+			rule = r.ruleAgain(before, around)
+		}
+		before = rule
+		if rule != nil {
 			l := r.limit(*rule, q, around, at)
 			l.Text = said
 			if len(codes) > 0 {
@@ -70,6 +78,13 @@ func (r *reader) limitsIn(sentence string, at At) {
 			} else if rule.Parts && l.Scope == "" {
 				l.Scope = r.partOf(q, around)
 			}
+			if again && rule.Kind == "bearing_mm" { // of several the least counts, whatever the strip bears on there
+				prior := r.sched.Project.Limits[len(r.sched.Project.Limits)-1]
+				l.Roles, l.Keys, l.Scope = prior.Roles, prior.Keys, prior.Scope
+			} else if again && l.Scope == "" && len(l.Roles)+len(l.Keys) == 0 && rule.Kind != endLapKind {
+				l.Scope = unknownPlace // "end dams 25 mm at pans and 65 mm at trays"
+			}
+			l.bed = r.bedAfter(around)
 			l.excepted = i > 0 && exception.MatchString(around.before)
 			if rule.Letters && !grant.settles(&l, q, around.after) {
 				last = q.End
@@ -92,6 +107,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	endsWithSides(r.sched.Project.Limits[first:])
 	r.lapsOfAnySheet(r.sched.Project.Limits[first:])
 	ofTheRest(r.sched.Project.Limits[first:])
+	onBeds(r.sched.Project.Limits[first:])
 	takenApart(r.sched.Project.Limits[first:])
 	shareParts(r.sched.Project.Limits[first:], sentence)
 	apart(r.sched.Project.Limits[first:])
@@ -131,6 +147,13 @@ func (r *reader) tellsUnit(sentence string) bool {
 
 // dayNumber is an age told by the number of its day: "not before day 21".
 var dayNumber = regexp.MustCompile(`(?i)\b(before|until|than|after|at) day (\d{1,2})\b`)
+
+// unitFirst is a permeance with its unit before the sign: "perm >= 10". exempted is what a
+// sentence asks nothing of, before what it does: "Sealants are exempt; all others ...".
+var (
+	unitFirst = regexp.MustCompile(`(?i)\b(perms?)\s*([<>]=?|[≤≥])\s*(\d+(?:\.\d+)?)([\s;,.)]|$)`)
+	exempted  = regexp.MustCompile(`(?i)^[^;:.,\d]*\b(?:is|are) (?:exempt|excluded|not included)(?: from [^;:.,\d]*)?[;,]`)
+)
 
 // sameTwice holds for a sentence that tells one figure in two units by a word, and asks for
 // nothing: "0.004 cfm/ft² is the same as 0.02 L/(s·m²)".

@@ -1750,7 +1750,7 @@ func TestLimitsInUsualTurns(t *testing.T) {
 		"Our last project used 50 mil sheets.":                            "",
 		"Tenderers asked whether concrete of 21 days is needed.":          "",
 		"50 mil equals 1.27 mm.":                                          "",
-		"A thickness of 50 mil equals 1.27 mm and is the minimum.":        "thickness_mm 1.27",
+		"A thickness of 50 mil equals 1.27 mm and is the minimum.":        "thickness_mm 1.27; thickness_mm 1.27",
 		"The panel was tested in May and leaked 0.03 cfm/sf.":             "",
 		"Joints in metal shall be backed with a strip 150 mm wide.":       "",
 		"Sheets are stored at up to 60 C continuous.":                     "",
@@ -1775,5 +1775,28 @@ func TestLimitsOfOneFluid(t *testing.T) {
 	}
 	if !got["liquid-flashing"] || !got["LQ-2"] || len(got) != 2 {
 		t.Errorf("limits for %v, want liquid-flashing and LQ-2", got)
+	}
+}
+
+// A sentence that tells several figures of one kind tells each for what it names; where that is
+// nothing known, the figure holds nowhere.
+func TestLimitsOfSeveralFigures(t *testing.T) {
+	for note, want := range map[string]string{
+		"Wraps shall be lapped a minimum of 140 mm horizontally and 290 mm vertically.": "lap_mm 140; end_lap_mm 290",
+		"Horizontal overlaps at least 90 mm, vertical overlaps at least 140 mm.":        "lap_mm 90; end_lap_mm 140",
+		"Laps on vertical surfaces 90 mm, on horizontal surfaces 140 mm.":               "lap_mm 90 (upright); lap_mm 140 (flat)",
+		"End dams not less than 30 mm at sills & 60 mm at thresholds.":                  "end_dam_mm 30; end_dam_mm 60 ((place not found))",
+		"End dams not less than 30 mm at sills; 60 mm at thresholds.":                   "end_dam_mm 30; end_dam_mm 60 ((place not found))",
+		"Sheets left uncovered no more than 40 days; wind wraps 80 days.":               "exposure_days ..40; exposure_days ..80 ((place not found))",
+		"Transition strips bear 70 mm each side, 30 mm on frames.":                      "bearing_mm 70 transition; bearing_mm 30 transition",
+		"Liquids 55 mils dry on block, 35 mils dry on plywood.":                         "thickness_mm 1.397 fluid-applied-unspecified ((place not found)); thickness_mm 0.889 cement-based ((place not found))",
+		"Sheets: thickness 1.1 mm; perm >= 9; laps 70 mm.":                              "thickness_mm 1.1; vapor_ng 514.9; lap_mm 70 membrane",
+		"Tapes are exempt; all other barriers shall have a rating of 600 ng or higher.": "vapor_ng 600",
+		"Laps of the sheets are 90 mm; drip 10 mm.":                                     "lap_mm 90 membrane",
+		"End dams are to be 40 mm high; drip 10 mm past the brick.":                     "end_dam_mm 40",
+	} {
+		if got := told(read(t, oneWall+note+"\n")); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
 	}
 }

@@ -89,6 +89,9 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		}
 		sentence = r.sidesOfSheet(r.damsOfNote(sentence))
 		r.limitsIn(strings.TrimPrefix(heading+": "+sentence, ": "), at)
+		if part.listed && len(p.Limits) == limits && limits > first {
+			r.limitsOfAnother(sentence, p.Limits[limits-1])
+		}
 		if i == 0 && r.headsNote(sentence) {
 			heading = sentence
 		}

@@ -81,6 +81,8 @@ type Limit struct {
 	said []string
 	// excepted: told after what its sentence takes out of what it asks for.
 	excepted bool
+	// bed is the key of what its words say that the material lies on.
+	bed string
 }
 
 // Said is a signal (a condition told in words) with where it stands.
