@@ -26,6 +26,16 @@ var figureFor = regexp.MustCompile(`(?i)^\W*(?:(?:@|at)\s+[\d.]+\s*(?:pa|psf)\W*
 // roleAfter is the job of a material right after its figure, in a list of such.
 var roleAfter = regexp.MustCompile(`^\s+\pL+\s*(?:/|,|;|$)`)
 
+// beforeBed cuts off what a figure is for on, and with what it is sealed: neither is asked.
+func beforeBed(after string) string {
+	if at := ofElse.FindStringIndex(after); at != nil {
+		return after[:at[0]]
+	}
+	return after
+}
+
+var ofElse = regexp.MustCompile(`(?i)\b(?:on|over|onto|with|bedded|sealed)\b|\bw/|&\s*seal`)
+
 // laidOver narrows the limit of a bed to what is laid over it, where the words after the
 // figure name that: "concrete 12 % below sheet, 5 % below liquid FM-6". What they name and
 // is no sheet and nothing put on wet is on no row ("4 % below tile").
@@ -157,7 +167,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Keys = withoutRoles(l.Keys, l.Roles)
 		}
 		if len(l.Keys) == 0 && len(l.Roles) == 0 && lastFigure(in) { // "30 days in the sun for FM-2"
-			l.Keys = r.keysIn(upTo(",;:.()", in.after))
+			l.Keys = r.keysIn(upTo(",;:.()", beforeBed(in.after)))
 		}
 		if len(l.Keys) == 0 && len(l.Roles) == 0 {
 			l.Keys = r.describedBy(in.sentence[:q.Start])
@@ -172,6 +182,7 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 			l.Keys = r.metalsIn(headOfList(in.sentence[:q.Start]))
 		}
 	}
+	l.dry = r.words.hasAny(in.sentence, rule.DryForms)
 	if rule.Laid {
 		r.laidOver(&l, in.after)
 	}

@@ -69,6 +69,7 @@ var nextCode = regexp.MustCompile(`^\.?\s+[A-Z]{1,4}-\d{1,3}[A-Za-z]?\b`)
 
 // states tells whether a figure of a sentence is a limit of the kind.
 func (r *reader) states(rule limitFigure, q phrase.Quantity, in around) bool {
+	in.after = lapAt.ReplaceAllString(in.after, " $1") // "6 in. lap at ends"
 	words := rule.Words
 	if film := filmLap(q) && rule.Quantity == "length"; film && len(rule.Films) == 0 {
 		return false // "AB sheet: 40 mil min., 3 in. laps"
@@ -134,6 +135,9 @@ var (
 	betweenVerb = regexp.MustCompile(`(?i)(?:\s+(?:of|to|be|is|are|shall|must|should|will|at|a|the|by|with|less than|under|below|short of))*\s*$`)
 	beforeNoun  = regexp.MustCompile(`(?i)^\W*(?:of\s+)?`)
 )
+
+// lapAt is the noun of a lap between its figure and where it is.
+var lapAt = regexp.MustCompile(`(?i)^\W*(?:over)?laps?\s+(at|on)\b`)
 
 // whichAre goes on with what a sentence has just named: "except end laps, which are 4 in."
 var whichAre = regexp.MustCompile(`(?i),?\s+(?:which|that)\s+(?:is|are|shall be|must be|need|require|have)\s*$`)

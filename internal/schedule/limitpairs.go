@@ -97,8 +97,8 @@ func lapsByDirection(sentence string) string {
 
 var (
 	anyLap      = regexp.MustCompile(`(?i)\b(?:over)?lap(?:s|ped|ping)?\b`)
-	lapsAcross  = regexp.MustCompile(`(?i)\bhorizontally\b|\b(?:at |on |in )?(?:all |the )?horizontal (?:joints?|seams?|(?:over)?laps?)\b`)
-	lapsUpright = regexp.MustCompile(`(?i)\bvertically\b|\b(?:at |on |in )?(?:all |the )?vertical (?:joints?|seams?|(?:over)?laps?)\b`)
+	lapsAcross  = regexp.MustCompile(`(?i)\bhoriz(?:ontally\b|\b\.?)|\b(?:at |on |in )?(?:all |the )?horizontal (?:joints?|seams?|(?:over)?laps?)\b`)
+	lapsUpright = regexp.MustCompile(`(?i)\bvert(?:ically\b|\b\.?)|\b(?:at |on |in )?(?:all |the )?vertical (?:joints?|seams?|(?:over)?laps?)\b`)
 	lapNoun     = regexp.MustCompile(`(?i)laps?$`)
 )
 

@@ -151,3 +151,13 @@ func takenApart(limits []Limit) {
 		}
 	}
 }
+
+// ofDryFilms asks of what is put on wet alone what a sentence asks of a dry film, and of
+// nothing else by name.
+func (r *reader) ofDryFilms(limits []Limit) {
+	for i := range limits {
+		if l := &limits[i]; l.dry && l.Scope != unknownPlace && len(l.Roles)+len(l.Keys) == 0 {
+			l.Keys = slices.Clone(r.limitRules.Forms)
+		}
+	}
+}

@@ -42,6 +42,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	var before *limitFigure
 	said := strings.TrimSpace(sentence)
 	sentence = exempted.ReplaceAllString(unitFirst.ReplaceAllString(sentence, "$2 $3 $1$4"), "")
+	sentence = coverWithin.ReplaceAllString(sentence, "$1 covered within $2")
 	sentence = dayNumber.ReplaceAllString(sentence, "$1 $2 days")
 	codes, rest := r.wallsIn(withoutExamples(sentence))
 	sentence = withPermeance(r.withListUnit(r.withDegrees(r.limitRules.withMillimeters(r.words.wideBoth.ReplaceAllString(sentence, "")))))
@@ -111,6 +112,7 @@ func (r *reader) limitsIn(sentence string, at At) {
 	takenApart(r.sched.Project.Limits[first:])
 	shareParts(r.sched.Project.Limits[first:], sentence)
 	apart(r.sched.Project.Limits[first:])
+	r.ofDryFilms(r.sched.Project.Limits[first:])
 	for _, rule := range r.limitRules.Words {
 		if r.allOf(sentence, rule.All) && r.fits(sentence, rule.Any, rule.Unless) && (rule.Says == "" || len(codes) > 0 && r.saysSignal(sentence, rule.Says)) {
 			r.sched.Project.Limits = append(r.sched.Project.Limits, Limit{
@@ -154,6 +156,9 @@ var (
 	unitFirst = regexp.MustCompile(`(?i)\b(perms?)\s*([<>]=?|[≤≥])\s*(\d+(?:\.\d+)?)([\s;,.)]|$)`)
 	exempted  = regexp.MustCompile(`(?i)^[^;:.,\d]*\b(?:is|are) (?:exempt|excluded|not included)(?: from [^;:.,\d]*)?[;,]`)
 )
+
+// coverWithin is a time to cover something in, with its name between: "Cover sheets within 30 days".
+var coverWithin = regexp.MustCompile(`(?i)\bcover((?: [\pL-]+){1,4}) within (\d)`)
 
 // sameTwice holds for a sentence that tells one figure in two units by a word, and asks for
 // nothing: "0.004 cfm/ft² is the same as 0.02 L/(s·m²)".

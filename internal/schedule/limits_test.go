@@ -1693,7 +1693,7 @@ func TestLimitsOfTheirOwnKind(t *testing.T) {
 		"We will not take sheets lapped less than 55 mm.":                            "lap_mm 55 membrane",
 		"All laps 60 mm except end laps, which are 110 mm.":                          "lap_mm 60; end_lap_mm 110",
 		"The through-wall tray shall turn up 180 mm, lap 130 mm and be sealed.":      "upturn_mm 180 (through-wall); lap_mm 130 (through-wall)",
-		"Min DFT of coats is 1.1 mm.":                                                "thickness_mm 1.1",
+		"Min DFT of coats is 1.1 mm.":                                                "thickness_mm 1.1 fluid-applied-unspecified",
 		"Onto the old membrane the new one shall carry 200 mm of lap.":               "",
 		"The strip is 90 mm wide where sheets are lapped.":                           "",
 	} {
@@ -1746,7 +1746,7 @@ func TestLimitsInUsualTurns(t *testing.T) {
 		"Permeance of sheets between 100 and 500 ng.":                     "vapor_ng 100 ..500",
 		"VOC max: 90 g/L membranes / 240 g/L primers / 260 g/L sealants.": "voc_gl ..90 membrane; voc_gl ..240 primer; voc_gl ..260 sealant",
 		"Permeance at most 3 ng where exposed to ground gas.":             "vapor_ng ..3 ((place not found))",
-		"Each coat at least 12 mils wet, dry film at least 16 mils.":      "thickness_mm 0.4064",
+		"Each coat at least 12 mils wet, dry film at least 16 mils.":      "thickness_mm 0.4064 fluid-applied-unspecified",
 		"Our last project used 50 mil sheets.":                            "",
 		"Tenderers asked whether concrete of 21 days is needed.":          "",
 		"50 mil equals 1.27 mm.":                                          "",
@@ -1794,6 +1794,27 @@ func TestLimitsOfSeveralFigures(t *testing.T) {
 		"Tapes are exempt; all other barriers shall have a rating of 600 ng or higher.": "vapor_ng 600",
 		"Laps of the sheets are 90 mm; drip 10 mm.":                                     "lap_mm 90 membrane",
 		"End dams are to be 40 mm high; drip 10 mm past the brick.":                     "end_dam_mm 40",
+	} {
+		if got := told(read(t, oneWall+note+"\n")); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}
+
+// Few words turn what a note asks for: what it rejects, which end laps, what cover it means,
+// and that only what is put on wet has a dry film.
+func TestLimitsByFewWords(t *testing.T) {
+	for note, want := range map[string]string{
+		"Reject membranes under 400 ng.":                              "vapor_ng 400",
+		"Provide 130 mm lap at ends.":                                 "end_lap_mm 130",
+		"Laps: 80 mm horiz / 130 mm vert.":                            "lap_mm 80; end_lap_mm 130",
+		"Cover the sheets within 25 days.":                            "exposure_days ..25",
+		"Prime what can be covered in one day.":                       "same_day",
+		"Liquid membranes need 45 mils over block.":                   "thickness_mm 1.143 fluid-applied-unspecified",
+		"Fluid-applied air barrier: thickness 45 mils at least.":      "thickness_mm 1.143 fluid-applied-unspecified",
+		"Minimum dry film 45 mils.":                                   "thickness_mm 1.143 fluid-applied-unspecified",
+		"Dry film of the wall 45 mils, of the sill 30 mils at least.": "thickness_mm 1.143 ((place not found)); thickness_mm 0.762 ((place not found))",
+		"Cover the pails within the tent.":                            "",
 	} {
 		if got := told(read(t, oneWall+note+"\n")); got != want {
 			t.Errorf("%s: %q, want %q", note, got, want)

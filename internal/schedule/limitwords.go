@@ -18,6 +18,7 @@ type limitFigure struct {
 	Unless    []string `json:"unless"`
 	Ranges    bool     `json:"ranges"`       // a stretch is a least and a most
 	Films     []string `json:"films"`        // told in mil too, but for sentences with these words, whatever else they tell
+	DryForms  []string `json:"dry_forms"`    // words by which it is asked of what is put on wet, and of nothing else
 	FilmsBy   []string `json:"films_beside"` // and for those that have these beside the figure: "10 mils wet"
 	Others    []string `json:"unless_else"`  // words with which its own must stand by the figure: "1 mm thick and lapped 100 mm"
 	Roles     bool     `json:"roles"`

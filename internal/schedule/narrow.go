@@ -184,7 +184,7 @@ func (r *reader) keysIn(text string) []string {
 			add(m.mat.Family)
 		case m.product < 0 && len(m.mat.Traits) > 0:
 			add(m.mat.Traits[0])
-		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && !r.limitRules.skip[lastWord(m.mat.Text)+"s"]:
+		case m.product < 0 && m.mat.Family != "" && m.mat.Class != "substrate" && (slices.Contains(r.limitRules.Forms, m.mat.Family) || !r.limitRules.skip[lastWord(m.mat.Text)+"s"]):
 			add(m.mat.Family)
 		}
 	}

@@ -83,6 +83,8 @@ type Limit struct {
 	excepted bool
 	// bed is the key of what its words say that the material lies on.
 	bed string
+	// dry: told of a dry film, which only what is put on wet has.
+	dry bool
 }
 
 // Said is a signal (a condition told in words) with where it stands.
