@@ -275,6 +275,8 @@ func (t *table) kindOf(r *reader, sort string) string {
 		return kindSchedule
 	case dates > 0 && t.has("material", "tag") > 0 && t.has("group", "place") > 0: // what is put on somewhere on a day
 		return kindSchedule
+	case t.has("sent", "returned", "approved", "delivered") > 1 && t.has("material", "tag") > 0: // a log of papers on what is put on
+		return kindSchedule
 	case t.column("material") > 0 && (t.column("specified") > 0 || t.has(readingSlots...) >= 2 && !t.ofRooms(r)): // what is offered for it, or a log of the work
 		return kindSchedule
 	}

@@ -298,3 +298,29 @@ func TestSignOfNumbers(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 }
+
+// Sister forms of the main headings, and near misses that stay what they are.
+func TestSisterFormsOfHeadings(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for sub, want := range map[string]string{
+		"Primary membrane": "material", "WRB type": "material", "Maker & product": "material", "What it sticks to": "substrate",
+		"Set over": "substrate", "Adhesion promoter": "primer", "Mating surface": "touches", "Work by others": "touches",
+		"Bedded with": "sealant", "Stone starts": "cover", "Executed on": "install", "Avg. DFT": "thickness",
+		"Max unprotected days": "exposure_days", "Sticks down to": "apply_min", "Softening point": "service_max",
+		"Materials to avoid": "keep_off", "Degraded by": "keep_off", "May be applied over": "accepts", "Approved contacts": "suits",
+	} {
+		if got := h.guesses("", sub); len(got) == 0 || got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+	for sub, want := range map[string]string{
+		"Gauge reading, mils": "value", "Cold joint no.": "mark", "Stone color": "reference", "Overlaps & ends": "lap", "Primer / accepted substrates": "accepts",
+	} {
+		if got := h.guesses("", sub); len(got) > 0 && got[0].slot != want {
+			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}
