@@ -218,7 +218,7 @@ func TestWayOfLaps(t *testing.T) {
 }
 
 // Other offices call the same columns by sister words of the trade.
-func TestSisterFormsOfHeadings(t *testing.T) {
+func TestOtherFormsOfHeadings(t *testing.T) {
 	h, err := loadHeadings(policies.FS)
 	if err != nil {
 		t.Fatal(err)

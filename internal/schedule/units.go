@@ -53,8 +53,8 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 	return ""
 }
 
-// inNoUnit is the word "in" where it is no inches: "IN THE JOINT", "laid in a bed".
-var inNoUnit = regexp.MustCompile(`(?i)^\s*in\s+\pL+|\bin\s+(?:the|an?|this|that|its|each|both|contact|place)\b`)
+// inNoUnit is the word "in" where it is no inches: "IN THE JOINT", "laid in a bed", "tie in".
+var inNoUnit = regexp.MustCompile(`(?i)^\s*in\s+\pL+|\bti(?:e|ed|es|e-)\s*in\b|\bin\s+(?:the|an?|this|that|its|each|both|contact|place)\b`)
 
 // slotUnit is the unit that a heading names first, by the words that the slot has
 // for its units: that of the figures below "ng/(Pa·s·m²) (perm)". A word of what the

@@ -45,6 +45,20 @@ func TestUnitOfHeading(t *testing.T) {
 	}
 }
 
+// TestTieInIsNoInches takes the second word of "tie in" for no unit.
+func TestTieInIsNoInches(t *testing.T) {
+	s, err := NewReader(os.DirFS("../../policies"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := s.begin("x.csv", Settings{})
+	for heading, want := range map[string]string{"TIE IN LAP (mm)": "mm", "Lap at tie in (in)": "in", "TIE IN LAP": "", "Lap in": "in"} {
+		if got := r.unitIn(heading, "length", "lap"); got != want {
+			t.Errorf("%s: %q, want %q", heading, got, want)
+		}
+	}
+}
+
 // TestNotedLapsLeaveTheMemory keeps what a text was once read as, though the notes take
 // only its lengths: a row may say the same words.
 func TestNotedLapsLeaveTheMemory(t *testing.T) {

@@ -181,6 +181,7 @@ func (r *reader) isRead(s *workbook.Sheet, list []toldWall) bool {
 	for _, t := range tables {
 		r.classify(t)
 		r.wallTypes(t)
+		r.listedByType(t)
 		if !r.tellsWalls(t) {
 			continue
 		}
