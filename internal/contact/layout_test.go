@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -81,7 +82,7 @@ func headingWords(t *testing.T) map[string][]string {
 	out := map[string][]string{}
 	for name, s := range file.Columns.Slots {
 		for _, w := range s.Words {
-			if count[w] == 1 && !strings.HasSuffix(w, "mm") && !strings.HasSuffix(w, "mils") && !strings.HasSuffix(w, " in") {
+			if count[w] == 1 && !givesUnit.MatchString(w) {
 				out[name] = append(out[name], w)
 			}
 		}
@@ -89,6 +90,9 @@ func headingWords(t *testing.T) map[string][]string {
 	}
 	return out
 }
+
+// givesUnit is a heading that has a unit in its words: "thickness mm", "mils found".
+var givesUnit = regexp.MustCompile(`mm$|mils$| in$|^mils |\binch(?:es)?\b`)
 
 // draw picks the lines of a schedule.
 func draw(t *rapid.T) []known {

@@ -3,6 +3,7 @@ package schedule
 import (
 	"encoding/json"
 	"io/fs"
+	"slices"
 	"testing"
 
 	"abut/policies"
@@ -321,6 +322,29 @@ func TestSisterFormsOfHeadings(t *testing.T) {
 	} {
 		if got := h.guesses("", sub); len(got) > 0 && got[0].slot != want {
 			t.Errorf("%q: %v, want %s", sub, got, want)
+		}
+	}
+}
+
+// Each word of the list is read as the column that it stands for, unless it stands for several.
+func TestEachHeadingWordIsItsOwn(t *testing.T) {
+	h, err := loadHeadings(policies.FS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	count := map[string]int{}
+	for _, s := range h.slots {
+		for _, w := range s.words {
+			count[w]++
+		}
+	}
+	for _, s := range h.slots {
+		for _, w := range s.words {
+			got := h.guesses("", w)
+			own := slices.ContainsFunc(got, func(g guess) bool { return g.slot == s.name && g.score == got[0].score })
+			if count[w] == 1 && !own {
+				t.Errorf("%s: %q is read as %v", s.name, w, got)
+			}
 		}
 	}
 }

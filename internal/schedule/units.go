@@ -54,7 +54,7 @@ func (r *reader) unitIn(heading, kind, slot string) string {
 }
 
 // inNoUnit is the word "in" where it is no inches: "IN THE JOINT", "laid in a bed", "tie in".
-var inNoUnit = regexp.MustCompile(`(?i)^\s*in\s+\pL+|\bti(?:e|ed|es|e-)\s*in\b|\bin\s+(?:the|an?|this|that|its|each|both|contact|place)\b`)
+var inNoUnit = regexp.MustCompile(`(?i)^\s*in\s+\pL+|\bti(?:e|ed|es|e-)\s*in\b|\bin\s+(?:the|an?|this|that|its|each|both|contact|place|field|situ)\b`)
 
 // slotUnit is the unit that a heading names first, by the words that the slot has
 // for its units: that of the figures below "ng/(Pa·s·m²) (perm)". A word of what the
