@@ -20,7 +20,7 @@ func (w *wallSheet) across() []toldWall {
 				codes = append(codes, c)
 			}
 		}
-		if len(codes) < fewestListed {
+		if len(codes) < fewestListed || len(codes)*3 < len(row) { // a row of a schedule has other cells too
 			continue
 		}
 		if out := w.tested(w.under(i, codes)); len(out) > 0 {

@@ -21,7 +21,7 @@ func (w *wallSheet) inRows() []toldWall {
 			rows = append(rows, found{i, code, rest})
 		}
 	}
-	if len(rows) == 0 {
+	if len(rows) == 0 || len(rows) > mostInRows {
 		return nil
 	}
 	heads, title := w.headsOver(rows[0].i)
@@ -52,6 +52,9 @@ func (w *wallSheet) inRows() []toldWall {
 	}
 	return out
 }
+
+// mostInRows is how many walls a list has at most; more rows with marks of their own are a schedule.
+const mostInRows = 100
 
 // codedRow parts a row into the code of the wall that it begins with and the cells that
 // may tell its layers; a cell alone tells both.
