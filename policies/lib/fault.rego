@@ -14,6 +14,13 @@ import data.lib.words
 
 outer(fault) := fault.layers[fault.outer]
 
+# outer_text calls the outer layer, and its wall where the finding stands at a row of the schedule.
+outer_text(fault) := sprintf("%s of wall type %s", [outer(fault).text, wall]) if {
+	count(installed(outer(fault))) > 0
+	listed := facts.lines_by_id[outer(fault).line]
+	wall := _listed_as(listed, outer(fault)).wall
+} else := outer(fault).text
+
 inner(fault) := fault.layers[fault.inner]
 
 # outer_line is the row of the outer layer, where the reader would change it: of a section that a list of walls tells,
@@ -22,23 +29,36 @@ outer_line(fault) := installed(outer(fault))[0] if {
 	count(installed(outer(fault))) > 0
 } else := facts.lines_by_id[outer(fault).line]
 
-# installed lists the rows of the schedule that put on a layer of a wall that a list tells in one cell.
+# installed lists the rows of the schedule that put on a layer of a wall that a list tells layer by layer.
 installed(layer) := [line |
 	wall := facts.lines_by_id[layer.line]
-	wall.texts.layers != ""
-	count({item.at.cell | some item in wall.items; item.slot == "layers"}) == 1
-	product := _product_of(wall, layer)
+	put := _listed_as(wall, layer)
 	some line in facts.live_lines
-	facts.main_items(line)[0].product == product
-	some one in wall_type.of(line)
-	one.id == wall.id
+	line.table != wall.table
+	facts.main_items(line)[0].product == put.product
+	wall_type.is_of(line, put.wall)
 ]
 
-_product_of(wall, layer) := item.product if {
+# _listed_as is the product of a layer, and what the list calls its wall: of a wall told in one row, or by a row each.
+_listed_as(wall, layer) := {"product": item.product, "wall": wall.mark} if {
+	wall.texts.layers != ""
+	wall.mark != ""
+	_in_order(wall)
 	some item in wall.items
 	item.id == layer.item
 	item.product != ""
+} else := {"product": item.product, "wall": wall.group} if {
+	wall.order != ""
+	wall.group != ""
+	not wall.dates.install
+	item := facts.main_items(wall)[0]
+	item.product != ""
 }
+
+# A cell, or cells one below another, tell the layers as they lie; a column for each may not.
+_in_order(wall) if count({item.at.cell | some item in wall.items; item.slot == "layers"}) == 1
+
+_in_order(wall) if count({item.at.row | some item in wall.items; item.slot == "layers"}) > 1
 
 # cells marks the outer layer, and the cell of the build-up where the row tells it.
 cells(fault) := ["material", "tag"] if {

@@ -31,7 +31,7 @@ findings contains finding.at_with(told.outer_line(fault), told.cells(fault), mes
 	some fault in section.judged
 	fault.kind == "cold"
 	message := sprintf("%s lies on the cold side of the insulation; with %s room moisture condenses on it%s", [
-		told.outer(fault).text,
+		told.outer_text(fault),
 		told.cold(fault),
 		told.share(fault),
 	])

@@ -24,7 +24,7 @@ findings contains finding.at_with(told.outer_line(fault), told.cells(fault), mes
 	some fault in section.judged
 	fault.kind == "trap"
 	message := sprintf("%s lies outside the insulation and %s inside it: with %s the wall can dry to neither side", [
-		told.outer(fault).text,
+		told.outer_text(fault),
 		told.inner(fault).text,
 		told.cold(fault),
 	])

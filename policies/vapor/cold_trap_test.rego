@@ -58,14 +58,17 @@ test_unknown_permeance if {
 	count(cold_trap.findings) == 0 with input as _doc([wall.film, wall.batt, unknown], wall.cold)
 }
 
-# A wall that a list tells in one cell is told at the row of the schedule that puts its outer sheet on there; in
-# several cells, at another product or in another wall, at the list.
+_of_another := {"items": [object.union(wall.sheet, {"product": "ZZ-9"})]}
+
+# A wall that a list tells in one cell, or in cells one below another, is told at the row of the schedule that puts its
+# outer sheet on there; in a cell for each, at another product or in another wall, at the list.
 test_row_that_installs_it[name] if {
 	some name, case in {
-		"installed": [{}, "V3", "W!9", ["C9", "L9"]],
-		"another wall": [{"group": "EX2"}, "V3", "W!24", ["C24", "L24", "V24"]],
-		"layers in several cells": [{}, "W3", "W!24", ["C24", "L24", "V24"]],
-		"another product": [{"items": [object.union(wall.sheet, {"product": "ZZ-9"})]}, "V3", "W!24", ["C24", "L24", "V24"]],
+		"installed": [{}, "V3", "W!9", ["C9", "L9"], 0],
+		"another wall": [{"group": "EX2"}, "V3", "W!24", ["C24", "L24", "V24"], 0],
+		"layers side by side": [{}, "W3", "W!24", ["C24", "L24", "V24"], 0],
+		"layers one below another": [{}, "V4", "W!9", ["C9", "L9"], 1],
+		"another product": [_of_another, "V3", "W!24", ["C24", "L24", "V24"], 0],
 	}
 	layers := [object.union(layer, {
 		"id": layer.text,
@@ -78,7 +81,9 @@ test_row_that_installs_it[name] if {
 	}) |
 		some layer in [wall.film, wall.batt, wall.sheet]
 	]
-	cells := [object.union(layer, {"at": {"cell": ["V3", case[1]][min([i, 1])]}}) | some i, layer in layers]
+	cells := [object.union(layer, {"at": {"cell": ["V3", case[1]][min([i, 1])], "row": 3 + (i * case[4])}}) |
+		some i, layer in layers
+	]
 	listed := desk.row(24, "EX1", {
 		"mark": "EX1",
 		"table": "walls",
@@ -93,7 +98,9 @@ test_row_that_installs_it[name] if {
 		listed, row,
 		desk.row(40, "X", {}), desk.row(41, "X", {}),
 	]})
-	{[f.line, f.cells] | some f in cold_trap.findings} == {[case[2], case[3]]} with input as doc
+	found := cold_trap.findings with input as doc
+	{[f.line, f.cells] | some f in found} == {[case[2], case[3]]}
+	every f in found { contains(f.message, " of wall type EX1 lies outside") == startswith(case[2], "W!9") }
 }
 
 # A foundation among the layers of a listed wall stands in the ground.

@@ -35,7 +35,7 @@ findings contains finding.at_with(told.outer_line(fault), told.cells(fault), mes
 	fault.kind == "pair"
 	not _is_vinyl_case(told.inner(fault))
 	not _is_barred_inside(fault)
-	message := _message(told.outer(fault).text, told.inner(fault).text)
+	message := _message(told.outer_text(fault), told.inner(fault).text)
 	extra := {"severity": _severity(fault), "related": told.related(fault)}
 }
 
@@ -48,7 +48,7 @@ findings contains finding.at_with(line, ["material", "tag", "layers", inner.at.c
 	_is_barred_inside(fault)
 	line := facts.lines_by_id[inner.line]
 	message := sprintf("%s; the code's table has no class %s on the room side in %s", [
-		_message(told.outer(fault).text, inner.text),
+		_message(told.outer_text(fault), inner.text),
 		inner.vapor,
 		zone.here.says,
 	])
