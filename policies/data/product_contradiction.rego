@@ -4,8 +4,9 @@
 #   The row repeats a limit of its product, temperature, days in the sun, permeance or VOC, and the product's data
 #   tells another. One of the two is old, and the crew goes by the row. Check against the maker's current sheet
 #   and state the limit in one place. It does not apply to figures within rounding of the other unit, nor to
-#   thickness, which has a rule of its own, nor to fewer days in the sun than the data allows, nor to a figure that
-#   breaks a limit of the project, which is told as that.
+#   thickness, which has a rule of its own, nor to fewer days in the sun than the data allows, nor to a permeance of
+#   a board at one thickness beside that of the row's own, nor to a figure that breaks a limit of the project, which
+#   is told as that.
 # custom:
 #   id: data-product-contradiction
 #   topic: data
@@ -68,7 +69,13 @@ _is_other(line, product, kind) if {
 	_differ(measure.low(own), measure.low(told), data.data.contradict.kinds[kind])
 	not _is_stricter(kind, measure.low(own), measure.low(told))
 	not _is_told_as_limit(line, kind)
+	not _is_of_other_thickness(kind, own, told)
 }
+
+# What a foam lets through is told for one inch of it, and a row tells it for its own board.
+_is_of_other_thickness("vapor_ng", own, told) if _is_of_thickness(own) != _is_of_thickness(told)
+
+_is_of_thickness(figure) := regex.match(data.data.contradict.of_thickness, lower(figure.text))
 
 # The row's own figure breaks a limit of the project: that is told, and the data beside it is no second mistake.
 _is_told_as_limit(line, "air_lsm2") if line.id in {found.line | some found in data.performance.air_row.findings}

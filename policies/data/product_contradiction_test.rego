@@ -65,3 +65,20 @@ test_silent_where_a_limit_is_broken if {
 	count(product_contradiction.findings) == 0 with input as doc
 		with data.performance.vapor_limit.findings as {{"line": "W!10", "related": [{"line": "W!12"}]}}
 }
+
+# A board's permeance by the inch is no other figure than that of the row's own board.
+test_permeance_of_a_thickness[name] if {
+	some name, case in {
+		"at an inch": {"row": "0.6", "data": "1.5 @ 1 in.", "n": 0},
+		"per inch": {"row": "0.6", "data": "1.5 per inch", "n": 0},
+		"perm-inch": {"row": "0.6", "data": "1.5 perm-inch (A)", "n": 0},
+		"at 25 mm": {"row": "0.6 (A)", "data": "1.5 at 25 mm", "n": 0},
+		"both by the inch": {"row": "0.6 per in.", "data": "1.5 perm-in.", "n": 1},
+		"neither": {"row": "0.6 (A)", "data": "1.5 (A)", "n": 1},
+		"at a humidity": {"row": "0.6", "data": "1.5 at 50 % RH", "n": 1},
+	}
+	row := desk.row(12, "FM-1", {"figures": {"vapor_ng": desk.figure(34, case.row, "perm")}})
+	product := desk.product("FM-1", 4, {"figures": {"vapor_ng": desk.figure(86, case.data, "perm")}})
+	doc := desk.document([row], [product], [])
+	count(product_contradiction.findings) == case.n with input as doc
+}
