@@ -17,6 +17,7 @@ type headings struct {
 	actual          map[string]bool // words for days on which it was done
 	askedBand       map[string]bool // words over columns of what was specified
 	offerBand       map[string]bool // words over columns of what is offered for it
+	laidBand        map[string]bool // words over columns of what was put on instead
 	light           map[string]bool
 	same            map[string]string // an office's spelling of a heading word, and the usual one
 	parted          map[string]bool   // first parts of those of them that have a hyphen
@@ -117,6 +118,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 			Actual                []string          `json:"actual"`
 			AskedBand             []string          `json:"asked_band"`
 			OfferBand             []string          `json:"offer_band"`
+			LaidBand              []string          `json:"laid_band"`
 			Lower                 []string          `json:"lower"`
 			Upper                 []string          `json:"upper"`
 			ByUnit                map[string]string `json:"by_unit"`
@@ -159,7 +161,7 @@ func loadHeadings(fsys fs.FS) (*headings, error) {
 		return nil, err
 	}
 	h := &headings{
-		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), askedBand: set(file.Columns.AskedBand), offerBand: set(file.Columns.OfferBand), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart, sheetsOf: file.Columns.SheetsApart,
+		filler: set(file.Columns.Filler), planned: set(file.Columns.Planned), actual: set(file.Columns.Actual), askedBand: set(file.Columns.AskedBand), offerBand: set(file.Columns.OfferBand), laidBand: set(file.Columns.LaidBand), units: set(file.Columns.Units), light: set(file.Columns.Light), same: file.Columns.Same, bare: set(file.Columns.Bare), weekWords: set(file.Columns.WeekWords), lapsOf: file.Columns.LapsApart, sheetsOf: file.Columns.SheetsApart,
 		lower: file.Columns.Lower, upper: file.Columns.Upper, byUnit: file.Columns.ByUnit, service: file.Columns.Service, applies: file.Columns.Applies,
 		vague: file.Columns.Vague, faces: file.Columns.Faces, seen: file.Columns.Seen, askers: set(file.Columns.Askers), whole: set(file.Columns.Whole), answers: set(file.Columns.Answers), money: file.Columns.Money, inner: set(file.Columns.Inner), outer: set(file.Columns.Outer), linings: set(file.Columns.Linings), accessories: file.Columns.Accessories, works: file.Columns.Works, combos: file.Columns.Combined,
 		days: file.Columns.Days, span: file.Columns.Span, dayAir: file.Columns.DayAir, noDay: file.Columns.NoDay, coverAfter: file.Columns.CoverAfter, ends: file.Columns.Ends, cold: file.Columns.Cold, hot: file.Columns.Hot, heat: file.Columns.Heat, little: set(file.Columns.Little), sheets: file.Columns.Sheets, remarks: set(file.Columns.Remarks), loose: set(file.Columns.Loose),

@@ -13,6 +13,9 @@ import (
 // is what the offered one stands for (common practice of submittal reviews).
 func (r *reader) offers(t *table) {
 	asked, offered := r.banded(t, r.head.askedBand), r.banded(t, r.head.offerBand)
+	if len(asked) > 0 && len(offered) == 0 {
+		offered = r.putOn(t) // "Sched. product | Installed product" of a log
+	}
 	if len(asked) < 2 || len(offered) < 2 {
 		r.specifiedName(t, asked, offered) // "Sched. product | Offered product", and all else said once
 		return
@@ -37,6 +40,18 @@ func (r *reader) offers(t *table) {
 			c.Slot, c.Confidence, c.Why = "reference", 1, "what is offered counts before what was specified"
 		}
 	}
+}
+
+// putOn lists the columns of the products that were put on, in a log that has what was
+// scheduled beside them; words of the work head dates too, which are none.
+func (r *reader) putOn(t *table) map[int]string {
+	out := r.banded(t, r.head.laidBand)
+	for i := range out {
+		if !namesMaterial(t.cols[i].Slot) {
+			delete(out, i)
+		}
+	}
+	return out
 }
 
 // offerOf is the column of what is offered for what another asks: that of the same words

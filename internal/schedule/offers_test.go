@@ -140,3 +140,32 @@ Pinevel T | acrylic self-adhered membrane, vapor permeable | 0`})
 		}
 	}
 }
+
+// A log of the work has the product that was put on beside the scheduled one, under one band; words
+// over the days of the work tell no product.
+func TestPutOnBesideWhatWasScheduled(t *testing.T) {
+	products := page{name: "P", grid: `
+Product | Type | Apply min °C
+Sheet 11 | SBS sheet | 5
+Sheet 11C | SBS sheet | -12
+PM-1 | Primer, water-borne | 5`}
+	for head, want := range map[string][2]string{
+		"Line | Scheduled product | Installed product | Substrate | Installed on | Covered": {"Sheet 11C", "Sheet 11"},
+		"Line | Product sched. | Product used | Substrate | Installed on | Covered":         {"Sheet 11C", "Sheet 11"},
+		"Line | Sched'd product | Product applied | Substrate | Applied on | Covered":       {"Sheet 11C", "Sheet 11"},
+	} {
+		s := readPages(t, page{name: "S", grid: head + `
+1 | Sheet 11 | Sheet 11C | CMU | @2026-04-13 | @2026-05-13
+2 | Sheet 11 | Sheet 11 | CMU | @2026-04-14 | @2026-05-14`}, products)
+		l := line(t, s, "1")
+		if l.Texts["material"] != want[0] || l.Texts["specified"] != want[1] {
+			t.Errorf("%s: %q for %q, want %v", head, l.Texts["material"], l.Texts["specified"], want)
+		}
+	}
+	s := readPages(t, page{name: "S", grid: `
+Line | Product | Scheduled start | Actual start | Substrate
+1 | Sheet 11 | @2026-04-13 | @2026-04-14 | CMU`}, products)
+	if l := line(t, s, "1"); l.Texts["material"] != "Sheet 11" || l.Texts["specified"] != "" {
+		t.Errorf("of days alone: %q for %q", l.Texts["material"], l.Texts["specified"])
+	}
+}

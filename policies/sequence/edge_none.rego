@@ -54,7 +54,7 @@ _needs_none(_, item) if facts.has_key(item, data.sequence.edge.edgeless)
 # The legs of a coping close what lies under it; a note that asks for every edge is asked all the same.
 _needs_none(line, _) if {
 	not closing.rule(line)
-	some text in [line.place, object.get(line.texts, "touches", "")]
+	some text in [line.place, object.get(line.texts, "touches", ""), object.get(line.texts, "edge", "")]
 	regex.match(data.sequence.edge.capping, lower(text))
 }
 

@@ -88,3 +88,15 @@ test_coping_on_the_top[bed] if {
 	count(_found(line, _others("bar at top"), [])) == want.alone
 	count(_found(line, _others("bar at top"), [_note])) == want.noted
 }
+
+# The cell of the edge itself may say that a coping lies over it.
+test_coping_told_at_the_edge[edge] if {
+	some edge, want in {
+		"none - lies under the coping": {"alone": 0, "noted": 1},
+		"None, beneath the metal cap": {"alone": 0, "noted": 1},
+		"none - cut at 100": {"alone": 1, "noted": 1},
+		"none - stops at the sill": {"alone": 1, "noted": 1},
+	}
+	count(_found({"texts": {"edge": edge}}, _others("bar at top"), [])) == want.alone
+	count(_found({"texts": {"edge": edge}}, _others("bar at top"), [_note])) == want.noted
+}
