@@ -873,3 +873,30 @@ func TestSeparatorBetweenTwoInACellOfItsOwn(t *testing.T) {
 		}
 	}
 }
+
+// Sheet metal that a remark says holds the two apart parts them; so does a wrap of what the row's own lies on.
+func TestHeldApartAndWrapped(t *testing.T) {
+	for remark, want := range map[string]string{
+		"SS sheet keeps them apart":           "rubberized-asphalt-membrane|pvc-roof-membrane separated by stainless-sheet",
+		"stainless flashing parts the two":    "rubberized-asphalt-membrane|pvc-roof-membrane separated by stainless-sheet",
+		"stainless flashing by others":        "rubberized-asphalt-membrane|pvc-roof-membrane direct",
+		"stainless screws hold it all up":     "rubberized-asphalt-membrane|pvc-roof-membrane direct",
+		"nothing keeps them apart, SS anchor": "rubberized-asphalt-membrane|pvc-roof-membrane direct",
+	} {
+		got := told(find(t, "Mark | Membrane | Substrate | Touches | Remarks\nD1 | rubberized asphalt membrane | CMU | PVC roof membrane | "+remark+"\n"), "!2")
+		if !slices.Contains(got, want) {
+			t.Errorf("%q: got %q, want %q", remark, got, want)
+		}
+	}
+	for bed, want := range map[string]string{
+		"copper-treated lumber wrapped all around in butyl tape": "aluminum-sheet|copper-treated-lumber separated by butyl-flashing-tape",
+		"copper-treated lumber sleeved in polyethylene sheet":    "aluminum-sheet|copper-treated-lumber separated by polyethylene-sheet",
+		"copper-treated lumber set in butyl sealant, both faces": "aluminum-sheet|copper-treated-lumber direct",
+		"copper-treated lumber not wrapped in butyl tape":        "aluminum-sheet|copper-treated-lumber direct",
+	} {
+		got := told(find(t, "Mark | Material | Substrate | Lap\nD1 | aluminum sheet | "+bed+" | 50 mm\n"), "!2")
+		if !slices.Contains(got, want) {
+			t.Errorf("%q: got %q, want %q", bed, got, want)
+		}
+	}
+}

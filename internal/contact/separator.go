@@ -17,7 +17,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if s.ID == a.ID || s.ID == b.ID || s.Polarity == "no" {
 			continue
 		}
-		if f.bedHides(s, a, b) || slipOver(s, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
+		if f.bedHides(s, a, b) || slipOver(s, b) || wrappedIn(s, b) || f.coatOf(i, a, b) || f.coatOf(i, b, a) {
 			return s
 		}
 		if s.Slot == "separator" && touching[b.Slot] && b.Slot != "substrate" && b.Slot != "primer" && !fills(s) {
@@ -29,7 +29,7 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 		if b.Slot == "touches" && f.past(s, b) || f.stripOn(s, b) {
 			return s
 		}
-		if !separates(s) && !f.coats(s) && !goesAllAlong(s) {
+		if !separates(s) && !f.coats(s) && !goesAllAlong(s) && !holdsApart(s) {
 			continue
 		}
 		if s.Slot == "remark" && s.At != b.At && f.remarked(s, a, b) {
@@ -63,6 +63,20 @@ func (f *finder) separator(a, b *schedule.Item) *schedule.Item {
 func slipOver(s, b *schedule.Item) bool {
 	return b.Slot == "substrate" && b.Class == "membrane" && s.At == b.At && s.Clause != b.Clause && s.Relation == "on" &&
 		s.Side == "object" && slices.Contains(s.Signals, "separator")
+}
+
+// wrappedIn holds for the sheet or tape that b itself is wrapped in: "treated blocking wrapped
+// all round in FT-2", whatever then lies on it.
+func wrappedIn(s, b *schedule.Item) bool {
+	wraps := s.Class == "tape" || s.Class == "membrane" || s.Class == "separator"
+	return wraps && s.At == b.At && s.Clause == b.Clause && s.Side == "object" && b.Side == "subject" && b.Polarity == "yes" &&
+		s.Relation == "set_in" && b.Relation == "set_in" && slices.Contains(s.Signals, "wraps_whole") && !slices.Contains(s.Signals, "coat_in_part")
+}
+
+// holdsApart holds for sheet metal of which a remark says that it keeps the two apart:
+// "steel closure holds them apart".
+func holdsApart(s *schedule.Item) bool {
+	return s.Slot == "remark" && s.Class == "flashing-metal" && s.Polarity == "yes" && slices.Contains(s.Signals, "put_between")
 }
 
 // past holds for sheet metal that a cell of neighbors calls the separator, and for what it
