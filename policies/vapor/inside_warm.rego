@@ -4,8 +4,9 @@
 #   Polyethylene inside belongs to cold climates. Where winters are mild the film only stops drying: in a humid
 #   summer outdoor vapor meets it on the cooled side, and within two such summers the gypsum behind it is spotted.
 #   Around a freezer or a cold store vapor drives inward all year, and a tight layer on the room side of the insulation
-#   turns it to ice until the liner comes off: an error there. It does not apply to vinyl wall covering, nor, where
-#   winters are mild, to walls that already have a tight sheet outside, which are told by other rules.
+#   turns it to ice until the liner comes off: an error there. It does not apply to vinyl wall covering, nor to a sheet
+#   that the list of walls draws outside of the insulation, nor, where winters are mild, to walls that already have a
+#   tight sheet outside, which are told by other rules.
 # custom:
 #   id: vapor-inside-warm
 #   topic: vapor
@@ -76,6 +77,7 @@ findings contains finding.at_with(line, ["material", "tag", side.slot], message,
 	vaporclass.of(item) == "I"
 	side := _room_side(line)[0]
 	room := _cold_room(line)[0]
+	not _is_drawn_outside(line, item)
 	message := sprintf("%s lies on the room side (%s) of %s (%s), into which vapor drives all year", [
 		item.text,
 		words.quoted(side.text),
@@ -84,6 +86,18 @@ findings contains finding.at_with(line, ["material", "tag", side.slot], message,
 	])
 	related := [finding.related(room.line, [room.slot], "the room") | room.line.id != line.id]
 	extra := {"severity": "error", "related": related}
+}
+
+# The list of walls has the sheet outside of the insulation: "inner face" is that of the wall behind it.
+_is_drawn_outside(line, item) if {
+	some wall in section.all
+	wall_type.is_of(line, wall.name)
+	drawn := [i | some i, layer in wall.layers; layer.family == item.family; not layer.insulates]
+	count(drawn) > 0
+	every i in drawn {
+		some layer in array.slice(wall.layers, 0, i)
+		layer.insulates
+	}
 }
 
 _room_side(line) := [{"slot": slot, "text": text} |

@@ -110,3 +110,18 @@ test_row_silent[name] if {
 	}
 	count(_row(case.sheet, case.touches, case.winter)) == 0
 }
+
+# Where the list of walls has the film outside of the insulation, "inner face" is that of the wall behind it.
+test_cold_room_drawn_outside[name] if {
+	poly := object.union(wall.film, {"family": "polyethylene-sheet"})
+	some name, case in {
+		"outside": {"layers": [wall.panel, wall.batt, poly, wall.sheathing], "n": 0},
+		"room side": {"layers": [wall.panel, poly, wall.batt, wall.sheathing], "n": 1},
+		"both sides": {"layers": [poly, wall.batt, poly, wall.sheathing], "n": 1},
+		"not drawn": {"layers": [wall.panel, wall.batt, wall.sheathing], "n": 1},
+		"another wall": {"layers": [wall.panel, wall.batt, poly], "name": "W8", "n": 1},
+	}
+	one := {"id": "W9", "name": object.get(case, "name", "W9"), "lines": [], "layers": case.layers}
+	found := _cold({"texts": {"substrate": "inner face of block"}}, 4) with data.lib.section.all as [one]
+	count(found) == case.n
+}
