@@ -13,21 +13,48 @@ var layerNumbered = regexp.MustCompile(`(?i)^\W*(?:(?:layer|lyr|no|course|row)\W
 // across finds the walls whose codes stand beside one another, with the layers of each in
 // the rows below its code, and perhaps the thickness of each in the next column.
 func (w *wallSheet) across() []toldWall {
+	var out []toldWall
 	for i, row := range w.rows {
 		var codes []workbook.Cell
 		for _, c := range row {
-			if w.walls.code.MatchString(c.Value) && len(w.lex.named(c.Value)) == 0 {
+			if w.codeAcross(c.Value) != "" {
 				codes = append(codes, c)
 			}
 		}
-		if len(codes) < fewestListed || len(codes)*3 < len(row) { // a row of a schedule has other cells too
+		if len(codes) < fewestListed || len(codes)*3 < len(row) || w.countsColumns(i, codes) { // a row of a schedule has other cells too
 			continue
 		}
-		if out := w.tested(w.under(i, codes)); len(out) > 0 {
-			return out
+		out = append(out, w.tested(w.under(i, codes))...)
+	}
+	return out
+}
+
+// codeAcross is the code of a wall over its layers: alone, after a word for walls, or
+// before what the wall is: "W1 - rainscreen".
+func (w *wallSheet) codeAcross(text string) string {
+	if m := w.walls.code.FindStringSubmatch(text); m != nil && len(w.lex.named(m[1])) == 0 {
+		return m[1]
+	}
+	if m := w.walls.called.FindStringSubmatchIndex(text); m != nil && m[3] == len(strings.TrimRight(text, " ")) {
+		return w.calledCode(text, m)
+	}
+	if m := w.walls.led.FindStringSubmatchIndex(text); m != nil && len(text) <= longestTitle && m[3] < m[1] &&
+		strings.ContainsAny(text[m[3]:m[1]], ":=–—-\n") && strings.ContainsAny(text[m[2]:m[3]], "0123456789") {
+		return text[m[2]:m[3]]
+	}
+	return ""
+}
+
+// countsColumns holds for codes that count the layers of walls whose own codes stand below
+// one another, left of them: "L1 (ext)", "L2" over EW-10, EW-11.
+func (w *wallSheet) countsColumns(head int, codes []workbook.Cell) bool {
+	coded := 0
+	for i := head + 1; i < len(w.rows) && i <= head+fewestListed; i++ {
+		if len(w.rows[i]) > 0 && w.rows[i][0].Col < codes[0].Col && w.walls.code.MatchString(w.rows[i][0].Value) {
+			coded++
 		}
 	}
-	return nil
+	return coded == fewestListed
 }
 
 // under collects the layers below the codes of a row.
@@ -42,9 +69,20 @@ func (w *wallSheet) under(head int, codes []workbook.Cell) []toldWall {
 		if c := w.rows[head][0]; c.Col < codes[0].Col {
 			corner = c.Value
 		}
-		wall := w.listed(w.walls.code.FindStringSubmatch(code.Value)[1], code, nil, []int{code.Row}, corner)
+		wall := w.listed(w.codeAcross(code.Value), code, nil, []int{code.Row}, corner)
 		first, last, side := "", "", ""
-		for i := head + 1; i < len(w.rows) && w.s.Rows[i].Number == w.s.Rows[i-1].Number+1 && len(w.rows[i]) > 1; i++ {
+		for i := head + 1; i < len(w.rows) && w.s.Rows[i].Number == w.s.Rows[i-1].Number+1 && len(w.rows[i]) > 0; i++ {
+			if len(w.rows[i]) == 1 && w.rows[i][0].Col < code.Col { // "INSIDE" alone over the layers or below them
+				begins := w.begins(w.rows[i][0].Value)
+				if begins == "" {
+					break
+				}
+				if len(wall.parts) == 0 {
+					side = firstNonEmpty(side, begins)
+				}
+				wall.rows = append(wall.rows, w.s.Rows[i].Number)
+				continue
+			}
 			label, layer, size := w.acrossRow(w.rows[i], codes[0].Col, code.Col, next)
 			wall.rows = append(wall.rows, w.s.Rows[i].Number)
 			text := strings.TrimSpace(layer.Value)

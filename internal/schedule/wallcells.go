@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"abut/internal/phrase"
@@ -12,7 +13,13 @@ import (
 // layersIn parts a cell into the layers that it tells, by the sign that parts the most of
 // them into layers; a word for a side before them tells where they begin.
 func (w *wallSheet) layersIn(text string) (layers []string, side string) {
+	if m := codeAside.FindStringSubmatch(text); m != nil {
+		side, text = w.sideIn(m[1]), text[len(m[0]):]
+	}
 	best, most := []string{text}, 0
+	if parts := w.joined(countedParts(text), 0); len(parts) >= fewestLayers {
+		best, most = parts, len(parts)
+	}
 	for i, sign := range layerBreaks {
 		parts := w.joined(splitOutside(text, sign), i)
 		named := 0
@@ -47,14 +54,52 @@ func splitOutside(text string, sign *regexp.Regexp) []string {
 	return append(out, text[from:])
 }
 
+// codeAside is what brackets after the code of a wall say of it: "(from inside): ...".
+var codeAside = regexp.MustCompile(`^\s*\(([^()]{2,60})\)\s*[:=–—-]\s*`)
+
+// sideIn is the side that words name first: "from inside", "room side to weather side".
+func (w *wallSheet) sideIn(words string) string {
+	out, in := w.walls.outer.FindStringIndex(words), w.walls.inner.FindStringIndex(words)
+	switch {
+	case out != nil && (in == nil || out[0] < in[0]):
+		return "outside to inside"
+	case in != nil:
+		return "inside to outside"
+	}
+	return ""
+}
+
 // layerBreaks are the signs between the layers of one cell, from the strongest.
 var layerBreaks = []*regexp.Regexp{
 	regexp.MustCompile(`\s*\n+\s*`), regexp.MustCompile(`\s*(?:→|⇒|»|-+>|=>)\s*|\s+>\s+`), regexp.MustCompile(`\s+\|\s*|\s*\|\s+`),
-	regexp.MustCompile(`\s*;\s*`), regexp.MustCompile(`\s+/\s+`), regexp.MustCompile(`\s+\+\s+`), regexp.MustCompile(`\s+[–—-]\s+`),
+	regexp.MustCompile(`\s*;\s*`), regexp.MustCompile(`\s+/{1,2}\s+`), regexp.MustCompile(`\s+\+\s+`), regexp.MustCompile(`\s+[–—-]\s+`),
 	regexp.MustCompile(`,\s+`),
 }
 
 const commaBreak = 7
+
+// numberBreak is the number of a layer within a line.
+var numberBreak = regexp.MustCompile(`(?:^|\s)\(?(\d{1,2})[.)]\s+`)
+
+// countedParts parts a line at the numbers that count its layers: "1) board 2) studs 3) sheet".
+func countedParts(text string) []string {
+	var out []string
+	from := -1
+	for _, m := range numberBreak.FindAllStringSubmatchIndex(text, -1) {
+		switch number := text[m[2]:m[3]]; {
+		case from < 0 && number == "1" && strings.TrimSpace(text[:m[0]]) == "":
+		case from >= 0 && number == strconv.Itoa(len(out)+2):
+			out = append(out, text[from:m[0]])
+		default:
+			continue
+		}
+		from = m[1]
+	}
+	if from < 0 {
+		return nil
+	}
+	return append(out, text[from:])
+}
 
 // layerLead is the number or the dot that a layer of a list begins with.
 var layerLead = regexp.MustCompile(`^\s*(?:\(?\d{1,2}[.):]\s+|\(\d{1,2}\)\s+(?:\d|[a-z]{4})|[-•*·–—]\s*|[A-Ha-h][.)]\s+)`)

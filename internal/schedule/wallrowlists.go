@@ -28,7 +28,7 @@ func (w *wallSheet) inRows() []toldWall {
 	lists := map[int]bool{}
 	for _, row := range rows {
 		for _, c := range row.rest {
-			if parts, _ := w.layersIn(c.Value); len(parts) >= fewestLayers && !w.walls.noLayer.MatchString(heads[c.Col]) {
+			if parts, _ := w.layersIn(c.Value); len(parts) >= fewestLayers && !w.tellsNone(heads[c.Col]) {
 				lists[c.Col] = true
 			}
 		}
@@ -69,8 +69,8 @@ func (w *wallSheet) codedRow(row []workbook.Cell) (code string, rest []workbook.
 		switch {
 		case called != nil:
 			code, first.Value = w.calledCode(first.Value, called), first.Value[called[1]:]
-		case m != nil && m[3] < m[1] && strings.ContainsAny(first.Value[m[3]:m[1]], ":)=–—-\n"):
-			code, first.Value = first.Value[m[2]:m[3]], first.Value[m[1]:]
+		case m != nil && m[3] < m[1] && (strings.ContainsAny(first.Value[m[3]:m[1]], ":)=–—-\n") || codeAside.MatchString(first.Value[m[3]:])):
+			code, first.Value = first.Value[m[2]:m[3]], first.Value[m[3]:]
 		default:
 			return "", nil
 		}
@@ -98,7 +98,7 @@ func (w *wallSheet) calledCode(text string, m []int) string {
 func (w *wallSheet) fromLists(cells []workbook.Cell, lists map[int]bool, heads map[int]string) (out []listedLayer, side string) {
 	for _, c := range cells {
 		sided := w.walls.outer.MatchString(heads[c.Col]) || w.walls.inner.MatchString(heads[c.Col])
-		if !lists[c.Col] && !sided || w.walls.noLayer.MatchString(heads[c.Col]) {
+		if !lists[c.Col] && !sided || w.tellsNone(heads[c.Col]) {
 			continue
 		}
 		parts, from := w.layersIn(c.Value)
@@ -124,7 +124,7 @@ func (w *wallSheet) fromColumns(cells []workbook.Cell, heads map[int]string) (ou
 	for _, c := range cells {
 		head, text := heads[c.Col], strings.TrimSpace(c.Value)
 		switch {
-		case w.walls.noLayer.MatchString(head), w.words.isBlank(text), w.words.isNone(text):
+		case w.tellsNone(head), w.words.isBlank(text), w.words.isNone(text):
 		case len(out) > 0 && sizeCell.MatchString(text) && (w.walls.thick.MatchString(head) || head == ""):
 			out[len(out)-1].thick = w.thickIn(text, "")
 		default:
@@ -133,6 +133,12 @@ func (w *wallSheet) fromColumns(cells []workbook.Cell, heads map[int]string) (ou
 		}
 	}
 	return out, w.ends(first, last)
+}
+
+// tellsNone holds for the heading of a column that has no layers: "Location", and not
+// "Description (outside to inside)".
+func (w *wallSheet) tellsNone(head string) bool {
+	return w.walls.noLayer.MatchString(head) && !(w.walls.outer.MatchString(head) && w.walls.inner.MatchString(head))
 }
 
 // underHead puts what a heading calls a layer to the words of a cell that leave it open:

@@ -235,6 +235,9 @@ func (st *wallStack) calledBy(row []workbook.Cell) string {
 	if m == nil || !strings.ContainsAny(m[1], "0123456789") || layerNumber(m[1]) > 0 || len(row) > 2 {
 		return ""
 	}
+	if len(st.lex.named(m[1])) > 0 || len(m[1]) > len(row[0].Value) { // "CMU | 8": a layer and its size
+		return ""
+	}
 	return m[1]
 }
 

@@ -803,3 +803,34 @@ func TestThicknessOfLayers(t *testing.T) {
 		}
 	}
 }
+
+// More layouts of the same list: the codes with what each wall is, the ends of the list in
+// rows of their own, the layers counted in a line, a heading of both sides, double slashes.
+func TestMoreListsOfWalls(t *testing.T) {
+	const want = "Q1: osb-plywood-sheathing butyl-flashing-tape mineral-wool 75 clay-brick; Q2: concrete-masonry butyl-flashing-tape xps 50 clay-brick"
+	for name, grid := range map[string]string{
+		"codes with names":  "INSIDE | Q1 - framed | Q2 - block\nBoard | plywood | concrete block\nSheet | butyl sheet | butyl sheet\nInsulation | 75 mm mineral wool | 50 mm XPS\nCladding | clay brick | clay brick\nOUTSIDE | |",
+		"ends in rows":      " | Q1 | Q2\nROOM SIDE | |\nBoard | plywood | concrete block\nSheet | butyl sheet | butyl sheet\nInsulation | 75 mm mineral wool | 50 mm XPS\nCladding | clay brick | clay brick\nWEATHER SIDE | |",
+		"counted in a line": "WALL NOTES\nQ1 (from inside): 1) plywood 2) butyl sheet 3) 75 mm mineral wool 4) clay brick\nQ2 (from inside): 1) concrete block 2) butyl sheet 3) 50 mm XPS 4) clay brick",
+		"both sides told":   "Code | Description (inside to outside)\nQ1 | plywood // butyl sheet // 75 mm mineral wool // clay brick\nQ2 | concrete block // butyl sheet // 50 mm XPS // clay brick",
+		"layers and sizes":  "Walls, inside to outside\nWall | Layer | mm | Basis\nQ1 | plywood | 12 |\n | butyl sheet | 1 | 0.1 perm\n | mineral wool | 75 |\n | clay brick | 90 |\n | | |\nQ2 | CMU | 190 |\n | butyl sheet | 1 | 0.1 perm\n | XPS | 50 |\n | clay brick | 90 |",
+	} {
+		if got := wallsOf(t, "Wall types", grid); got != want {
+			t.Errorf("%s:\ngot  %s\nwant %s", name, got, want)
+		}
+	}
+}
+
+// Codes that number the layers of walls are none of walls beside one another, and counts
+// in a text of another order are no layers.
+func TestNumbersOfLayers(t *testing.T) {
+	got := wallsOf(t, "Walls", "Wall | L1 (int) | L2 | L3 | L4 (ext)\nQ1 | plywood | butyl sheet | 75 mm mineral wool | clay brick\nQ2 | concrete block | butyl sheet | 50 mm XPS | clay brick")
+	want := "Q1: osb-plywood-sheathing butyl-flashing-tape mineral-wool 75 clay-brick; Q2: concrete-masonry butyl-flashing-tape xps 50 clay-brick"
+	if got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	got = wallsOf(t, "Walls", "WALL NOTES\nQ1: plywood, see 2) and 4), butyl sheet, 75 mm mineral wool, clay brick\nQ2: (2) layers plywood, butyl sheet, 50 mm XPS, clay brick")
+	if strings.Count(got, "clay-brick") != 2 || strings.Count(got, "osb-plywood-sheathing") != 2 {
+		t.Errorf("numbers that count no layers: %s", got)
+	}
+}
