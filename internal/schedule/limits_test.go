@@ -1821,3 +1821,20 @@ func TestLimitsByFewWords(t *testing.T) {
 		}
 	}
 }
+
+// A figure right after the tag of a product of which no more is known than that it bars air is
+// of that product, and of no other barrier; a note that names barriers by that word alone asks it
+// of all.
+func TestLimitsOfOneBarrier(t *testing.T) {
+	for note, want := range map[string]string{
+		"LQ-1 55 mil dry, LQ-2 30 mil dry min.": "thickness_mm 1.397 LQ-1; thickness_mm 0.762 fluid-applied-stpe-air-barrier",
+		"AVB not less than 45 mil thick.":       "thickness_mm 1.143 air-barrier-unspecified",
+	} {
+		s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Thickness, mil\nW1 | LQ-1 | CMU | 55\nW2 | LQ-2 | CMU | 30"},
+			page{name: "P", grid: "Tag | Type | Min °F | UV days\nLQ-1 | air barrier, vapor-tight | 35 | 90\nLQ-2 | fluid-applied STPE air barrier | 20 | 90"},
+			page{name: "Notes", grid: "1. " + note})
+		if got := told(s); got != want {
+			t.Errorf("%s: %q, want %q", note, got, want)
+		}
+	}
+}

@@ -320,10 +320,11 @@ func (r *reader) describedBy(before string) []string {
 const minPrefix = 2
 
 // keyOf is the key that tells a product: its family, where no other product of the
-// workbook is of it and it is not that of whatever is put on wet, else its id.
+// workbook is of it and it is not that of whatever is put on wet or of whatever bars air,
+// which would ask it of all such, else its id.
 func (r *reader) keyOf(product int) string {
 	p := &r.sched.Products[product]
-	open := slices.Contains(r.limitRules.Forms, p.Family)
+	open := slices.Contains(r.limitRules.Forms, p.Family) || slices.Contains(r.limitRules.AnySheet, p.Family)
 	for i := range r.sched.Products {
 		if open || i != product && r.sched.Products[i].Family == p.Family {
 			return p.ID

@@ -80,3 +80,11 @@ test_mending_to_come[text] if {
 	]
 	count(_found(text, {})) == 1
 }
+
+# Notes on site leave out the e of an ending.
+test_put_right_in_short if {
+	count(_found("ripped at the anchor, patchd + rolled", {})) == 0
+	count(_found("ripped at the anchor, re-seal'd", {})) == 0
+	count(_found("ripped at the anchor, not patchd", {})) == 1
+	count(_found("ripped at the anchor, crew held", {})) == 1
+}
