@@ -188,3 +188,16 @@ D7 | sealed at the head with butyl tape`})
 		}
 	}
 }
+
+// The description of a product is read with the office's short words where it tells no kind
+// without them; one that does is left as it is.
+func TestShortWordsNameProducts(t *testing.T) {
+	s := readPages(t, page{name: "S", grid: "Mark | Membrane | Substrate | Thickness, mil\nW1 | LQ-1 | CMU | 55\nW2 | LQ-2 | CMU | 40"},
+		page{name: "P", grid: "Tag | Type | Min °F | UV days\nLQ-1 | FLM AVB, vapor-tight | 35 | 90\nLQ-2 | FLM AVB, acrylic, water-based | 20 | 90"},
+		page{name: "Notes", grid: "ABBREV.: FLM fluid-applied membrane; TYP typical; GMS glass-mat gypsum sheathing; CW curtain wall"})
+	for i, want := range []string{"fluid-applied-unspecified", "fluid-applied-acrylic-air-barrier"} {
+		if got := s.Products[i].Family; got != want {
+			t.Errorf("%s: family %q, want %q", s.Products[i].Tag, got, want)
+		}
+	}
+}

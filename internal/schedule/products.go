@@ -157,7 +157,7 @@ func (r *reader) identify(p *Product) {
 		parts[0] = r.words.prose.carried.ReplaceAllString(parts[0], "$1 sheet on $2") // "butyl on polyethylene film"
 	}
 	parts = r.withoutBond(parts)
-	m := r.vocab.Describe(parts...)
+	parts, m := r.byShortWords(parts, r.vocab.Describe(parts...))
 	if p.section != "" && (m.Family == "" || m.Class == "sealant") { // "two-part urethane" under "Membranes"
 		m = r.underHead(parts, p.section, m)
 	}
@@ -194,6 +194,25 @@ func (r *reader) identify(p *Product) {
 	if p.Class != "primer" && r.primersOnly(p.section) {
 		r.asPrimer(p, p.Name)
 	}
+}
+
+// byShortWords reads a description again with the office's short words written out, where it tells
+// no kind without them: "FLM AVB, vapor-tight", and "FLM = fluid-applied membrane".
+func (r *reader) byShortWords(parts []string, m material.Material) ([]string, material.Material) {
+	if len(r.short) == 0 || m.Family != "" && !strings.HasSuffix(m.Family, "-unspecified") {
+		return parts, m
+	}
+	long := slices.Clone(parts)
+	for i, part := range parts {
+		long[i] = r.spelled(part, "material")
+	}
+	if slices.Equal(long, parts) {
+		return parts, m
+	}
+	if as := r.vocab.Describe(long...); as.Family != "" && (m.Class == "" || as.Class == m.Class) {
+		return long, as
+	}
+	return parts, m
 }
 
 // kindWords is how many words a cell has at most that says what a product is; a remark
