@@ -1343,3 +1343,25 @@ func TestTentFree(t *testing.T) {
 		}
 	}
 }
+
+// The lower of two sheets, put on after the upper one and over it, leads the water behind both; so does
+// the leg of a flashing that is left on the face of the sheet.
+func TestLowerOverTheFirst(t *testing.T) {
+	r := reader(t)
+	for text, want := range map[string]bool{
+		"top lift stuck first, bottom lift brought up over it last":    true,
+		"upper row laid first, lower row lapped up 3 in over it later": true,
+		"lower lift stuck first, then the top lift brought over it":    false,
+		"flashing set first, lower course run over it":                 false,
+		"upper row laid first, lower row slipped up behind it":         false,
+		"upstand stays on the outer face of the membrane":              true,
+		"upper edge ended on the outside of the wrap":                  true,
+		"top edge sealed on the outside of the frame":                  false,
+		"bottom edge left on the outside of the wrap":                  false,
+	} {
+		got := slices.ContainsFunc(r.Signals(text), func(s Signal) bool { return s.ID == "lap_reversed" && !s.No })
+		if got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}
