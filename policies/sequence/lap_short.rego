@@ -66,6 +66,35 @@ findings contains found if {
 	})
 }
 
+# Metal that its own row or data calls a through-wall flashing laps as the notes ask of those. A heading over rows does
+# not: drips and trims stand there too.
+findings contains found if {
+	some line in facts.live_lines
+	line.role in data.sequence.order.metal_roles
+	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short_metal(line, kind)]
+	count(short) > 0
+	message := naming.say("%s laps %s", [naming.plain(_lapped(line)), concat("; and ", [one.says | some one in short])])
+	cells := [cell | some one in short; some cell in one.cells]
+	found := finding.at_with(line, array.concat(["material", "tag"], cells), message, {
+		"related": [note | some i, one in short; not _is_same_note(short, i); some note in one.related],
+	})
+}
+
+_short_metal(line, kind) := one if {
+	one := _short(line, kind)
+	need := _most(_of_metal(line, kind))
+	one.related == need.related
+}
+
+_of_metal(line, kind) := [one |
+	some one in _noted(line, _lapped(line), kind)
+	one.like.scope == "through-wall"
+	own := [object.get(line.texts, slot, "") | some slot in ["material", "type"]]
+	data_of := [text | some text in facts.product_of(_lapped(line)).texts]
+	some text in array.concat([line.place], array.concat(own, data_of))
+	regex.match(data.sequence.lap.through_wall_called, lower(text))
+]
+
 # Sides and ends that are both short are one mistake of one row.
 _short(line, kind) := {
 	"says": says,
@@ -191,7 +220,14 @@ _is_bedded(limit, item) if {
 _data_of(line, item) := [one |
 	some one in _of_product(item, "lap_mm")
 	not _is_borne(line, "lap_mm", one.like.text)
+	not _is_fitting(line)
 ]
+
+# The seam of a roof sheet is that of its rolls; the flange of a boot or corner made of it is as wide as it is made.
+_is_fitting(line) if {
+	line.role == "roofing"
+	regex.match(data.sequence.lap.fittings, lower(object.get(line.texts, "material", "")))
+}
 
 _of_row(line) := [{"mm": lap.min, "says": "the row asks for", "like": lap, "severity": "error", "related": []} |
 	lap := line.figures.min_lap_mm

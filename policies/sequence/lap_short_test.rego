@@ -226,3 +226,43 @@ test_bearing[name] if {
 	line := {"figures": {"bearing_mm": bench.figure(case.mm, null, sprintf("%d", [case.mm]), "mm")}, "items": [bench.own]}
 	{f.message | some f in _found(line, case.limits)} == case.want
 }
+
+_metal := object.union(bench.own, {
+	"class": "flashing-metal",
+	"family": "copper-sheet",
+	"keys": ["copper-sheet", "metal"],
+})
+
+# Metal that its row calls a through-wall flashing laps as the notes ask of those; trim under such a heading does not.
+test_metal_laps[name] if {
+	some name, case in {
+		"short": {"scope": "through-wall", "place": "thru-wall at the sill", "mm": 50.8, "n": 1},
+		"on the figure": {"scope": "through-wall", "place": "thru-wall at the sill", "mm": 101.6, "n": 0},
+		"under a heading": {"scope": "through-wall", "place": "drip at the sill", "mm": 50.8, "n": 0},
+		"of all sheets": {"scope": "", "place": "thru-wall at the sill", "mm": 50.8, "n": 0},
+	}
+	limit := bench.limit("lap_mm", {"min": 101.6, "scope": case.scope, "text": "Laps 4 in"})
+	line := object.union(_lap(case.mm, "2 in"), {
+		"role": "metal",
+		"items": [_metal],
+		"place": case.place,
+		"texts": {"section": "through-wall flashings"},
+	})
+	count(_found(line, [limit])) == case.n
+}
+
+# The flange of a boot made of roof sheet is no seam of its rolls.
+test_fittings if {
+	roll := bench.product({"figures": {"lap_mm": bench.figure(75, null, "75", "mm")}})
+	count(_of_roofing("FM-1 corner boot", roll)) == 0
+	count(_of_roofing("FM-1 field sheet", roll)) == 1
+}
+
+_of_roofing(text, product) := found if {
+	line := object.union(_lap(50, "50 mm"), {"role": "roofing", "items": [bench.own], "texts": {"material": text}})
+	found := lap_short.findings with input as bench.with_notes(
+		bench.document([bench.sheet(line)], [product], []),
+		[],
+		[],
+	)
+}
