@@ -199,7 +199,7 @@ func (r *reader) identify(p *Product) {
 // byShortWords reads a description again with the office's short words written out, where it tells
 // no kind without them: "FLM AVB, vapor-tight", and "FLM = fluid-applied membrane".
 func (r *reader) byShortWords(parts []string, m material.Material) ([]string, material.Material) {
-	if len(r.short) == 0 || m.Family != "" && !strings.HasSuffix(m.Family, "-unspecified") {
+	if len(r.short) == 0 || !strings.HasSuffix(m.Family, "-unspecified") {
 		return parts, m
 	}
 	long := slices.Clone(parts)
@@ -209,7 +209,7 @@ func (r *reader) byShortWords(parts []string, m material.Material) ([]string, ma
 	if slices.Equal(long, parts) {
 		return parts, m
 	}
-	if as := r.vocab.Describe(long...); as.Family != "" && (m.Class == "" || as.Class == m.Class) {
+	if as := r.vocab.Describe(long...); as.Family != "" && as.Class == m.Class {
 		return long, as
 	}
 	return parts, m

@@ -81,12 +81,6 @@ _is_film_over(mm, figure, item) if {
 	regex.match(data.performance.thickness.applied, item.family)
 }
 
-# What its data asks as a dry film is put on wet, whatever it is of.
-_is_film_over(mm, figure, item) if {
-	mm > measure.low(figure)
-	thick.is_asked_dry(facts.product_of(item), figure)
-}
-
 # Words that tell more than the film may tell that of one coat of several.
 _is_one_coat(line, figure) if {
 	figure.at.cell == line.cells.type

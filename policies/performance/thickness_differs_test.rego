@@ -79,11 +79,3 @@ test_metal_thinner_than_its_data if {
 	count(_metal(0.56, 0.61)) == 0
 	count(_metal(0.76, 0.61)) == 0
 }
-
-_beside(text) := object.union(_thick(1.016, "40"), {"texts": {"remark": text}})
-
-test_more_of_a_dry_film if {
-	count(_found(_thick(1.2, "47"), _beside("40 dry mils in 2 coats"))) == 0
-	count(_found(_thick(0.7, "28"), _beside("40 dry mils in 2 coats"))) == 1
-	count(_found(_thick(1.2, "47"), _beside("keep dry"))) == 1
-}

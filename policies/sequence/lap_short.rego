@@ -66,12 +66,12 @@ findings contains found if {
 	})
 }
 
-# Metal that its own row or data calls a through-wall flashing laps as the notes ask of those. A heading over rows does
+# Metal that its own row or data calls a through-wall flashing laps at its ends as the notes ask. A heading over rows does
 # not: drips and trims stand there too.
 findings contains found if {
 	some line in facts.live_lines
 	line.role in data.sequence.order.metal_roles
-	short := [one | some kind in ["lap_mm", "end_lap_mm"]; one := _short_metal(line, kind)]
+	short := [one | one := _short_metal(line, "end_lap_mm")]
 	count(short) > 0
 	message := naming.say("%s laps %s", [naming.plain(_lapped(line)), concat("; and ", [one.says | some one in short])])
 	cells := [cell | some one in short; some cell in one.cells]

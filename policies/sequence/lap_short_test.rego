@@ -241,13 +241,14 @@ test_metal_laps[name] if {
 		"under a heading": {"scope": "through-wall", "place": "drip at the sill", "mm": 50.8, "n": 0},
 		"of all sheets": {"scope": "", "place": "thru-wall at the sill", "mm": 50.8, "n": 0},
 	}
-	limit := bench.limit("lap_mm", {"min": 101.6, "scope": case.scope, "text": "Laps 4 in"})
-	line := object.union(_lap(case.mm, "2 in"), {
+	limit := bench.limit("end_lap_mm", {"min": 101.6, "scope": case.scope, "text": "Laps 4 in"})
+	line := {
+		"figures": {"end_lap_mm": bench.figure(case.mm, null, "2 in", "mm")},
 		"role": "metal",
 		"items": [_metal],
 		"place": case.place,
 		"texts": {"section": "through-wall flashings"},
-	})
+	}
 	count(_found(line, [limit])) == case.n
 }
 
