@@ -66,8 +66,8 @@ findings contains found if {
 	})
 }
 
-# Metal that its own row or data calls a through-wall flashing laps at its ends as the notes ask. A heading over rows does
-# not: drips and trims stand there too.
+# Metal that its own row or data calls a through-wall flashing laps at its ends as the notes ask. A heading over
+# rows does not call it so: drips and trims stand there too.
 findings contains found if {
 	some line in facts.live_lines
 	line.role in data.sequence.order.metal_roles
