@@ -57,7 +57,7 @@ func (r *reader) takeWalls(s workbook.Sheet) workbook.Sheet {
 			gone[row] = true
 		}
 	}
-	if len(list) == 0 || w.isAside(gone, list) || r.isRead(&s, list) {
+	if len(list) == 0 || w.isAside(gone, list) || w.isRead(list) {
 		return s
 	}
 	r.noted = append(r.noted, list...)
@@ -161,7 +161,7 @@ func (w *wallSheet) isAside(gone map[int]bool, list []toldWall) bool {
 		codes[wall.code] = true
 	}
 	for i, row := range w.rows {
-		if len(row) == 1 && w.words.wallHeading.MatchString(row[0].Value) {
+		if len(row) == 1 && (w.words.wallHeading.MatchString(row[0].Value) || w.isTitle(row[0].Value) && i+1 < len(w.rows) && gone[w.s.Rows[i+1].Number]) {
 			return false
 		}
 		if len(row) > 1 && !gone[w.s.Rows[i].Number] && !w.isHead(i) && !w.walls.called.MatchString(joinedTexts(row)) && !codes[strings.TrimSpace(row[0].Value)] {
@@ -171,10 +171,16 @@ func (w *wallSheet) isAside(gone map[int]bool, list []toldWall) bool {
 	return others > mostBeside
 }
 
+// isTitle holds for a short line that speaks of walls and of both their sides.
+func (w *wallSheet) isTitle(text string) bool {
+	return len(headingWords(text)) <= longHeading && w.walls.says.MatchString(text) && w.tellsBoth(text)
+}
+
 // isRead holds where a table of the sheet has the rows of the walls already: as work, as
 // data of products, or as a list of walls that tells them well.
-func (r *reader) isRead(s *workbook.Sheet, list []toldWall) bool {
-	tables, err := r.findTables(s)
+func (w *wallSheet) isRead(list []toldWall) bool {
+	r, codes := w.reader, w.codeColumn()
+	tables, err := r.findTables(w.s)
 	if err != nil {
 		return true
 	}
@@ -182,11 +188,21 @@ func (r *reader) isRead(s *workbook.Sheet, list []toldWall) bool {
 		r.classify(t)
 		r.wallTypes(t)
 		r.listedByType(t)
-		if !r.tellsWalls(t) {
+		if !r.tellsWalls(t) || codes > 0 && t.column("layers") > 0 && !t.codedBy(codes) {
 			continue
 		}
 		if slices.ContainsFunc(list, func(wall toldWall) bool { return wall.at.Row >= t.first && wall.at.Row <= t.last }) {
 			return true
+		}
+	}
+	return false
+}
+
+// codedBy holds for a table of which the rows are called by what a column has.
+func (t *table) codedBy(col int) bool {
+	for i, c := range t.cols {
+		if i < len(t.nums) && t.nums[i] == col && (c.Slot == "mark" || c.Slot == "group") {
+			return t.column("mark") == 0 || c.Slot == "mark"
 		}
 	}
 	return false

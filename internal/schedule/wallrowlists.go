@@ -1,9 +1,11 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
+	"abut/internal/regexp"
 	"abut/internal/workbook"
 )
 
@@ -16,13 +18,20 @@ func (w *wallSheet) inRows() []toldWall {
 		rest []workbook.Cell
 	}
 	var rows []found
+	ofCodes := w.codeColumn()
 	for i := range w.rows {
-		if code, rest := w.codedRow(w.rows[i]); code != "" && len(rest) > 0 && !w.isHead(i) && !w.walls.prefixOnly.MatchString(code) {
+		if code, rest := w.codedRow(fromColumn(w.rows[i], ofCodes)); code != "" && len(rest) > 0 && !w.isHead(i) && !w.walls.prefixOnly.MatchString(code) {
 			rows = append(rows, found{i, code, rest})
 		}
 	}
 	if len(rows) == 0 || len(rows) > mostInRows {
 		return nil
+	}
+	for k := range rows { // codes of other things above the list: "AB-1 | SBS sheet | 40 mil"
+		if k > 0 && rows[k].i > rows[k-1].i+1 && !slices.ContainsFunc(rows[:k], func(row found) bool { return w.hasList(row.rest) }) && w.hasList(rows[k].rest) {
+			rows = rows[k:]
+			break
+		}
 	}
 	heads, title := w.headsOver(rows[0].i)
 	lists := map[int]bool{}
@@ -47,14 +56,61 @@ func (w *wallSheet) inRows() []toldWall {
 			if len(out) == 0 && len(heads) > 0 {
 				filled = append(filled, w.s.Rows[w.headRow(rows[0].i)].Number)
 			}
-			out = append(out, w.listed(row.code, w.rows[row.i][0], layers, filled, title, side))
+			out = append(out, w.listed(row.code, fromColumn(w.rows[row.i], ofCodes)[0], layers, filled, title, side))
 		}
 	}
 	return out
 }
 
+<<<<<<< HEAD
 // mostInRows is how many walls a list has at most; more rows with marks of their own are a schedule.
 const mostInRows = 100
+=======
+// hasList holds for cells of which one lists several layers.
+func (w *wallSheet) hasList(cells []workbook.Cell) bool {
+	return slices.ContainsFunc(cells, func(c workbook.Cell) bool {
+		parts, _ := w.layersIn(c.Value)
+		return len(parts) >= fewestLayers
+	})
+}
+
+// codeColumn is the column of the codes of walls where others stand left of it: what a
+// heading calls so, over codes ("Mark | Membrane | Wall | Assembly").
+func (w *wallSheet) codeColumn() int {
+	for i, row := range w.rows {
+		if i >= mostTitles {
+			break
+		}
+		for n, c := range row {
+			if n == 0 || !w.walls.prefixOnly.MatchString(strings.TrimSpace(c.Value)) || !w.walls.says.MatchString(c.Value) {
+				continue
+			}
+			codes := 0
+			for _, below := range w.rows[i+1:] {
+				for _, b := range below {
+					if b.Col == c.Col && w.walls.code.MatchString(b.Value) {
+						codes++
+					}
+				}
+			}
+			if codes >= fewestListed {
+				return c.Col
+			}
+		}
+	}
+	return 0
+}
+
+// fromColumn are the cells of a row from a column on; all of them where it has none there.
+func fromColumn(row []workbook.Cell, col int) []workbook.Cell {
+	for n, c := range row {
+		if c.Col == col {
+			return row[n:]
+		}
+	}
+	return row
+}
+>>>>>>> e1d41908 (schedule: lists of walls beside other codes, under a title of both sides, and studs by more names)
 
 // codedRow parts a row into the code of the wall that it begins with and the cells that
 // may tell its layers; a cell alone tells both.
@@ -96,8 +152,15 @@ func (w *wallSheet) calledCode(text string, m []int) string {
 
 // fromLists collects the layers of the cells that list several.
 func (w *wallSheet) fromLists(cells []workbook.Cell, lists map[int]bool, heads map[int]string) (out []listedLayer, side string) {
+	whole, first, last := false, 0, 0
+	for c := 1; c <= w.s.MaxCol; c++ {
+		if lists[c] {
+			whole = whole || w.tellsBoth(heads[c])
+			first, last = cmp.Or(first, c), c
+		}
+	}
 	for _, c := range cells {
-		sided := w.walls.outer.MatchString(heads[c.Col]) || w.walls.inner.MatchString(heads[c.Col])
+		sided := !whole && (w.walls.outer.MatchString(heads[c.Col]) || w.walls.inner.MatchString(heads[c.Col]) || first < c.Col && c.Col < last)
 		if !lists[c.Col] && !sided || w.tellsNone(heads[c.Col]) {
 			continue
 		}
@@ -138,8 +201,15 @@ func (w *wallSheet) fromColumns(cells []workbook.Cell, heads map[int]string) (ou
 // tellsNone holds for the heading of a column that has no layers: "Location", and not
 // "Description (outside to inside)".
 func (w *wallSheet) tellsNone(head string) bool {
-	return w.walls.noLayer.MatchString(head) && !(w.walls.outer.MatchString(head) && w.walls.inner.MatchString(head))
+	return w.walls.noLayer.MatchString(head) && !w.tellsBoth(head)
 }
+
+// tellsBoth holds for a heading of both sides: what stands below it is the whole wall.
+func (w *wallSheet) tellsBoth(head string) bool {
+	return w.walls.outer.MatchString(head) && w.walls.inner.MatchString(head) || sideToSide.MatchString(head)
+}
+
+var sideToSide = regexp.MustCompile(`(?i)\b(?:in|warm|inner|room)\b[^,;]*(?:\bto\b|→|->|/|\.\.)[^,;]*\b(?:out|cold|outer|weather)\b|\b(?:out|cold|outer|weather)\b[^,;]*(?:\bto\b|→|->|/|\.\.)[^,;]*\b(?:in|warm|inner|room)\b`)
 
 // underHead puts what a heading calls a layer to the words of a cell that leave it open:
 // "fluid, permeable" under "Air barrier", "5/8 in. glass mat" under "Sheathing".
@@ -158,6 +228,9 @@ func (w *wallSheet) underHead(text, head string) string {
 // headRow is the place of the heading over a row: the last one above it with two cells.
 func (w *wallSheet) headRow(i int) int {
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		if code, _ := w.codedRow(w.rows[k]); code != "" && !w.isHead(k) {
+			break
+		}
 		if len(w.rows[k]) > 1 {
 			return k
 		}
@@ -170,7 +243,10 @@ func (w *wallSheet) headsOver(i int) (heads map[int]string, title string) {
 	heads = map[int]string{}
 	k := w.headRow(i)
 	if k == i {
-		return heads, ""
+		if i > 0 && len(w.rows[i-1]) == 1 {
+			title = strings.TrimSpace(w.rows[i-1][0].Value)
+		}
+		return heads, title
 	}
 	side := ""
 	for _, c := range w.rows[k] {

@@ -834,3 +834,18 @@ func TestNumbersOfLayers(t *testing.T) {
 		t.Errorf("numbers that count no layers: %s", got)
 	}
 }
+
+// The codes of walls may stand beside other codes, a remark beside the whole list is no part
+// of it, a sheet between its two halves is, and codes above it in a table are of others.
+func TestListsBesideOthers(t *testing.T) {
+	const want = "Q1: osb-plywood-sheathing butyl-flashing-tape mineral-wool 75 clay-brick; Q2: concrete-masonry butyl-flashing-tape xps 50 clay-brick"
+	for name, grid := range map[string]string{
+		"codes inside":   "Mark | Supplied | Wall | Assembly, in to out\nM-4 | coil | Q1 | plywood + butyl sheet + 75 mm mineral wool + clay brick\nM-4 | coil | Q2 | concrete block + butyl sheet + 50 mm XPS + clay brick",
+		"remark beside":  "Wall | ROOM SIDE > ... > WEATHER SIDE | Tight (cladding not counted)\nQ1 | plywood > butyl sheet > 75 mm mineral wool > clay brick | butyl sheet\nQ2 | concrete block > butyl sheet > 50 mm XPS > clay brick | butyl sheet; XPS",
+		"under a legend": "Mark | Kind | Perms\nM-1 | 40 mil | 0.1\nM-2 | 20 mil | 11\nM-3 | 6 mil | 30\n | |\nWALL LEGEND (int. to ext.) | |\nQ1 | plywood; butyl sheet; 75 mm mineral wool; clay brick |\nQ2 | concrete block; butyl sheet; 50 mm XPS; clay brick |",
+	} {
+		if got := wallsOf(t, "Wall types", grid); !strings.HasSuffix(got, want) {
+			t.Errorf("%s:\ngot  %s\nwant %s", name, got, want)
+		}
+	}
+}
