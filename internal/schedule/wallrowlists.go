@@ -62,10 +62,9 @@ func (w *wallSheet) inRows() []toldWall {
 	return out
 }
 
-<<<<<<< HEAD
 // mostInRows is how many walls a list has at most; more rows with marks of their own are a schedule.
 const mostInRows = 100
-=======
+
 // hasList holds for cells of which one lists several layers.
 func (w *wallSheet) hasList(cells []workbook.Cell) bool {
 	return slices.ContainsFunc(cells, func(c workbook.Cell) bool {
@@ -110,7 +109,6 @@ func fromColumn(row []workbook.Cell, col int) []workbook.Cell {
 	}
 	return row
 }
->>>>>>> e1d41908 (schedule: lists of walls beside other codes, under a title of both sides, and studs by more names)
 
 // codedRow parts a row into the code of the wall that it begins with and the cells that
 // may tell its layers; a cell alone tells both.
