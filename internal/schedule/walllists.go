@@ -232,7 +232,9 @@ func (r *reader) tellsWalls(t *table) bool {
 func (r *reader) listsLayers(t *table) bool {
 	rows, lists := 0, 0
 	for words := range r.said(t, t.column("layers")) {
-		rows++
+		if rows++; metricEnds(layerEnds.Split(words, -1)) {
+			return false // figures that only the layers apart show to be millimeters
+		}
 		if len(layerParts.FindAllString(layerMark.ReplaceAllString(words, "$1; "), -1)) >= fewestLayers-1 {
 			lists++
 		}

@@ -167,12 +167,34 @@ func (w *wallSheet) fromLists(cells []workbook.Cell, lists map[int]bool, heads m
 			continue
 		}
 		side = firstNonEmpty(side, from)
+		metric := metricEnds(parts)
 		for _, part := range parts {
-			out = append(out, listedLayer{text: part, at: w.atCell(c)})
+			layer := listedLayer{text: part, at: w.atCell(c)}
+			if m := endFigure.FindStringSubmatch(part); m != nil && metric {
+				layer.text, layer.thick = strings.TrimSpace(strings.TrimSuffix(part, m[0])), w.thickIn(m[1], "mm")
+			}
+			out = append(out, layer)
 		}
 	}
 	return out, side
 }
+
+// metricEnds holds for layers of which most end with a bare figure in brackets, some of
+// them more than a wall in inches has: "gypsum board (13)", "mineral wool (125)".
+func metricEnds(parts []string) bool {
+	figures, large := 0, false
+	for _, part := range parts {
+		if m := endFigure.FindStringSubmatch(part); m != nil {
+			figures++
+			large = large || digitsOf(m[1]) > mostInches && !strings.Contains(m[1], ".")
+		}
+	}
+	return large && figures >= fewestLayers && figures*3 >= len(parts)*2
+}
+
+var endFigure = regexp.MustCompile(`\s*[(\[](\d{1,3}(?:\.\d+)?)[)\]]$`)
+
+var layerEnds = regexp.MustCompile(`\s*[;\n]\s*`)
 
 func (w *wallSheet) atCell(c workbook.Cell) At {
 	return At{Sheet: w.s.Name, Row: c.Row, Cell: c.Ref()}

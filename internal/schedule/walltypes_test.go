@@ -849,3 +849,23 @@ func TestListsBesideOthers(t *testing.T) {
 		}
 	}
 }
+
+// Bare figures in brackets after the layers of a list are millimeters; small ones tell nothing.
+func TestThicknessInBrackets(t *testing.T) {
+	for grid, want := range map[string]string{
+		"Wall | Make-up, in to out\nQ1 | plywood (12)\nbutyl sheet (1)\nmineral wool (110)\nclay brick (90)\nQ2 | concrete block (190)\nbutyl sheet (1)\nXPS (60)\nclay brick (90)": "110 60",
+		"Wall | Make-up, in to out\nQ1 | plywood (1); butyl sheet (2); mineral wool (3); clay brick (4)\nQ2 | concrete block (1); butyl sheet (2); XPS (3); clay brick (4)":         "",
+	} {
+		grid = strings.NewReplacer("\nbutyl", "; butyl", "\nmineral", "; mineral", "\nXPS", "; XPS", "\nclay", "; clay").Replace(grid)
+		got := wallsOf(t, "Walls", grid)
+		var thick []string
+		for _, word := range strings.Fields(got) {
+			if word = strings.TrimRight(word, ";"); word[0] >= '0' && word[0] <= '9' {
+				thick = append(thick, word)
+			}
+		}
+		if strings.Join(thick, " ") != want {
+			t.Errorf("%q: %s, want %q", grid, got, want)
+		}
+	}
+}
