@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"strconv"
 	"strings"
 
@@ -38,7 +39,7 @@ var leastAir = regexp.MustCompile(`(?i)^(?:min|at least|not under|no less|≥|>|
 func withPermeance(sentence string) string {
 	return airLayer.ReplaceAllStringFunc(sentence, func(said string) string {
 		m := airLayer.FindStringSubmatch(said)
-		bound := firstNonEmpty(m[1], m[3])
+		bound := cmp.Or(m[1], m[3])
 		sd, err := strconv.ParseFloat(strings.ReplaceAll(m[2], ",", "."), 64)
 		if bound == "" || err != nil || sd <= 0 {
 			return said

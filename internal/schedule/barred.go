@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -45,7 +46,7 @@ func (r *reader) onlyThere(p *Product, text string) bool {
 func (r *reader) neighborsBarred(p *Product, c source) string {
 	var rest, off []string
 	for _, part := range r.words.stances(c.text) {
-		if lead := firstNonEmpty(barsNeighbors.FindString(part.text), r.noNeighbor(p, part.text)); lead != "" {
+		if lead := cmp.Or(barsNeighbors.FindString(part.text), r.noNeighbor(p, part.text)); lead != "" {
 			off = append(off, part.text[len(lead):])
 		} else {
 			rest = append(rest, part.text)

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -78,7 +79,7 @@ func sayingOf(name string, names []string, text string) string {
 			found = strings.TrimSpace(part)
 		}
 	}
-	return firstNonEmpty(found, text)
+	return cmp.Or(found, text)
 }
 
 // figuresOfKind adds the figures that stand with what the product is ("butyl sheet,
@@ -107,7 +108,7 @@ func (r *reader) figuresOfKind(c card) []source {
 // beside it on other cards, by the label and the value together, else a remark.
 func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string) source {
 	label := strings.TrimSpace(f.label)
-	c := r.cardSource(s, firstNonEmpty(r.slotOfLabel(label, f.value), r.toldLabels[fold(label)]), f.value)
+	c := r.cardSource(s, cmp.Or(r.slotOfLabel(label, f.value), r.toldLabels[fold(label)]), f.value)
 	if slot := r.head.bySlot[c.slot]; slot != nil && slot.kind != "" && !r.holds(f.value, slot.kind) && !r.pointsElsewhere(f.value) && !r.words.isNone(c.text) && !r.words.unlimited(c.text) {
 		c.slot = ""
 	}
@@ -130,7 +131,7 @@ func (r *reader) fieldSource(s *workbook.Sheet, f field, units map[string]string
 	case c.slot == "":
 		c.slot, c.text = "remark", strings.TrimPrefix(label+": "+c.text, ": ")
 	case figureOf[c.slot].key != "":
-		c.unit = firstNonEmpty(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot], r.unitSaid(figureOf[c.slot].kind, c.slot))
+		c.unit = cmp.Or(r.unitIn(label, figureOf[c.slot].kind, c.slot), units[c.slot], r.unitSaid(figureOf[c.slot].kind, c.slot))
 	}
 	return c
 }

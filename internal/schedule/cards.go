@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"iter"
 	"slices"
 	"strings"
@@ -164,7 +165,7 @@ func (r *reader) slotOfLabel(label string, value workbook.Cell) string {
 		if slot != nil && slot.kind != "" && value.Value != "" && r.holds(value, slot.kind) {
 			return g.slot
 		}
-		loose = firstNonEmpty(loose, g.slot)
+		loose = cmp.Or(loose, g.slot)
 	}
 	if loose == "reference" && r.namesKind(label) && r.namesProduct(value.Value) {
 		return toldSubject

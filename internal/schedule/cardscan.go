@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -54,7 +55,7 @@ func (c *cardScan) repeats() bool {
 	seen := map[string]int{}
 	for i, one := range c.out {
 		for _, f := range one.fields {
-			label := firstNonEmpty(c.labelOf(f.label), fold(f.label))
+			label := cmp.Or(c.labelOf(f.label), fold(f.label))
 			if before, again := seen[label]; again && before != i && label != "" {
 				return true
 			}

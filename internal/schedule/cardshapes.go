@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -152,7 +153,7 @@ func (r *reader) labelsAgain(rows []cardRow, k, side int) bool {
 		if i == 0 || i == k || at < 0 {
 			continue
 		}
-		label := firstNonEmpty(r.labelOf(row.cells[at].Value), fold(row.cells[at].Value))
+		label := cmp.Or(r.labelOf(row.cells[at].Value), fold(row.cells[at].Value))
 		if i > k && above[label] {
 			return true
 		}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"unicode"
@@ -31,7 +32,7 @@ var enclosed = regexp.MustCompile(`^(?:\[([^\[\]]+)\]|\(([^()]+)\)|\{([^{}]+)\}|
 func withoutBrackets(text string) string {
 	text = strings.TrimSpace(text)
 	if m := enclosed.FindStringSubmatch(text); m != nil {
-		return strings.TrimSpace(firstNonEmpty(m[1:]...))
+		return strings.TrimSpace(cmp.Or(m[1:]...))
 	}
 	return text
 }

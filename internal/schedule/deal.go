@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -42,7 +43,7 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		r.valuesTell(found)
 		units := r.cardUnits(found)
 		for _, slot := range slices.Sorted(maps.Keys(units)) { // two slots of a kind may have two units
-			r.dealtUnits[figureOf[slot].kind] = firstNonEmpty(r.dealtUnits[figureOf[slot].kind], units[slot])
+			r.dealtUnits[figureOf[slot].kind] = cmp.Or(r.dealtUnits[figureOf[slot].kind], units[slot])
 		}
 		for _, c := range found {
 			r.deal(s, c, units)

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"unicode"
@@ -20,7 +21,7 @@ func (h *headings) usual(words []string) []string {
 			i++
 			continue
 		}
-		if usual := firstNonEmpty(h.same[w], h.short[w]); usual != "" {
+		if usual := cmp.Or(h.same[w], h.short[w]); usual != "" {
 			w = usual
 		}
 		out = append(out, w)

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -57,7 +58,7 @@ func lapFigure(text string) float64 {
 
 // withUnit writes a figure in its own unit, else in that of the other of a pair.
 func withUnit(figure, own, other string) string {
-	unit := firstNonEmpty(own, other)
+	unit := cmp.Or(own, other)
 	if unit == "" || unit == `"` {
 		return figure + unit
 	}
@@ -272,7 +273,7 @@ var notedDam = regexp.MustCompile(`(?i)(\b(?:end[- ]?dams?|upturns?|turn-?ups?|u
 // damsOfNote writes out the height of what a flashing turns up in a sentence that has no length
 // with a unit, in the unit of the columns of laps, else in that of the title block.
 func (r *reader) damsOfNote(sentence string) string {
-	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "lap"))
+	unit := cmp.Or(r.lapUnit, r.unitSaid("length", "lap"))
 	if unit == "" || !notedDam.MatchString(sentence) || slices.ContainsFunc(r.phrase.Quantities(sentence, ""), isLength) {
 		return sentence
 	}

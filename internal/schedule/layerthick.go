@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"math"
 	"strings"
 
@@ -45,7 +46,7 @@ func (r *reader) layerThick(it *Item, text string, at phrase.Span) *float64 {
 // unit, in the unit that the workbook has its laps in: "90 brick / 40 air / 75 XPS / 190
 // block", "brick / 2 air / 3 XPS / 8 block".
 func (r *reader) bareThick(text string, at phrase.Span, class string) *phrase.Quantity {
-	unit := firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness"))
+	unit := cmp.Or(r.lapUnit, r.unitSaid("length", "thickness"))
 	leading := leadingSizes[unit]
 	if class != "insulation" || leading == nil {
 		return nil
@@ -196,7 +197,7 @@ func (r *reader) sizeAfterTag(it *Item, rest string) *phrase.Quantity {
 	if size == nil {
 		size = sizeIn.FindStringSubmatch(rest)
 	}
-	if it.Product == "" || size == nil || firstNonEmpty(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
+	if it.Product == "" || size == nil || cmp.Or(r.lapUnit, r.unitSaid("length", "thickness")) != "mm" {
 		return nil
 	}
 	for _, q := range r.phrase.Quantities(size[1]+" mm", "length") {

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -111,7 +112,7 @@ func (r *reader) codesOfShelter(t *table, col int) bool {
 		if !ok || c.Merged || t.ownCells(row) < 2 || r.words.isBlank(word) || r.words.isNone(word) || r.words.isDitto(word) {
 			continue
 		}
-		meaning := firstNonEmpty(r.letters[word], r.short[word])
+		meaning := cmp.Or(r.letters[word], r.short[word])
 		if meaning == "" {
 			return false
 		}

@@ -51,7 +51,7 @@ func (l *lexicon) add(tag string, index int) {
 		l.tags[key] = index
 		l.names = append(l.names, key)
 	}
-	if p := firstNonEmpty(tagPrefix(tag), codeLead(tag)); p != "" {
+	if p := cmp.Or(tagPrefix(tag), codeLead(tag)); p != "" {
 		l.shape[p]++
 	}
 	words := strings.Fields(parenthesis.ReplaceAllString(tag, " "))

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"strings"
 
 	"abut/internal/phrase"
@@ -48,7 +49,7 @@ var otherBound = map[string]string{"max": "min", "min": "max"}
 
 // boundTo sets the least or the most that a figure asks for.
 func (r *reader) boundTo(l *Limit, rule limitFigure, q phrase.Quantity, in around) {
-	bound := firstNonEmpty(q.Bound, boundOfNoun(in.after), rule.Bound)
+	bound := cmp.Or(q.Bound, boundOfNoun(in.after), rule.Bound)
 	if q.Bound == "" && rule.Ranges && differs(q.Min, q.Max) {
 		l.Min, l.Max = q.Min, q.Max // "between 60 and 600 ng"
 		return

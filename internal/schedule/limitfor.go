@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -210,12 +211,12 @@ func (r *reader) limit(rule limitFigure, q phrase.Quantity, in around, at At) Li
 		}
 	}
 	if rule.Scope {
-		l.Scope = firstNonEmpty(r.scopeIn(in.before), r.scopeIn(firstWords(sameSentence(in.after), 2)))
+		l.Scope = cmp.Or(r.scopeIn(in.before), r.scopeIn(firstWords(sameSentence(in.after), 2)))
 		if at := atPlace.FindString(in.after); at != "" { // "90 mil on decks, 60 mil on verticals"
-			l.Scope = firstNonEmpty(r.scopeIn(at), l.Scope)
+			l.Scope = cmp.Or(r.scopeIn(at), l.Scope)
 		}
 		if len(l.Roles)+len(l.Keys) == 0 {
-			l.Scope = firstNonEmpty(l.Scope, r.scopeIn(headOfList(in.sentence[:q.Start])), r.scopeIn(askedSubject(in.sentence)))
+			l.Scope = cmp.Or(l.Scope, r.scopeIn(headOfList(in.sentence[:q.Start])), r.scopeIn(askedSubject(in.sentence)))
 		}
 		if l.Scope != "" {
 			l.Keys = slices.DeleteFunc(l.Keys, func(key string) bool { return strings.HasSuffix(key, "-unspecified") }) // "TWF"

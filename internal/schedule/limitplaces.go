@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -86,7 +87,7 @@ func (r *reader) partOf(q phrase.Quantity, in around) string {
 		}
 	}
 	lead, _, _ := strings.Cut(in.lead, ",")
-	return firstNonEmpty(r.partIn(upToException(in.after)), r.partIn(before), r.partIn(placeFirst.FindString(lead)))
+	return cmp.Or(r.partIn(upToException(in.after)), r.partIn(before), r.partIn(placeFirst.FindString(lead)))
 }
 
 var (

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"unicode"
@@ -83,7 +84,7 @@ func (r *reader) roleOfSeries(tag string) string {
 		}
 		role = p.Role
 	}
-	return firstNonEmpty(role, "other")
+	return cmp.Or(role, "other")
 }
 
 // letters are those that a tag with a number begins with, "" for any other tag.

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -330,7 +331,7 @@ func (r *reader) keyOf(product int) string {
 			return p.ID
 		}
 	}
-	return firstNonEmpty(p.Family, p.ID)
+	return cmp.Or(p.Family, p.ID)
 }
 
 // sheetsIn lists the sheets that the words after a figure name ("28 days before

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 )
@@ -19,13 +20,13 @@ func (r *reader) under(l *Line, t *table) {
 		over.group = g
 	} else if t.column("group") > 0 {
 		l.Group = over.group
-		l.Mark = firstNonEmpty(l.Mark, firstLine(over.group))
+		l.Mark = cmp.Or(l.Mark, firstLine(over.group))
 	}
 	if l.Group == "" {
 		l.Group = over.divider.text
 	}
 	if l.Group != over.divider.text && over.divider.text != "" { // "Through-wall flashing" over rows that name their walls
-		l.Texts["section"] = firstNonEmpty(l.Texts["section"], over.divider.text)
+		l.Texts["section"] = cmp.Or(l.Texts["section"], over.divider.text)
 	}
 	if l.Group == over.divider.text || l.Group == strings.TrimRight(firstWords(over.divider.text, 1), ".:") {
 		r.headed(l, over.divider)

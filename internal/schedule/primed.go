@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -118,7 +119,7 @@ func (r *reader) otherFace(l *Line, primer *Item) (string, bool) {
 			if at == "" {
 				return "", false
 			}
-			cell = firstNonEmpty(cell, at)
+			cell = cmp.Or(cell, at)
 		}
 	}
 	return cell, cell != ""
@@ -133,7 +134,7 @@ func (r *reader) standsIn(l *Line, m mention) string {
 		switch {
 		case it.Slot == "primer" || it.Slot == "remark" || it.Polarity != "yes":
 		case it.Slot == "touches" && r.means(m, it):
-			cell = firstNonEmpty(cell, it.At.Cell)
+			cell = cmp.Or(cell, it.At.Cell)
 		case it.Slot != "touches" && (r.means(m, it) || m.mayBe(it) && slices.ContainsFunc(m.mat.Traits, it.hasTrait)):
 			return ""
 		}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 	"sync"
@@ -23,7 +24,7 @@ func (r *reader) primersByUse(t *table) {
 				continue
 			}
 			p := &r.sched.Products[m.product]
-			words := firstNonEmpty(p.Texts["type"], p.Name)
+			words := cmp.Or(p.Texts["type"], p.Name)
 			if p.Class != "" && p.Class != "other" && !strings.HasSuffix(p.Family, "-unspecified") && !r.coatAsPrimer(p) && !(stuffOnly(p) && !laid()[m.product]) {
 				continue
 			}

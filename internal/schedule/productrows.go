@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 	"iter"
 	"slices"
@@ -39,7 +40,7 @@ func (r *reader) productNames(t *table) {
 			name = code
 		}
 		if name != "" && r.words.isBlank(name) { // "-" is no tag: it goes by what it is called
-			name = firstNonEmpty(text(t.sheet, row, t.column("material")), text(t.sheet, row, t.column("type")))
+			name = cmp.Or(text(t.sheet, row, t.column("material")), text(t.sheet, row, t.column("type")))
 		}
 		if t.ownCells(row) < 2 || name == "" {
 			if n := t.ownCells(row); n == 1 {

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -185,7 +186,7 @@ func (r *reader) identify(p *Product) {
 			m = as
 		}
 	}
-	p.Name = firstNonEmpty(p.Texts["type"], p.Texts["material"], p.Tag)
+	p.Name = cmp.Or(p.Texts["type"], p.Texts["material"], p.Tag)
 	if as, words := r.byCellBeside(p, m); as.Family != "" {
 		m, p.Name = as, words
 	}
@@ -331,15 +332,6 @@ func oneGrade(keys []string) []string {
 		return keys
 	}
 	return slices.DeleteFunc(slices.Clone(keys), func(k string) bool { return k == "grade-standard" })
-}
-
-func firstNonEmpty(words ...string) string {
-	for _, w := range words {
-		if w != "" {
-			return w
-		}
-	}
-	return ""
 }
 
 // role is the job of a material by its class and family and the words for it.

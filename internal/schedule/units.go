@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -20,7 +21,7 @@ func (r *reader) units(t *table) {
 		case !ok:
 			continue
 		}
-		c.Unit = firstNonEmpty(r.unitIn(c.gloss, kind, c.Slot), r.slotUnit(c.own, c.Slot), r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
+		c.Unit = cmp.Or(r.unitIn(c.gloss, kind, c.Slot), r.slotUnit(c.own, c.Slot), r.slotUnit(c.Heading, c.Slot), r.unitIn(parenthesis.ReplaceAllString(c.Heading, " "), kind, c.Slot), r.unitIn(c.Heading, kind, c.Slot))
 		if kind == "days" && c.Unit == "" {
 			c.Unit = r.unitIn(c.Heading, "months", c.Slot)
 		}
@@ -72,7 +73,7 @@ func (r *reader) slotUnit(heading, slot string) string {
 		if unit != "" && !named[i] {
 			return unit
 		}
-		other = firstNonEmpty(other, unit)
+		other = cmp.Or(other, unit)
 	}
 	return other
 }
@@ -87,7 +88,7 @@ func (h *headings) naming(s *headingSlot, words []string) map[int]bool {
 	named := map[int]bool{}
 	words = slices.Clone(words)
 	for i, w := range words {
-		words[i] = firstNonEmpty(h.same[w], h.short[w], w)
+		words[i] = cmp.Or(h.same[w], h.short[w], w)
 	}
 	for i := range words {
 		for _, w := range s.words {
@@ -140,18 +141,18 @@ func (r *reader) missingUnits(all []*table) {
 		for i := range t.cols {
 			c := &t.cols[i]
 			fig, ok := figureOf[c.Slot]
-			if ok && fig.kind == "vapor_permeance" && permName.MatchString(firstNonEmpty(c.own, c.Heading)) {
-				c.Unit = firstNonEmpty(r.unitSaid(fig.kind, c.Slot), c.Unit)
+			if ok && fig.kind == "vapor_permeance" && permName.MatchString(cmp.Or(c.own, c.Heading)) {
+				c.Unit = cmp.Or(r.unitSaid(fig.kind, c.Slot), c.Unit)
 			}
 			if !ok || c.Unit != "" {
 				continue
 			}
-			c.Unit = firstNonEmpty(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitOfPair(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
+			c.Unit = cmp.Or(r.unitUnlessMarked(t, fig.kind, c.Slot), r.unitOfPair(t, fig.kind, c.Slot), r.unitInColumn(t, t.nums[i], fig.kind, c.Slot), r.unitNamed(fig.kind, c.Slot), r.unitOnSheet(t, fig.kind, c.Slot), r.unitBeside(t, fig.kind, c.Slot),
 				unitElsewhere(all, t, fig.kind, c.Slot), r.dealtUnits[fig.kind], r.unitSaid(fig.kind, c.Slot), r.unitOfNotedLaps(t, t.nums[i], c.Slot))
 		}
 	}
 	degrees := degreesOf(all)
-	r.scale = firstNonEmpty(degrees, r.unitSaid("temperature", "reading_air"))
+	r.scale = cmp.Or(degrees, r.unitSaid("temperature", "reading_air"))
 	for _, t := range all {
 		for i := range t.cols {
 			if c := &t.cols[i]; c.Unit == "" && figureOf[c.Slot].kind == "temperature" {

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"strings"
 
 	"abut/internal/phrase"
@@ -67,7 +68,7 @@ func (r *reader) dryFilm(l *Line, c source) {
 			return
 		}
 	}
-	unit := firstNonEmpty(m[2], c.unit, r.filmUnit(l))
+	unit := cmp.Or(m[2], c.unit, r.filmUnit(l))
 	if m[2] == "" && millimeters.MatchString(m[1]) {
 		unit = "mm"
 	}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"strings"
 
 	"abut/internal/regexp"
@@ -78,7 +79,7 @@ func (w *wallSheet) under(head int, codes []workbook.Cell) []toldWall {
 					break
 				}
 				if len(wall.parts) == 0 {
-					side = firstNonEmpty(side, begins)
+					side = cmp.Or(side, begins)
 				}
 				wall.rows = append(wall.rows, w.s.Rows[i].Number)
 				continue
@@ -89,14 +90,14 @@ func (w *wallSheet) under(head int, codes []workbook.Cell) []toldWall {
 			switch {
 			case text == "", w.words.isBlank(text), w.words.isNone(text), w.walls.noLayer.MatchString(label), w.walls.skips.MatchString(label + " " + text), w.isHead(i):
 			case w.begins(text) != "":
-				side = firstNonEmpty(side, w.begins(text))
+				side = cmp.Or(side, w.begins(text))
 			default:
 				l := listedLayer{text: w.underHead(text, label), at: w.atCell(layer)}
 				if size != "" {
 					l.thick = w.thickIn(size, "")
 				}
 				wall.parts = append(wall.parts, l)
-				first, last = firstNonEmpty(first, label), label
+				first, last = cmp.Or(first, label), label
 			}
 		}
 		if len(wall.parts) > 0 {
@@ -113,11 +114,11 @@ func (w *wallSheet) acrossRow(row []workbook.Cell, firstCol, col, next int) (lab
 	for _, c := range row {
 		switch {
 		case c.Col < firstCol:
-			label = firstNonEmpty(label, strings.TrimSpace(c.Value))
+			label = cmp.Or(label, strings.TrimSpace(c.Value))
 		case c.Col == col:
 			layer = c
 		case c.Col > col && c.Col < next && sizeCell.MatchString(strings.TrimSpace(c.Value)):
-			size = firstNonEmpty(size, c.Value)
+			size = cmp.Or(size, c.Value)
 		}
 	}
 	return label, layer, size

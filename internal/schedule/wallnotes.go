@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 	"maps"
 	"strings"
@@ -145,7 +146,7 @@ func (r *reader) notedWalls() []*table {
 		}
 		r.standing = standing{}
 		l := r.line(t, wall.at.Row, nil, map[string]dayOrder{})
-		l.Cells["mark"] = firstNonEmpty(wall.codeAt, wall.at.Cell)
+		l.Cells["mark"] = cmp.Or(wall.codeAt, wall.at.Cell)
 		r.addLine(l)
 	}
 	return out

@@ -166,7 +166,7 @@ func (w *wallSheet) fromLists(cells []workbook.Cell, lists map[int]bool, heads m
 		if !lists[c.Col] && !slices.ContainsFunc(parts, w.isLayer) {
 			continue
 		}
-		side = firstNonEmpty(side, from)
+		side = cmp.Or(side, from)
 		metric := metricEnds(parts)
 		for _, part := range parts {
 			layer := listedLayer{text: part, at: w.atCell(c)}
@@ -212,7 +212,7 @@ func (w *wallSheet) fromColumns(cells []workbook.Cell, heads map[int]string) (ou
 			out[len(out)-1].thick = w.thickIn(text, "")
 		default:
 			out = append(out, listedLayer{text: w.underHead(text, head), at: w.atCell(c)})
-			first, last = firstNonEmpty(first, head), head
+			first, last = cmp.Or(first, head), head
 		}
 	}
 	return out, w.ends(first, last)
@@ -271,7 +271,7 @@ func (w *wallSheet) headsOver(i int) (heads map[int]string, title string) {
 	side := ""
 	for _, c := range w.rows[k] {
 		heads[c.Col] = strings.Join(strings.Fields(c.Value), " ")
-		side = firstNonEmpty(side, w.begins(c.Value))
+		side = cmp.Or(side, w.begins(c.Value))
 		title += " " + heads[c.Col]
 	}
 	return heads, strings.TrimSpace(title + " " + side)

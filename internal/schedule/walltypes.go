@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -251,7 +252,7 @@ func (r *reader) listedWalls(s *workbook.Sheet, above []*table) *table {
 	t.head, t.end = []int{title}, t.last
 	over := ""
 	for _, c := range s.Row(title) {
-		over = firstNonEmpty(over, strings.TrimSpace(c.Value))
+		over = cmp.Or(over, strings.TrimSpace(c.Value))
 	}
 	t.cols = []Column{
 		{Letter: workbook.ColumnName(t.nums[0]), Slot: "mark", Confidence: 0.8, Why: "codes stand under it, with the layers of each beside"},
