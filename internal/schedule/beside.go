@@ -27,7 +27,7 @@ func (r *reader) partSheets(b *workbook.Book) *workbook.Book {
 // with one row an item.
 func (r *reader) oneRowEach(b *workbook.Book) {
 	for i := range b.Sheets {
-		s := joinBlockHeads(r.joinLayers(r.joinWallRows(r.takeWalls(b.Sheets[i]))))
+		s := joinBlockHeads(r.joinWallRows(r.takeWalls(b.Sheets[i])))
 		b.Sheets[i] = joinSecondLines(r.layOut(s))
 	}
 }

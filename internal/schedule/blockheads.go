@@ -12,6 +12,9 @@ import (
 // for one with its number or letter ("EW-2: ...", "Assembly 3 - ...", "Wall type B - ...").
 var wallTitle = regexp.MustCompile(`^(?:[A-Z]{1,4}[- ]?\d{1,3}[a-z]?|(?i:(?:(?:exterior|ext\.?|outside|foundation) )?(?:wall|assembly|build-?up|construction|partition)(?: (?:type|assembly|no\.?))?) #?(?:[A-Z]{0,3}-?\d{1,3}[a-z]?|[A-Z]))(?:$|\s*[:,–—(-]|\s)`)
 
+// fewestBlocks is how many such blocks a sheet has at least: one may be a numbered note.
+const fewestBlocks = 2
+
 // joinBlockHeads gives a sheet on which the line over each block of rows stands in one
 // cell where it was typed in two, the code of the wall and what that is: "W3 | Brick on
 // block". Such a line stands below a gap or a heading and above a fuller row, and there are

@@ -117,8 +117,7 @@ type reader struct {
 	leftInRow map[At]string    // what remarks say of their rows, beside the products that they describe
 	kin       map[string][]int // products of one name but for its last word, by that name
 
-	noted  []toldWall       // walls that notes tell in words
-	blocks map[string][]int // rows with the layers of a wall that stood in rows of their own, by sheet
+	noted []toldWall // walls that notes tell in words
 }
 
 // remembered is what was worked out before for the same texts and columns.
@@ -259,7 +258,7 @@ func (rd *Reader) begin(path string, set Settings) *reader {
 		phrase: newPhrases(rd.phrase), vocab: rd.vocab, head: rd.head.remembering(), words: rd.words, walls: rd.walls, limitRules: rd.limits,
 		remembered: remember(), lex: newLexicon(rd.vocab, rd.isResistance), marks: map[string]bool{}, marked: map[string][]int{}, short: map[string]string{}, letters: map[string]string{}, series: map[string]string{}, legend: map[string]string{},
 		places: map[string]int{}, codes: map[string]bool{}, placeEnds: map[string]bool{}, toldRows: map[string][]int{}, cardRows: map[string][]int{}, toldLabels: map[string]string{}, dealtUnits: map[string]string{}, productRows: map[At]int{}, rowMates: map[At][]int{}, rowParts: map[string]rowPart{}, layers: map[int]bool{}, country: set.Country, set: set,
-		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, blocks: map[string][]int{}, leftInRow: map[At]string{}, kin: map[string][]int{},
+		waiverWords: rd.waived, waiverSheets: map[string]int{}, listSheets: map[string]bool{}, whole: map[string]*workbook.Sheet{}, leftInRow: map[At]string{}, kin: map[string][]int{},
 		sched: &Schedule{
 			File: path, Lines: []Line{}, Products: []Product{}, Pours: []Pour{},
 			Project: Project{Places: []Fact{}, Limits: []Limit{}, Signals: []Said{}, Notes: []Fact{}, Indoor: []Room{}, Letters: []PairLetter{}},
@@ -396,27 +395,12 @@ func (r *reader) tables(b *workbook.Book) ([]*table, error) {
 			r.wallTypes(t)
 			all = append(all, t)
 		}
-		if blocks := r.tablesOfBlocks(s); len(blocks) > 0 {
-			for _, t := range blocks {
-				if within(schedulesOf(found), t.first) {
-					continue // its row is one of that table already
-				}
-				t.id = tableID(all, s.Name, t)
-				all = append(all, t)
-			}
-			continue
-		}
 		if walls := r.listedWalls(s, found); walls != nil {
 			walls.id = fmt.Sprintf("%s#%d", s.Name, walls.head[0])
 			all = append(all, walls)
 		}
 	}
 	return all, nil
-}
-
-// schedulesOf are those of the tables whose rows are work.
-func schedulesOf(tables []*table) []*table {
-	return slices.DeleteFunc(slices.Clone(tables), func(t *table) bool { return t.kind != kindSchedule })
 }
 
 // tableID is the id of a table, by its heading row; of two in the same rows the later one

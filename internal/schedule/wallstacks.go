@@ -266,3 +266,15 @@ func (st *wallStack) marks(row []workbook.Cell) {
 		}
 	}
 }
+
+// layerNumber reads "4" and "4.", 0 for no number.
+func layerNumber(text string) int {
+	n := 0
+	for _, c := range strings.TrimRight(text, ".)") {
+		if c < '0' || c > '9' || n > 99 {
+			return 0
+		}
+		n = n*10 + int(c-'0')
+	}
+	return n
+}
