@@ -113,7 +113,7 @@ func (w *wallSheet) joined(parts []string, sign int) []string {
 		part = strings.TrimRight(part, " .;,")
 		switch {
 		case part == "":
-		case sign == commaBreak && len(out) > 0 && (!w.isLayer(part) || w.onlySaysMore(part)):
+		case sign == commaBreak && len(out) > 0 && (!w.isLayer(part) || w.walls.more.MatchString(part)):
 			out[len(out)-1] += ", " + part
 		default:
 			out = append(out, part)
@@ -129,12 +129,6 @@ func keepWord(lead string) string {
 	}
 	return ""
 }
-
-// onlySaysMore holds for a part of a list with commas that tells how the layer before it is
-// made or finished: "painted", "2 layers", "12 perms", "no insulation".
-func (w *wallSheet) onlySaysMore(part string) bool { return saysMore.MatchString(part) }
-
-var saysMore = regexp.MustCompile(`(?i)^(?:painted|unfaced|faced|empty|exposed|taped|vented|ventilated|uninsulated|no (?:insul\w*|batts?)|kraft[- ]faced|foil[- ]faced|(?:permeable|perm|vapou?r[- ](?:permeable|open|tight)|impermeable|non-?perm\w*|self[- ]adhered|fluid[- ]applied|liquid[- ]applied)\.?|\d+ ?(?:layers?|coats?|mils?|perms?|plies|ply)|type [A-Z]+|closed[- ]cell|open[- ]cell|2 ?lb\.?|direct|cut to fit)$`)
 
 // thickIn is the length that a cell tells of a layer, in millimeters; a bare figure has the
 // unit of its column.
@@ -258,9 +252,9 @@ func (r *reader) sizeOfLayer(it *Item, c source, at phrase.Span) {
 		words = c.text[start:end]
 	}
 	switch depth := r.studDepth(words); {
-	case it.Class == "insulation" && depth != nil && it.ThickMM == nil:
+	case it.Class == "insulation" && depth != nil:
 		it.ThickMM = depth
-	case it.ThickMM == nil && c.thick != nil && it.Class != "coating":
+	case c.thick != nil && it.Class != "coating":
 		it.ThickMM = c.thick
 	}
 }

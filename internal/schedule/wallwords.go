@@ -10,13 +10,13 @@ import (
 
 // wallWords are the words by which lists of walls are known, of policies/knowledge/walls.json.
 type wallWords struct {
-	Says, Prefix, Skips, Outside, Inside, Outer, Inner, Plain, Thick, Millimeters, Inches, Heads, Framing, Between string
+	Says, Prefix, Skips, Outside, Inside, Outer, Inner, Plain, Thick, Millimeters, Inches, Heads, Framing, Between, More string
 
 	NoLayer    string             `json:"no_layer"`
 	NeverThick string             `json:"never_thick"`
 	Deep       map[string]float64 `json:"deep"`
 
-	says, noLayer, skips, outside, inside, outer, inner, plain, thick, neverThick, mm, inch, heads, framing, between *regexp.Regexp
+	says, noLayer, skips, outside, inside, outer, inner, plain, thick, neverThick, mm, inch, heads, framing, between, more *regexp.Regexp
 
 	code, led, called, numbered, prefixOnly *regexp.Regexp
 }
@@ -46,7 +46,7 @@ func loadWallWords(fsys fs.FS) (*wallWords, error) {
 		{"(?i)" + w.Says, &w.says}, {"(?i)" + w.NoLayer, &w.noLayer}, {"(?i)" + w.Skips, &w.skips},
 		{"(?i)" + w.Outside, &w.outside}, {"(?i)" + w.Inside, &w.inside}, {"(?i)" + w.Outer, &w.outer}, {"(?i)" + w.Inner, &w.inner},
 		{"(?i)" + w.Plain, &w.plain}, {"(?i)" + w.Thick, &w.thick}, {"(?i)" + w.NeverThick, &w.neverThick},
-		{"(?i)" + w.Millimeters, &w.mm}, {"(?i)" + w.Inches, &w.inch}, {"(?i)" + w.Heads, &w.heads}, {"(?i)" + w.Framing, &w.framing}, {"(?i)" + w.Between, &w.between},
+		{"(?i)" + w.Millimeters, &w.mm}, {"(?i)" + w.Inches, &w.inch}, {"(?i)" + w.Heads, &w.heads}, {"(?i)" + w.Framing, &w.framing}, {"(?i)" + w.Between, &w.between}, {"(?i)" + w.More, &w.more},
 		{`^\s*(?:` + prefix + `)?(` + wallShape + `)\s*$`, &w.code},
 		{`^\s*(?:` + prefix + `)?(` + wallShape + `|\d{1,3}|[A-Z]{1,3})(?:\s*[:)=]|\s+[–—-]\s|\s*\n|\s*\(|\s+(?:\pL{2}|/)|\s*$)`, &w.led},
 		{`^\s*(` + prefix + `(` + namedShape + `))(?:\s|[:)=–—-]|$)`, &w.called},
