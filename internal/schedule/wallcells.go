@@ -155,7 +155,7 @@ var (
 )
 
 // thickColumn finds the column of thicknesses among those beside the layers, and the unit
-// of its bare figures: it is headed so, or nearly all that stands in it is a size.
+// of its bare figures: it is headed so, or most that stands in it is a size, with units.
 func (w *wallSheet) thickColumn(rows []int, layer int, heads map[int]string) (col int, unit string) {
 	counts, all := map[int]int{}, map[int]int{}
 	for _, i := range rows {
@@ -174,7 +174,7 @@ func (w *wallSheet) thickColumn(rows []int, layer int, heads map[int]string) (co
 		if all[c] == 0 || counts[c]*3 < all[c]*2 || w.walls.neverThick.MatchString(head) {
 			continue
 		}
-		if w.walls.thick.MatchString(head) || head == "" && w.hasUnits(rows, c) {
+		if w.walls.thick.MatchString(head) || w.hasUnits(rows, c) {
 			return c, w.unitOfSizes(rows, c, head)
 		}
 	}
