@@ -40,6 +40,9 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 			continue
 		}
 		found := r.eachName(r.cards(s, tables, names), names)
+		if !slices.ContainsFunc(found, r.tellsProduct) {
+			continue
+		}
 		r.valuesTell(found)
 		units := r.cardUnits(found)
 		for _, slot := range slices.Sorted(maps.Keys(units)) { // two slots of a kind may have two units
@@ -54,6 +57,19 @@ func (r *reader) dealCards(b *workbook.Book, all []*table) []*table {
 		}
 	}
 	return all
+}
+
+// tellsProduct holds for a card with a property that only products have, or with words for a
+// material; a title block has neither: "Project", "Site", "Units".
+func (r *reader) tellsProduct(c card) bool {
+	if r.vocab.Family(c.name) != "" {
+		return true
+	}
+	return slices.ContainsFunc(c.fields, func(f field) bool {
+		slot := r.labelOf(f.label)
+		_, figure := figureOf[slot]
+		return figure || slices.Contains(productSlots, slot) || slot == "primer" || len(r.lex.named(f.value.Value)) > 0
+	})
 }
 
 // productTable holds for tables that are product data of some size; a column may be

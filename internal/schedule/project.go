@@ -57,7 +57,11 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 		p.Name = words[0]
 	}
 	p.Notes = append(p.Notes, Fact{Text: text, At: at})
-	p.Places = append(p.Places, Fact{Text: text, At: at})
+	if len(words) > 1 && r.callsSite(words[0]) {
+		p.Places = slices.Insert(p.Places, 0, Fact{Text: text, At: at}) // before the address of who wrote it
+	} else {
+		p.Places = append(p.Places, Fact{Text: text, At: at})
+	}
 	r.letterPairs(text, at)
 	heading, lead, coded, first := "", "", "", len(p.Limits)
 	subject := ""
@@ -106,6 +110,11 @@ func (r *reader) note(s *workbook.Sheet, row workbook.Row) {
 	r.lapsOfSubject(text, p.Limits[first:])
 	ofTheRest(p.Limits[first:])
 	ownFirst(p.Limits[first:])
+}
+
+// callsSite holds for a label of the place of the work: "Site", "Project location".
+func (r *reader) callsSite(label string) bool {
+	return slices.ContainsFunc(r.head.match(strings.TrimRight(label, ": ")), func(g guess) bool { return g.slot == "site" && g.score >= 1 })
 }
 
 // isTopic holds for a lead that begins with what is asked and names walls only then ("Laps,
