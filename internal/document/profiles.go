@@ -65,7 +65,7 @@ func (p *Profile) ventOutside() {
 			n--
 		}
 		if n >= 0 && n < len(p.Layers) {
-			p.Layers[n].Keys = append(slices.Clone(p.Layers[n].Keys), "vented")
+			p.Layers[n].Keys = append(slices.Clone(p.Layers[n].Keys), ventedKey)
 		}
 	}
 }

@@ -1660,6 +1660,16 @@ func TestLimitsTurnedRound(t *testing.T) {
 	}
 }
 
+// notesAsk holds notes below a schedule to the limits that they state.
+func notesAsk(t *testing.T, schedule string, want map[string]string) {
+	t.Helper()
+	for note, limits := range want {
+		if got := told(read(t, schedule+note+"\n")); got != limits {
+			t.Errorf("%s: %q, want %q", note, got, limits)
+		}
+	}
+}
+
 // each limit of a note: kind and figure, whom it is for, and where.
 func told(s *schedule.Schedule) string {
 	var out []string
@@ -1685,7 +1695,7 @@ func told(s *schedule.Schedule) string {
 // Figures of several kinds in one sentence are each of the kind whose words stand by them, and
 // a sentence may ask for laps by any word beside the figure.
 func TestLimitsOfTheirOwnKind(t *testing.T) {
-	for note, want := range map[string]string{
+	notesAsk(t, oneWall, map[string]string{
 		"Sheets: 50 mil min, 65 mm laps min.":                                        "thickness_mm 1.27; lap_mm 65",
 		"Wall sheets shall be not less than 1.2 mm thick and lapped at least 80 mm.": "thickness_mm 1.2 membrane (wall sheets); lap_mm 80 membrane (wall sheets)",
 		"Loose-laid wraps shall be lapped a minimum of 90 mm.":                       "lap_mm 90",
@@ -1696,18 +1706,14 @@ func TestLimitsOfTheirOwnKind(t *testing.T) {
 		"Min DFT of coats is 1.1 mm.":                                                "thickness_mm 1.1 fluid-applied-unspecified",
 		"Onto the old membrane the new one shall carry 200 mm of lap.":               "",
 		"The strip is 90 mm wide where sheets are lapped.":                           "",
-	} {
-		if got := told(read(t, oneWall+note+"\n")); got != want {
-			t.Errorf("%s: %q, want %q", note, got, want)
-		}
-	}
+	})
 }
 
 // A figure is asked of the walls and the part of the building that its own words name, whether
 // a row names them or not; what only tells of any wall narrows nothing.
 func TestLimitsOfPartsOfTheBuilding(t *testing.T) {
 	const grid = "Mark | Wall type | Membrane | Substrate | Primer\nD1 | W1 | SBS sheet | CMU | none\nD2 | W2 | butyl sheet | CMU | none\nD3 | W3 | butyl sheet | CMU | none\nD4 | W4 | butyl sheet | CMU | none\n\n"
-	for note, want := range map[string]string{
+	notesAsk(t, grid, map[string]string{
 		"Membranes at W2 shall be at least 600 ng and at W3 no more than 60 ng.":      "vapor_ng 600 (w2); vapor_ng ..60 (w3)",
 		"Permeance: over 600 ng @ W-1; under 60 ng @ W-4.":                            "vapor_ng 600 (w1); vapor_ng ..60 (w4)",
 		"On W1 and W2 laps 80 mm, on W3 laps 110 mm.":                                 "lap_mm 80 (w1, w2); lap_mm 110 (w3)",
@@ -1722,17 +1728,13 @@ func TestLimitsOfPartsOfTheBuilding(t *testing.T) {
 		"Laps 90 mm at all walls.":                                                    "lap_mm 90",
 		"Outside of all insulation provide sheets of 600 ng or more.":                 "vapor_ng 600 (outside of the insulation)",
 		"Sheets behind the insulation 60 ng at most, outside of the insulation none.": "vapor_ng ..60 ((place not found))",
-	} {
-		if got := told(read(t, grid+note+"\n")); got != want {
-			t.Errorf("%s: %q, want %q", note, got, want)
-		}
-	}
+	})
 }
 
 // Months of sun are days, ratings have a least, and a stretch has both ends; what a sentence
 // only reports it does not ask for.
 func TestLimitsInUsualTurns(t *testing.T) {
-	for note, want := range map[string]string{
+	notesAsk(t, oneWall, map[string]string{
 		"Sheets shall be capable of 5 months exposure min.":               "exposure_days 150",
 		"Wraps not covered inside 3 weeks shall be replaced.":             "exposure_days ..21",
 		"Concrete shall be at least four weeks old when covered.":         "concrete_age_days 28",
@@ -1754,11 +1756,7 @@ func TestLimitsInUsualTurns(t *testing.T) {
 		"The panel was tested in May and leaked 0.03 cfm/sf.":             "",
 		"Joints in metal shall be backed with a strip 150 mm wide.":       "",
 		"Sheets are stored at up to 60 C continuous.":                     "",
-	} {
-		if got := told(read(t, oneWall+note+"\n")); got != want {
-			t.Errorf("%s: %q, want %q", note, got, want)
-		}
-	}
+	})
 }
 
 // A liquid flashing is called by what it is for, and a fluid of which no more is known by its name:
@@ -1781,7 +1779,7 @@ func TestLimitsOfOneFluid(t *testing.T) {
 // A sentence that tells several figures of one kind tells each for what it names; where that is
 // nothing known, the figure holds nowhere.
 func TestLimitsOfSeveralFigures(t *testing.T) {
-	for note, want := range map[string]string{
+	notesAsk(t, oneWall, map[string]string{
 		"Wraps shall be lapped a minimum of 140 mm horizontally and 290 mm vertically.": "lap_mm 140; end_lap_mm 290",
 		"Horizontal overlaps at least 90 mm, vertical overlaps at least 140 mm.":        "lap_mm 90; end_lap_mm 140",
 		"Laps on vertical surfaces 90 mm, on horizontal surfaces 140 mm.":               "lap_mm 90 (upright); lap_mm 140 (flat)",
@@ -1794,17 +1792,13 @@ func TestLimitsOfSeveralFigures(t *testing.T) {
 		"Tapes are exempt; all other barriers shall have a rating of 600 ng or higher.": "vapor_ng 600",
 		"Laps of the sheets are 90 mm; drip 10 mm.":                                     "lap_mm 90 membrane",
 		"End dams are to be 40 mm high; drip 10 mm past the brick.":                     "end_dam_mm 40",
-	} {
-		if got := told(read(t, oneWall+note+"\n")); got != want {
-			t.Errorf("%s: %q, want %q", note, got, want)
-		}
-	}
+	})
 }
 
 // Few words turn what a note asks for: what it rejects, which end laps, what cover it means,
 // and that only what is put on wet has a dry film.
 func TestLimitsByFewWords(t *testing.T) {
-	for note, want := range map[string]string{
+	notesAsk(t, oneWall, map[string]string{
 		"Reject membranes under 400 ng.":                              "vapor_ng 400",
 		"Provide 130 mm lap at ends.":                                 "end_lap_mm 130",
 		"Laps: 80 mm horiz / 130 mm vert.":                            "lap_mm 80; end_lap_mm 130",
@@ -1815,11 +1809,7 @@ func TestLimitsByFewWords(t *testing.T) {
 		"Minimum dry film 45 mils.":                                   "thickness_mm 1.143 fluid-applied-unspecified",
 		"Dry film of the wall 45 mils, of the sill 30 mils at least.": "thickness_mm 1.143 ((place not found)); thickness_mm 0.762 ((place not found))",
 		"Cover the pails within the tent.":                            "",
-	} {
-		if got := told(read(t, oneWall+note+"\n")); got != want {
-			t.Errorf("%s: %q, want %q", note, got, want)
-		}
-	}
+	})
 }
 
 // A figure right after the tag of a product of which no more is known than that it bars air is

@@ -8,18 +8,26 @@ func (r *reader) namedAgain(all []*table) {
 	if slices.ContainsFunc(all, func(t *table) bool { return t.kind == kindSchedule && !t.listsWalls() }) {
 		return
 	}
-	for _, t := range all {
-		if slices.ContainsFunc(all, func(list *table) bool { return list != t && t.namesAgain(list) }) {
+	columns := make([][]names, len(all))
+	for i, t := range all {
+		columns[i] = t.names()
+	}
+	for i, t := range all {
+		again := slices.ContainsFunc(columns[i], func(some names) bool {
+			for k, lists := range columns {
+				if k != i && slices.ContainsFunc(lists, some.again) {
+					return true
+				}
+			}
+			return false
+		})
+		if again {
 			t.kind = kindSchedule
 			t.columnsOf(r, kindSchedule)
 			r.subject(t)
+			columns[i] = t.names()
 		}
 	}
-}
-
-// namesAgain holds for a table with a column of products that names again those of a list.
-func (t *table) namesAgain(list *table) bool {
-	return slices.ContainsFunc(t.names(), func(some names) bool { return slices.ContainsFunc(list.names(), some.again) })
 }
 
 // names counts how often each name stands in a column.
@@ -47,6 +55,9 @@ func (t *table) names() []names {
 // again holds where most names stand in a list that has each of its own once, and some stand
 // more than once.
 func (n names) again(list names) bool {
+	if !n.repeats() || list.repeats() {
+		return false
+	}
 	listed, repeated := 0, false
 	for name, times := range n {
 		if list[name] > 0 {
@@ -54,10 +65,15 @@ func (n names) again(list names) bool {
 			repeated = repeated || times > 1
 		}
 	}
-	for _, times := range list {
+	return repeated && listed*3 >= len(n)*2
+}
+
+// repeats holds for names of which one stands more than once.
+func (n names) repeats() bool {
+	for _, times := range n {
 		if times > 1 {
-			return false
+			return true
 		}
 	}
-	return repeated && listed*3 >= len(n)*2
+	return false
 }

@@ -271,7 +271,8 @@ func (r *reader) studDepth(text string) *float64 {
 		}
 	}
 	if m := metricStud.FindStringSubmatch(text); m != nil {
-		one, other := digitsOf(m[1]), digitsOf(m[2])
+		one, _ := strconv.ParseFloat(m[1], 64) // two or three digits
+		other, _ := strconv.ParseFloat(m[2], 64)
 		mm := max(one, other)
 		return &mm
 	}
@@ -289,15 +290,6 @@ const (
 	leastStud = 38
 	mostStud  = 310
 )
-
-// digitsOf is the number that digits write.
-func digitsOf(digits string) float64 {
-	n := 0.0
-	for _, c := range digits {
-		n = n*10 + float64(c-'0')
-	}
-	return n
-}
 
 var (
 	nominalStud = regexp.MustCompile(`(?i)(?:^|[^\d])(2)\s?[x×]\s?(2|3|4|6|8|10|12)(?:$|[^\d])`)

@@ -41,16 +41,23 @@ func callsWalls(heading string) bool {
 
 // holdsWalls holds for a column of the codes of walls, each in several rows.
 func (r *reader) holdsWalls(t *table, col int) bool {
-	rows, codes := 0, map[string]bool{}
+	rows, codes := r.codesOfWalls(t, col)
+	return codes >= leastWalls && rows >= leastWalls*codes
+}
+
+// codesOfWalls counts the telling cells of a column that holds nothing but codes of walls, and
+// the different ones; 0 for one with anything else.
+func (r *reader) codesOfWalls(t *table, col int) (rows, codes int) {
+	seen := map[string]bool{}
 	for words := range r.said(t, col) {
 		code := strings.TrimSpace(words)
 		if wallCode.FindString(code) != code || r.isProduct(code) {
-			return false
+			return 0, 0
 		}
 		rows++
-		codes[code] = true
+		seen[code] = true
 	}
-	return len(codes) >= leastWalls && rows >= leastWalls*len(codes)
+	return rows, len(seen)
 }
 
 // listedByType takes the codes of walls under "Type" for the marks of a list of them, each
@@ -60,15 +67,7 @@ func (r *reader) listedByType(t *table) {
 	if i < 0 || t.column("layers") == 0 || t.has("mark", "group", "order", "install", "finish", "cover", "lap", "primer", "specified") > 0 {
 		return
 	}
-	codes := map[string]bool{}
-	for words := range r.said(t, t.nums[i]) {
-		code := strings.TrimSpace(words)
-		if wallCode.FindString(code) != code || codes[code] || r.isProduct(code) {
-			return
-		}
-		codes[code] = true
-	}
-	if len(codes) >= leastWalls {
+	if rows, codes := r.codesOfWalls(t, t.nums[i]); codes >= leastWalls && rows == codes {
 		t.cols[i].Slot, t.cols[i].Why = "mark", t.cols[i].Why+", and it names what is built of the layers in its row"
 	}
 }

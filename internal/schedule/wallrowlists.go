@@ -3,6 +3,7 @@ package schedule
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"abut/internal/regexp"
@@ -186,7 +187,8 @@ func metricEnds(parts []string) bool {
 	for _, part := range parts {
 		if m := endFigure.FindStringSubmatch(part); m != nil {
 			figures++
-			large = large || digitsOf(m[1]) > mostInches && !strings.Contains(m[1], ".")
+			whole, err := strconv.Atoi(m[1])
+			large = large || err == nil && whole > mostInches
 		}
 	}
 	return large && figures >= fewestLayers && figures*3 >= len(parts)*2

@@ -15,13 +15,6 @@ const (
 	fewestWalls  = 2
 )
 
-// wallBlock is a wall that a sheet tells in cells of its own: its code, and its layers as rows
-// of that and one layer.
-type wallBlock struct {
-	code   string
-	layers []workbook.Row
-}
-
 // joinWallRows gives a sheet on which the layers of a wall stand in one cell where each
 // had a cell of its own, beside the code of the wall and below a title for such a list, with
 // nothing that heads the columns.
@@ -32,10 +25,10 @@ func (r *reader) joinWallRows(s workbook.Sheet) workbook.Sheet {
 		if !alone || !r.words.wallHeading.MatchString(title.Value) {
 			continue
 		}
-		blocks := r.wallRows(s.Rows[i+1:], row.Number)
-		metric := inMillimeters(blocks)
-		for k, b := range blocks {
-			joined[i+1+k] = r.joinedWall(b, metric)
+		walls := r.wallRows(s.Rows[i+1:], row.Number)
+		metric := inMillimeters(slices.Concat(walls...))
+		for k, layers := range walls {
+			joined[i+1+k] = r.joinedWall(s.Rows[i+1+k], layers, metric)
 		}
 	}
 	if len(joined) == 0 {
@@ -48,22 +41,15 @@ func (r *reader) joinWallRows(s workbook.Sheet) workbook.Sheet {
 	return s
 }
 
-// wallRows are the walls in the rows right below a title, each as a block of layers.
-func (r *reader) wallRows(rows []workbook.Row, title int) []wallBlock {
-	var out []wallBlock
+// wallRows are the layers of the walls in the rows right below a title, wall by wall.
+func (r *reader) wallRows(rows []workbook.Row, title int) [][]string {
+	var out [][]string
 	for i, row := range rows {
-		own := slices.Collect(filled(row.Cells))
-		if row.Number != title+1+i || len(own) < fewestInWall || !wallMark.MatchString(strings.TrimSpace(own[0].Value)) {
+		words := textsOf(row.Cells)
+		if row.Number != title+1+i || len(words) < fewestInWall || !wallMark.MatchString(words[0]) || !r.areLayers(words[1:]) {
 			break
 		}
-		b := wallBlock{code: strings.TrimSpace(own[0].Value)}
-		for _, c := range own[1:] {
-			b.layers = append(b.layers, workbook.Row{Number: row.Number, Cells: []workbook.Cell{own[0], c}})
-		}
-		if !r.areLayers(b.layers) {
-			break
-		}
-		out = append(out, b)
+		out = append(out, words[1:])
 	}
 	if len(out) < fewestWalls {
 		return nil
@@ -71,36 +57,26 @@ func (r *reader) wallRows(rows []workbook.Row, title int) []wallBlock {
 	return out
 }
 
-// joinedWall is the row of a wall with its layers in one cell.
-func (r *reader) joinedWall(b wallBlock, metric bool) workbook.Row {
-	row := b.layers[0]
+// joinedWall is the row of a wall with its code and all layers in one cell.
+func (r *reader) joinedWall(row workbook.Row, layers []string, metric bool) workbook.Row {
 	var words []string
-	for _, layer := range b.layers {
-		words = append(words, r.oneLayer(strings.TrimSpace(layer.Cells[1].Value), metric))
+	for _, layer := range layers {
+		words = append(words, r.oneLayer(layer, metric))
 	}
-	row.Cells = slices.Clone(row.Cells)
+	row.Cells = slices.Collect(filled(row.Cells))[:2]
 	row.Cells[1].Value, row.Cells[1].Kind = strings.Join(words, " / "), workbook.Text
 	return row
 }
 
-// numberedRow parts a row into its first cell and the words of the others.
-func numberedRow(row workbook.Row) (first, rest string) {
-	words := textsOf(row.Cells)
-	if len(words) == 0 {
-		return "", ""
-	}
-	return words[0], strings.Join(words[1:], " ")
-}
-
-// areLayers holds for rows of which at least half name a material.
-func (r *reader) areLayers(rows []workbook.Row) bool {
+// areLayers holds for texts of which at least half name a material.
+func (r *reader) areLayers(layers []string) bool {
 	named := 0
-	for _, row := range rows {
-		if _, words := numberedRow(row); len(r.lex.named(words)) > 0 {
+	for _, words := range layers {
+		if len(r.lex.named(words)) > 0 {
 			named++
 		}
 	}
-	return len(rows) > 1 && named*2 >= len(rows)
+	return len(layers) > 1 && named*2 >= len(layers)
 }
 
 // oneLayer writes a layer as a list of them in one cell has it: the first of several
@@ -125,18 +101,15 @@ var inches = regexp.MustCompile(`\d\s*(?:"|”|in\b|-?inch)|\d/\d|\d\s*(?:ga|o\.
 
 // inMillimeters holds for layers of which many begin with a figure of millimeters and
 // none tells inches (common practice of metric drawings: lengths without a unit are mm).
-func inMillimeters(blocks []wallBlock) bool {
-	all, bare := 0, 0
-	for _, b := range blocks {
-		for _, row := range b.layers {
-			_, layer := numberedRow(row)
-			if inches.MatchString(layer) {
-				return false
-			}
-			if all++; bareThick.MatchString(layer) {
-				bare++
-			}
+func inMillimeters(layers []string) bool {
+	bare := 0
+	for _, layer := range layers {
+		if inches.MatchString(layer) {
+			return false
+		}
+		if bareThick.MatchString(layer) {
+			bare++
 		}
 	}
-	return bare*3 >= all
+	return bare*3 >= len(layers)
 }

@@ -47,7 +47,7 @@ func (w *wallSheet) layerColumn() int {
 			best = c
 		}
 	}
-	if counts[best] < 2*fewestLayers*fewestListed/2 {
+	if counts[best] < fewestLayers*fewestListed {
 		return 0
 	}
 	return best
@@ -80,11 +80,15 @@ func (st *wallStack) keep() {
 		return
 	}
 	col, unit := st.thickColumn(st.layers, st.col, st.heads)
-	metric := col == 0 && st.inMillimeters()
-	var layers []listedLayer
+	var words []string
 	for _, i := range st.layers {
+		words = append(words, text(st.s, st.s.Rows[i].Number, st.col))
+	}
+	metric := col == 0 && inMillimeters(words)
+	var layers []listedLayer
+	for n, i := range st.layers {
 		c, _ := st.s.At(st.s.Rows[i].Number, st.col)
-		layer := listedLayer{text: st.oneLayer(strings.TrimSpace(c.Value), metric), at: st.atCell(c)}
+		layer := listedLayer{text: st.oneLayer(words[n], metric), at: st.atCell(c)}
 		if size, ok := st.s.At(st.s.Rows[i].Number, col); ok && col > 0 {
 			layer.thick = st.thickIn(size.Value, unit)
 		}
@@ -96,17 +100,6 @@ func (st *wallStack) keep() {
 	}
 	st.out = append(st.out, st.listed(st.code, st.begun, layers, st.gone, append(title, st.side)...))
 	st.side = ""
-}
-
-// inMillimeters holds for layers of which bare figures are millimeters.
-func (st *wallStack) inMillimeters() bool {
-	b := wallBlock{}
-	for _, i := range st.layers {
-		c, _ := st.s.At(st.s.Rows[i].Number, st.col)
-		b.layers = append(b.layers, workbook.Row{Cells: []workbook.Cell{{}, c, c}})
-		b.layers[len(b.layers)-1].Cells[0].Value = "1"
-	}
-	return inMillimeters([]wallBlock{b})
 }
 
 // falls holds for layers that are counted down, as no words of a list say.

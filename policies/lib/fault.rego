@@ -15,29 +15,29 @@ import data.lib.words
 outer(fault) := fault.layers[fault.outer]
 
 # outer_text calls the outer layer, and its wall where the finding stands at a row of the schedule.
-outer_text(fault) := sprintf("%s of wall type %s", [outer(fault).text, wall]) if {
-	count(installed(outer(fault))) > 0
-	listed := facts.lines_by_id[outer(fault).line]
-	wall := _listed_as(listed, outer(fault)).wall
+outer_text(fault) := sprintf("%s of wall type %s", [outer(fault).text, put.wall]) if {
+	_installed(fault)
+	put := _listed_as(facts.lines_by_id[outer(fault).line], outer(fault))
 } else := outer(fault).text
 
 inner(fault) := fault.layers[fault.inner]
 
 # outer_line is the row of the outer layer, where the reader would change it: of a section that a list of walls tells,
 # the first row of the schedule that puts on its product in that wall.
-outer_line(fault) := installed(outer(fault))[0] if {
-	count(installed(outer(fault))) > 0
+outer_line(fault) := _installed(fault) if {
+	_installed(fault)
 } else := facts.lines_by_id[outer(fault).line]
 
-# installed lists the rows of the schedule that put on a layer of a wall that a list tells layer by layer.
-installed(layer) := [line |
-	wall := facts.lines_by_id[layer.line]
-	put := _listed_as(wall, layer)
+# _installed is the first row of the schedule that puts on the outer layer of a wall that a list tells layer by layer;
+# undefined where none does.
+_installed(fault) := [line |
+	wall := facts.lines_by_id[outer(fault).line]
+	put := _listed_as(wall, outer(fault))
 	some line in facts.live_lines
 	line.table != wall.table
 	facts.main_items(line)[0].product == put.product
 	wall_type.is_of(line, put.wall)
-]
+][0]
 
 # _listed_as is the product of a layer, and what the list calls its wall: of a wall told in one row, or by a row each.
 _listed_as(wall, layer) := {"product": item.product, "wall": wall.mark} if {
@@ -62,7 +62,7 @@ _in_order(wall) if count({item.at.row | some item in wall.items; item.slot == "l
 
 # cells marks the outer layer, and the cell of the build-up where the row tells it.
 cells(fault) := ["material", "tag"] if {
-	count(installed(outer(fault))) > 0
+	_installed(fault)
 } else := array.concat(["material", "tag", "layers"], [cell | cell := outer(fault).at.cell; cell != ""])
 
 # related names the rows of the inner barrier and of the insulation inside of the outer one.
@@ -70,7 +70,7 @@ related(fault) := array.concat(_listed(fault), _inside(fault))
 
 # _listed is the row of the list of walls, where the finding stands at that of the schedule.
 _listed(fault) := [finding.related(facts.lines_by_id[outer(fault).line], ["layers"], "the layers of the wall") |
-	count(installed(outer(fault))) > 0
+	_installed(fault)
 ]
 
 _inside(fault) := [finding.related(line, ["material", "tag"], what) |
